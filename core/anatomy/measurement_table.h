@@ -1,0 +1,78 @@
+#pragma once
+
+#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/anatomy/measure.h"
+#include "core/anatomy/specimen.h"
+
+namespace zyga::anatomy {
+
+/// Which animal's proportions fill what neither neighbours nor the other side can tell.
+enum class BodyPlan { HighBrowser, LowBrowser };
+
+std::string_view toText(BodyPlan plan);
+std::optional<BodyPlan> bodyPlanFromText(std::string_view text);
+
+/// Something the reader of a table has to say about one cell. `mend` says what to do about it.
+struct TableMessage {
+  enum class Severity { Warning, Error };
+  Severity severity = Severity::Error;
+  std::string file;
+  int line = 0;    ///< 1 for the first line of the file
+  int column = 0;  ///< 1 for the first column; 0 when the whole line is meant
+  std::string cause;
+  std::string mend;
+
+  /// "neck.csv:4, column 3: 'abc' is not a number; write a length in mm or leave the cell blank".
+  std::string text() const;
+};
+
+struct TableRow {
+  BoneName name;
+  Measures measures;
+  Evidence evidence = Evidence::Inferred;
+  std::string source;
+  bool operator==(const TableRow&) const = default;
+};
+
+/// A measurement table: as read, only measured cells are known; once filled, every cell its bone needs is.
+struct MeasurementTable {
+  std::string name;
+  BodyPlan plan = BodyPlan::HighBrowser;
+  RegionCounts counts;
+  std::vector<TableRow> rows;
+  /// Measured totals along the column, m: "neck", "trunk", "sacrum", "tail".
+  std::map<std::string, double> regionTotals;
+  bool operator==(const MeasurementTable&) const = default;
+
+  const TableRow* find(const BoneName& name) const;
+  TableRow* find(const BoneName& name);
+};
+
+struct TableReading {
+  MeasurementTable table;
+  std::vector<TableMessage> messages;
+  /// True when no message is an error; otherwise the table must not be used.
+  bool usable() const;
+};
+
+/// Reads a table: UTF-8 text, comma or semicolon separated, one row a bone, a header row with the unit of each column
+/// in brackets. Lines that start with # before the header set `specimen`, `plan`, and the region counts
+/// ("# cervicals: 15"). Reports everything that is wrong, not only the first fault; never throws on bad text.
+TableReading readMeasurementTable(std::string_view text, std::string_view fileName);
+
+/// Writes the measured cells in mm and degrees, in the form readMeasurementTable takes.
+std::string writeMeasurementTable(const MeasurementTable& table);
+
+/// Fills every blank: mirrored from the other side, between neighbours along the column, or by the proportions of the
+/// body plan; each filled cell says by which rule. Rows for all bones of the animal are present afterwards, in
+/// skeleton order.
+MeasurementTable fillBlanks(const MeasurementTable& measured);
+
+/// Warnings about proportions outside what has been published (humerus to femur, tibia to femur).
+std::vector<TableMessage> proportionWarnings(const MeasurementTable& filled);
+
+}  // namespace zyga::anatomy

@@ -1,0 +1,52 @@
+#pragma once
+
+#include <filesystem>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+#include "core/anatomy/measurement_table.h"
+#include "core/kinematics/pose.h"
+#include "core/range/assumptions.h"
+
+namespace zyga::files {
+
+struct NamedPose {
+  std::string name;
+  kinematics::Pose pose;
+  bool operator==(const NamedPose&) const = default;
+};
+
+/// Everything a project file holds. The specimen is built from the filled table and is not stored on its own.
+struct Project {
+  anatomy::MeasurementTable table;  ///< filled; each cell knows where it comes from
+  anatomy::Specimen specimen;       ///< buildSpecimen(table)
+  range::Assumptions assumptions;
+  kinematics::Pose pose;            ///< the present pose
+  std::vector<NamedPose> poses;
+};
+
+/// What a reader has to say: the file, the place of the fault, the cause and the mend, in one sentence for people.
+class FileError : public std::runtime_error {
+ public:
+  using std::runtime_error::runtime_error;
+};
+
+/// Newest schema this program writes.
+inline constexpr int kProjectVersion = 1;
+
+/// Reads a project. Throws FileError: not there, not JSON (with line and column), a newer version, an unknown bone or
+/// joint, a wrong type (with the path inside the document).
+Project readProject(const std::filesystem::path& path);
+/// As readProject from text; `name` is what errors call the file.
+Project parseProject(std::string_view text, std::string_view name);
+
+/// The text of the file: keys in fixed order, one bone a line, mm and degrees.
+std::string writeProjectText(const Project& project);
+/// Saves atomically: the old file stays whole until the new one is complete. Throws FileError.
+void saveProject(const Project& project, const std::filesystem::path& path);
+
+/// A project with the table's bones in a standing pose, from a measured table. Used by `make` and by the window.
+Project projectFromTable(const anatomy::MeasurementTable& measured);
+
+}  // namespace zyga::files

@@ -1,0 +1,44 @@
+#pragma once
+
+#include <Eigen/Geometry>
+#include <string>
+#include <vector>
+
+#include "core/anatomy/specimen.h"
+
+namespace zyga::kinematics {
+
+using anatomy::BoneIndex;
+using anatomy::JointIndex;
+
+/// Where the root bone stands in the world and how far each joint is turned from its rest.
+struct Pose {
+  Eigen::Isometry3d X_WRoot = Eigen::Isometry3d::Identity();
+  std::vector<Eigen::Vector3d> angles;  ///< by joint, rad; order as in Joint::axes
+
+  static Pose neutral(const anatomy::Specimen& specimen);
+  Eigen::Vector3d& operator[](JointIndex j) { return angles[j.value]; }
+  const Eigen::Vector3d& operator[](JointIndex j) const { return angles[j.value]; }
+  bool operator==(const Pose& other) const {
+    return X_WRoot.matrix() == other.X_WRoot.matrix() && angles == other.angles;
+  }
+};
+
+/// How the bones rest against each other with all angles zero, under one set of assumptions.
+struct Articulation {
+  struct Rest {
+    Eigen::Matrix3d rotation = Eigen::Matrix3d::Identity();  ///< distal in proximal frame at zero angles
+    double cartilage = 0;                                    ///< m, along the joint's long axis
+    double residual = 0;                                     ///< m, how far the facets are from centred
+    bool solved = true;
+    bool operator==(const Rest&) const = default;
+  };
+  std::vector<Rest> rests;  ///< by joint
+  const Rest& operator[](JointIndex j) const { return rests[j.value]; }
+  bool operator==(const Articulation&) const = default;
+};
+
+/// Faces of centra parallel, no cartilage: the joints' own rest rotations.
+Articulation restArticulation(const anatomy::Specimen& specimen);
+
+}  // namespace zyga::kinematics

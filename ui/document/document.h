@@ -1,0 +1,111 @@
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "core/files/mesh_export.h"
+#include "core/files/project.h"
+#include "core/kinematics/placement.h"
+#include "core/range/findings.h"
+#include "core/range/limits.h"
+
+namespace zyga::ui {
+
+using anatomy::BoneIndex;
+using anatomy::JointIndex;
+
+/// What a Document::changed signal speaks of.
+enum class Change {
+  Everything = 0xff,  ///< another specimen or file: throw away all that was derived
+  Pose = 0x01,
+  Assumptions = 0x02,
+  NamedPoses = 0x04,
+  Bones = 0x08,       ///< evidence or source of bones
+  Selection = 0x10,
+  Hover = 0x20,
+  Meshes = 0x40,      ///< sculpted bones have arrived
+  Compared = 0x80     ///< the pose shown as a ghost beside the present one
+};
+Q_DECLARE_FLAGS(Changes, Change)
+
+/// Owns the project, everything derived from it, and the undo stack. Views read from it and listen to `changed`; every
+/// lasting change goes through an undoable command (ui/commands), which calls the set... functions here.
+class Document : public QObject {
+  Q_OBJECT
+ public:
+  explicit Document(QObject* parent = nullptr);
+  ~Document() override;
+
+  /// False before a project has been opened: views show their empty state.
+  bool hasProject() const;
+  const files::Project& project() const;
+  const anatomy::Specimen& specimen() const { return project().specimen; }
+  const range::Assumptions& assumptions() const { return project().assumptions; }
+  /// The pose on screen: the preview during a drag, else the project's.
+  const kinematics::Pose& pose() const;
+  bool previewing() const;
+
+  const kinematics::Articulation& articulation() const;
+  const kinematics::Placement& placement() const;    ///< of pose()
+  const range::Assessment& assessment() const;       ///< of pose()
+  /// The supported interval of one motion at the joint's present other angles; computed on first use and kept until the
+  /// joint or the assumptions change.
+  const range::Band& band(JointIndex joint, int motion) const;
+
+  /// By bone; empty until the bones have been sculpted.
+  const files::BoneMeshes& meshes() const;
+
+  QUndoStack& undoStack();
+  /// Where the project was last read or saved; empty for a new one.
+  const std::filesystem::path& path() const;
+
+  /// Replaces everything and clears the undo stack. Starts no sculpting by itself.
+  void open(files::Project project, const std::filesystem::path& path);
+  void setMeshes(files::BoneMeshes meshes);
+  void setSavedAs(const std::filesystem::path& path);
+
+  /// Live drags: shows a pose without changing the project. commitPreview pushes one undoable step (none when nothing
+  /// moved), cancelPreview goes back.
+  void previewPose(const kinematics::Pose& pose);
+  void commitPreview(const QString& text);
+  void cancelPreview();
+
+  /// One undoable step from the present pose to `pose`. Steps with the same non-zero mergeKey that follow each other
+  /// become one.
+  void changePose(const kinematics::Pose& pose, const QString& text, int mergeKey = 0);
+
+  std::optional<JointIndex> selectedJoint() const;
+  std::optional<BoneIndex> selectedBone() const;
+  void selectBone(std::optional<BoneIndex> bone);     ///< also selects the joint that carries it
+  void selectJoint(std::optional<JointIndex> joint);  ///< also selects its distal bone
+  std::optional<BoneIndex> hoveredBone() const;
+  void hoverBone(std::optional<BoneIndex> bone);
+  /// Chains bend from this joint on; none: from the root of the neck, tail or limb.
+  std::optional<JointIndex> bendBase() const;
+  void setBendBase(std::optional<JointIndex> joint);
+  /// The named pose shown as a ghost; none: no ghost.
+  std::optional<std::size_t> comparedPose() const;
+  void comparePose(std::optional<std::size_t> index);
+
+  /// For commands only: no undo step is recorded.
+  void setPose(const kinematics::Pose& pose);
+  void setAssumptions(const range::Assumptions& assumptions);
+  void setNamedPoses(std::vector<files::NamedPose> poses);
+  void setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source);
+
+ signals:
+  void changed(zyga::ui::Changes what);
+
+ private:
+  struct State;
+  std::unique_ptr<State> state_;
+};
+
+Q_DECLARE_OPERATORS_FOR_FLAGS(Changes)
+
+}  // namespace zyga::ui

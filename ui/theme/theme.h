@@ -1,0 +1,54 @@
+#pragma once
+
+#include <QColor>
+#include <QObject>
+#include <QPalette>
+
+#include "core/anatomy/specimen.h"
+#include "core/range/findings.h"
+
+class QPainter;
+class QApplication;
+
+namespace zyga::ui {
+
+enum class Scheme { Light, Dark };
+
+/// Colour tokens; the only place where colours are written down.
+struct Theme {
+  Scheme scheme = Scheme::Light;
+  QColor window, panel, text, muted, line, choice;
+  QColor viewportTop, viewportGround;
+  QColor boneFound, boneInferred, boneMirrored;
+  /// Okabe & Ito 2008 palette, safe for colour-blind eyes.
+  QColor supported, near, beyond, contact, notJudged;
+
+  const QColor& verdict(range::Level level) const;
+  const QColor& bone(anatomy::Evidence evidence) const;
+};
+
+/// The theme in use, and the signal that it has changed.
+class ThemeSwitch : public QObject {
+  Q_OBJECT
+ public:
+  static ThemeSwitch& instance();
+  const Theme& current() const;
+  /// Sets palette and style sheet of the application.
+  void apply(QApplication& application, Scheme scheme);
+
+ signals:
+  void changed();
+
+ private:
+  ThemeSwitch();
+  Theme theme_;
+};
+
+/// Shorthand for the current theme.
+const Theme& theme();
+
+/// Verdicts carry a shape beside their colour: supported a dot, near a ring, beyond a triangle, not judged hatching.
+/// Draws the shape of `size` pixels centred at `centre`.
+void paintVerdict(QPainter& painter, const QPointF& centre, qreal size, range::Level level);
+
+}  // namespace zyga::ui
