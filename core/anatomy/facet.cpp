@@ -1,0 +1,42 @@
+#include "core/anatomy/facet.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace zyga::anatomy {
+namespace {
+
+double extent(const std::vector<Eigen::Vector2d>& outline, int axis) {
+  if (outline.empty()) return 0;
+  const auto [low, high] = std::minmax_element(outline.begin(), outline.end(),
+                                               [axis](const auto& a, const auto& b) { return a[axis] < b[axis]; });
+  return (*high)[axis] - (*low)[axis];
+}
+
+}  // namespace
+
+Eigen::Vector3d Facet::corner(std::size_t i) const {
+  return centre + outline[i].x() * slide + outline[i].y() * across();
+}
+
+double Facet::length() const { return extent(outline, 0); }
+double Facet::width() const { return extent(outline, 1); }
+
+std::vector<Eigen::Vector2d> ellipseOutline(double length, double width, int corners) {
+  // A regular polygon inscribed in the unit circle has the area (n/2) sin(2 pi/n); the corners along the slide keep the
+  // ellipse's length exactly, so only the width is widened to make up the area.
+  const double step = 2 * std::numbers::pi / corners;
+  const double widen = 2 * std::numbers::pi / (corners * std::sin(step));
+  std::vector<Eigen::Vector2d> outline;
+  outline.reserve(static_cast<std::size_t>(corners));
+  for (int i = 0; i < corners; ++i) {
+    outline.emplace_back(0.5 * length * std::cos(i * step), 0.5 * width * widen * std::sin(i * step));
+  }
+  return outline;
+}
+
+bool isPrezyg(FacetRole role) { return role == FacetRole::PrezygLeft || role == FacetRole::PrezygRight; }
+bool isLeft(FacetRole role) { return role == FacetRole::PrezygLeft || role == FacetRole::PostzygLeft; }
+
+}  // namespace zyga::anatomy

@@ -1,0 +1,85 @@
+#include "core/anatomy/specimen.h"
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace zyga::anatomy {
+namespace {
+
+constexpr std::array<std::pair<Evidence, std::string_view>, 5> kEvidence{{{Evidence::Found, "found"},
+                                                                          {Evidence::FoundDeformed, "found, deformed"},
+                                                                          {Evidence::Mirrored, "mirrored"},
+                                                                          {Evidence::Scaled, "scaled from another"},
+                                                                          {Evidence::Inferred, "inferred"}}};
+
+/// The tail runs away from the root towards its tip, every other part of the column away from it towards the snout.
+bool runsCaudally(const Joint& joint) { return joint.region == Region::Caudal || joint.region == Region::Sacral; }
+
+}  // namespace
+
+std::string_view toText(Evidence evidence) {
+  for (const auto& [value, text] : kEvidence) {
+    if (value == evidence) return text;
+  }
+  return "";
+}
+
+std::optional<Evidence> evidenceFromText(std::string_view text) {
+  for (const auto& [value, known] : kEvidence) {
+    if (known == text) return value;
+  }
+  return std::nullopt;
+}
+
+const Facet* Bone::facet(FacetRole role) const {
+  const auto found = std::find_if(facets.begin(), facets.end(), [role](const Facet& f) { return f.role == role; });
+  return found == facets.end() ? nullptr : &*found;
+}
+
+const Eigen::Vector3d& Bone::landmark(std::string_view landmarkName) const {
+  const auto found = landmarks.find(landmarkName);
+  if (found == landmarks.end()) {
+    throw std::out_of_range(id + " has no landmark '" + std::string(landmarkName) + "'");
+  }
+  return found->second;
+}
+
+std::optional<BoneIndex> Specimen::findBone(std::string_view id) const {
+  for (std::size_t i = 0; i < bones.size(); ++i) {
+    if (bones[i].id == id) return BoneIndex{i};
+  }
+  return std::nullopt;
+}
+
+std::optional<JointIndex> Specimen::findJoint(std::string_view id) const {
+  for (std::size_t i = 0; i < joints.size(); ++i) {
+    if (joints[i].id == id) return JointIndex{i};
+  }
+  return std::nullopt;
+}
+
+std::optional<JointIndex> Specimen::jointAbove(BoneIndex bone) const {
+  // Every bone but the root is carried by exactly one joint, and bones are appended with their joints: joint i carries
+  // bone i + 1.
+  if (bone.value == 0) return std::nullopt;
+  return JointIndex{bone.value - 1};
+}
+
+BoneIndex Specimen::cranialBone(JointIndex joint) const {
+  const Joint& j = (*this)[joint];
+  return runsCaudally(j) ? j.proximal : j.distal;
+}
+
+BoneIndex Specimen::caudalBone(JointIndex joint) const {
+  const Joint& j = (*this)[joint];
+  return runsCaudally(j) ? j.distal : j.proximal;
+}
+
+std::vector<JointIndex> Specimen::chainTo(BoneIndex bone) const {
+  std::vector<JointIndex> chain;
+  for (auto above = jointAbove(bone); above; above = jointAbove((*this)[*above].proximal)) chain.push_back(*above);
+  std::reverse(chain.begin(), chain.end());
+  return chain;
+}
+
+}  // namespace zyga::anatomy

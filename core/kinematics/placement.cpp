@@ -1,0 +1,79 @@
+#include "core/kinematics/placement.h"
+
+#include <cmath>
+
+namespace zyga::kinematics {
+namespace {
+
+/// Rotates the columns of `R` in place: R <- R * Rot(axis, angle). All our axes are coordinate axes up to sign, which
+/// makes this two columns of multiply-adds; any other axis goes the general way.
+void turn(Eigen::Matrix3d& R, const Eigen::Vector3d& axis, double angle) {
+  if (angle == 0) return;
+  for (int k = 0; k < 3; ++k) {
+    if (std::abs(axis[k]) != 1) continue;
+    const int i = (k + 1) % 3;
+    const int j = (k + 2) % 3;
+    const double c = std::cos(angle);
+    const double s = axis[k] * std::sin(angle);
+    const Eigen::Vector3d column = R.col(i);
+    R.col(i) = c * column + s * R.col(j);
+    R.col(j) = c * R.col(j) - s * column;
+    return;
+  }
+  R = R * Eigen::AngleAxisd(angle, axis).toRotationMatrix();
+}
+
+}  // namespace
+
+Eigen::Matrix3d jointRotation(const anatomy::Joint& joint, const Eigen::Vector3d& angles) {
+  Eigen::Matrix3d R = Eigen::Matrix3d::Identity();
+  for (int k = 0; k < 3; ++k) turn(R, joint.axes[static_cast<std::size_t>(k)], angles[k]);
+  return R;
+}
+
+Eigen::Vector3d jointAngles(const anatomy::Joint& joint, const Eigen::Matrix3d& rotation) {
+  // In the frame E = [e1 e2 e3] of the three axes the product becomes Rx(h a) Ry(h b) Rz(h c), where h = det E is +1 for
+  // a right-handed triad and -1 for a left-handed one (which turns every angle round).
+  Eigen::Matrix3d E;
+  E << joint.axes[0], joint.axes[1], joint.axes[2];
+  const double h = E.determinant() > 0 ? 1 : -1;
+  const Eigen::Matrix3d M = E.transpose() * rotation * E;
+  const double b = std::asin(std::clamp(M(0, 2), -1.0, 1.0));
+  const double a = std::atan2(-M(1, 2), M(2, 2));
+  const double c = std::atan2(-M(0, 1), M(0, 0));
+  return h * Eigen::Vector3d(a, b, c);
+}
+
+Eigen::Isometry3d placeDistal(const anatomy::Joint& joint, const Articulation::Rest& rest,
+                              const Eigen::Vector3d& angles) {
+  Eigen::Matrix3d R = rest.rotation;
+  for (int k = 0; k < 3; ++k) turn(R, joint.axes[static_cast<std::size_t>(k)], angles[k]);
+  const double before = rest.cartilage * joint.cartilageShareProximal;
+  const double after = rest.cartilage - before;
+  Eigen::Isometry3d X_PD;
+  X_PD.linear() = R;
+  X_PD.translation() = joint.centreProximal + before * joint.longAxisProximal +
+                       R * (after * joint.longAxisDistal - joint.centreDistal);
+  X_PD.makeAffine();
+  return X_PD;
+}
+
+void placeInto(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose,
+               Placement& X_WB) {
+  X_WB.resize(specimen.bones.size());
+  if (X_WB.empty()) return;
+  X_WB[0] = pose.X_WRoot;
+  for (std::size_t j = 0; j < specimen.joints.size(); ++j) {
+    const anatomy::Joint& joint = specimen.joints[j];
+    X_WB[joint.distal.value] =
+        X_WB[joint.proximal.value] * placeDistal(joint, articulation.rests[j], pose.angles[j]);
+  }
+}
+
+Placement place(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose) {
+  Placement X_WB;
+  placeInto(specimen, articulation, pose, X_WB);
+  return X_WB;
+}
+
+}  // namespace zyga::kinematics
