@@ -25,11 +25,11 @@ enum class Change {
   Pose = 0x01,
   Assumptions = 0x02,
   NamedPoses = 0x04,
-  Bones = 0x08,       ///< evidence or source of bones
+  Bones = 0x08,  ///< evidence or source of bones
   Selection = 0x10,
   Hover = 0x20,
-  Meshes = 0x40,      ///< sculpted bones have arrived
-  Compared = 0x80     ///< the pose shown as a ghost beside the present one
+  Meshes = 0x40,   ///< sculpted bones have arrived
+  Compared = 0x80  ///< the pose shown as a ghost beside the present one
 };
 Q_DECLARE_FLAGS(Changes, Change)
 
@@ -51,8 +51,8 @@ class Document : public QObject {
   bool previewing() const;
 
   const kinematics::Articulation& articulation() const;
-  const kinematics::Placement& placement() const;    ///< of pose()
-  const range::Assessment& assessment() const;       ///< of pose()
+  const kinematics::Placement& placement() const;  ///< of pose()
+  const range::Assessment& assessment() const;     ///< of pose()
   /// The supported interval of one motion at the joint's present other angles; computed on first use and kept until the
   /// joint or the assumptions change.
   const range::Band& band(JointIndex joint, int motion) const;
@@ -61,6 +61,8 @@ class Document : public QObject {
   const files::BoneMeshes& meshes() const;
 
   QUndoStack& undoStack();
+  /// True when there is work that no file holds.
+  bool hasUnsavedWork() const;
   /// Where the project was last read or saved; empty for a new one.
   const std::filesystem::path& path() const;
 

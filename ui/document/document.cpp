@@ -1,0 +1,217 @@
+#include "ui/document/document.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/range/neutral.h"
+#include "ui/document/set_pose.h"
+
+namespace zyga::ui {
+
+using kinematics::Pose;
+
+struct Document::State {
+  std::optional<files::Project> project;
+  std::filesystem::path path;
+  std::optional<Pose> preview;
+
+  kinematics::Articulation articulation;
+  kinematics::Placement placement;
+  range::Assessment assessment;
+  std::vector<std::array<std::optional<range::Band>, 3>> bands;
+  files::BoneMeshes meshes;
+  QUndoStack undoStack;
+
+  std::optional<JointIndex> selectedJoint, bendBase;
+  std::optional<BoneIndex> selectedBone, hoveredBone;
+  std::optional<std::size_t> comparedPose;
+
+  const Pose& pose() const { return preview ? *preview : project->pose; }
+  void deriveAll();
+  void deriveFrom(const Pose& before);
+  void place() { kinematics::placeInto(project->specimen, articulation, pose(), placement); }
+  void forgetBands(JointIndex joint) { bands[joint.value] = {}; }
+};
+
+void Document::State::deriveAll() {
+  articulation = range::articulate(project->specimen, project->assumptions);
+  bands.assign(project->specimen.joints.size(), {});
+  place();
+  assessment = range::assess(project->specimen, articulation, project->assumptions, pose());
+}
+
+/// A verdict hangs on its own joint's angles alone, so only the joints that have moved since `before` are judged again.
+void Document::State::deriveFrom(const Pose& before) {
+  const Pose& now = pose();
+  place();
+  assessment.level = range::Level::Supported;
+  for (std::size_t j = 0; j < now.angles.size(); ++j)
+    if (now.angles[j] != before.angles[j]) forgetBands({j});
+  for (range::JointVerdict& verdict : assessment.joints) {
+    const JointIndex joint = verdict.joint;
+    if (now[joint] != before[joint])
+      verdict = range::assessJoint(project->specimen, articulation, project->assumptions, joint, now[joint]);
+    assessment.level = std::max(assessment.level, verdict.level);
+  }
+}
+
+Document::Document(QObject* parent) : QObject(parent), state_(std::make_unique<State>()) {}
+Document::~Document() = default;
+
+bool Document::hasProject() const { return state_->project.has_value(); }
+const files::Project& Document::project() const { return state_->project.value(); }
+const Pose& Document::pose() const { return state_->pose(); }
+bool Document::previewing() const { return state_->preview.has_value(); }
+const kinematics::Articulation& Document::articulation() const { return state_->articulation; }
+const kinematics::Placement& Document::placement() const { return state_->placement; }
+const range::Assessment& Document::assessment() const { return state_->assessment; }
+const files::BoneMeshes& Document::meshes() const { return state_->meshes; }
+QUndoStack& Document::undoStack() { return state_->undoStack; }
+bool Document::hasUnsavedWork() const { return hasProject() && !state_->undoStack.isClean(); }
+const std::filesystem::path& Document::path() const { return state_->path; }
+
+const range::Band& Document::band(JointIndex joint, int motion) const {
+  std::optional<range::Band>& kept = state_->bands.at(joint.value).at(static_cast<std::size_t>(motion));
+  if (!kept) kept = range::band(specimen(), articulation(), assumptions(), joint, pose()[joint], motion);
+  return *kept;
+}
+
+void Document::open(files::Project project, const std::filesystem::path& path) {
+  State& s = *state_;
+  if (project.pose.angles.size() != project.specimen.joints.size()) project.pose = Pose::neutral(project.specimen);
+  s.project = std::move(project);
+  s.path = path;
+  s.preview.reset();
+  s.meshes.clear();
+  s.selectedJoint = s.bendBase = std::nullopt;
+  s.selectedBone = s.hoveredBone = std::nullopt;
+  s.comparedPose.reset();
+  s.deriveAll();
+  s.undoStack.clear();
+  emit changed(Change::Everything);
+}
+
+void Document::setMeshes(files::BoneMeshes meshes) {
+  state_->meshes = std::move(meshes);
+  emit changed(Change::Meshes);
+}
+
+void Document::setSavedAs(const std::filesystem::path& path) {
+  state_->path = path;
+  state_->undoStack.setClean();
+}
+
+void Document::previewPose(const Pose& pose) {
+  const Pose before = this->pose();
+  state_->preview = pose;
+  state_->deriveFrom(before);
+  emit changed(Change::Pose);
+}
+
+void Document::commitPreview(const QString& text) {
+  if (!state_->preview) return;
+  const Pose reached = *state_->preview;
+  if (reached == project().pose) return cancelPreview();
+  changePose(reached, text);
+}
+
+void Document::cancelPreview() {
+  if (state_->preview) setPose(project().pose);
+}
+
+void Document::changePose(const Pose& pose, const QString& text, int mergeKey) {
+  if (pose == project().pose) return cancelPreview();
+  state_->undoStack.push(new SetPose(*this, pose, text, mergeKey));
+}
+
+void Document::setPose(const Pose& pose) {
+  const Pose before = this->pose();
+  state_->preview.reset();
+  state_->project->pose = pose;
+  state_->deriveFrom(before);
+  emit changed(Change::Pose);
+}
+
+void Document::setAssumptions(const range::Assumptions& assumptions) {
+  state_->project->assumptions = assumptions;
+  state_->deriveAll();
+  emit changed(Change::Assumptions);
+}
+
+namespace {
+
+/// Where the pose that was number `index` is among `after`: under its name, or, renamed, at its old place.
+std::optional<std::size_t> follow(std::size_t index, const std::vector<files::NamedPose>& before,
+                                  const std::vector<files::NamedPose>& after) {
+  for (std::size_t i = 0; i < after.size(); ++i)
+    if (after[i].name == before[index].name) return i;
+  if (after.size() == before.size()) return index;
+  return std::nullopt;
+}
+
+}  // namespace
+
+void Document::setNamedPoses(std::vector<files::NamedPose> poses) {
+  State& s = *state_;
+  Changes what = Change::NamedPoses;
+  if (s.comparedPose) {
+    s.comparedPose = follow(*s.comparedPose, s.project->poses, poses);
+    what |= Change::Compared;
+  }
+  s.project->poses = std::move(poses);
+  emit changed(what);
+}
+
+void Document::setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source) {
+  anatomy::Bone& kept = state_->project->specimen.bones.at(bone.value);
+  kept.evidence = evidence;
+  kept.source = source;
+  if (anatomy::TableRow* row = state_->project->table.find(kept.name)) {
+    row->evidence = evidence;
+    row->source = source;
+  }
+  emit changed(Change::Bones);
+}
+
+std::optional<JointIndex> Document::selectedJoint() const { return state_->selectedJoint; }
+std::optional<BoneIndex> Document::selectedBone() const { return state_->selectedBone; }
+std::optional<BoneIndex> Document::hoveredBone() const { return state_->hoveredBone; }
+std::optional<JointIndex> Document::bendBase() const { return state_->bendBase; }
+std::optional<std::size_t> Document::comparedPose() const { return state_->comparedPose; }
+
+void Document::selectBone(std::optional<BoneIndex> bone) {
+  const auto joint = bone ? specimen().jointAbove(*bone) : std::nullopt;
+  if (bone == state_->selectedBone && joint == state_->selectedJoint) return;
+  state_->selectedBone = bone;
+  state_->selectedJoint = joint;
+  emit changed(Change::Selection);
+}
+
+void Document::selectJoint(std::optional<JointIndex> joint) {
+  const auto bone = joint ? std::optional(specimen()[*joint].distal) : std::nullopt;
+  if (bone == state_->selectedBone && joint == state_->selectedJoint) return;
+  state_->selectedBone = bone;
+  state_->selectedJoint = joint;
+  emit changed(Change::Selection);
+}
+
+void Document::hoverBone(std::optional<BoneIndex> bone) {
+  if (bone == state_->hoveredBone) return;
+  state_->hoveredBone = bone;
+  emit changed(Change::Hover);
+}
+
+void Document::setBendBase(std::optional<JointIndex> joint) {
+  if (joint == state_->bendBase) return;
+  state_->bendBase = joint;
+  emit changed(Change::Selection);
+}
+
+void Document::comparePose(std::optional<std::size_t> index) {
+  if (index && *index >= project().poses.size()) index.reset();
+  if (index == state_->comparedPose) return;
+  state_->comparedPose = index;
+  emit changed(Change::Compared);
+}
+
+}  // namespace zyga::ui
