@@ -47,8 +47,15 @@ class ThemeSwitch : public QObject {
 /// Shorthand for the current theme.
 const Theme& theme();
 
+/// The colour `share` of the way from `a` to `b`.
+QColor mixed(const QColor& a, const QColor& b, qreal share);
+QColor withAlpha(const QColor& colour, qreal alpha);
+
 /// Verdicts carry a shape beside their colour: supported a dot, near a ring, beyond a triangle, not judged hatching.
 /// Draws the shape of `size` pixels centred at `centre`.
 void paintVerdict(QPainter& painter, const QPointF& centre, qreal size, range::Level level);
+
+/// Diagonal lines `spacing` pixels apart within `area`: the sign of what is not judged, and of shared facet area.
+void paintHatching(QPainter& painter, const QRectF& area, const QColor& colour, qreal spacing = 4);
 
 }  // namespace zyga::ui

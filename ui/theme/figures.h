@@ -1,0 +1,26 @@
+#pragma once
+
+#include <QFont>
+
+namespace zyga::ui {
+
+/// Steps of the layout grid, px.
+inline constexpr int kGridStep = 4;
+inline constexpr int kGap = 8;
+inline constexpr int kWideGap = 16;
+
+/// `base`, or where its figures differ in width the nearest installed face of the same size whose figures do not, so
+/// that numbers stand still while they change.
+QFont figureFont(const QFont& base);
+bool hasTabularFigures(const QFont& font);
+/// `base` in the weight and size of panel titles.
+QFont titleFont(const QFont& base);
+
+/// "+7.1°", "−3.2°", "0.0°": angle in rad as degrees with one decimal; a true minus sign.
+QString signedDegrees(double angle);
+/// "7.1°"
+QString plainDegrees(double angle);
+/// "12.3 mm" from metres; a true minus sign.
+QString millimetres(double length, int decimals = 1);
+
+}  // namespace zyga::ui

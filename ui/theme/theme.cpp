@@ -1,0 +1,149 @@
+#include "ui/theme/theme.h"
+
+#include <QApplication>
+
+#include "ui/theme/calm_style.h"
+#include "ui/theme/figures.h"
+#include "ui/theme/style_sheet.h"
+
+namespace zyga::ui {
+namespace {
+
+void setVerdicts(Theme& t) {
+  // Okabe & Ito 2008, "Color Universal Design": bluish green, orange, vermillion, reddish purple.
+  t.supported = QColor(0x00, 0x9E, 0x73);
+  t.near = QColor(0xE6, 0x9F, 0x00);
+  t.beyond = QColor(0xD5, 0x5E, 0x00);
+  t.contact = QColor(0xCC, 0x79, 0xA7);
+}
+
+Theme paper() {
+  Theme t;
+  t.scheme = Scheme::Light;
+  t.window = QColor(0xF6, 0xF3, 0xEC);
+  t.panel = QColor(0xFB, 0xFA, 0xF6);
+  t.text = QColor(0x22, 0x20, 0x1C);
+  t.muted = QColor(0x6B, 0x65, 0x5B);
+  t.line = QColor(0xD9, 0xD3, 0xC7);
+  t.choice = QColor(0x2F, 0x6F, 0x8F);
+  t.viewportTop = QColor(0xEE, 0xE9, 0xDF);
+  t.viewportGround = QColor(0xD9, 0xD3, 0xC6);
+  t.boneFound = QColor(0xD9, 0xCD, 0xB4);
+  t.boneInferred = QColor(0xC3, 0xC7, 0xCC);
+  t.boneMirrored = QColor(0xCB, 0xBF, 0xA9);
+  t.notJudged = QColor(0x9A, 0x95, 0x8B);
+  setVerdicts(t);
+  return t;
+}
+
+Theme slate() {
+  Theme t = paper();
+  t.scheme = Scheme::Dark;
+  t.window = QColor(0x1E, 0x21, 0x24);
+  t.panel = QColor(0x26, 0x29, 0x2D);
+  t.text = QColor(0xE7, 0xE4, 0xDD);
+  t.muted = QColor(0x9A, 0xA0, 0xA6);
+  t.line = QColor(0x3A, 0x3F, 0x45);
+  t.choice = QColor(0x6F, 0xB3, 0xD2);
+  t.viewportTop = QColor(0x30, 0x35, 0x3A);
+  t.viewportGround = QColor(0x1B, 0x1E, 0x21);
+  constexpr int kShadeDarker = 112;
+  for (QColor* bone : {&t.boneFound, &t.boneInferred, &t.boneMirrored}) *bone = bone->darker(kShadeDarker);
+  t.notJudged = QColor(0x74, 0x7A, 0x81);
+  return t;
+}
+
+QPalette paletteOf(const Theme& t) {
+  QPalette p;
+  p.setColor(QPalette::Window, t.window);
+  p.setColor(QPalette::WindowText, t.text);
+  p.setColor(QPalette::Base, t.panel);
+  p.setColor(QPalette::AlternateBase, t.window);
+  p.setColor(QPalette::Text, t.text);
+  p.setColor(QPalette::PlaceholderText, t.muted);
+  p.setColor(QPalette::Button, t.panel);
+  p.setColor(QPalette::ButtonText, t.text);
+  p.setColor(QPalette::BrightText, t.beyond);
+  p.setColor(QPalette::ToolTipBase, t.panel);
+  p.setColor(QPalette::ToolTipText, t.text);
+  p.setColor(QPalette::Highlight, t.choice);
+  p.setColor(QPalette::HighlightedText, t.panel);
+  p.setColor(QPalette::Link, t.choice);
+  p.setColor(QPalette::LinkVisited, t.choice);
+  p.setColor(QPalette::Light, t.panel);
+  p.setColor(QPalette::Midlight, t.window);
+  p.setColor(QPalette::Mid, t.line);
+  p.setColor(QPalette::Dark, mixed(t.line, t.muted, 0.5));
+  p.setColor(QPalette::Shadow, t.muted);
+  const QColor faded = mixed(t.panel, t.muted, 0.6);
+  for (auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+    p.setColor(QPalette::Disabled, role, faded);
+  return p;
+}
+
+}  // namespace
+
+const QColor& Theme::verdict(range::Level level) const {
+  switch (level) {
+    case range::Level::Supported:
+      return supported;
+    case range::Level::Near:
+      return near;
+    case range::Level::Beyond:
+      return beyond;
+    case range::Level::NotJudged:
+      break;
+  }
+  return notJudged;
+}
+
+const QColor& Theme::bone(anatomy::Evidence evidence) const {
+  switch (evidence) {
+    case anatomy::Evidence::Found:
+    case anatomy::Evidence::FoundDeformed:
+      return boneFound;
+    case anatomy::Evidence::Mirrored:
+    case anatomy::Evidence::Scaled:
+      return boneMirrored;
+    case anatomy::Evidence::Inferred:
+      break;
+  }
+  return boneInferred;
+}
+
+ThemeSwitch::ThemeSwitch() : theme_(paper()) {}
+
+ThemeSwitch& ThemeSwitch::instance() {
+  static ThemeSwitch only;
+  return only;
+}
+
+const Theme& ThemeSwitch::current() const { return theme_; }
+
+void ThemeSwitch::apply(QApplication& application, Scheme scheme) {
+  theme_ = scheme == Scheme::Light ? paper() : slate();
+  // One style on every desktop, so that the sheet below changes what it expects to change.
+  if (!application.property("zygaStyled").toBool()) {
+    application.setStyle(new CalmStyle);
+    application.setFont(figureFont(application.font()));
+    application.setProperty("zygaStyled", true);
+  }
+  application.setPalette(paletteOf(theme_));
+  application.setStyleSheet(styleSheet(theme_));
+  emit changed();
+}
+
+const Theme& theme() { return ThemeSwitch::instance().current(); }
+
+QColor mixed(const QColor& a, const QColor& b, qreal share) {
+  const auto between = [share](qreal from, qreal to) { return from + (to - from) * share; };
+  return QColor::fromRgbF(between(a.redF(), b.redF()), between(a.greenF(), b.greenF()), between(a.blueF(), b.blueF()));
+}
+
+QColor withAlpha(const QColor& colour, qreal alpha) {
+  QColor c = colour;
+  c.setAlphaF(alpha);
+  return c;
+}
+
+}  // namespace zyga::ui

@@ -1,0 +1,26 @@
+#pragma once
+
+#include <QDoubleSpinBox>
+
+class QLabel;
+
+namespace zyga::ui {
+
+/// A number field whose unit stands in muted text at its right end instead of being part of the number.
+class UnitSpinBox : public QDoubleSpinBox {
+  Q_OBJECT
+ public:
+  explicit UnitSpinBox(const QString& unit, QWidget* parent = nullptr);
+  QSize sizeHint() const override;
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void placeUnit();
+
+  QLabel* unit_;
+};
+
+}  // namespace zyga::ui
