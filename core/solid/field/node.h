@@ -1,0 +1,79 @@
+#pragma once
+
+#include <array>
+#include <memory>
+#include <utility>
+
+#include "core/solid/field/shape.h"
+
+namespace zyga::solid {
+
+/// Points are evaluated in batches, so that the cost of walking the tree of nodes is shared and the loops vectorise.
+inline constexpr int kBatch = 128;
+
+struct PointBatch {
+  const float* x = nullptr;
+  const float* y = nullptr;
+  const float* z = nullptr;
+  int count = 0;  ///< at most kBatch
+};
+
+/// A node of a field's expression tree.
+class FieldNode {
+ public:
+  /// What is left of a node near a place, and its value at the place itself.
+  struct Local {
+    std::shared_ptr<const FieldNode> node;
+    float value = 0;
+  };
+
+  explicit FieldNode(Box bounds) : bounds_(std::move(bounds)) {}
+  virtual ~FieldNode() = default;
+  virtual void evaluate(const PointBatch& points, float* out) const = 0;
+  /// A node with the same values within `radius` of `centre`; `self` is the owner of this node.
+  virtual Local near(const std::shared_ptr<const FieldNode>& self, const Eigen::Vector3f& centre, float radius) const;
+  const Box& bounds() const { return bounds_; }
+  float at(const Eigen::Vector3f& p) const;
+
+ private:
+  Box bounds_;
+};
+
+using NodePtr = std::shared_ptr<const FieldNode>;
+
+/// A node whose field is a plain function of the point.
+template <class Function>
+class LeafNode : public FieldNode {
+ public:
+  LeafNode(const Box& bounds, Function function) : FieldNode(bounds), function_(std::move(function)) {}
+  void evaluate(const PointBatch& p, float* out) const override {
+    for (int i = 0; i < p.count; ++i) out[i] = function_(p.x[i], p.y[i], p.z[i]);
+  }
+
+ private:
+  Function function_;
+};
+
+template <class Function>
+Shape leaf(const Box& bounds, Function function) {
+  return Shape(std::make_shared<LeafNode<Function>>(bounds, std::move(function)));
+}
+
+/// Rigid map to the local coordinates of a frame, in single precision.
+struct ToLocal {
+  std::array<float, 12> m{};
+  explicit ToLocal(const Frame& frame);
+  std::array<float, 3> operator()(float x, float y, float z) const {
+    return {m[0] * x + m[1] * y + m[2] * z + m[3], m[4] * x + m[5] * y + m[6] * z + m[7],
+            m[8] * x + m[9] * y + m[10] * z + m[11]};
+  }
+};
+
+/// Box around a local box after it has been placed.
+Box placedBox(const Frame& frame, const Box& local);
+
+/// No solid is thinner than this, m.
+inline constexpr double kLeastExtent = 1e-4;
+inline double positive(double extent) { return extent > kLeastExtent ? extent : kLeastExtent; }
+
+}  // namespace zyga::solid
