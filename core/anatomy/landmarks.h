@@ -16,9 +16,22 @@
 ///   ribTip.L/R   end of the shaft of a fused cervical rib
 /// Dorsal ribs. Origin: the capitulum; landmarks `tuberculum`, `middle` (farthest out), `tip`.
 /// Chevrons. Origin: middle of the articulation with the column; landmark `tip`.
-/// Skull. Origin: centre of the occipital condyle; landmarks `snout`, `jawHinge`, `eye.L/R`, `foramenMagnum`.
-/// Jaw. Origin: hinge axis in the mid-plane; landmark `chin`.
+/// Skull. Origin: centre of the occipital condyle, x along the skull to the snout; landmarks `snout`, `jawHinge`,
+/// `eye.L/R`, `nostril.L/R`, `foramenMagnum`.
+/// Jaw. Origin: hinge axis in the mid-plane, axes as the skull's with the mouth closed; landmark `chin`.
+///
 /// Limb bones. Origin: centre of rotation of the proximal joint; z runs up the long axis, so the distal end is at
-/// negative z. Landmarks `proximal`, `distal` (centres of rotation), `shaftTop`, `shaftBottom` (ends of the shaft's
-/// axis), further ones where limb_bones.cpp sets them.
+/// negative z. Landmarks `proximal`, `distal` (centres of rotation), on long bones and girdles `top` and `bottom` (ends
+/// of the greatest length on the bone's axis), on long bones `shaftTop`, `shaftBottom` (ends of the shaft's axis). The
+/// origin of a bone that does not move against its neighbour is the middle of its upper end.
+/// Scapula. Origin on the blade, about which it slides on the ribs; z up the blade; `distal` is the shoulder socket.
+/// Coracoid. Origin: the seam with the scapula. It has no mesh of its own. Sternal plate: origin in its middle, x
+/// cranial, z dorsal.
+/// Ilium, pubis, ischium. Origin: the hip socket; on the ilium `front`, `back`, `crest` are ends of its blade.
+/// Femur. Origin: centre of its head; the shaft (`top`, `bottom`, `shaftTop`...) lies outward of it.
+/// Astragalus. Origin: its middle, about which the ankle turns.
+/// Carpals. Origin on the wrist's axis; `middle` is the middle of the bone.
+/// `sole`: on metacarpals the lowest point of the standing hand under that bone, the pad that is not bone included; on
+/// the third metatarsal the lowest point of the standing foot, pad included, below the heel; on fingers and toes a point
+/// of their underside.
 namespace zyga::anatomy {}

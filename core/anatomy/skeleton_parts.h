@@ -12,7 +12,7 @@ BoneIndex addBone(Specimen& specimen, const MeasurementTable& filled, const Bone
 /// from the mid-plane, rotation + turns its cranial face towards the mid-plane.
 std::array<Eigen::Vector3d, 3> limbAxes(Side side);
 
-/// Limits in degrees, source "author's choice".
+/// Limits in rad, source "author's choice".
 TypedLimits typedLimits(AngleLimits first, AngleLimits second, AngleLimits third);
 
 /// Sacrum, trunk, neck, tail with fused cervical ribs: bone 0 is S1. Ribs and chevrons hang on their vertebrae.
@@ -23,5 +23,9 @@ void addHead(Specimen& specimen, const MeasurementTable& filled);
 
 /// Shoulder girdle and forelimbs on the trunk, pelvis and hindlimbs on the sacrum.
 void addLimbs(Specimen& specimen, const MeasurementTable& filled);
+
+/// A standing animal's limb angles by joint id, rad; joints that are not named stay at zero. At zero the limbs hang
+/// straight down from a level trunk, the feet at their natural slope. Common practice, no source.
+std::map<std::string, Eigen::Vector3d> standingAngles(const Specimen& specimen);
 
 }  // namespace zyga::anatomy
