@@ -111,8 +111,7 @@ BoneName mirrored(const BoneName& name) {
 Region regionOf(const BoneName& name) { return entryOf(name.kind).region; }
 
 bool isVertebra(BoneKind kind) {
-  return kind == BoneKind::Cervical || kind == BoneKind::Dorsal || kind == BoneKind::Sacral ||
-         kind == BoneKind::Caudal;
+  return kind == BoneKind::Cervical || kind == BoneKind::Dorsal || kind == BoneKind::Sacral || kind == BoneKind::Caudal;
 }
 
 std::string_view title(Region region) {

@@ -5,11 +5,27 @@
 namespace zyga::anatomy {
 namespace {
 
-constexpr std::array<std::string_view, kMeasureCount> kTitles{
-    "length",        "length with condyle", "cotyle height", "cotyle width",   "spine height", "spine fork",
-    "diapophysis width", "facet length",    "facet width",   "facet height",   "facet spread", "facet tilt",
-    "postzyg length", "facet turn",         "wedge",         "height",         "width",        "proximal width",
-    "shaft width",   "distal width",        "circumference"};
+constexpr std::array<std::string_view, kMeasureCount> kTitles{"length",
+                                                              "length with condyle",
+                                                              "cotyle height",
+                                                              "cotyle width",
+                                                              "spine height",
+                                                              "spine fork",
+                                                              "diapophysis width",
+                                                              "facet length",
+                                                              "facet width",
+                                                              "facet height",
+                                                              "facet spread",
+                                                              "facet tilt",
+                                                              "postzyg length",
+                                                              "facet turn",
+                                                              "wedge",
+                                                              "height",
+                                                              "width",
+                                                              "proximal width",
+                                                              "shaft width",
+                                                              "distal width",
+                                                              "circumference"};
 
 }  // namespace
 

@@ -59,10 +59,14 @@ std::optional<JointIndex> Specimen::findJoint(std::string_view id) const {
 }
 
 std::optional<JointIndex> Specimen::jointAbove(BoneIndex bone) const {
-  // Every bone but the root is carried by exactly one joint, and bones are appended with their joints: joint i carries
-  // bone i + 1.
+  // The builders append every bone but the root together with its joint, so that joint i carries bone i + 1; a specimen
+  // made otherwise is searched.
   if (bone.value == 0) return std::nullopt;
-  return JointIndex{bone.value - 1};
+  if (bone.value <= joints.size() && joints[bone.value - 1].distal == bone) return JointIndex{bone.value - 1};
+  for (std::size_t j = 0; j < joints.size(); ++j) {
+    if (joints[j].distal == bone) return JointIndex{j};
+  }
+  return std::nullopt;
 }
 
 BoneIndex Specimen::cranialBone(JointIndex joint) const {

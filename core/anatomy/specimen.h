@@ -80,7 +80,7 @@ struct Joint {
   JointKind kind = JointKind::Typed;
   Region region = Region::Cervical;
   BoneIndex proximal;
-  BoneIndex distal;                 ///< the bone farther from the sacrum
+  BoneIndex distal;                                          ///< the bone farther from the sacrum
   Eigen::Vector3d centreProximal = Eigen::Vector3d::Zero();  ///< centre of rotation in the proximal frame, m
   Eigen::Vector3d centreDistal = Eigen::Vector3d::Zero();    ///< the same in the distal frame, m
   std::array<Eigen::Vector3d, 3> axes{Eigen::Vector3d::UnitY(), Eigen::Vector3d::UnitZ(), Eigen::Vector3d::UnitX()};

@@ -9,9 +9,9 @@ namespace zyga::kinematics {
 
 /// A chain grabbed at a point of one bone and pulled: which joints answer, and in which motions.
 struct Pull {
-  std::vector<JointIndex> joints;         ///< the chain, root side first
-  std::array<bool, 3> motions{true, true, false};  ///< dorsiflexion, lateral flexion, torsion
-  BoneIndex bone;                         ///< the grabbed bone
+  std::vector<JointIndex> joints;                      ///< the chain, root side first
+  std::array<bool, 3> motions{true, true, false};      ///< dorsiflexion, lateral flexion, torsion
+  BoneIndex bone;                                      ///< the grabbed bone
   Eigen::Vector3d p_BPoint = Eigen::Vector3d::Zero();  ///< the grabbed point in that bone's frame, m
 };
 

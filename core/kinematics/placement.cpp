@@ -32,8 +32,8 @@ Eigen::Matrix3d jointRotation(const anatomy::Joint& joint, const Eigen::Vector3d
 }
 
 Eigen::Vector3d jointAngles(const anatomy::Joint& joint, const Eigen::Matrix3d& rotation) {
-  // In the frame E = [e1 e2 e3] of the three axes the product becomes Rx(h a) Ry(h b) Rz(h c), where h = det E is +1 for
-  // a right-handed triad and -1 for a left-handed one (which turns every angle round).
+  // In the frame E = [e1 e2 e3] of the three axes the product becomes Rx(h a) Ry(h b) Rz(h c), where h = det E is +1
+  // for a right-handed triad and -1 for a left-handed one (which turns every angle round).
   Eigen::Matrix3d E;
   E << joint.axes[0], joint.axes[1], joint.axes[2];
   const double h = E.determinant() > 0 ? 1 : -1;
@@ -52,21 +52,19 @@ Eigen::Isometry3d placeDistal(const anatomy::Joint& joint, const Articulation::R
   const double after = rest.cartilage - before;
   Eigen::Isometry3d X_PD;
   X_PD.linear() = R;
-  X_PD.translation() = joint.centreProximal + before * joint.longAxisProximal +
-                       R * (after * joint.longAxisDistal - joint.centreDistal);
+  X_PD.translation() =
+      joint.centreProximal + before * joint.longAxisProximal + R * (after * joint.longAxisDistal - joint.centreDistal);
   X_PD.makeAffine();
   return X_PD;
 }
 
-void placeInto(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose,
-               Placement& X_WB) {
+void placeInto(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose, Placement& X_WB) {
   X_WB.resize(specimen.bones.size());
   if (X_WB.empty()) return;
   X_WB[0] = pose.X_WRoot;
   for (std::size_t j = 0; j < specimen.joints.size(); ++j) {
     const anatomy::Joint& joint = specimen.joints[j];
-    X_WB[joint.distal.value] =
-        X_WB[joint.proximal.value] * placeDistal(joint, articulation.rests[j], pose.angles[j]);
+    X_WB[joint.distal.value] = X_WB[joint.proximal.value] * placeDistal(joint, articulation.rests[j], pose.angles[j]);
   }
 }
 

@@ -14,7 +14,8 @@ Eigen::Matrix3d jointRotation(const anatomy::Joint& joint, const Eigen::Vector3d
 Eigen::Vector3d jointAngles(const anatomy::Joint& joint, const Eigen::Matrix3d& rotation);
 
 /// Distal frame in the proximal frame:
-///   Trans(centre on proximal) Trans(share of cartilage) R_rest R(angles) Trans(rest of cartilage) Trans(-centre on distal)
+///   Trans(centre on proximal) Trans(share of cartilage) R_rest R(angles) Trans(rest of cartilage) Trans(-centre on
+///   distal)
 Eigen::Isometry3d placeDistal(const anatomy::Joint& joint, const Articulation::Rest& rest,
                               const Eigen::Vector3d& angles);
 
@@ -23,7 +24,6 @@ using Placement = std::vector<Eigen::Isometry3d>;
 
 Placement place(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose);
 /// As place, into `X_WB`, without allocating when it has the right size already.
-void placeInto(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose,
-               Placement& X_WB);
+void placeInto(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose, Placement& X_WB);
 
 }  // namespace zyga::kinematics
