@@ -22,11 +22,11 @@ enum class FindingKind { Overlap, FacetContact, FacetGap, TypedLimit };
 struct Finding {
   FindingKind kind = FindingKind::Overlap;
   anatomy::Side side = anatomy::Side::Midline;
-  int motion = 0;          ///< for typed limits: index into the joint's angles
-  double measured = 0;     ///< share, m or rad according to kind
-  double limit = 0;        ///< same unit
+  int motion = 0;       ///< for typed limits: index into the joint's angles
+  double measured = 0;  ///< share, m or rad according to kind
+  double limit = 0;     ///< same unit
   Level level = Level::Supported;
-  std::string text;        ///< "right facets share 38 % (least 50 %)"
+  std::string text;  ///< "right facets share 38 % (least 50 %)"
 };
 
 /// Verdict on one joint at its present angles.
@@ -34,7 +34,7 @@ struct JointVerdict {
   kinematics::JointIndex joint;
   Level level = Level::Supported;
   std::optional<FacetMeeting> left, right;
-  double centrumGap = 0;  ///< m, between the faces along the joint's long axis
+  double centrumGap = 0;          ///< m, between the faces along the joint's long axis
   std::vector<Finding> findings;  ///< near and beyond only, worst first
   /// "C6-C7 beyond: right facets share 38 % (least 50 %), dorsiflexion 9.4° of 7.1°"
   std::string sentence;
@@ -51,14 +51,14 @@ Level levelAt(const anatomy::Specimen& specimen, const kinematics::Articulation&
               const Assumptions& assumptions, kinematics::JointIndex joint, const Eigen::Vector3d& angles);
 
 JointVerdict assessJoint(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
-                         const Assumptions& assumptions, kinematics::JointIndex joint,
-                         const Eigen::Vector3d& angles);
+                         const Assumptions& assumptions, kinematics::JointIndex joint, const Eigen::Vector3d& angles);
 
 /// All joints of a pose.
 Assessment assess(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
                   const Assumptions& assumptions, const kinematics::Pose& pose);
 
-/// "dorsiflexion", "ventriflexion", "left", "right"... for the sign of an angle of this joint.
+/// "dorsiflexion", "ventriflexion", "left bend", "right bend", "left-up torsion"... in the column, "flexion",
+/// "abduction", "opening"... elsewhere, for the sign of an angle of this joint.
 std::string motionName(const anatomy::Joint& joint, int motion, double sign);
 
 }  // namespace zyga::range

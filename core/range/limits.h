@@ -8,9 +8,9 @@ namespace zyga::range {
 struct Band {
   double least = 0;
   double most = 0;
-  bool judged = true;      ///< false: nothing limits this joint, and nothing vouches for it
-  bool empty = false;      ///< no value of this motion is supported with the other angles as they are
-  std::string leastStop;   ///< what stops it at `least`: "left facets share 50 %"
+  bool judged = true;     ///< false: nothing limits this joint, and nothing vouches for it
+  bool empty = false;     ///< no value of this motion is supported with the other angles as they are
+  std::string leastStop;  ///< what stops it at `least`: "left facets share 50 %"
   std::string mostStop;
 };
 

@@ -1,0 +1,139 @@
+#include "core/range/joint_judge.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace zyga::range {
+namespace {
+
+using anatomy::Side;
+using Eigen::Vector3d;
+
+constexpr double kRounding = 1e-9;  // rad; also shares
+
+Level levelOf(bool beyond, bool near) { return beyond ? Level::Beyond : near ? Level::Near : Level::Supported; }
+
+/// Near within the margin's share of what lies between full cover and the least.
+Criterion overlapCriterion(const Assumptions& assumptions, Side side, const FacetMeasures& measures) {
+  const bool byLength = assumptions.overlapBy == OverlapBy::Length;
+  const double share = byLength ? measures.overlapLength : measures.overlapArea;
+  const double least = assumptions.leastOverlap;
+  Criterion c{FindingKind::Overlap, side, 0, share, least};
+  // A facet that covers nothing has left its partner, even where no cover is asked for.
+  const bool beyond = share < least - kRounding || measures.overlapArea <= 0;
+  c.level = levelOf(beyond, share < least + assumptions.nearMargin * (1 - least));
+  c.excess = least - share;
+  return c;
+}
+
+/// Near within the margin's share of what is tolerated.
+Criterion depthCriterion(FindingKind kind, Side side, double measured, double tolerated, double length, double margin) {
+  Criterion c{kind, side, 0, std::max(0.0, measured), tolerated};
+  c.level =
+      levelOf(measured > tolerated + kRounding * length, measured > (1 - margin) * tolerated + kRounding * length);
+  c.excess = length > 0 ? (measured - tolerated) / length : 0;
+  return c;
+}
+
+/// Near within the margin's share of the way from zero to the end, so that a joint whose range ends at zero (a
+/// straight knee, a shut jaw) rests there quietly.
+Criterion typedCriterion(int motion, double angle, const anatomy::AngleLimits& limits, double margin) {
+  const bool upper = angle - limits.most > limits.least - angle;  // the end it is nearer to or past
+  const double end = upper ? limits.most : limits.least;
+  const double past = upper ? angle - end : end - angle;
+  const double way = std::max(0.0, upper ? end : -end);
+  Criterion c{FindingKind::TypedLimit, Side::Midline, motion, angle, end};
+  c.level = levelOf(outside(limits, angle), past > -margin * way && way > 0);
+  c.excess = past;
+  return c;
+}
+
+}  // namespace
+
+bool outside(const anatomy::AngleLimits& limits, double angle) {
+  return angle < limits.least - kRounding || angle > limits.most + kRounding;
+}
+
+Level Criteria::level() const {
+  Level worst = vouched ? Level::Supported : Level::NotJudged;
+  for (const Criterion& c : *this) worst = std::max(worst, c.level);
+  return worst;
+}
+
+JointJudge::JointJudge(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
+                       const Assumptions& assumptions, kinematics::JointIndex joint)
+    : joint_(specimen[joint]), rest_(articulation[joint]), assumptions_(assumptions), view_(specimen, joint) {
+  const auto sides = facetsOf(specimen, joint);
+  for (std::size_t s = 0; s < 2; ++s) {
+    if (sides[s]) pairs_[s].emplace(*sides[s].prezyg, *sides[s].postzyg);
+  }
+}
+
+void JointJudge::addFacets(Criteria& criteria, int side, const FacetMeasures& measures) const {
+  const Side name = side == 0 ? Side::Left : Side::Right;
+  criteria.add(overlapCriterion(assumptions_, name, measures));
+  if (measures.overlapArea <= 0) return;  // no gap without a shared area
+  const double length = pairs_[static_cast<std::size_t>(side)]->shorterLength();
+  criteria.add(depthCriterion(FindingKind::FacetContact, name, -measures.gapLeast,
+                              assumptions_.facetContactTolerated * length, length, assumptions_.nearMargin));
+  criteria.add(depthCriterion(FindingKind::FacetGap, name, measures.gapMost, assumptions_.facetGapTolerated * length,
+                              length, assumptions_.nearMargin));
+}
+
+void JointJudge::addTyped(Criteria& criteria, const Vector3d& angles) const {
+  if (!joint_.typed) return;
+  for (int k = 0; k < 3; ++k) {
+    const anatomy::AngleLimits& limits = joint_.typed->angles[static_cast<std::size_t>(k)];
+    criteria.add(typedCriterion(k, angles[k], limits, assumptions_.nearMargin));
+  }
+}
+
+Criteria JointJudge::criteria(const Vector3d& angles) const {
+  Criteria criteria;
+  criteria.vouched = vouched();
+  if (fixed()) return criteria;
+  if (hasFacets()) {
+    const Eigen::Isometry3d X_PrePost = prezygView(angles);
+    for (int side = 0; side < 2; ++side) {
+      const auto& pair = pairs_[static_cast<std::size_t>(side)];
+      if (pair) addFacets(criteria, side, pair->measure(X_PrePost));
+    }
+  }
+  addTyped(criteria, angles);
+  return criteria;
+}
+
+bool JointJudge::typedBeyond(const Vector3d& angles) const {
+  for (int k = 0; joint_.typed && k < 3; ++k) {
+    if (outside(joint_.typed->angles[static_cast<std::size_t>(k)], angles[k])) return true;
+  }
+  return false;
+}
+
+bool JointJudge::beyond(const Vector3d& angles) const {
+  if (fixed()) return false;
+  if (typedBeyond(angles)) return true;
+  if (!hasFacets()) return false;
+  const Eigen::Isometry3d X_PrePost = prezygView(angles);
+  for (int side = 0; side < 2; ++side) {
+    const auto& pair = pairs_[static_cast<std::size_t>(side)];
+    if (!pair) continue;
+    Criteria criteria;
+    addFacets(criteria, side, pair->measure(X_PrePost));
+    if (criteria.level() == Level::Beyond) return true;
+  }
+  return false;
+}
+
+std::optional<FacetMeeting> JointJudge::meeting(const Vector3d& angles, int side) const {
+  const auto& pair = pairs_[static_cast<std::size_t>(side)];
+  return pair ? std::optional(pair->meet(prezygView(angles))) : std::nullopt;
+}
+
+double JointJudge::centrumGap(const Vector3d& angles) const {
+  const Eigen::Isometry3d X_PD = kinematics::placeDistal(joint_, rest_, angles);
+  const Vector3d between = X_PD * joint_.centreDistal - joint_.centreProximal;
+  return between.dot(joint_.longAxisProximal) < 0 ? -between.norm() : between.norm();
+}
+
+}  // namespace zyga::range

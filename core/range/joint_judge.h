@@ -1,0 +1,74 @@
+#pragma once
+
+#include "core/range/column_joint.h"
+#include "core/range/facet_pair.h"
+#include "core/range/findings.h"
+
+namespace zyga::range {
+
+/// One criterion at one joint, in numbers.
+struct Criterion {
+  FindingKind kind = FindingKind::Overlap;
+  anatomy::Side side = anatomy::Side::Midline;
+  int motion = 0;
+  double measured = 0;
+  double limit = 0;
+  Level level = Level::Supported;
+  double excess = 0;  ///< how far past the limit, as a share of the criterion's own scale; orders findings
+};
+
+/// All criteria of a joint at some angles: three for either side's facets and three typed limits at most.
+struct Criteria {
+  std::array<Criterion, 9> items;
+  int count = 0;
+  bool vouched = true;  ///< something judges the whole joint; false where a side lacks facets and no limit is typed
+
+  void add(const Criterion& criterion) { items[static_cast<std::size_t>(count++)] = criterion; }
+  const Criterion* begin() const { return items.data(); }
+  const Criterion* end() const { return items.data() + count; }
+  Level level() const;
+};
+
+/// Judges one joint at any angles. Looks the facets up once, so that searches can ask again and again; refers to
+/// everything it was made from.
+class JointJudge {
+ public:
+  JointJudge(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
+             const Assumptions& assumptions, kinematics::JointIndex joint);
+
+  const anatomy::Joint& joint() const { return joint_; }
+  const Assumptions& assumptions() const { return assumptions_; }
+  bool hasFacets() const { return pairs_[0] || pairs_[1]; }
+  /// Nothing vouches for this joint at any angles.
+  bool vouched() const { return fixed() || joint_.typed || (pairs_[0] && pairs_[1]); }
+  bool fixed() const { return joint_.kind == anatomy::JointKind::Fixed; }
+
+  Criteria criteria(const Eigen::Vector3d& angles) const;
+  /// criteria(angles).level() == Level::Beyond, sooner.
+  bool beyond(const Eigen::Vector3d& angles) const;
+  /// The facets of one side (0 left, 1 right) at these angles, with outlines.
+  std::optional<FacetMeeting> meeting(const Eigen::Vector3d& angles, int side) const;
+  /// Distance of the two centres of rotation, m: between the faces in their middle.
+  double centrumGap(const Eigen::Vector3d& angles) const;
+
+  /// The criteria that follow from one side's facets and from the typed limits.
+  void addFacets(Criteria& criteria, int side, const FacetMeasures& measures) const;
+  void addTyped(Criteria& criteria, const Eigen::Vector3d& angles) const;
+
+ private:
+  Eigen::Isometry3d prezygView(const Eigen::Vector3d& angles) const {
+    return view_(kinematics::placeDistal(joint_, rest_, angles));
+  }
+  bool typedBeyond(const Eigen::Vector3d& angles) const;
+
+  const anatomy::Joint& joint_;
+  const kinematics::Articulation::Rest& rest_;
+  const Assumptions& assumptions_;
+  PrezygView view_;
+  std::array<std::optional<FacetPair>, 2> pairs_;
+};
+
+/// Whether an angle lies outside typed limits, beyond rounding (1e-9 rad).
+bool outside(const anatomy::AngleLimits& limits, double angle);
+
+}  // namespace zyga::range
