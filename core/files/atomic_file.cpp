@@ -1,0 +1,71 @@
+#include "core/files/atomic_file.h"
+
+#include <QFile>
+#include <QSaveFile>
+#include <system_error>
+
+#include "core/files/project.h"
+
+namespace zyga::files {
+namespace {
+
+QString toQt(const std::filesystem::path& path) { return QFile::decodeName(path.c_str()); }
+
+std::filesystem::path folderOf(const std::filesystem::path& path) {
+  const auto folder = path.parent_path();
+  return folder.empty() ? std::filesystem::path(".") : folder;
+}
+
+[[noreturn]] void failToSave(const std::filesystem::path& path, const std::string& cause, const std::string& mend) {
+  throw FileError("cannot save " + path.string() + ": " + cause + "; " + mend);
+}
+
+/// What can be told before trying, in better words than the system's.
+void checkPlace(const std::filesystem::path& path) {
+  std::error_code ignored;
+  const auto folder = folderOf(path);
+  if (path.filename().empty()) failToSave(path, "the name of the file is missing", "add a name after the folder");
+  if (!std::filesystem::exists(folder, ignored)) {
+    failToSave(path, "there is no folder " + folder.string(), "make the folder first or choose another one");
+  }
+  if (!std::filesystem::is_directory(folder, ignored)) {
+    failToSave(path, folder.string() + " is a file, not a folder", "choose a folder");
+  }
+  if (std::filesystem::is_directory(path, ignored)) {
+    failToSave(path, "this is the name of a folder", "choose another name");
+  }
+}
+
+}  // namespace
+
+void writeWhole(const std::filesystem::path& path, std::string_view bytes) {
+  checkPlace(path);
+  QSaveFile file(toQt(path));
+  const auto fail = [&] {
+    failToSave(path, file.errorString().toLower().toStdString(),
+               "free the space or choose a folder you may write to; the old file, if any, is untouched");
+  };
+  if (!file.open(QIODevice::WriteOnly)) fail();
+  const auto size = static_cast<qint64>(bytes.size());
+  if (file.write(bytes.data(), size) != size || !file.commit()) fail();
+}
+
+std::string readWhole(const std::filesystem::path& path) {
+  std::error_code ignored;
+  if (!std::filesystem::exists(path, ignored))
+    throw FileError("cannot open " + path.string() + ": there is no such file");
+  if (std::filesystem::is_directory(path, ignored)) {
+    throw FileError("cannot open " + path.string() + ": this is a folder, not a file");
+  }
+  QFile file(toQt(path));
+  if (!file.open(QIODevice::ReadOnly)) {
+    throw FileError("cannot open " + path.string() + ": " + file.errorString().toLower().toStdString());
+  }
+  const QByteArray bytes = file.readAll();
+  if (file.error() != QFileDevice::NoError) {
+    throw FileError("cannot read " + path.string() + ": " + file.errorString().toLower().toStdString());
+  }
+  return bytes.toStdString();
+}
+
+}  // namespace zyga::files
