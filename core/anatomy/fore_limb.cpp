@@ -31,11 +31,9 @@ Elbow addUpperArm(LimbRig& rig, BoneIndex scapula) {
   rig.mark(humerus, "bottom", {0, 0, head - length});
   rig.mark(humerus, "shaftTop", {0, 0, -0.25 * length});
   rig.mark(humerus, "shaftBottom", {0, 0, -0.75 * length});
-  // The blade's own tilt is taken back, so that a humerus at zero hangs upright from a level trunk.
-  const Eigen::Matrix3d R_TrunkScapula =
-      sided(rig.side(), rig.specimen().joints[rig.specimen().jointAbove(scapula)->value].restRotation);
+  // The blade's tilt is taken back, so that a humerus at zero hangs upright from a level trunk.
   rig.hang("shoulder", scapula, humerus, rig.landmark(scapula, "distal"),
-           limitsInDegrees({-45, 40}, {-8, 25}, {-20, 20}), R_TrunkScapula.transpose());
+           limitsInDegrees({-45, 40}, {-8, 25}, {-20, 20}), rig.attitude(scapula).transpose());
   return {humerus, condyle};
 }
 

@@ -32,7 +32,9 @@ Knee addThigh(LimbRig& rig, BoneIndex ilium) {
   rig.mark(femur, "bottom", {0, out, head - length});
   rig.mark(femur, "shaftTop", {0, out, -0.2 * length});
   rig.mark(femur, "shaftBottom", {0, out, -0.75 * length});
-  rig.hang("hip", ilium, femur, Vector3d::Zero(), limitsInDegrees({-40, 45}, {-8, 20}, {-20, 20}));
+  // The wedge of the sacrum is taken back: a thigh at zero hangs upright from a level first sacral.
+  rig.hang("hip", ilium, femur, Vector3d::Zero(), limitsInDegrees({-40, 45}, {-8, 20}, {-20, 20}),
+           rig.attitude(ilium).transpose());
   return {femur, condyle};
 }
 

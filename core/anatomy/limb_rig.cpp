@@ -56,6 +56,11 @@ Eigen::Vector3d LimbRig::landmark(BoneIndex bone, std::string_view name) const {
   return sided(side_, specimen_[bone].landmark(name));
 }
 
+Eigen::Matrix3d LimbRig::attitude(BoneIndex bone) const {
+  const Eigen::Matrix3d R_RB = restFrames(specimen_)[bone.value].linear();
+  return sided(side_, R_RB);
+}
+
 Joint LimbRig::jointBetween(BoneIndex proximal, BoneIndex distal, const Eigen::Vector3d& p_P,
                             const Eigen::Matrix3d& R_PD) const {
   Joint joint;

@@ -37,6 +37,8 @@ class LimbRig {
   double measure(BoneIndex bone, Measure measure) const;
   void mark(BoneIndex bone, const std::string& landmark, const Eigen::Vector3d& p_B);
   Eigen::Vector3d landmark(BoneIndex bone, std::string_view name) const;
+  /// How the bone is turned against the root with every joint at rest.
+  Eigen::Matrix3d attitude(BoneIndex bone) const;
   void grow(BoneIndex bone, BoneIndex into) { specimen_.bones[bone.value].fusedInto = into; }
 
   /// The distal bone's origin rests at `p_P` of the proximal bone, turned by `R_PD`, and does not move. The joint has
