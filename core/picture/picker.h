@@ -9,7 +9,7 @@ namespace zyga::picture {
 
 struct Hit {
   std::size_t instance = 0;
-  double distance = 0;                 ///< m along the ray
+  double distance = 0;  ///< m along the ray
   Eigen::Vector3d p_W = Eigen::Vector3d::Zero();
   Eigen::Vector3d normal_W = Eigen::Vector3d::UnitZ();
 };

@@ -2,7 +2,9 @@
 
 #include <Eigen/Geometry>
 #include <array>
+#include <atomic>
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -24,8 +26,8 @@ enum class StandardView { Left, Right, Dorsal, Cranial, Caudal, ThreeQuarter };
 struct Camera {
   Eigen::Isometry3d X_WCamera = Eigen::Isometry3d::Identity();
   bool perspective = false;
-  double viewHeight = 1;             ///< m of the world from bottom to top, orthographic
-  double fieldOfView = 0.5;          ///< rad from bottom to top, perspective
+  double viewHeight = 1;     ///< m of the world from bottom to top, orthographic
+  double fieldOfView = 0.5;  ///< rad from bottom to top, perspective
 };
 
 /// Frames `box` (world, m) from a standard direction with a margin of 4 %. aspect = width / height of the picture.
@@ -41,16 +43,25 @@ struct Instance {
 struct PictureOptions {
   int width = 1600;
   int height = 1000;
-  bool transparentGround = false;
-  std::array<float, 3> top{0.933f, 0.914f, 0.875f};     ///< sRGB, background
+  bool ground = true;              ///< the plane z = 0 receives shadow; false: the bones float before the background
+  bool transparentGround = false;  ///< no background: alpha 0 but for the bones and their shadow
+  bool groundGrid = false;         ///< a line every metre on the ground
+  std::array<float, 3> top{0.933f, 0.914f, 0.875f};  ///< sRGB, background
   std::array<float, 3> bottom{0.851f, 0.827f, 0.776f};
   bool outline = true;
-  int samplesPerPixel = 4;    ///< a square number
-  int occlusionRays = 16;
+  double outlineWidth = 0;                     ///< pixels; 0: by the height of the picture
+  int samplesPerPixel = 9;                     ///< a square number; others are rounded to the nearest square
+  int occlusionRays = 12;                      ///< a sample
+  int shadowRays = 4;                          ///< a sample
+  unsigned threads = 0;                        ///< 0: all cores
+  std::function<void(double share)> progress;  ///< share of the work done, 0 to 1; called from worker threads
+  const std::atomic<bool>* cancel = nullptr;
 };
 
 /// Traces the picture: key light from upper front left with soft shadow, sky and ground fill, ambient occlusion, shadow
 /// on the ground, outlines from depth and direction. The same input gives the same bytes, whatever the thread count.
+/// Instances without a mesh are left out. Throws std::invalid_argument when width or height is not positive. An empty
+/// image (width 0) when cancelled.
 Image trace(const std::vector<Instance>& instances, const Camera& camera, const PictureOptions& options);
 
 }  // namespace zyga::picture

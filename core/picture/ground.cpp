@@ -1,0 +1,105 @@
+#include "core/picture/ground.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/picture/colour.h"
+
+namespace zyga::picture {
+
+namespace {
+
+const Eigen::Vector3f kShadowTint(0.20f, 0.165f, 0.135f);  // share of the background left in full shadow
+const Eigen::Vector3f kShadowInk(0.055f, 0.044f, 0.034f);  // linear, where there is no background
+constexpr float kKeyShare = 0.40f;
+constexpr float kContactShare = 0.52f;
+constexpr float kLineShare = 0.16f;
+constexpr float kGrazing = 0.03f;  // sine of the angle under which the ground is seen as a line
+
+}  // namespace
+
+Ground::Ground(const BoneScene& scene, const CameraRays& camera, const Lighting& lighting,
+               const PictureOptions& options)
+    : scene_(scene), camera_(camera), lighting_(lighting), options_(options), box_(scene.bounds().cast<float>()) {
+  if (!box_.isEmpty()) size_ = std::max(box_.diagonal().norm(), 1e-3f);
+  onEdge_ = !camera.perspective() && std::abs(camera.back().z()) < kGrazing;
+}
+
+/// 1 within the animal's footprint, falling to 0 at `width` outside it.
+float Ground::nearness(const Eigen::Vector3f& p_W, float width) const {
+  if (box_.isEmpty()) return 0;
+  const Eigen::Vector2f p = p_W.head<2>();
+  const Eigen::Vector2f outside =
+      (box_.min().head<2>() - p).cwiseMax(p - box_.max().head<2>()).cwiseMax(Eigen::Vector2f::Zero());
+  return 1 - smoothStep(0, width, outside.norm());
+}
+
+/// Lines every metre, one and a half pixels wide, gone where they would run together.
+float Ground::grid(const Eigen::Vector3f& p_W, float footprint, float slant) const {
+  float strength = 0;
+  for (int axis = 0; axis < 2; ++axis) {
+    const float off = std::abs(p_W[axis] - std::round(p_W[axis]));
+    const float width = footprint * (1 + (1 / slant - 1) * std::abs(camera_.back()[axis]));
+    strength =
+        std::max(strength, (1 - smoothStep(0.4f * width, 1.1f * width, off)) * (1 - smoothStep(0.08f, 0.3f, width)));
+  }
+  return strength * nearness(p_W, 0.35f * size_);
+}
+
+Ground::Ink Ground::onPlane(const Ray& ray, SampleSequences& sequences) const {
+  if (ray.direction.z() > -1e-4f || ray.origin.z() <= 0) return {};
+  const float distance = -ray.origin.z() / ray.direction.z();
+  const Eigen::Vector3f p_W = ray.origin + distance * ray.direction;
+  const float near = nearness(p_W, 0.6f * size_);
+  if (near <= 0) return {};
+  const Eigen::Vector3f up = Eigen::Vector3f::UnitZ();
+  const Eigen::Vector3f start(p_W.x(), p_W.y(), 1e-4f);
+  const float contact = lighting_.occlusion(start, up, 1.5f * lighting_.reach(), sequences.fill);
+  const float key = lighting_.keyShadow(start, up, sequences.key);
+  Ink ink{near * (kKeyShare * key + kContactShare * contact), 0};
+  if (options_.groundGrid) ink.line = kLineShare * grid(p_W, camera_.footprint(distance), -ray.direction.z());
+  return ink;
+}
+
+/// Seen along the ground there is no surface to carry a shadow. As on a drawing, a line marks the ground and below it
+/// the feet leave a soft tone: the occlusion of the ground averaged along the view, fading downwards.
+Ground::Ink Ground::onEdge(const Ray& ray, SampleSequences& sequences) const {
+  const float below = -ray.origin.z();
+  const float depth = 0.02f * size_;
+  const float pixel = camera_.footprint(1);
+  if (below > 6 * depth || below < -2 * pixel || box_.isEmpty()) return {};
+  const Eigen::Vector3f middle = ray.origin + (box_.center() - ray.origin).dot(ray.direction) * ray.direction;
+  const float half = 0.5f * ray.direction.cwiseAbs().dot(box_.sizes());
+  Ink ink;
+  const float off = std::abs(below - 0.5f * pixel) / pixel;
+  ink.line = 1.6f * kLineShare * (1 - smoothStep(0.5f, 0.9f, off)) * nearness(middle, 0.12f * size_);
+  if (below < 0) return ink;
+  float dark = 0;
+  const int columns = lighting_.occlusionRays();
+  for (int i = 0; i < columns; ++i) {
+    const Eigen::Vector2f u = sequences.place.next();
+    const Eigen::Vector3f p_W =
+        middle + (2 * u.x() - 1) * half * ray.direction + (2 * u.y() - 1) * (0.3f * depth + below) * camera_.right();
+    const TangentFrame frame(Eigen::Vector3f::UnitZ());
+    const Ray upward{{p_W.x(), p_W.y(), 1e-4f}, cosineDirection(frame, sequences.fill.next())};
+    const float reach = 0.5f * lighting_.reach();
+    dark += 1 - smoothStep(0, reach, scene_.clearance(upward, reach));
+  }
+  const float fade = std::exp(-below / depth) * (1 - smoothStep(4 * depth, 6 * depth, below));
+  ink.shadow = std::min(0.75f, 2.2f * dark / static_cast<float>(columns)) * fade;
+  return ink;
+}
+
+Eigen::Vector4f Ground::behind(const Ray& ray, float y, SampleSequences& sequences) const {
+  Ink ink;
+  if (options_.ground) ink = onEdge_ ? onEdge(ray, sequences) : onPlane(ray, sequences);
+  if (options_.transparentGround) return withAlpha(ink.shadow * kShadowInk, ink.shadow);
+  const float t = std::clamp(y / static_cast<float>(options_.height), 0.0f, 1.0f);
+  std::array<float, 3> mixed;
+  for (std::size_t i = 0; i < 3; ++i) mixed[i] = options_.top[i] + t * (options_.bottom[i] - options_.top[i]);
+  const Eigen::Vector3f paper = linearFromSrgb(mixed);
+  const float dark = std::min(1.0f, ink.shadow + ink.line);
+  return withAlpha(paper.cwiseProduct(Eigen::Vector3f::Constant(1 - dark) + dark * kShadowTint), 1);
+}
+
+}  // namespace zyga::picture
