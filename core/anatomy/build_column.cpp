@@ -21,9 +21,11 @@ void setPair(Bone& bone, const std::string& name, const Vector3d& left) {
   bone.landmarks[name + ".R"] = left.cwiseProduct(kRight);
 }
 
+/// m; a swelling of less than 2 % of the length is a flat face, not a ball.
 double condyleDepth(const Bone& bone) {
   const double length = bone.measures.value(Measure::Length);
-  return std::max(0.0, bone.measures.valueOr(Measure::LengthWithCondyle, length) - length);
+  const double depth = bone.measures.valueOr(Measure::LengthWithCondyle, length) - length;
+  return depth < 0.02 * length ? 0 : depth;
 }
 
 /// Distance from the base of a condyle to its centre of curvature, forwards positive: the condyle is a cap of this

@@ -76,6 +76,7 @@ class Filler {
   /// Ratio of a row's length to the plan's, from either way of measuring it.
   std::optional<double> lengthRatio(std::size_t i) const {
     for (const Measure measure : {Measure::Length, Measure::LengthWithCondyle}) {
+      if (measure == Measure::LengthWithCondyle && !isVertebra(table_.rows[i].name.kind)) continue;
       const Cell& c = cell(i, measure);
       const double planned = plan(i, measure);
       const bool given = c.origin == CellOrigin::Measured || c.origin == CellOrigin::Mirrored;
