@@ -1,0 +1,159 @@
+#include "ui/panels/bones_panel.h"
+
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSortFilterProxyModel>
+#include <QSplitter>
+#include <QTableView>
+#include <QTreeView>
+#include <QVBoxLayout>
+
+#include "ui/panels/bones_model.h"
+#include "ui/panels/evidence_delegate.h"
+#include "ui/panels/measures_model.h"
+#include "ui/panels/panel_parts.h"
+#include "ui/theme/icons.h"
+
+namespace zyga::ui {
+namespace {
+
+/// Finds bones by title, id, evidence or source; a region whose title fits shows all its bones.
+class BoneFilter : public QSortFilterProxyModel {
+ public:
+  using QSortFilterProxyModel::QSortFilterProxyModel;
+
+ protected:
+  bool filterAcceptsRow(int row, const QModelIndex& parent) const override {
+    if (!parent.isValid()) return fits(sourceModel()->index(row, 0).data());
+    if (fits(parent.data())) return true;
+    for (int column = 0; column < BonesModel::kColumnCount; ++column)
+      if (fits(sourceModel()->index(row, column, parent).data())) return true;
+    return fits(sourceModel()->index(row, 0, parent).data(BonesModel::kIdRole));
+  }
+
+ private:
+  bool fits(const QVariant& text) const { return filterRegularExpression().match(text.toString()).hasMatch(); }
+};
+
+}  // namespace
+
+BonesPanel::BonesPanel(Document& document, QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      model_(new BonesModel(document, this)),
+      filtered_(new BoneFilter(this)),
+      search_(new QLineEdit),
+      tree_(new QTreeView),
+      detailTitle_(new QLabel) {
+  filtered_->setSourceModel(model_);
+  filtered_->setFilterCaseSensitivity(Qt::CaseInsensitive);
+  filtered_->setRecursiveFilteringEnabled(true);
+  createSearch();
+  createTree();
+  auto* split = new QSplitter(Qt::Vertical);
+  split->setChildrenCollapsible(false);
+  split->addWidget(tree_);
+  split->addWidget(createDetail());
+  split->setStretchFactor(0, 3);
+  split->setStretchFactor(1, 1);
+  auto* layout = new QVBoxLayout(this);
+  setPanelMargins(*layout);
+  layout->addWidget(search_);
+  layout->addWidget(split, 1);
+  connect(&document_, &Document::changed, this, [this](Changes what) {
+    if (what & (Changes(Change::Selection) | Change::Bones)) showSelection();
+  });
+  showSelection();
+}
+
+void BonesPanel::createSearch() {
+  search_->setObjectName("boneSearch");
+  search_->setPlaceholderText(tr("Find a bone"));
+  search_->setClearButtonEnabled(true);
+  search_->addAction(icon("search"), QLineEdit::LeadingPosition);
+  connect(search_, &QLineEdit::textChanged, this, &BonesPanel::filter);
+}
+
+void BonesPanel::createTree() {
+  tree_->setObjectName("boneTree");
+  tree_->setModel(filtered_);
+  tree_->setItemDelegateForColumn(BonesModel::kBone, new BoneTitleDelegate(tree_));
+  tree_->setItemDelegateForColumn(BonesModel::kEvidence, new EvidenceDelegate(tree_));
+  tree_->setUniformRowHeights(true);
+  tree_->setIndentation(16);
+  tree_->setExpandsOnDoubleClick(false);
+  tree_->setEditTriggers(QAbstractItemView::EditKeyPressed | QAbstractItemView::SelectedClicked);
+  tree_->setAccessibleName(tr("Bones by region"));
+  QHeaderView& header = *tree_->header();
+  header.setStretchLastSection(true);
+  header.resizeSection(BonesModel::kBone, 150);
+  header.resizeSection(BonesModel::kEvidence, 108);
+  connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this, &BonesPanel::takeSelection);
+  connect(tree_, &QTreeView::doubleClicked, this, [this](const QModelIndex& index) {
+    if (const auto bone = model_->boneAt(filtered_->mapToSource(index))) emit frameBone(*bone);
+  });
+}
+
+QWidget* BonesPanel::createDetail() {
+  auto* table = new QTableView;
+  table->setObjectName("boneMeasures");
+  table->setModel(new MeasuresModel(document_, table));
+  table->setShowGrid(false);
+  table->setSelectionBehavior(QAbstractItemView::SelectRows);
+  table->setWordWrap(false);
+  table->setTabKeyNavigation(false);
+  table->setAccessibleName(tr("Measures of the chosen bone"));
+  table->verticalHeader()->hide();
+  table->verticalHeader()->setDefaultSectionSize(22);
+  table->horizontalHeader()->setStretchLastSection(true);
+  table->horizontalHeader()->setHighlightSections(false);
+  table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  table->horizontalHeader()->resizeSection(MeasuresModel::kMeasure, 118);
+  table->horizontalHeader()->resizeSection(MeasuresModel::kValue, 74);
+  detailTitle_->setProperty("role", "title");
+  auto* detail = new QWidget;
+  auto* layout = new QVBoxLayout(detail);
+  layout->setContentsMargins(0, 8, 0, 0);
+  layout->setSpacing(4);
+  layout->addWidget(detailTitle_);
+  layout->addWidget(table, 1);
+  return detail;
+}
+
+void BonesPanel::filter(const QString& words) {
+  filtered_->setFilterFixedString(words.trimmed());
+  if (words.trimmed().isEmpty())
+    showSelection();
+  else
+    tree_->expandAll();
+}
+
+void BonesPanel::updateDetailTitle() {
+  if (!document_.hasProject() || !document_.selectedBone())
+    return detailTitle_->setText(tr("Choose a bone to see its measures"));
+  const anatomy::Bone& bone = document_.specimen()[*document_.selectedBone()];
+  QString words = QString::fromStdString(title(bone.name));
+  const QString id = QString::fromStdString(bone.id);
+  if (words.compare(id, Qt::CaseInsensitive) != 0) words += tr(" (%1)").arg(id);
+  words[0] = words[0].toUpper();
+  if (bone.fusedInto)
+    words += tr(", grown into %1").arg(QString::fromStdString(document_.specimen()[*bone.fusedInto].id));
+  detailTitle_->setText(words);
+}
+
+void BonesPanel::showSelection() {
+  updateDetailTitle();
+  if (!document_.hasProject() || !document_.selectedBone()) return tree_->selectionModel()->clear();
+  const QModelIndex index = filtered_->mapFromSource(model_->indexOf(*document_.selectedBone()));
+  if (!index.isValid()) return tree_->selectionModel()->clear();
+  tree_->selectionModel()->setCurrentIndex(index, QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
+  tree_->scrollTo(index);
+}
+
+void BonesPanel::takeSelection() {
+  const auto bone = model_->boneAt(filtered_->mapToSource(tree_->currentIndex()));
+  if (bone) document_.selectBone(bone);
+}
+
+}  // namespace zyga::ui

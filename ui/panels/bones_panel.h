@@ -1,0 +1,44 @@
+#pragma once
+
+#include <QWidget>
+
+#include "ui/document/document.h"
+
+class QLabel;
+class QLineEdit;
+class QSortFilterProxyModel;
+class QTreeView;
+
+namespace zyga::ui {
+
+class BonesModel;
+
+/// The bones by region with a search field, and below them the measures of the chosen bone.
+class BonesPanel : public QWidget {
+  Q_OBJECT
+ public:
+  explicit BonesPanel(Document& document, QWidget* parent = nullptr);
+  QSize sizeHint() const override { return {280, 420}; }
+
+ signals:
+  /// Show this bone close up.
+  void frameBone(zyga::anatomy::BoneIndex bone);
+
+ private:
+  void createSearch();
+  void createTree();
+  QWidget* createDetail();
+  void filter(const QString& words);
+  void showSelection();
+  void takeSelection();
+  void updateDetailTitle();
+
+  Document& document_;
+  BonesModel* model_;
+  QSortFilterProxyModel* filtered_;
+  QLineEdit* search_;
+  QTreeView* tree_;
+  QLabel* detailTitle_;
+};
+
+}  // namespace zyga::ui

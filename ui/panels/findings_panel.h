@@ -1,0 +1,39 @@
+#pragma once
+
+#include <QWidget>
+
+#include "ui/document/document.h"
+
+class QCheckBox;
+class QLabel;
+class QListView;
+
+namespace zyga::ui {
+
+class FindingsModel;
+
+/// The sentences about the pose on screen. Choosing one selects its joint and asks for it to be framed.
+class FindingsPanel : public QWidget {
+  Q_OBJECT
+ public:
+  explicit FindingsPanel(Document& document, QWidget* parent = nullptr);
+  QSize sizeHint() const override { return {320, 200}; }
+
+ signals:
+  void frameJoint(zyga::anatomy::JointIndex joint);
+
+ private:
+  void createList();
+  void refresh(Changes what);
+  void showSelection();
+  void take(const QModelIndex& index);
+
+  Document& document_;
+  FindingsModel* model_;
+  QLabel* count_;
+  QCheckBox* all_;
+  QListView* list_;
+  QLabel* quiet_;  ///< what is said when there is nothing to say
+};
+
+}  // namespace zyga::ui

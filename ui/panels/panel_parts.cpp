@@ -1,0 +1,34 @@
+#include "ui/panels/panel_parts.h"
+
+#include <QLabel>
+#include <QLayout>
+#include <QToolButton>
+
+#include "ui/theme/figures.h"
+#include "ui/theme/icons.h"
+
+namespace zyga::ui {
+
+QLabel* mutedLabel(const QString& text) {
+  auto* label = new QLabel(text);
+  label->setProperty("role", "muted");
+  label->setWordWrap(true);
+  return label;
+}
+
+QToolButton* iconButton(const char* iconName, const QString& text) {
+  auto* button = new QToolButton;
+  button->setIcon(icon(iconName));
+  button->setIconSize({20, 20});
+  button->setToolTip(text);
+  button->setAccessibleName(text);
+  button->setFocusPolicy(Qt::TabFocus);
+  return button;
+}
+
+void setPanelMargins(QLayout& layout) {
+  layout.setContentsMargins(kWideGap, kGridStep, kWideGap, kWideGap);
+  layout.setSpacing(kGap);
+}
+
+}  // namespace zyga::ui

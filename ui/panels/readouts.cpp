@@ -1,0 +1,95 @@
+#include "ui/panels/readouts.h"
+
+#include <QPainter>
+#include <algorithm>
+
+#include "core/anatomy/summary.h"
+#include "ui/theme/figures.h"
+#include "ui/theme/theme.h"
+
+namespace zyga::ui {
+namespace {
+
+constexpr int kShapeSize = 11;
+
+int count(const range::Assessment& assessment, range::Level level) {
+  return static_cast<int>(std::count_if(assessment.joints.begin(), assessment.joints.end(),
+                                        [&](const range::JointVerdict& v) { return v.level == level; }));
+}
+
+QString metres(double length) { return QString::number(length, 'f', 2); }
+
+}  // namespace
+
+QString verdictCount(const range::Assessment& assessment) {
+  const int beyond = count(assessment, range::Level::Beyond);
+  const int near = count(assessment, range::Level::Near);
+  const int blank = count(assessment, range::Level::NotJudged);
+  const int all = static_cast<int>(assessment.joints.size());
+  QStringList parts;
+  if (beyond > 0) parts += QObject::tr("%1 beyond").arg(beyond);
+  if (near > 0) parts += QObject::tr("%1 near").arg(near);
+  if (parts.empty()) parts += blank > 0 ? QObject::tr("%1 supported").arg(all - blank) : QObject::tr("all supported");
+  QString text = QObject::tr("%1 of %2 joints").arg(parts.join(", ")).arg(all);
+  if (blank > 0) text += QObject::tr(", %1 not judged").arg(blank);
+  return text;
+}
+
+double headHeight(const Document& document) {
+  const auto skull = document.specimen().findBone("skull");
+  if (!skull) return 0;
+  const auto& landmarks = document.specimen()[*skull].landmarks;
+  const auto snout = landmarks.find("snout");
+  const Eigen::Vector3d p_B = snout == landmarks.end() ? Eigen::Vector3d::Zero() : snout->second;
+  return (document.placement()[skull->value] * p_B).z();
+}
+
+VerdictReadout::VerdictReadout(Document& document, QWidget* parent) : QWidget(parent), document_(document) {
+  setObjectName("verdict");
+  setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+  connect(&document_, &Document::changed, this, &VerdictReadout::refresh);
+  connect(&ThemeSwitch::instance(), &ThemeSwitch::changed, this, qOverload<>(&QWidget::update));
+  refresh(Change::Everything);
+}
+
+void VerdictReadout::refresh(Changes what) {
+  if (!(what & (Changes(Change::Pose) | Change::Assumptions))) return;
+  text_ = document_.hasProject() ? verdictCount(document_.assessment()) : QString();
+  setAccessibleName(text_);
+  updateGeometry();
+  update();
+}
+
+QSize VerdictReadout::sizeHint() const {
+  const int words = fontMetrics().horizontalAdvance(text_);
+  return {text_.isEmpty() ? 0 : kShapeSize + kGap + words, fontMetrics().height() + kGridStep};
+}
+
+void VerdictReadout::paintEvent(QPaintEvent*) {
+  if (text_.isEmpty()) return;
+  QPainter painter(this);
+  paintVerdict(painter, {kShapeSize / 2.0 + 1, height() / 2.0}, kShapeSize, document_.assessment().level);
+  painter.setPen(theme().text);
+  painter.drawText(rect().adjusted(kShapeSize + kGap, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, text_);
+}
+
+LengthsReadout::LengthsReadout(Document& document, QWidget* parent) : QLabel(parent), document_(document) {
+  setObjectName("lengths");
+  setProperty("role", "muted");
+  setToolTip(
+      tr("Lengths along the column, from snout to tail tip; the head's height is that of the snout over the "
+         "ground"));
+  connect(&document_, &Document::changed, this, &LengthsReadout::refresh);
+  refresh(Change::Everything);
+}
+
+void LengthsReadout::refresh(Changes what) {
+  if (!(what & (Changes(Change::Pose) | Change::Assumptions))) return;
+  if (!document_.hasProject()) return clear();
+  const anatomy::Summary sizes = anatomy::summarise(document_.specimen());
+  setText(tr("neck %1 · trunk %2 · tail %3 · total %4 · head at %5 m")
+              .arg(metres(sizes.neck), metres(sizes.trunk), metres(sizes.tail), metres(sizes.total),
+                   metres(headHeight(document_))));
+}
+
+}  // namespace zyga::ui
