@@ -19,16 +19,15 @@ struct BoneMesh {
 struct SculptOptions {
   /// Triangles of the finest level, about.
   std::size_t triangleBudget = 12000;
-  std::filesystem::path cacheFolder;  ///< empty: nothing is kept on disk
-  unsigned threads = 0;               ///< 0: all cores
+  std::filesystem::path cacheFolder;                                  ///< empty: nothing is kept on disk
+  unsigned threads = 0;                                               ///< 0: all cores
   std::function<void(std::size_t done, std::size_t total)> progress;  ///< called from worker threads
   const std::atomic<bool>* cancel = nullptr;
 };
 
 /// Meshes by bone (empty pointer for a bone that has grown into another), in the bones' frames. The same specimen gives
 /// the same meshes to the bit. Empty result when cancelled.
-std::vector<std::shared_ptr<const BoneMesh>> sculptAll(const anatomy::Specimen& specimen,
-                                                       const SculptOptions& options);
+std::vector<std::shared_ptr<const BoneMesh>> sculptAll(const anatomy::Specimen& specimen, const SculptOptions& options);
 
 /// One bone, without cache.
 BoneMesh sculptBone(const anatomy::Specimen& specimen, anatomy::BoneIndex bone, std::size_t triangleBudget);

@@ -19,10 +19,10 @@ struct TriangleMesh {
 };
 
 struct MeshHealth {
-  bool closed = false;      ///< every edge has exactly two triangles
-  bool oriented = false;    ///< each edge is run through once each way
+  bool closed = false;    ///< every edge has exactly two triangles
+  bool oriented = false;  ///< each edge is run through once each way
   std::size_t components = 0;
-  double volume = 0;        ///< m^3, positive when triangles face outwards
+  double volume = 0;  ///< m^3, positive when triangles face outwards
 };
 
 MeshHealth examine(const TriangleMesh& mesh);

@@ -1,0 +1,28 @@
+#pragma once
+
+#include "core/solid/field/shape.h"
+#include "core/solid/sculpt.h"
+#include "core/solid/triangle_mesh.h"
+
+namespace zyga::solid {
+
+/// The largest connected surface of the shape, as a closed, consistently oriented 2-manifold whose vertices lie on the
+/// surface. Thin parts survive down to about one voxel (m). No normals or occlusion yet. Empty when the shape has no
+/// surface.
+TriangleMesh meshSurface(const Shape& shape, double voxel);
+
+/// Voxel, m, at which the shape's surface has about this many triangles.
+double voxelFor(const Shape& shape, std::size_t triangles);
+
+/// Normals from the field's gradient and occlusion from the field along the normal, up to `reach` (m) away.
+void shade(const Shape& shape, TriangleMesh& mesh, double reach);
+
+/// About `triangles` triangles, closed and oriented like the input; vertices, normals and occlusion are a subset of the
+/// input's.
+TriangleMesh simplified(const TriangleMesh& mesh, std::size_t triangles);
+
+/// Levels of detail of the shape, finest first: at most about `triangleBudget` triangles, then a quarter, then a
+/// sixteenth.
+BoneMesh meshLevels(const Shape& shape, std::size_t triangleBudget);
+
+}  // namespace zyga::solid
