@@ -43,13 +43,11 @@ float crease(const SeenPoint& here, const SeenPoint& ahead, const SeenPoint& beh
 }  // namespace
 
 Outliner::Outliner(double radius) : border_(static_cast<int>(std::ceil(radius))) {
-  const double reach = std::max(radius, 1.0);
+  const double reach = std::max(radius, 1.0) + 0.75;  // the edge of the line is softened over a sample
   for (int y = -border_; y <= border_; ++y)
     for (int x = -border_; x <= border_; ++x) {
-      const double distance = std::hypot(x, y);
-      if (distance == 0 || distance > reach + 0.5) continue;
-      const double weight = std::clamp(reach + 0.5 - distance, 0.0, 1.0);
-      if (weight > 0.05) offsets_.push_back({x, y, static_cast<float>(weight)});
+      const double weight = std::clamp(reach - std::hypot(x, y), 0.0, 1.0);
+      if (weight > 0.05 && (x != 0 || y != 0)) offsets_.push_back({x, y, static_cast<float>(weight)});
     }
 }
 

@@ -10,12 +10,12 @@ namespace zyga::picture {
 namespace {
 
 // Linear radiances, tuned by eye on paper-coloured backgrounds: matte bone in a north-lit room.
-const Eigen::Vector3f kKey(0.90f, 0.84f, 0.75f);
-const Eigen::Vector3f kSky(0.45f, 0.44f, 0.425f);
-const Eigen::Vector3f kGroundGlow(0.25f, 0.215f, 0.175f);
+const Eigen::Vector3f kKey(0.80f, 0.745f, 0.665f);
+const Eigen::Vector3f kSky(0.54f, 0.528f, 0.51f);
+const Eigen::Vector3f kGroundGlow(0.27f, 0.235f, 0.195f);
 constexpr float kKeySpread = 0.14f;  // tangent of the half angle of the key light: about 8 degrees
 constexpr float kWrap = 0.12f;       // light creeping round the terminator of a rough surface
-constexpr float kBounce = 0.42f;     // share of the light that a near bone sends back
+constexpr float kBounce = 0.28f;     // share of the light that a near bone sends back
 
 /// From the scene towards the key light: upper left of the picture and before the animal, never from below; steeper the
 /// more the view is from above, so that the shadow stays by the animal.
@@ -35,7 +35,7 @@ Eigen::Vector3f glow(const Eigen::Vector3f& direction) {
 }  // namespace
 
 Eigen::Vector3f shoulder(const Eigen::Vector3f& colour) {
-  constexpr float from = 0.62f;
+  constexpr float from = 0.66f;
   return colour.unaryExpr([](float c) { return c < from ? c : 1 - (1 - from) * std::exp((from - c) / (1 - from)); });
 }
 
@@ -64,6 +64,7 @@ float Lighting::keyShadow(const Eigen::Vector3f& p_W, const Eigen::Vector3f& nor
 
 float Lighting::occlusion(const Eigen::Vector3f& p_W, const Eigen::Vector3f& normal_W, float reach,
                           PixelSequence& sequence) const {
+  if (scene_.bounds().squaredExteriorDistance(p_W.cast<double>()) > reach * reach) return 0;
   const TangentFrame frame(normal_W);
   float dark = 0;
   for (int i = 0; i < occlusionRays_; ++i) {
