@@ -1,0 +1,162 @@
+#include "ui/drag/drag_tool.h"
+
+#include <QApplication>
+#include <cmath>
+
+#include "ui/drag/drag_words.h"
+
+namespace zyga::ui {
+namespace {
+
+constexpr double kRadians = 3.14159265358979323846 / 180;
+constexpr double kDegreesPerPixel = 0.35;  // of twist or swing, over the whole chain
+constexpr int kMostRounds = 6;             // of the solver, each good for a few metres of travel
+constexpr double kSettled = 1e-3;          // m
+
+// Where the line of sight meets the plane through `p_WPlane` that faces the viewer.
+Eigen::Vector3d onPlane(const DragPointer& pointer, const Eigen::Vector3d& p_WPlane) {
+  const double along = (p_WPlane - pointer.p_WOrigin).dot(pointer.back_W) / pointer.direction_W.dot(pointer.back_W);
+  return pointer.p_WOrigin + along * pointer.direction_W;
+}
+
+QString verb(DragMotion motion) {
+  switch (motion) {
+    case DragMotion::Bend:
+      return "bend";
+    case DragMotion::Lateral:
+      return "swing";
+    case DragMotion::Twist:
+      return "twist";
+  }
+  return {};
+}
+
+QString gerund(DragMotion motion) {
+  switch (motion) {
+    case DragMotion::Bend:
+      return "Bending";
+    case DragMotion::Lateral:
+      return "Swinging";
+    case DragMotion::Twist:
+      return "Twisting";
+  }
+  return {};
+}
+
+}  // namespace
+
+DragTool::DragTool(Document& document, QObject* parent) : QObject(parent), document_(document) {}
+
+DragMotion DragTool::motionOf(Qt::KeyboardModifiers modifiers) {
+  if (modifiers & (Qt::AltModifier | Qt::ControlModifier)) return DragMotion::Twist;
+  return modifiers & Qt::ShiftModifier ? DragMotion::Lateral : DragMotion::Bend;
+}
+
+std::vector<JointIndex> DragTool::chainOf(BoneIndex bone) const {
+  return kinematics::dragChain(document_.specimen(), bone, document_.bendBase());
+}
+
+void DragTool::press(BoneIndex bone, const Eigen::Vector3d& p_W, const DragPointer& pointer) {
+  Grip grip;
+  grip.bone = bone;
+  grip.p_WPoint = p_W;
+  grip.p_BPoint = document_.placement()[bone.value].inverse() * p_W;
+  grip.chain = chainOf(bone);
+  grip.start = document_.pose();
+  grip.pressedAt = pointer.at;
+  grip.motion = motionOf(pointer.modifiers);
+  grip_ = std::move(grip);
+}
+
+void DragTool::move(const DragPointer& pointer) {
+  if (!grip_ || grip_->chain.empty()) return;
+  const QPointF travel = pointer.at - grip_->pressedAt;
+  if (!grip_->dragging && travel.manhattanLength() < QApplication::startDragDistance()) return;
+  grip_->dragging = true;
+  document_.previewPose(bent(pointer));
+}
+
+kinematics::Pose DragTool::bent(const DragPointer& pointer) const {
+  const QPointF travel = pointer.at - grip_->pressedAt;
+  switch (grip_->motion) {
+    case DragMotion::Twist:
+      return turned(2, kDegreesPerPixel * travel.x());
+    case DragMotion::Lateral:
+      // Seen from the side a swing goes towards the viewer or away: pulled down it comes nearer, as on a table top.
+      if (std::abs(pointer.back_W.y()) > 0.8)
+        return turned(1, kDegreesPerPixel * travel.y() * pointer.back_W.y() * leftwards());
+      return pulled(pointer, {false, true, false});
+    case DragMotion::Bend:
+      break;
+  }
+  if (pointer.sideView) return pulled(pointer, {true, false, false});
+  if (pointer.topView) return pulled(pointer, {false, true, false});
+  return pulled(pointer, {true, true, false});
+}
+
+kinematics::Pose DragTool::pulled(const DragPointer& pointer, std::array<bool, 3> motions) const {
+  const auto& specimen = document_.specimen();
+  const Eigen::Vector3d p_WTarget = onPlane(pointer, grip_->p_WPoint);
+  const kinematics::Pull pull{grip_->chain, motions, grip_->bone, grip_->p_BPoint};
+  // Always from where the drag began, so that the way the pointer took leaves no trace.
+  kinematics::Pose pose = grip_->start;
+  double before = (p_WTarget - grip_->p_WPoint).norm();
+  for (int round = 0; round < kMostRounds && before > kSettled; ++round) {
+    pose = kinematics::pullTowards(specimen, document_.articulation(), pose, pull, p_WTarget);
+    const auto X_WB = kinematics::place(specimen, document_.articulation(), pose);
+    const double after = (p_WTarget - X_WB[grip_->bone.value] * grip_->p_BPoint).norm();
+    if (before - after < kSettled) break;
+    before = after;
+  }
+  return pose;
+}
+
+kinematics::Pose DragTool::turned(int motion, double degrees) const {
+  Eigen::Vector3d turn = Eigen::Vector3d::Zero();
+  turn[motion] = degrees * kRadians;
+  const std::size_t n = grip_->chain.size();
+  return kinematics::spreadTurn(grip_->start, grip_->chain, std::vector<double>(n, 1.0 / static_cast<double>(n)), turn);
+}
+
+// The second motion is to the left in the column, but away from the mid-plane in a limb.
+double DragTool::leftwards() const {
+  const auto& specimen = document_.specimen();
+  return specimen[specimen[grip_->chain.front()].distal].name.side == anatomy::Side::Right ? -1 : 1;
+}
+
+bool DragTool::release() {
+  if (!grip_) return false;
+  const bool dragged = grip_->dragging;
+  if (dragged) document_.commitPreview(stepText());
+  grip_.reset();
+  return dragged;
+}
+
+void DragTool::cancel() {
+  if (!grip_) return;
+  if (grip_->dragging) document_.cancelPreview();
+  grip_.reset();
+}
+
+QString DragTool::stepText() const {
+  const QString text = verb(grip_->motion) + " " + partName(document_.specimen(), grip_->chain) + " at " +
+                       QString::fromStdString(document_.specimen()[grip_->bone].id);
+  return text.left(1).toUpper() + text.mid(1);
+}
+
+QString DragTool::hint(std::optional<BoneIndex> bone, Qt::KeyboardModifiers modifiers) const {
+  const auto& specimen = document_.specimen();
+  if (dragging())
+    return gerund(grip_->motion) + " the " + partName(specimen, grip_->chain) + " from " +
+           QString::fromStdString(specimen[grip_->chain.front()].id) + QStringLiteral(" · Esc puts it back");
+  if (!bone) return QStringLiteral("Drag empty space to turn the view · wheel zooms · middle button moves");
+  const auto chain = chainOf(*bone);
+  if (chain.empty()) return QString::fromStdString(specimen[*bone].id) + " does not move against its neighbours";
+  const DragMotion motion = motionOf(modifiers);
+  const QString what = "Drag to " + verb(motion) + " the " + partName(specimen, chain) + " from " +
+                       QString::fromStdString(specimen[chain.front()].id);
+  if (motion != DragMotion::Bend) return what;
+  return what + QStringLiteral(" · Shift lateral · Alt twist");
+}
+
+}  // namespace zyga::ui

@@ -1,0 +1,72 @@
+#pragma once
+
+#include <QObject>
+#include <QPointF>
+#include <optional>
+
+#include "core/kinematics/bend.h"
+#include "ui/document/document.h"
+
+namespace zyga::ui {
+
+/// The pointer in the view and in the world (m).
+struct DragPointer {
+  QPointF at;  ///< pixels from the upper left
+  Eigen::Vector3d p_WOrigin = Eigen::Vector3d::Zero();
+  Eigen::Vector3d direction_W = -Eigen::Vector3d::UnitZ();  ///< of the line of sight, unit
+  Eigen::Vector3d back_W = Eigen::Vector3d::UnitZ();        ///< from the screen to the viewer, unit
+  bool sideView = false;                                    ///< exactly from the side, without perspective
+  bool topView = false;                                     ///< exactly from above or below, without perspective
+  Qt::KeyboardModifiers modifiers;
+};
+
+enum class DragMotion { Bend, Lateral, Twist };
+
+/// Bends the chain of a bone that is dragged. The pose is previewed on the way and becomes one undoable step on
+/// release; nothing else changes the document. A press without travel is left to the caller as a click.
+class DragTool : public QObject {
+  Q_OBJECT
+ public:
+  explicit DragTool(Document& document, QObject* parent = nullptr);
+
+  static DragMotion motionOf(Qt::KeyboardModifiers modifiers);
+  /// The joints a drag of this bone would bend, root side first; empty for a bone that cannot move.
+  std::vector<JointIndex> chainOf(BoneIndex bone) const;
+
+  /// Takes hold of a bone at a point on it (world, m).
+  void press(BoneIndex bone, const Eigen::Vector3d& p_W, const DragPointer& pointer);
+  void move(const DragPointer& pointer);
+  /// True when a drag has ended (and was committed); false when it was a click.
+  bool release();
+  /// Puts the pose back as it was before the press.
+  void cancel();
+
+  bool pressed() const { return grip_.has_value(); }
+  bool dragging() const { return grip_ && grip_->dragging; }
+  DragMotion motion() const { return grip_ ? grip_->motion : DragMotion::Bend; }
+
+  /// What a drag of this bone will do, or what the present one does: "Drag to bend the neck from C13-D1 ..."
+  QString hint(std::optional<BoneIndex> bone, Qt::KeyboardModifiers modifiers) const;
+
+ private:
+  struct Grip {
+    BoneIndex bone;
+    Eigen::Vector3d p_BPoint, p_WPoint;
+    std::vector<JointIndex> chain;
+    kinematics::Pose start;
+    QPointF pressedAt;
+    DragMotion motion = DragMotion::Bend;
+    bool dragging = false;
+  };
+  kinematics::Pose bent(const DragPointer& pointer) const;
+  kinematics::Pose pulled(const DragPointer& pointer, std::array<bool, 3> motions) const;
+  /// Each joint of the chain takes the same share of `degrees`.
+  kinematics::Pose turned(int motion, double degrees) const;
+  double leftwards() const;
+  QString stepText() const;
+
+  Document& document_;
+  std::optional<Grip> grip_;
+};
+
+}  // namespace zyga::ui

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "ui/theme/theme.h"
+#include "ui/viewport/frame_view.h"
+#include "ui/viewport/framebuffer.h"
+#include "ui/viewport/mesh_store.h"
+#include "ui/viewport/scene.h"
+
+namespace zyga::ui {
+
+/// Puts the finished picture together: bones and ground, ink along edges of depth and direction, the outlines of the
+/// chosen bone, the one under the pointer and the compared pose.
+class EdgePass {
+ public:
+  explicit EdgePass(Gl& gl);
+
+  /// Draws the silhouettes that get outlines, into a target of their own; call before drawing.
+  void drawMask(const Scene& scene, const FrameView& view, MeshStore& meshes, QSize size);
+  /// Into the target that is bound, over its whole viewport. `scene` has colour, shape and depth.
+  void draw(const Framebuffer& scene, const FrameView& view, const Theme& theme);
+
+ private:
+  void drawOne(const SceneBone& bone, const FrameView& view, MeshStore& meshes, const Eigen::Vector4f& mask);
+
+  Gl& gl_;
+  Program maskProgram_, edgeProgram_;
+  ScreenTriangle screen_;
+  std::unique_ptr<Framebuffer> mask_;
+  bool choice_ = false, ghost_ = false;
+};
+
+}  // namespace zyga::ui

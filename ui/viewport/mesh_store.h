@@ -1,0 +1,58 @@
+#pragma once
+
+#include <chrono>
+#include <cstdint>
+#include <deque>
+#include <memory>
+#include <vector>
+
+#include "core/files/mesh_export.h"
+#include "ui/viewport/gl_mesh.h"
+
+namespace zyga::ui {
+
+/// The bones' meshes at their levels of detail, carried to the graphics memory bit by bit: coarsest levels of all bones
+/// first, finer ones when they are asked for. The context must be current, in the destructor too.
+class MeshStore {
+ public:
+  explicit MeshStore(Gl& gl) : gl_(gl) {}
+
+  void setMeshes(const files::BoneMeshes& meshes);
+  /// Carries meshes over until the time is up or none waits.
+  void upload(std::chrono::milliseconds budget);
+  bool waiting() const { return !waiting_.empty(); }
+  /// Counts up whenever there is something new to draw.
+  std::uint64_t revision() const { return revision_; }
+
+  struct Sphere {
+    Eigen::Vector3f p_BCentre = Eigen::Vector3f::Zero();
+    float radius = 0;  ///< m
+  };
+  bool has(anatomy::BoneIndex bone) const;
+  const Sphere& sphere(anatomy::BoneIndex bone) const { return bones_[bone.value].sphere; }
+
+  /// The coarsest level whose triangles have edges of at most `edge` m, or the nearest one that has been carried over;
+  /// the wanted one is queued. Null while nothing of the bone is there.
+  GlMesh* level(anatomy::BoneIndex bone, double edge);
+  GlMesh* coarsest(anatomy::BoneIndex bone);
+
+ private:
+  struct Level {
+    double edge = 0;  ///< mean length of a triangle's edge, m
+    bool queued = false;
+    std::unique_ptr<GlMesh> mesh;
+  };
+  struct BoneLevels {
+    std::shared_ptr<const solid::BoneMesh> source;
+    std::vector<Level> levels;  ///< finest first
+    Sphere sphere;
+  };
+  void want(std::size_t bone, std::size_t level);
+
+  Gl& gl_;
+  std::vector<BoneLevels> bones_;
+  std::deque<std::pair<std::size_t, std::size_t>> waiting_;
+  std::uint64_t revision_ = 0;
+};
+
+}  // namespace zyga::ui

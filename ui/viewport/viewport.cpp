@@ -1,0 +1,287 @@
+#include "ui/viewport/viewport.h"
+
+#include <QOpenGLContext>
+#include <QOpenGLVersionFunctionsFactory>
+#include <QPainter>
+#include <algorithm>
+#include <stdexcept>
+
+#include "ui/viewport/overlay.h"
+#include "ui/viewport/scene_builder.h"
+
+namespace zyga::ui {
+namespace {
+
+constexpr int kGlideTime = 260;  // ms
+constexpr int kGlideStep = 15;   // ms
+constexpr int kRest = 140;       // ms without movement before the picture is refined
+constexpr std::chrono::milliseconds kRefineBudget{40};
+
+QSurfaceFormat openGl33() {
+  QSurfaceFormat format = QSurfaceFormat::defaultFormat();
+  format.setRenderableType(QSurfaceFormat::OpenGL);
+  format.setVersion(3, 3);
+  format.setProfile(QSurfaceFormat::CoreProfile);
+  format.setSamples(0);  // the renderer resolves its own samples
+  return format;
+}
+
+double eased(double t) { return t * t * (3 - 2 * t); }
+
+}  // namespace
+
+Viewport::Viewport(Document& document, QWidget* parent)
+    : QOpenGLWidget(parent), document_(document), drag_(document, this), finder_(this) {
+  setFormat(openGl33());
+  setMouseTracking(true);
+  setFocusPolicy(Qt::StrongFocus);
+  setMinimumSize(240, 180);
+  setAccessibleName(tr("Viewport"));
+  setAccessibleDescription(tr("The skeleton in its present pose. Arrow keys bend the chosen joint."));
+  camera_.turnTo(picture::StandardView::ThreeQuarter);
+  camera_.perspective = true;
+  glideTimer_.setInterval(kGlideStep);
+  restTimer_.setSingleShot(true);
+  connect(&glideTimer_, &QTimer::timeout, this, &Viewport::glide);
+  connect(&restTimer_, &QTimer::timeout, this, &Viewport::refine);
+  connect(&document_, &Document::changed, this, &Viewport::onDocumentChanged);
+  connect(&ThemeSwitch::instance(), &ThemeSwitch::changed, this, [this] {
+    sceneStale_ = true;
+    ++lookRevision_;
+    touched();
+  });
+  takeSpecimen();
+}
+
+Viewport::~Viewport() { freeGl(); }
+
+void Viewport::onDocumentChanged(Changes what) {
+  if (what == Changes(Change::Everything)) {
+    drag_.cancel();
+    takeSpecimen();
+    return;
+  }
+  if (what & Change::Meshes) takeMeshes();
+  if (what & (Changes(Change::Pose) | Change::Assumptions | Change::Meshes)) ++poseRevision_;
+  if (what & (Changes(Change::Bones) | Change::Compared | Change::NamedPoses)) ++lookRevision_;
+  sceneStale_ = true;
+  touched();
+}
+
+void Viewport::takeSpecimen() {
+  sticks_.clear();
+  framedWhole_ = true;
+  if (document_.hasProject()) {
+    for (const auto& bone : document_.specimen().bones) sticks_.push_back(sticksOf(bone));
+    finder_.setSpecimen(document_.specimen());
+  }
+  ++poseRevision_;
+  takeMeshes();
+}
+
+void Viewport::takeMeshes() {
+  sceneStale_ = true;
+  if (document_.hasProject()) {
+    boxes_ = boneBoxes(document_.specimen(), document_.meshes());
+    finder_.setMeshes(document_.meshes());
+  }
+  if (renderer_) {
+    makeCurrent();
+    renderer_->setMeshes(document_.hasProject() ? document_.meshes() : files::BoneMeshes{});
+    doneCurrent();
+  }
+  refreshScene();
+  if (framedWhole_) camera_ = framed(camera_, scene_.box);
+  touched();
+}
+
+void Viewport::refreshScene() {
+  if (!sceneStale_) return;
+  scene_ = document_.hasProject() ? buildScene(document_, boxes_, theme()) : Scene{};
+  sceneStale_ = false;
+}
+
+void Viewport::initializeGL() {
+  connect(context(), &QOpenGLContext::aboutToBeDestroyed, this, &Viewport::freeGl, Qt::UniqueConnection);
+  gl_.reset(QOpenGLVersionFunctionsFactory::get<Gl>(context()));
+  if (!gl_ || !gl_->initializeOpenGLFunctions()) {
+    gl_.reset();
+    failure_ = tr("This display offers no OpenGL 3.3. A newer graphics driver, or Mesa's software one, is needed.");
+    return;
+  }
+  try {
+    renderer_ = std::make_unique<Renderer>(*gl_);
+    renderer_->setMeshes(document_.hasProject() ? document_.meshes() : files::BoneMeshes{});
+    failure_.clear();
+  } catch (const std::runtime_error& error) {
+    failure_ = tr("The graphics driver refused a shader: %1").arg(QString::fromUtf8(error.what()));
+  }
+}
+
+void Viewport::freeGl() {
+  if (!renderer_) return;
+  makeCurrent();
+  renderer_.reset();
+  gl_.reset();
+  doneCurrent();
+}
+
+void Viewport::resizeGL(int width, int height) {
+  camera_.size = {std::max(1, width), std::max(1, height)};
+  if (framedWhole_) {
+    refreshScene();
+    camera_ = framed(camera_, scene_.box);
+  }
+  touched();
+}
+
+FrameRequest Viewport::request() {
+  refreshScene();
+  FrameRequest request;
+  request.scene = &scene_;
+  request.camera = camera_;
+  request.theme = theme();
+  request.pixelRatio = devicePixelRatioF();
+  request.pixels = (QSizeF(size()) * devicePixelRatioF()).toSize();
+  request.look = lookRevision_;
+  request.pose = poseRevision_;
+  return request;
+}
+
+void Viewport::paintGL() {
+  if (renderer_) {
+    renderer_->paint(request(), defaultFramebufferObject());
+    if (!restTimer_.isActive() && renderer_->unfinished(request())) restTimer_.start(renderer_->software() ? kRest : 0);
+  }
+  paintOver();
+}
+
+void Viewport::paintOver() {
+  QPainter painter(this);
+  const QRectF area = rect();
+  const Theme& now = theme();
+  if (!failure_.isEmpty()) {
+    painter.fillRect(area, now.viewportGround);
+    painter.setPen(now.text);
+    painter.drawText(area.adjusted(24, 24, -24, -24), Qt::AlignCenter | Qt::TextWordWrap, failure_);
+    return;
+  }
+  if (!document_.hasProject()) return paintInvitation(painter, area, now);
+  if (document_.meshes().empty()) paintSticks(painter, document_, sticks_, camera_, now);
+  paintSymbols(painter, jointSymbols(document_, camera_), now);
+  paintBendBase(painter, document_, camera_, now);
+  if (toSculpt_ > 0) paintProgress(painter, area, sculpted_, toSculpt_, now);
+}
+
+void Viewport::touched() {
+  update();
+  if (renderer_ && renderer_->software()) restTimer_.start(kRest);
+}
+
+void Viewport::refine() {
+  if (!renderer_ || !isVisible()) return;
+  const FrameRequest now = request();
+  if (!renderer_->software()) return update();
+  makeCurrent();
+  const bool ready = renderer_->refine(now, kRefineBudget);
+  const bool more = renderer_->unfinished(now);
+  doneCurrent();
+  if (ready) update();
+  // Between slices the window answers whatever has come in.
+  if (more) restTimer_.start(1);
+}
+
+QImage Viewport::grabPicture() {
+  if (renderer_) {
+    makeCurrent();
+    renderer_->finish(request());
+    doneCurrent();
+  }
+  return grabFramebuffer();
+}
+
+std::optional<QPointF> Viewport::placeOf(BoneIndex bone) const {
+  if (!document_.hasProject() || bone.value >= boxes_.size()) return std::nullopt;
+  const auto at = camera_.project(document_.placement()[bone.value] * boxes_[bone.value].center());
+  if (!at) return std::nullopt;
+  return QPointF(at->x(), at->y());
+}
+
+void Viewport::setCamera(const Camera& camera) {
+  camera_ = camera;
+  touched();
+  emit cameraChanged();
+}
+
+Camera Viewport::framed(Camera camera, const Eigen::AlignedBox3d& box) const {
+  camera.size = {std::max(1, width()), std::max(1, height())};
+  camera.frame(box);
+  return camera;
+}
+
+void Viewport::glideTo(const Camera& camera) {
+  glideFrom_ = camera_;
+  glideTo_ = camera;
+  glideClock_.start();
+  glideTimer_.start();
+}
+
+void Viewport::glide() {
+  const double t = std::min(1.0, static_cast<double>(glideClock_.elapsed()) / kGlideTime);
+  if (t >= 1) glideTimer_.stop();
+  glideTo_.size = camera_.size;
+  setCamera(t >= 1 ? glideTo_ : between(glideFrom_, glideTo_, eased(t)));
+}
+
+void Viewport::showView(picture::StandardView view) {
+  refreshScene();
+  Camera camera = glideTimer_.isActive() ? glideTo_ : camera_;
+  camera.turnTo(view);
+  camera.perspective = view == picture::StandardView::ThreeQuarter;
+  framedWhole_ = true;
+  glideTo(framed(camera, scene_.box));
+}
+
+void Viewport::frameAll() {
+  refreshScene();
+  framedWhole_ = true;
+  glideTo(framed(glideTimer_.isActive() ? glideTo_ : camera_, scene_.box));
+}
+
+void Viewport::frameBone(BoneIndex bone) {
+  if (!document_.hasProject() || bone.value >= boxes_.size()) return;
+  // With its neighbours: a joint is judged by both of its bones.
+  Eigen::AlignedBox3d box = worldBox(boxes_[bone.value], document_.placement()[bone.value]);
+  if (const auto joint = document_.specimen().jointAbove(bone)) {
+    const BoneIndex proximal = document_.specimen()[*joint].proximal;
+    box.extend(document_.placement()[bone.value] * document_.specimen()[*joint].centreDistal);
+    if (boxes_[proximal.value].sizes().maxCoeff() < 3 * boxes_[bone.value].sizes().maxCoeff())
+      box.extend(worldBox(boxes_[proximal.value], document_.placement()[proximal.value]));
+  }
+  framedWhole_ = false;
+  Camera camera = glideTimer_.isActive() ? glideTo_ : camera_;
+  camera.size = {std::max(1, width()), std::max(1, height())};
+  camera.frame(box, 0.22);
+  glideTo(camera);
+}
+
+void Viewport::setPerspective(bool perspective) {
+  Camera camera = glideTimer_.isActive() ? glideTo_ : camera_;
+  if (camera.perspective == perspective) return;
+  camera.perspective = perspective;
+  glideTo(framedWhole_ ? framed(camera, scene_.box) : camera);
+}
+
+void Viewport::setLens(double millimetres) {
+  Camera camera = glideTimer_.isActive() ? glideTo_ : camera_;
+  camera.lens = std::clamp(millimetres, 8.0, 800.0);
+  setCamera(camera);
+}
+
+void Viewport::setSculptProgress(int done, int total) {
+  sculpted_ = done;
+  toSculpt_ = done < total ? total : 0;
+  update();
+}
+
+}  // namespace zyga::ui

@@ -1,0 +1,113 @@
+#pragma once
+
+#include <QElapsedTimer>
+#include <QImage>
+#include <QOpenGLWidget>
+#include <QTimer>
+
+#include "ui/document/document.h"
+#include "ui/drag/drag_tool.h"
+#include "ui/viewport/bone_finder.h"
+#include "ui/viewport/camera.h"
+#include "ui/viewport/renderer.h"
+
+namespace zyga::ui {
+
+/// The animal, to be looked at and bent. Left-drag on a bone bends its chain, a click chooses it, a double-click makes
+/// its joint the base of further bends; right-drag (or left-drag on empty space) turns the view, middle-drag or
+/// Shift+right-drag moves it, the wheel magnifies at the pointer.
+class Viewport : public QOpenGLWidget {
+  Q_OBJECT
+ public:
+  explicit Viewport(Document& document, QWidget* parent = nullptr);
+  ~Viewport() override;
+
+  const Camera& camera() const { return camera_; }
+  /// The window as it would be at rest, in full detail.
+  QImage grabPicture();
+  /// Where the middle of a bone appears, pixels; nothing when it is behind the eye.
+  std::optional<QPointF> placeOf(BoneIndex bone) const;
+  /// True once the bones' surfaces are there and the pointer finds them exactly.
+  bool ready() const { return finder_.exact(); }
+
+ public slots:
+  void showView(zyga::picture::StandardView view);
+  void frameAll();
+  void frameBone(zyga::ui::BoneIndex bone);
+  void setPerspective(bool perspective);
+  /// Focal length on film 24 mm high, mm.
+  void setLens(double millimetres);
+  /// How far the sculpting has come; a total of 0 hides it.
+  void setSculptProgress(int done, int total);
+
+ signals:
+  /// What the pointer can do now, for the status bar.
+  void hint(const QString& text);
+  /// Id and title of the bone under the pointer; empty when there is none.
+  void hovered(const QString& bone);
+  void cameraChanged();
+
+ protected:
+  void initializeGL() override;
+  void resizeGL(int width, int height) override;
+  void paintGL() override;
+  bool event(QEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void leaveEvent(QEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void keyReleaseEvent(QKeyEvent* event) override;
+
+ private:
+  enum class Hold { None, Bone, Turn, Move };
+
+  void onDocumentChanged(Changes what);
+  void takeSpecimen();
+  void takeMeshes();
+  void freeGl();
+  void touched();  // something moved: draw soon, refine when it rests
+  void refine();
+  FrameRequest request();
+  void paintOver();
+
+  void setCamera(const Camera& camera);
+  void glideTo(const Camera& camera);
+  void glide();
+  Camera framed(Camera camera, const Eigen::AlignedBox3d& box) const;
+  void refreshScene();
+
+  DragPointer pointerAt(const QPointF& at, Qt::KeyboardModifiers modifiers) const;
+  void hoverAt(const QPointF& at);
+  void setHovered(std::optional<BoneIndex> bone);
+  void tellHint(Qt::KeyboardModifiers modifiers);
+  void click(const QPointF& at);
+  bool nudge(int key, Qt::KeyboardModifiers modifiers);
+
+  Document& document_;
+  DragTool drag_;
+  BoneFinder finder_;
+  Camera camera_;
+  Scene scene_;
+  std::vector<Eigen::AlignedBox3d> boxes_;
+  std::vector<Sticks> sticks_;
+  std::unique_ptr<Gl> gl_;
+  std::unique_ptr<Renderer> renderer_;
+  QString failure_;  // why there is no picture
+  bool sceneStale_ = true;
+  bool framedWhole_ = true;  // nobody has turned away from the whole animal yet
+  std::uint64_t lookRevision_ = 0, poseRevision_ = 0;
+  Camera glideFrom_, glideTo_;
+  QElapsedTimer glideClock_;
+  QTimer glideTimer_, restTimer_;
+  Hold hold_ = Hold::None;
+  bool pressedEmpty_ = false;
+  QPointF pressedAt_, lastAt_;
+  std::optional<QPointF> pointer_;
+  int sculpted_ = 0, toSculpt_ = 0;
+  QString lastHint_;
+};
+
+}  // namespace zyga::ui
