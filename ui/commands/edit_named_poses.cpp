@@ -40,7 +40,7 @@ void addNamedPose(Document& document, const QString& name) {
   const QString trimmed = name.trimmed();
   const QString kept = freeName(poses, trimmed.isEmpty() ? tr("Pose") : trimmed);
   poses.push_back({kept.toStdString(), document.pose()});
-  push(document, std::move(poses), tr("add pose “%1”").arg(kept));
+  push(document, std::move(poses), tr("Add pose “%1”").arg(kept));
 }
 
 bool renameNamedPose(Document& document, std::size_t index, const QString& name) {
@@ -49,7 +49,7 @@ bool renameNamedPose(Document& document, std::size_t index, const QString& name)
   if (poses.at(index).name == wanted) return true;
   if (wanted.empty() || taken(poses, wanted)) return false;
   poses[index].name = wanted;
-  push(document, std::move(poses), tr("rename pose to “%1”").arg(name.trimmed()));
+  push(document, std::move(poses), tr("Rename pose to “%1”").arg(name.trimmed()));
   return true;
 }
 
@@ -57,7 +57,7 @@ void deleteNamedPose(Document& document, std::size_t index) {
   Poses poses = document.project().poses;
   const QString name = QString::fromStdString(poses.at(index).name);
   poses.erase(poses.begin() + static_cast<std::ptrdiff_t>(index));
-  push(document, std::move(poses), tr("delete pose “%1”").arg(name));
+  push(document, std::move(poses), tr("Delete pose “%1”").arg(name));
 }
 
 void replaceNamedPose(Document& document, std::size_t index) {
@@ -65,7 +65,7 @@ void replaceNamedPose(Document& document, std::size_t index) {
   if (poses.at(index).pose == document.pose()) return;
   poses[index].pose = document.pose();
   push(document, std::move(poses),
-       tr("update pose “%1”").arg(QString::fromStdString(document.project().poses[index].name)));
+       tr("Update pose “%1”").arg(QString::fromStdString(document.project().poses[index].name)));
 }
 
 }  // namespace zyga::ui

@@ -103,12 +103,12 @@ void AssumptionsPanel::createOverlap(QFormLayout& form) {
   }
   form.addRow(QString(), presets);
   connect(least_, &QDoubleSpinBox::valueChanged, this, [this](double percent) {
-    change(static_cast<int>(Field::Least), tr("least overlap"),
+    change(static_cast<int>(Field::Least), tr("Least overlap"),
            [=](range::Assumptions& a) { a.leastOverlap = percent / 100; });
   });
   connect(by_, &QComboBox::currentIndexChanged, this, [this] {
     const auto by = static_cast<range::OverlapBy>(by_->currentData().toInt());
-    change(static_cast<int>(Field::By), tr("overlap by length or area"),
+    change(static_cast<int>(Field::By), tr("Overlap by length or area"),
            [=](range::Assumptions& a) { a.overlapBy = by; });
   });
 }
@@ -122,10 +122,10 @@ void AssumptionsPanel::createCartilage(QFormLayout& form) {
     Field key;
   };
   const Row rows[] = {
-      {&neck_, &range::Assumptions::neck, "neckCartilage", tr("Cartilage, neck"), tr("cartilage of the neck"),
+      {&neck_, &range::Assumptions::neck, "neckCartilage", tr("Cartilage, neck"), tr("Cartilage of the neck"),
        Field::Neck},
-      {&trunk_, &range::Assumptions::trunk, "trunkCartilage", tr("trunk"), tr("cartilage of the trunk"), Field::Trunk},
-      {&tail_, &range::Assumptions::tail, "tailCartilage", tr("tail"), tr("cartilage of the tail"), Field::Tail}};
+      {&trunk_, &range::Assumptions::trunk, "trunkCartilage", tr("trunk"), tr("Cartilage of the trunk"), Field::Trunk},
+      {&tail_, &range::Assumptions::tail, "tailCartilage", tr("tail"), tr("Cartilage of the tail"), Field::Tail}};
   for (const Row& row : rows) {
     CartilageField* field = *row.field = new CartilageField(row.label);
     field->setObjectName(row.name);
@@ -146,7 +146,7 @@ QToolButton* AssumptionsPanel::cartilagePresets() {
   for (const CartilagePreset& preset : kPresets) {
     const QString label = tr("%1: %2 %").arg(QString::fromLatin1(preset.animal)).arg(preset.percent);
     menu->addAction(label, this, [this, percent = preset.percent] {
-      change(static_cast<int>(Field::Neck), tr("cartilage of the neck"), [=](range::Assumptions& a) {
+      change(static_cast<int>(Field::Neck), tr("Cartilage of the neck"), [=](range::Assumptions& a) {
         a.neck = {range::Cartilage::In::PercentOfCentrum, percent};
       });
     });
@@ -166,13 +166,13 @@ void AssumptionsPanel::createTolerances(QFormLayout& form) {
   };
   const Row rows[] = {{&contact_, &range::Assumptions::facetContactTolerated, "facetContact", tr("Facets may press"),
                        tr("Share of the facet's length by which facets may enter each other. Author's choice"),
-                       tr("tolerated facet contact"), 50, Field::Contact},
+                       tr("Tolerated facet contact"), 50, Field::Contact},
                       {&gap_, &range::Assumptions::facetGapTolerated, "facetGap", tr("Facets may gape"),
                        tr("Share of the facet's length by which facets may stand apart. Author's choice"),
-                       tr("tolerated facet gap"), 100, Field::Gap},
+                       tr("Tolerated facet gap"), 100, Field::Gap},
                       {&near_, &range::Assumptions::nearMargin, "nearMargin", tr("Near the edge"),
                        tr("How close to a limit counts as near, as a share of the range. Author's choice"),
-                       tr("near margin"), 50, Field::Near}};
+                       tr("Near margin"), 50, Field::Near}};
   for (const Row& row : rows) {
     QDoubleSpinBox* field = *row.field = percentField(row.name, row.label, row.most);
     field->setToolTip(row.tip);

@@ -131,7 +131,7 @@ bool BonesModel::setData(const QModelIndex& index, const QVariant& value, int ro
     after.source = value.toString().trimmed().toStdString();
   if (after == before) return true;
   const QString id = QString::fromStdString(present.id);
-  const QString what = index.column() == kEvidence ? tr("evidence of %1").arg(id) : tr("source of %1").arg(id);
+  const QString what = index.column() == kEvidence ? tr("Evidence of %1").arg(id) : tr("Source of %1").arg(id);
   document_.undoStack().push(new SetBoneRecord(document_, *bone, std::move(after), what));
   return true;
 }

@@ -65,7 +65,7 @@ void PosesPanel::addPose() {
 void PosesPanel::apply() {
   if (const auto i = chosen()) {
     const files::NamedPose& named = document_.project().poses[*i];
-    document_.changePose(named.pose, tr("take pose “%1”").arg(QString::fromStdString(named.name)));
+    document_.changePose(named.pose, tr("Take pose “%1”").arg(QString::fromStdString(named.name)));
   }
 }
 
@@ -83,14 +83,15 @@ void PosesPanel::compare(bool shown) { document_.comparePose(shown ? chosen() : 
 
 void PosesPanel::refreshButtons() {
   const bool open = document_.hasProject();
-  const auto row = open ? chosen() : std::nullopt;
-  const bool known = row && *row < document_.project().poses.size();
-  const bool same = known && document_.project().poses[*row].pose == document_.pose();
+  const int row = list_->currentIndex().row();
+  const bool known = open && row >= 0 && row < static_cast<int>(document_.project().poses.size());
+  const auto index = static_cast<std::size_t>(std::max(row, 0));
+  const bool same = known && document_.project().poses[index].pose == document_.pose();
   add_->setEnabled(open);
   for (QToolButton* button : {rename_, delete_, compare_}) button->setEnabled(known);
   for (QToolButton* button : {apply_, update_}) button->setEnabled(known && !same);
   const QSignalBlocker quiet(compare_);
-  compare_->setChecked(known && document_.comparedPose() == row);
+  compare_->setChecked(known && document_.comparedPose() == index);
 }
 
 }  // namespace zyga::ui
