@@ -1,0 +1,107 @@
+// Placement of the whole animal against Orocos KDL on the same tree, in one run. Figure to reach: five times KDL.
+#include <benchmark/benchmark.h>
+
+#include <cmath>
+#include <fstream>
+#include <functional>
+#include <kdl/treefksolverpos_recursive.hpp>
+#include <sstream>
+
+#include "core/anatomy/build_specimen.h"
+#include "core/kinematics/placement.h"
+#include "tests/support/kdl_tree.h"
+
+namespace zyga {
+namespace {
+
+struct Animal {
+  anatomy::Specimen specimen;
+  kinematics::Articulation articulation;
+  kinematics::Pose pose;
+};
+
+Animal readAnimal() {
+  const std::string path = ZYGAPOSE_SOURCE_DIR "/samples/high_browser.csv";
+  std::stringstream text;
+  text << std::ifstream(path).rdbuf();
+  Animal animal;
+  animal.specimen = anatomy::buildSpecimen(anatomy::fillBlanks(anatomy::readMeasurementTable(text.str(), path).table));
+  animal.articulation = kinematics::restArticulation(animal.specimen);
+  animal.pose = kinematics::Pose::neutral(animal.specimen);
+  for (std::size_t j = 0; j < animal.specimen.joints.size(); ++j) {
+    if (animal.specimen.joints[j].kind == anatomy::JointKind::Fixed) continue;
+    const double i = static_cast<double>(j);
+    animal.pose.angles[j] = {0.1 * std::sin(i), 0.1 * std::cos(i), 0.05 * std::sin(2 * i)};
+  }
+  return animal;
+}
+
+const Animal& animal() {
+  static const Animal value = readAnimal();
+  return value;
+}
+
+void count(benchmark::State& state) {
+  state.SetItemsProcessed(state.iterations() * static_cast<std::int64_t>(animal().specimen.bones.size()));
+}
+
+void zygaposePlacement(benchmark::State& state) {
+  kinematics::Placement X_WB;
+  for (auto _ : state) {
+    kinematics::placeInto(animal().specimen, animal().articulation, animal().pose, X_WB);
+    benchmark::DoNotOptimize(X_WB.data());
+    benchmark::ClobberMemory();
+  }
+  count(state);
+}
+BENCHMARK(zygaposePlacement);
+
+/// KDL's segments walked once, parent before child, by this loop: the least work KDL's own pieces allow.
+void kdlOnePass(benchmark::State& state) {
+  const test::KdlTree kdl(animal().specimen, animal().articulation);
+  struct Step {
+    const KDL::Segment* segment;
+    std::size_t parent;
+    unsigned q;
+  };
+  std::vector<Step> steps;
+  const std::function<void(KDL::SegmentMap::const_iterator, std::size_t)> walk = [&](auto at, std::size_t parent) {
+    for (const auto& child : at->second.children) {
+      steps.push_back({&child->second.segment, parent, child->second.q_nr});
+      walk(child, steps.size());
+    }
+  };
+  walk(kdl.tree.getRootSegment(), 0);
+  const KDL::JntArray q = kdl.positions(animal().pose);
+  std::vector<KDL::Frame> frames(steps.size() + 1);
+  for (auto _ : state) {
+    for (std::size_t i = 0; i < steps.size(); ++i)
+      frames[i + 1] = frames[steps[i].parent] * steps[i].segment->pose(q(steps[i].q));
+    benchmark::DoNotOptimize(frames.data());
+    benchmark::ClobberMemory();
+  }
+  count(state);
+}
+BENCHMARK(kdlOnePass);
+
+/// KDL's solver asked for every bone, as its interface offers.
+void kdlSolver(benchmark::State& state) {
+  const test::KdlTree kdl(animal().specimen, animal().articulation);
+  KDL::TreeFkSolverPos_recursive solver(kdl.tree);
+  const KDL::JntArray q = kdl.positions(animal().pose);
+  std::vector<std::string> names;
+  for (const auto& joint : animal().specimen.joints) names.push_back(std::to_string(joint.distal.value));
+  std::vector<KDL::Frame> frames(names.size());
+  for (auto _ : state) {
+    for (std::size_t i = 0; i < names.size(); ++i) solver.JntToCart(q, frames[i], names[i]);
+    benchmark::DoNotOptimize(frames.data());
+    benchmark::ClobberMemory();
+  }
+  count(state);
+}
+BENCHMARK(kdlSolver);
+
+}  // namespace
+}  // namespace zyga
+
+BENCHMARK_MAIN();
