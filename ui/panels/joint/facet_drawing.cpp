@@ -1,0 +1,135 @@
+#include "ui/panels/joint/facet_drawing.h"
+
+#include <QPainter>
+#include <QPainterPath>
+#include <algorithm>
+#include <cmath>
+
+#include "ui/theme/figures.h"
+#include "ui/theme/theme.h"
+
+namespace zyga::ui {
+namespace {
+
+constexpr int kHeight = 132;
+
+QFont smallFont(const QFont& base) {
+  QFont font = base;
+  font.setPointSizeF(base.pointSizeF() * 0.88);
+  return font;
+}
+
+/// Sliding points up; seen from the tip of the normal the other axis then points left.
+QPolygonF onScreen(const range::Polygon& outline, const QPointF& centre, double scale) {
+  QPolygonF polygon;
+  for (const Eigen::Vector2d& p : outline) polygon << centre + QPointF(-p.y() * scale, -p.x() * scale);
+  return polygon;
+}
+
+/// Bounds of both outlines, m, in the screen's directions.
+QRectF boundsOf(const range::FacetMeeting& meeting) {
+  return onScreen(meeting.prezyg, {}, 1).boundingRect().united(onScreen(meeting.postzyg, {}, 1).boundingRect());
+}
+
+range::Level levelOf(const range::JointVerdict& verdict, anatomy::Side side) {
+  range::Level level = range::Level::Supported;
+  for (const range::Finding& finding : verdict.findings)
+    if (finding.side == side) level = std::max(level, finding.level);
+  return level;
+}
+
+void paintShared(QPainter& painter, const QPolygonF& shared, const QColor& colour) {
+  if (shared.size() < 3) return;
+  QPainterPath path;
+  path.addPolygon(shared);
+  path.closeSubpath();
+  painter.save();
+  painter.setClipPath(path, Qt::IntersectClip);
+  painter.fillRect(shared.boundingRect(), withAlpha(colour, 0.16));
+  paintHatching(painter, shared.boundingRect(), colour, 4);
+  painter.restore();
+}
+
+}  // namespace
+
+double roundLength(double longest) {
+  double length = 0.001;
+  for (double decade = 0.001; decade <= longest; decade *= 10)
+    for (double step : {1.0, 2.0, 5.0})
+      if (step * decade <= longest * (1 + 1e-9)) length = step * decade;
+  return length;
+}
+
+FacetDrawing::FacetDrawing(QWidget* parent) : QWidget(parent) {
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  setAccessibleName(tr("Facets of the joint, to scale"));
+}
+
+QSize FacetDrawing::sizeHint() const { return {280, kHeight}; }
+
+void FacetDrawing::show(const range::JointVerdict& verdict) {
+  left_ = {verdict.left, levelOf(verdict, anatomy::Side::Left)};
+  right_ = {verdict.right, levelOf(verdict, anatomy::Side::Right)};
+  update();
+}
+
+QSizeF FacetDrawing::halfRoom() const {
+  const qreal text = QFontMetricsF(smallFont(font())).height();
+  return {width() / 2.0 - kGap, height() - 2 * text - kGap};
+}
+
+double FacetDrawing::fittingScale(const QSizeF& room) const {
+  double scale = 1e6;
+  for (const Half* half : {&left_, &right_}) {
+    if (!half->meeting) continue;
+    const QRectF bounds = boundsOf(*half->meeting);
+    if (bounds.isEmpty()) continue;
+    scale = std::min({scale, room.width() / bounds.width(), room.height() / bounds.height()});
+  }
+  return scale;
+}
+
+void FacetDrawing::paintHalf(QPainter& painter, const QRectF& room, const Half& half, const QString& name,
+                             double pixelsPerMetre) {
+  painter.setFont(smallFont(font()));
+  painter.setPen(theme().muted);
+  painter.drawText(room.adjusted(0, -painter.fontMetrics().height(), 0, 0), Qt::AlignTop | Qt::AlignHCenter, name);
+  if (!half.meeting) return painter.drawText(room, Qt::AlignCenter, tr("not known"));
+  const QPointF centre = room.center() - boundsOf(*half.meeting).center() * pixelsPerMetre;
+  const QPolygonF prezyg = onScreen(half.meeting->prezyg, centre, pixelsPerMetre);
+  const QPolygonF postzyg = onScreen(half.meeting->postzyg, centre, pixelsPerMetre);
+  painter.setPen(QPen(theme().text, 1.25));
+  painter.setBrush(withAlpha(theme().boneFound, theme().scheme == Scheme::Light ? 0.45 : 0.28));
+  painter.drawPolygon(prezyg);
+  paintShared(painter, onScreen(half.meeting->shared, centre, pixelsPerMetre), theme().verdict(half.level));
+  painter.setPen(QPen(theme().text, 1.25, Qt::CustomDashLine));
+  QPen dashed(theme().text, 1.25);
+  dashed.setDashPattern({4, 2.5});
+  painter.setPen(dashed);
+  painter.setBrush(Qt::NoBrush);
+  painter.drawPolygon(postzyg);
+}
+
+void FacetDrawing::paintScaleBar(QPainter& painter, double pixelsPerMetre) {
+  const double length = roundLength(width() * 0.3 / pixelsPerMetre);
+  const qreal half = length * pixelsPerMetre / 2, y = height() - 3.5, middle = width() / 2.0;
+  painter.setPen(QPen(theme().muted, 1.25));
+  painter.drawLine(QPointF(middle - half, y), QPointF(middle + half, y));
+  for (qreal end : {-half, half}) painter.drawLine(QPointF(middle + end, y - 3), QPointF(middle + end, y + 3));
+  painter.setFont(smallFont(font()));
+  const QRectF words(middle - 60, y - 4 - painter.fontMetrics().height(), 120, painter.fontMetrics().height());
+  painter.drawText(words, Qt::AlignCenter, millimetres(length, 0));
+}
+
+void FacetDrawing::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const QSizeF room = halfRoom();
+  const double scale = fittingScale(room);
+  const qreal top = QFontMetricsF(smallFont(font())).height() + 2;
+  paintHalf(painter, QRectF(QPointF(0, top), room), left_, tr("left"), scale);
+  paintHalf(painter, QRectF(QPointF(width() - room.width(), top), room), right_, tr("right"), scale);
+  if (left_.meeting || right_.meeting) paintScaleBar(painter, scale);
+}
+
+}  // namespace zyga::ui

@@ -1,0 +1,38 @@
+#pragma once
+
+#include <QWidget>
+#include <optional>
+
+#include "core/range/findings.h"
+
+namespace zyga::ui {
+
+/// Both pairs of zygapophyseal facets of a joint, flat and to one scale, seen along the normal of the prezygapophyses
+/// with the direction of sliding upwards: prezyg filled, postzyg dashed, what they share hatched.
+class FacetDrawing : public QWidget {
+ public:
+  explicit FacetDrawing(QWidget* parent = nullptr);
+  /// Shows the pairs of this verdict; one that is missing leaves its half empty.
+  void show(const range::JointVerdict& verdict);
+  QSize sizeHint() const override;
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  struct Half {
+    std::optional<range::FacetMeeting> meeting;
+    range::Level level = range::Level::Supported;
+  };
+  void paintHalf(QPainter& painter, const QRectF& room, const Half& half, const QString& name, double pixelsPerMetre);
+  void paintScaleBar(QPainter& painter, double pixelsPerMetre);
+  double fittingScale(const QSizeF& room) const;
+  QSizeF halfRoom() const;
+
+  Half left_, right_;
+};
+
+/// The largest of 1, 2, 5, 10, 20 ... mm that is no longer than `longest`; both in m.
+double roundLength(double longest);
+
+}  // namespace zyga::ui

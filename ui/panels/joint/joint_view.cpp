@@ -1,0 +1,154 @@
+#include "ui/panels/joint/joint_view.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QStackedWidget>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "ui/panels/joint/angle_field.h"
+#include "ui/panels/joint/facet_drawing.h"
+#include "ui/panels/joint/joint_words.h"
+#include "ui/panels/joint/meeting_numbers.h"
+#include "ui/panels/joint/verdict_badge.h"
+#include "ui/theme/figures.h"
+#include "ui/theme/icons.h"
+#include "ui/theme/theme.h"
+#include "ui/theme/unit_spin_box.h"
+
+namespace zyga::ui {
+namespace {
+
+/// Steps of one field of one joint that follow each other are one undo step.
+constexpr int kTurnKey = 0x5B0000;
+
+QLabel* wrapped(const char* role, const char* name, QWidget* parent) {
+  auto* label = new QLabel(parent);
+  label->setWordWrap(true);
+  label->setProperty("role", role);
+  label->setObjectName(QLatin1String(name));
+  return label;
+}
+
+void showWords(QLabel* label, const QString& words) {
+  label->setText(words);
+  label->setVisible(!words.isEmpty());
+}
+
+}  // namespace
+
+JointView::JointView(Document& document, QWidget* parent)
+    : QWidget(parent), document_(document), pages_(new QStackedWidget(this)) {
+  setAccessibleName(tr("Joint view"));
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->addWidget(pages_);
+  pages_->addWidget(makeEmptyPage());
+  pages_->addWidget(makeJointPage());
+  connect(&document_, &Document::changed, this, &JointView::documentChanged);
+  connect(&ThemeSwitch::instance(), &ThemeSwitch::changed, this, qOverload<>(&QWidget::update));
+  refresh();
+}
+
+QWidget* JointView::makeEmptyPage() {
+  auto* words = wrapped("muted", "empty", pages_);
+  words->setText(tr("Choose a joint on the animal or on the strip"));
+  words->setAlignment(Qt::AlignCenter);
+  words->setContentsMargins(kWideGap, kWideGap, kWideGap, kWideGap);
+  return words;
+}
+
+QWidget* JointView::makeJointPage() {
+  auto* page = new QWidget(pages_);
+  title_ = wrapped("title", "title", page);
+  title_->setFont(titleFont(font()));
+  title_->setWordWrap(false);
+  badge_ = new VerdictBadge(page);
+  neutral_ = new QToolButton(page);
+  neutral_->setIcon(icon(QStringLiteral("neutral")));
+  neutral_->setIconSize({20, 20});
+  neutral_->setToolTip(tr("Put this joint back to neutral"));
+  neutral_->setAccessibleName(neutral_->toolTip());
+  connect(neutral_, &QToolButton::clicked, this, &JointView::toNeutral);
+  auto* head = new QHBoxLayout;
+  head->addWidget(title_);
+  head->addWidget(badge_, 1);
+  head->addStretch();
+  head->addWidget(neutral_);
+
+  bones_ = wrapped("muted", "bones", page);
+  complaint_ = wrapped("", "complaint", page);
+  drawing_ = new FacetDrawing(page);
+  numbers_ = new MeetingNumbers(page);
+  grounds_ = wrapped("", "grounds", page);
+  auto* column = new QVBoxLayout(page);
+  column->setContentsMargins(kWideGap, kGap, kWideGap, kWideGap);
+  column->setSpacing(kGap);
+  column->addLayout(head);
+  for (QWidget* part :
+       {static_cast<QWidget*>(bones_), static_cast<QWidget*>(complaint_), static_cast<QWidget*>(grounds_),
+        static_cast<QWidget*>(drawing_), static_cast<QWidget*>(numbers_)})
+    column->addWidget(part);
+  for (int motion = 0; motion < 3; ++motion) {
+    auto* field = angles_[static_cast<std::size_t>(motion)] = new AngleField(motion, page);
+    connect(field, &AngleField::edited, this, [this, motion](double angle) { turn(motion, angle); });
+    column->addWidget(field);
+  }
+  column->addStretch();
+  return page;
+}
+
+void JointView::documentChanged(Changes what) {
+  if (what & (Changes(Change::Pose) | Change::Assumptions | Change::Selection)) refresh();
+}
+
+void JointView::refresh() {
+  const auto joint = document_.hasProject() ? document_.selectedJoint() : std::nullopt;
+  if (joint) showJoint(*joint);
+  pages_->setCurrentIndex(joint ? 1 : 0);
+}
+
+void JointView::showJoint(JointIndex joint) {
+  const anatomy::Joint& bones = document_.specimen()[joint];
+  const range::JointVerdict* verdict = document_.assessment().find(joint);
+  const range::Level level = verdict ? verdict->level : range::Level::NotJudged;
+  title_->setText(QString::fromStdString(bones.id));
+  bones_->setText(bonesOf(document_.specimen(), joint));
+  badge_->show(level);
+  badge_->setVisible(verdict != nullptr);
+  showWords(complaint_, verdict ? complaintWords(*verdict) : QString());
+  showWords(grounds_, groundsWords(bones, verdict));
+  const bool facets = verdict && (verdict->left || verdict->right);
+  drawing_->setVisible(facets);
+  numbers_->setVisible(facets);
+  if (facets) {
+    drawing_->show(*verdict);
+    numbers_->show(*verdict, document_.assumptions());
+  }
+  neutral_->setEnabled(!document_.pose()[joint].isZero(0));
+  const bool fixed = bones.kind == anatomy::JointKind::Fixed;
+  for (int motion = 0; motion < 3; ++motion) {
+    AngleField* field = angles_[static_cast<std::size_t>(motion)];
+    field->setVisible(!fixed);
+    if (!fixed) field->show(bones, document_.band(joint, motion), document_.pose()[joint][motion], level);
+  }
+}
+
+void JointView::turn(int motion, double angle) {
+  const auto joint = document_.selectedJoint();
+  if (!joint) return;
+  kinematics::Pose pose = document_.pose();
+  pose[*joint][motion] = angle;
+  const int key = kTurnKey + static_cast<int>(joint->value) * 3 + motion;
+  document_.changePose(pose, tr("Turn %1").arg(title_->text()), key);
+}
+
+void JointView::toNeutral() {
+  const auto joint = document_.selectedJoint();
+  if (!joint) return;
+  kinematics::Pose pose = document_.pose();
+  pose[*joint].setZero();
+  document_.changePose(pose, tr("%1 to neutral").arg(title_->text()));
+}
+
+}  // namespace zyga::ui

@@ -1,0 +1,68 @@
+#include "ui/panels/joint/meeting_numbers.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QStyle>
+
+#include "ui/theme/figures.h"
+
+namespace zyga::ui {
+namespace {
+
+QString share(double value) { return QString::number(value * 100, 'f', 0) + QStringLiteral(" %"); }
+
+QString gap(const range::FacetMeeting& meeting) {
+  if (meeting.shared.empty()) return QStringLiteral("apart");
+  // The unit once, behind both figures.
+  const QString least = millimetres(meeting.gapLeast).chopped(3);
+  return least + QStringLiteral(" to ") + millimetres(meeting.gapMost);
+}
+
+}  // namespace
+
+MeetingNumbers::MeetingNumbers(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(this)) {
+  grid_->setContentsMargins(0, 0, 0, 0);
+  grid_->setHorizontalSpacing(kWideGap);
+  grid_->setVerticalSpacing(kGridStep / 2);
+  grid_->setColumnStretch(0, 1);
+  for (int row = 0; row < Rows; ++row)
+    for (int column = 0; column < 3; ++column) {
+      auto* cell = cells_[row][column] = new QLabel(this);
+      grid_->addWidget(cell, row, column, column == 0 ? Qt::AlignLeft : Qt::AlignRight);
+    }
+  write(Head, 1, tr("left"), true);
+  write(Head, 2, tr("right"), true);
+  write(Gap, 0, tr("Facet gap"));
+  write(Centra, 0, tr("Centra apart"));
+}
+
+void MeetingNumbers::write(Row row, int column, const QString& words, bool muted) {
+  QLabel* cell = cells_[row][column];
+  cell->setText(words);
+  const QString role = muted ? QStringLiteral("muted") : QString();
+  if (cell->property("role").toString() == role) return;
+  cell->setProperty("role", role);
+  cell->style()->unpolish(cell);
+  cell->style()->polish(cell);
+}
+
+void MeetingNumbers::show(const range::JointVerdict& verdict, const range::Assumptions& assumptions) {
+  const bool byArea = assumptions.overlapBy == range::OverlapBy::Area;
+  const QString least = tr(" (least %1)").arg(share(assumptions.leastOverlap));
+  write(ByLength, 0, tr("Overlap of length") + (byArea ? QString() : least), byArea);
+  write(ByArea, 0, tr("Overlap of area") + (byArea ? least : QString()), !byArea);
+  const std::optional<range::FacetMeeting>* const sides[] = {&verdict.left, &verdict.right};
+  for (int side = 0; side < 2; ++side) {
+    const auto& meeting = *sides[side];
+    const QString unknown = QStringLiteral("\u2013");
+    write(ByLength, side + 1, meeting ? share(meeting->overlapLength) : unknown, byArea);
+    write(ByArea, side + 1, meeting ? share(meeting->overlapArea) : unknown, !byArea);
+    write(Gap, side + 1, meeting ? gap(*meeting) : unknown);
+  }
+  write(Centra, 2, millimetres(verdict.centrumGap));
+  cells_[Centra][2]->setObjectName(QStringLiteral("centrumGap"));
+  cells_[ByLength][1]->setObjectName(QStringLiteral("overlapLengthLeft"));
+  cells_[ByLength][2]->setObjectName(QStringLiteral("overlapLengthRight"));
+}
+
+}  // namespace zyga::ui

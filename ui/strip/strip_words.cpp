@@ -1,0 +1,66 @@
+#include "ui/strip/strip_words.h"
+
+#include "ui/theme/figures.h"
+
+namespace zyga::ui {
+namespace {
+
+QString text(const std::string& words) { return QString::fromStdString(words); }
+
+QString verdictWords(const Document& document, JointIndex joint) {
+  const range::JointVerdict* verdict = document.assessment().find(joint);
+  if (!verdict || verdict->level == range::Level::NotJudged) return notJudgedWords(document.specimen(), joint);
+  const QString level = QString::fromUtf8(range::toText(verdict->level).data());
+  const bool plain = verdict->level == range::Level::Supported || verdict->findings.empty();
+  return plain ? level : level + QStringLiteral(": ") + text(verdict->findings.front().text);
+}
+
+}  // namespace
+
+MotionEnds motionEnds(int motion) {
+  switch (motion) {
+    case 0:
+      return {QStringLiteral("dorsal"), QStringLiteral("ventral")};
+    case 1:
+      return {QStringLiteral("left"), QStringLiteral("right")};
+    default:
+      return {QStringLiteral("left up"), QStringLiteral("right up")};
+  }
+}
+
+QString motionTitle(int motion) {
+  switch (motion) {
+    case 0:
+      return QStringLiteral("Dorsal / ventral");
+    case 1:
+      return QStringLiteral("Left / right");
+    default:
+      return QStringLiteral("Torsion");
+  }
+}
+
+QString jointWords(const Document& document, JointIndex joint, int motion, const range::Band& band) {
+  const anatomy::Joint& bones = document.specimen()[joint];
+  const double angle = document.pose()[joint][motion];
+  const double limit = angle < 0 ? band.least : band.most;
+  QString words = text(bones.id) + QStringLiteral("  ") + text(range::motionName(bones, motion, angle < 0 ? -1 : 1)) +
+                  QLatin1Char(' ') + plainDegrees(std::abs(angle));
+  if (band.judged && !band.empty) words += QStringLiteral(" of ") + plainDegrees(std::abs(limit));
+  return words + QStringLiteral(" \u00B7 ") + verdictWords(document, joint);
+}
+
+QString spanName(const Document& document, const StripColumns& columns, std::size_t first, std::size_t last) {
+  const anatomy::Specimen& specimen = document.specimen();
+  const auto from = specimen.cranialBone(columns.columns[first].joint);
+  const auto to = specimen.caudalBone(columns.columns[last].joint);
+  return text(specimen[from].id) + QStringLiteral("\u2013") + text(specimen[to].id);
+}
+
+QString notJudgedWords(const anatomy::Specimen& specimen, JointIndex joint) {
+  const anatomy::Joint& bones = specimen[joint];
+  if (bones.kind == anatomy::JointKind::Fixed) return QStringLiteral("these bones do not move against each other");
+  if (bones.hasFacets()) return QStringLiteral("not judged: the facets of one bone are missing");
+  return QStringLiteral("not judged: no facets and no typed limits");
+}
+
+}  // namespace zyga::ui
