@@ -1,7 +1,9 @@
 #include "core/files/atomic_file.h"
 
 #include <QFile>
+#include <QFileInfo>
 #include <QSaveFile>
+#include <cctype>
 #include <system_error>
 
 #include "core/files/project.h"
@@ -14,6 +16,13 @@ QString toQt(const std::filesystem::path& path) { return QFile::decodeName(path.
 std::filesystem::path folderOf(const std::filesystem::path& path) {
   const auto folder = path.parent_path();
   return folder.empty() ? std::filesystem::path(".") : folder;
+}
+
+/// The system's own words, to go on a sentence with.
+std::string causeOf(const QFileDevice& file) {
+  auto text = file.errorString().toStdString();
+  if (!text.empty()) text[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(text[0])));
+  return text;
 }
 
 [[noreturn]] void failToSave(const std::filesystem::path& path, const std::string& cause, const std::string& mend) {
@@ -34,6 +43,9 @@ void checkPlace(const std::filesystem::path& path) {
   if (std::filesystem::is_directory(path, ignored)) {
     failToSave(path, "this is the name of a folder", "choose another name");
   }
+  const QFileInfo file(toQt(path)), place(toQt(folder));
+  if (file.exists() && !file.isWritable()) failToSave(path, "you may not write this file", "choose another name");
+  if (!place.isWritable()) failToSave(path, "you may not write in the folder", "choose another folder");
 }
 
 }  // namespace
@@ -42,8 +54,7 @@ void writeWhole(const std::filesystem::path& path, std::string_view bytes) {
   checkPlace(path);
   QSaveFile file(toQt(path));
   const auto fail = [&] {
-    failToSave(path, file.errorString().toLower().toStdString(),
-               "free the space or choose a folder you may write to; the old file, if any, is untouched");
+    failToSave(path, causeOf(file), "make room or choose another folder; the old file, if any, is untouched");
   };
   if (!file.open(QIODevice::WriteOnly)) fail();
   const auto size = static_cast<qint64>(bytes.size());
@@ -59,11 +70,11 @@ std::string readWhole(const std::filesystem::path& path) {
   }
   QFile file(toQt(path));
   if (!file.open(QIODevice::ReadOnly)) {
-    throw FileError("cannot open " + path.string() + ": " + file.errorString().toLower().toStdString());
+    throw FileError("cannot open " + path.string() + ": " + causeOf(file));
   }
   const QByteArray bytes = file.readAll();
   if (file.error() != QFileDevice::NoError) {
-    throw FileError("cannot read " + path.string() + ": " + file.errorString().toLower().toStdString());
+    throw FileError("cannot read " + path.string() + ": " + causeOf(file));
   }
   return bytes.toStdString();
 }
