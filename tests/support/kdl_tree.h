@@ -27,28 +27,39 @@ inline Eigen::Isometry3d eigenFrame(const KDL::Frame& frame) {
 /// segment. The last segment of each joint is called after the distal bone's index, the root after bone 0's.
 class KdlTree {
  public:
-  KdlTree(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation) : tree("0") {
-    joints_.resize(specimen.joints.size());
-    for (std::size_t j = 0; j < specimen.joints.size(); ++j) add(specimen.joints[j], articulation.rests[j], j);
+  KdlTree(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation)
+      : tree(built(specimen, articulation)) {
+    for (const anatomy::Joint& joint : specimen.joints) numbers_.push_back(numbersOf(joint));
   }
 
   KDL::JntArray positions(const kinematics::Pose& pose) const {
     KDL::JntArray q(tree.getNrOfJoints());
-    for (std::size_t j = 0; j < joints_.size(); ++j)
-      if (joints_[j].moves)
-        for (unsigned k = 0; k < 3; ++k) q(joints_[j].first + k) = pose.angles[j][k];
+    for (std::size_t j = 0; j < numbers_.size(); ++j)
+      for (std::size_t k = 0; k < numbers_[j].size(); ++k) q(numbers_[j][k]) = pose.angles[j][static_cast<int>(k)];
     return q;
   }
 
-  KDL::Tree tree;
+  const KDL::Tree tree;
 
  private:
-  struct Place {
-    bool moves = false;
-    unsigned first = 0;
-  };
+  /// Copied once more on the way out: a copy of a KDL tree numbers its joints depth first, and its solvers work on
+  /// copies; a copy of a copy keeps the numbers.
+  static KDL::Tree built(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation) {
+    KDL::Tree tree("0");
+    for (std::size_t j = 0; j < specimen.joints.size(); ++j) add(tree, specimen.joints[j], articulation.rests[j]);
+    const KDL::Tree copy(tree);
+    return KDL::Tree(copy);
+  }
 
-  void add(const anatomy::Joint& joint, const kinematics::Articulation::Rest& rest, std::size_t j) {
+  /// Numbers of the joint's three segments among KDL's joints; none when it is fixed.
+  std::vector<unsigned> numbersOf(const anatomy::Joint& joint) const {
+    if (joint.kind == anatomy::JointKind::Fixed) return {};
+    const std::string child = std::to_string(joint.distal.value);
+    return {tree.getSegment(child + "a")->second.q_nr, tree.getSegment(child + "b")->second.q_nr,
+            tree.getSegment(child)->second.q_nr};
+  }
+
+  static void add(KDL::Tree& tree, const anatomy::Joint& joint, const kinematics::Articulation::Rest& rest) {
     const std::string parent = std::to_string(joint.proximal.value), child = std::to_string(joint.distal.value);
     const double before = rest.cartilage * joint.cartilageShareProximal, after = rest.cartilage - before;
     const KDL::Frame socket(kdlRotation(rest.rotation),
@@ -58,7 +69,6 @@ class KdlTree {
       tree.addSegment(KDL::Segment(child, KDL::Joint(KDL::Joint::None), socket * head), parent);
       return;
     }
-    joints_[j] = {true, tree.getNrOfJoints()};
     const KDL::Joint first(socket.p, socket.M * kdlVector(joint.axes[0]), KDL::Joint::RotAxis);
     tree.addSegment(KDL::Segment(child + "a", first, socket), parent);
     const KDL::Joint second(KDL::Vector::Zero(), kdlVector(joint.axes[1]), KDL::Joint::RotAxis);
@@ -67,7 +77,7 @@ class KdlTree {
     tree.addSegment(KDL::Segment(child, third, head), child + "b");
   }
 
-  std::vector<Place> joints_;
+  std::vector<std::vector<unsigned>> numbers_;
 };
 
 }  // namespace zyga::test

@@ -61,6 +61,7 @@ struct RandomTree {
     specimen.bones.resize(bones);
     for (std::size_t i = 1; i < bones; ++i) {
       specimen.joints.push_back(randomJoint(chance, i));
+      if (i == 1) specimen.joints.back().kind = anatomy::JointKind::Typed;  // KDL does not take a tree without joints
       articulation.rests.push_back({chance.rotation(), chance.in(0, 0.1)});
       const bool fixed = specimen.joints.back().kind == anatomy::JointKind::Fixed;
       pose.angles.push_back(fixed ? Vector3d(Vector3d::Zero()) : Vector3d(3 * chance.point()));
