@@ -1,6 +1,8 @@
 #include "core/range/neutral.h"
 
+#include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "core/kinematics/placement.h"
 #include "core/range/column_joint.h"
@@ -11,36 +13,42 @@ namespace {
 using Eigen::Vector3d;
 using Rest = kinematics::Articulation::Rest;
 
-/// Per side: how far the postzyg's centre is off along and across the slide, and how far its normal is turned about
-/// the slide and against it, as lengths.
-constexpr int kPerSide = 4;
-using Residuals = Eigen::Matrix<double, 2 * kPerSide, 1>;
+/// Along the slide on either side; across it, sideways and up; and per side the turn of the normals about the slide and
+/// along it, as lengths.
+using Residuals = Eigen::Matrix<double, 8, 1>;
 
 /// A turn about the slide lifts a facet's rim; a quarter of its length makes that lift about as bad as an offset.
 constexpr double kRollWeight = 0.25;
 /// The turn along the slide is what cartilage does to facets and must not be resisted; this only holds joints whose
 /// facets cannot tell (facets level with the centre of rotation).
 constexpr double kPitchWeight = 0.01;
+/// Cartilage also lifts both postzygs, which on tilted facets is an offset across the slide. No turn could undo it but
+/// a pitch that gives up the centring along the slide, so it counts for little.
+constexpr double kLiftWeight = 0.1;
 constexpr int kMostSteps = 60;
 constexpr double kSettled = 1e-11;  // rad
 
-void addSide(const SideFacets& side, const Eigen::Isometry3d& X_PrePost, double* out) {
+/// How the facets of one side sit on each other, m.
+struct SideOffset {
+  double along, across;  ///< of the postzyg's centre, in the mean plane
+  double roll, pitch;    ///< misfit of the normals about the slide and along it, times the facets' length
+};
+
+/// `along` is taken towards the same end of the joint for both sides, which makes an offset across the slide of one
+/// sign on both sides a sideways shift, and of opposite signs a lift.
+SideOffset offsetOf(const SideFacets& side, const Eigen::Isometry3d& X_PrePost, const Vector3d& towards) {
   const anatomy::Facet& pre = *side.prezyg;
   const anatomy::Facet& post = *side.postzyg;
+  const auto aligned = [&](const Vector3d& slide) -> Vector3d { return slide.dot(towards) < 0 ? -slide : slide; };
   const Vector3d postNormal = X_PrePost.linear() * post.normal;
-  Vector3d postSlide = X_PrePost.linear() * post.slide;
-  if (postSlide.dot(pre.slide) < 0) postSlide = -postSlide;
+  const Vector3d slides = aligned(pre.slide) + aligned(X_PrePost.linear() * post.slide);
   const Vector3d mean = (pre.normal - postNormal).normalized();
-  const Vector3d bothSlides = pre.slide + postSlide;
-  const Vector3d along = (bothSlides - mean * mean.dot(bothSlides)).normalized();
+  const Vector3d along = (slides - mean * mean.dot(slides)).normalized();
   const Vector3d across = mean.cross(along);
   const Vector3d offset = X_PrePost * post.centre - pre.centre;
   const Vector3d tilt = pre.normal + postNormal;
   const double length = 0.5 * (pre.length() + post.length());
-  out[0] = offset.dot(along);
-  out[1] = offset.dot(across);
-  out[2] = kRollWeight * length * tilt.dot(across);
-  out[3] = kPitchWeight * length * tilt.dot(along);
+  return {offset.dot(along), offset.dot(across), length * tilt.dot(across), length * tilt.dot(along)};
 }
 
 /// Centres the facets of one joint at a given distance of its centra.
@@ -59,7 +67,7 @@ class Centring {
     Residuals r = residuals(rest, angles);
     double damping = 0;
     for (int step = 0; step < kMostSteps && !rest.solved; ++step) {
-      const Eigen::Matrix<double, 2 * kPerSide, 3> J = slope(rest, angles);
+      const Eigen::Matrix<double, 8, 3> J = slope(rest, angles);
       Eigen::Matrix3d A = J.transpose() * J;
       A.diagonal() *= 1 + damping;
       const Vector3d change = -A.ldlt().solve(J.transpose() * r);
@@ -74,23 +82,31 @@ class Centring {
         damping = std::max(10 * damping, 1e-4);
       }
     }
+    rest.residual = offCentre(rest, angles);
     rest.rotation = joint_.restRotation * kinematics::jointRotation(joint_, angles);
-    rest.residual = offCentre(r);
     return rest;
   }
 
  private:
-  Residuals residuals(const Rest& rest, const Vector3d& angles) const {
+  std::array<SideOffset, 2> offsets(const Rest& rest, const Vector3d& angles) const {
     const Eigen::Isometry3d X_PrePost = view_(kinematics::placeDistal(joint_, rest, angles));
+    const Vector3d& towards = sides_[0].prezyg->slide;
+    return {offsetOf(sides_[0], X_PrePost, towards), offsetOf(sides_[1], X_PrePost, towards)};
+  }
+
+  Residuals residuals(const Rest& rest, const Vector3d& angles) const {
+    const auto [left, right] = offsets(rest, angles);
+    const double sideways = (left.across + right.across) * std::numbers::sqrt2 / 2;
+    const double lift = (left.across - right.across) * std::numbers::sqrt2 / 2;
     Residuals r;
-    addSide(sides_[0], X_PrePost, r.data());
-    addSide(sides_[1], X_PrePost, r.data() + kPerSide);
+    r << left.along, right.along, sideways, kLiftWeight * lift, kRollWeight * left.roll, kRollWeight * right.roll,
+        kPitchWeight * left.pitch, kPitchWeight * right.pitch;
     return r;
   }
 
-  Eigen::Matrix<double, 2 * kPerSide, 3> slope(const Rest& rest, const Vector3d& angles) const {
+  Eigen::Matrix<double, 8, 3> slope(const Rest& rest, const Vector3d& angles) const {
     constexpr double h = 1e-5;
-    Eigen::Matrix<double, 2 * kPerSide, 3> J;
+    Eigen::Matrix<double, 8, 3> J;
     for (int k = 0; k < 3; ++k) {
       const Vector3d nudge = h * Vector3d::Unit(k);
       J.col(k) = (residuals(rest, angles + nudge) - residuals(rest, angles - nudge)) / (2 * h);
@@ -98,9 +114,9 @@ class Centring {
     return J;
   }
 
-  static double offCentre(const Residuals& r) {
+  double offCentre(const Rest& rest, const Vector3d& angles) const {
     double sum = 0;
-    for (int side = 0; side < 2; ++side) sum += r.segment<2>(side * kPerSide).squaredNorm();
+    for (const SideOffset& o : offsets(rest, angles)) sum += o.along * o.along + o.across * o.across;
     return std::sqrt(sum / 4);
   }
 

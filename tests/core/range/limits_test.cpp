@@ -1,0 +1,187 @@
+#include "core/range/limits.h"
+
+#include <gtest/gtest.h>
+
+#include "core/range/neutral.h"
+#include "tests/support/two_vertebrae.h"
+
+namespace zyga::range {
+namespace {
+
+using Eigen::Vector3d;
+using test::kDegree;
+using test::kOnlyJoint;
+
+struct Posed {
+  anatomy::Specimen specimen;
+  Assumptions assumptions = {};
+  kinematics::Articulation articulation = articulate(specimen, assumptions);
+
+  Band band(const Vector3d& angles, int motion) const {
+    return range::band(specimen, articulation, assumptions, kOnlyJoint, angles, motion);
+  }
+  bool beyond(Vector3d angles, int motion, double value) const {
+    angles[motion] = value;
+    return levelAt(specimen, articulation, assumptions, kOnlyJoint, angles) == Level::Beyond;
+  }
+};
+
+Posed likeBones() {
+  Posed posed{test::twoVertebrae({.tilt = 40 * kDegree, .outline = test::Outline::Ellipse}), {}};
+  posed.assumptions.neck.amount = 3;
+  posed.specimen.bones[1].facets[0].centre += Vector3d(0.004, 0.001, 0.002);
+  posed.articulation = articulate(posed.specimen, posed.assumptions);
+  return posed;
+}
+
+Posed typed() {
+  Posed posed{test::twoVertebrae(), {}};
+  anatomy::Joint& joint = posed.specimen.joints[0];
+  joint.kind = anatomy::JointKind::Typed;
+  joint.typed =
+      anatomy::TypedLimits{{{{-30 * kDegree, 40 * kDegree}, {-10 * kDegree, 10 * kDegree}, {0, 0}}}, "author's choice"};
+  return posed;
+}
+
+// Equal rectangles L on an arc of radius h: half their length is left at 2 atan(L / 4h).
+TEST(Band, ofRectanglesIsTheClosedForm) {
+  const Posed posed{test::twoVertebrae(), {}};
+  const Band band = posed.band(Vector3d::Zero(), 0);
+  const double expected = 2 * std::atan(0.06 / 0.8);
+  EXPECT_NEAR(band.most, expected, 1e-5);
+  EXPECT_NEAR(band.least, -expected, 1e-5);
+  EXPECT_EQ(band.mostStop, "both facets share 50 %");
+  EXPECT_EQ(band.leastStop, "both facets share 50 %");
+  EXPECT_TRUE(band.judged);
+  EXPECT_FALSE(band.empty);
+}
+
+// Against a scan in steps of 0.02 degrees outwards from zero.
+TEST(Band, agreesWithABruteForceScan) {
+  const Posed posed = likeBones();
+  for (const Vector3d& degrees : {Vector3d(0, 0, 0), Vector3d(2, 1, 0.5), Vector3d(-2, 0.5, -0.5)}) {
+    const Vector3d angles = degrees * kDegree;
+    for (int motion = 0; motion < 3; ++motion) {
+      const Band band = posed.band(angles, motion);
+      ASSERT_FALSE(band.empty);
+      const double step = 0.02 * kDegree;
+      double most = 0, least = 0;
+      ASSERT_FALSE(posed.beyond(angles, motion, 0));
+      while (!posed.beyond(angles, motion, most + step)) most += step;
+      while (!posed.beyond(angles, motion, least - step)) least -= step;
+      EXPECT_NEAR(band.most, most, step) << "motion " << motion;
+      EXPECT_NEAR(band.least, least, step) << "motion " << motion;
+    }
+  }
+}
+
+TEST(Band, endsWhereLevelAtSaysBeyond) {
+  const Posed posed = likeBones();
+  const Vector3d angles = Vector3d(2, -1, 0.5) * kDegree;
+  for (int motion = 0; motion < 3; ++motion) {
+    const Band band = posed.band(angles, motion);
+    constexpr double kTwice = 2e-5;
+    EXPECT_FALSE(posed.beyond(angles, motion, band.most)) << motion;
+    EXPECT_TRUE(posed.beyond(angles, motion, band.most + kTwice)) << motion;
+    EXPECT_FALSE(posed.beyond(angles, motion, band.least)) << motion;
+    EXPECT_TRUE(posed.beyond(angles, motion, band.least - kTwice)) << motion;
+  }
+}
+
+TEST(Band, doesNotDependOnTheMotionsOwnAngle) {
+  const Posed posed = likeBones();
+  const Band a = posed.band({0, 0.03, 0}, 0);
+  const Band b = posed.band({0.5, 0.03, 0}, 0);
+  EXPECT_EQ(a.least, b.least);
+  EXPECT_EQ(a.most, b.most);
+}
+
+// Kambic et al. 2017, Front. Zool. 14:37: bend and torsion are coupled; the supported set is not a box.
+TEST(Band, shrinksAsAnotherMotionSpendsTheOverlap) {
+  const Posed posed{test::twoVertebrae(), {}};
+  const Band level = posed.band(Vector3d::Zero(), 1);
+  const Band raised = posed.band({7 * kDegree, 0, 0}, 1);
+  EXPECT_LT(raised.most, 0.8 * level.most);
+  EXPECT_GT(raised.least, 0.8 * level.least);
+}
+
+TEST(Band, namesTheSideThatStopsIt) {
+  const Posed posed{test::twoVertebrae(), {}};
+  const Band band = posed.band({7 * kDegree, 0, 0}, 1);
+  EXPECT_EQ(band.mostStop, "left facets share 50 %");
+  EXPECT_EQ(band.leastStop, "right facets share 50 %");
+}
+
+TEST(Band, mirrorsWithTheBones) {
+  const Posed posed = likeBones();
+  const Posed mirrored{test::mirroredFacets(posed.specimen), posed.assumptions};
+  const Band plain = posed.band({0.02, 0, 0}, 1);
+  const Band other = mirrored.band({0.02, 0, 0}, 1);
+  EXPECT_NEAR(plain.most, -other.least, 3e-5);
+  EXPECT_NEAR(plain.least, -other.most, 3e-5);
+}
+
+TEST(Band, isEmptyWhenAnotherMotionBreaksTheJoint) {
+  const Posed posed{test::twoVertebrae(), {}};
+  EXPECT_TRUE(posed.band({0, 80 * kDegree, 0}, 0).empty);
+}
+
+TEST(Band, findsARangeThatLeavesZeroOut) {
+  Posed posed{test::twoVertebrae(), {}};
+  posed.specimen.joints[0].typed = anatomy::TypedLimits{{{{0.05, 0.12}, {-1, 1}, {-1, 1}}}, "author's choice"};
+  const Band band = posed.band(Vector3d::Zero(), 0);
+  ASSERT_FALSE(band.empty);
+  EXPECT_NEAR(band.least, 0.05, 1e-5);
+  EXPECT_NEAR(band.most, 0.12, 1e-5);
+  EXPECT_EQ(band.leastStop, "limit 2.9° (author's choice)");
+}
+
+TEST(Band, findsASliverBetweenWholeDegreesAtThePresentAngle) {
+  Posed posed{test::twoVertebrae(), {}};
+  posed.specimen.joints[0].typed =
+      anatomy::TypedLimits{{{{2.4 * kDegree, 2.6 * kDegree}, {-1, 1}, {-1, 1}}}, "author's choice"};
+  const Band band = posed.band({2.5 * kDegree, 0, 0}, 0);
+  ASSERT_FALSE(band.empty);
+  EXPECT_NEAR(band.least / kDegree, 2.4, 0.001);
+  EXPECT_NEAR(band.most / kDegree, 2.6, 0.001);
+}
+
+TEST(Band, ofTypedJointsIsWhatWasTyped) {
+  const Band band = typed().band({0, 5 * kDegree, 0}, 0);
+  EXPECT_EQ(band.least, -30 * kDegree);
+  EXPECT_EQ(band.most, 40 * kDegree);
+  EXPECT_EQ(band.mostStop, "limit 40° (author's choice)");
+  EXPECT_EQ(band.leastStop, "limit −30° (author's choice)");
+  EXPECT_TRUE(typed().band({0, 12 * kDegree, 0}, 0).empty) << "the bend is beyond its own limit";
+}
+
+TEST(Band, ofAJointThatNothingJudgesSaysSo) {
+  Posed posed{test::twoVertebrae(), {}};
+  posed.specimen.joints[0].kind = anatomy::JointKind::Typed;
+  EXPECT_FALSE(posed.band(Vector3d::Zero(), 0).judged);
+  posed.specimen.joints[0].kind = anatomy::JointKind::Fixed;
+  const Band fixed = posed.band(Vector3d::Zero(), 0);
+  EXPECT_TRUE(fixed.judged);
+  EXPECT_EQ(fixed.most, 0);
+}
+
+// Random joints and angles: the band and levelAt never contradict each other.
+TEST(Band, isConsistentWithLevelAtOverManyPoses) {
+  const Posed posed = likeBones();
+  for (int i = 0; i < 60; ++i) {
+    const Vector3d angles = Vector3d((i % 5) * 2 - 4, (i % 4) - 1.5, (i % 3) - 1) * kDegree;
+    for (int motion = 0; motion < 3; ++motion) {
+      const Band band = posed.band(angles, motion);
+      if (band.empty) {
+        EXPECT_TRUE(posed.beyond(angles, motion, angles[motion]));
+        continue;
+      }
+      for (const double part : {0.01, 0.3, 0.5, 0.7, 0.99}) {
+        EXPECT_FALSE(posed.beyond(angles, motion, band.least + part * (band.most - band.least)));
+      }
+    }
+  }
+}
+
+}  // namespace
+}  // namespace zyga::range

@@ -1,0 +1,148 @@
+#include "core/range/neutral.h"
+
+#include <gtest/gtest.h>
+
+#include <random>
+
+#include "core/kinematics/placement.h"
+#include "tests/support/two_vertebrae.h"
+
+namespace zyga::range {
+namespace {
+
+using Eigen::Matrix3d;
+using Eigen::Vector3d;
+using kinematics::Articulation;
+using test::kDegree;
+using test::kOnlyJoint;
+
+/// Dorsal turn of a rotation about the transverse axis, rad.
+double dorsal(const anatomy::Specimen& specimen, const Matrix3d& rotation) {
+  return kinematics::jointAngles(specimen.joints[0], rotation)[0];
+}
+
+Matrix3d turn(const Vector3d& axisAngle) {
+  return Eigen::AngleAxisd(axisAngle.norm(), axisAngle.normalized()).toRotationMatrix();
+}
+
+TEST(Articulate, leavesSeatedFacetsAsTheyAre) {
+  for (const bool tail : {false, true}) {
+    const anatomy::Specimen specimen = test::twoVertebrae({.tilt = 40 * kDegree, .tail = tail});
+    const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0);
+    EXPECT_TRUE(rest.solved);
+    EXPECT_TRUE(rest.rotation.isApprox(Matrix3d::Identity(), 1e-10));
+    EXPECT_NEAR(rest.residual, 0, 1e-10);
+    EXPECT_EQ(rest.cartilage, 0);
+  }
+}
+
+// Known by construction: the postzygs are turned away by a rotation, which the neutral articulation has to undo.
+TEST(Articulate, findsTheRotationTheFacetsAskFor) {
+  std::mt19937 random(7);
+  std::uniform_real_distribution<double> u(-20 * kDegree, 20 * kDegree);
+  for (int i = 0; i < 200; ++i) {
+    anatomy::Specimen specimen = test::twoVertebrae({.tilt = 35 * kDegree});
+    const Matrix3d asked = turn(Vector3d(u(random), u(random), u(random)));
+    test::askForRotation(specimen, asked);
+    const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0);
+    ASSERT_TRUE(rest.solved) << i;
+    ASSERT_TRUE(rest.rotation.isApprox(asked, 1e-8)) << i;
+    ASSERT_NEAR(rest.residual, 0, 1e-9) << i;
+  }
+}
+
+TEST(Articulate, doesNotDependOnTheFirstGuess) {
+  anatomy::Specimen specimen = test::twoVertebrae({.tilt = 35 * kDegree});
+  const Matrix3d asked = turn(Vector3d(0.02, -0.15, 0.03));
+  test::askForRotation(specimen, asked);
+  specimen.joints[0].restRotation = turn(Vector3d(0, -0.3, 0));
+  EXPECT_TRUE(articulate(specimen, kOnlyJoint, 0).rotation.isApprox(asked, 1e-8));
+}
+
+TEST(Articulate, ofSymmetricBonesIsAPurePitch) {
+  for (const bool tail : {false, true}) {
+    for (const double tilt : {0.0, 30.0, 65.0}) {
+      const anatomy::Specimen specimen = test::twoVertebrae({.tilt = tilt * kDegree, .tail = tail});
+      const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0.03);
+      ASSERT_TRUE(rest.solved);
+      const Vector3d angles = kinematics::jointAngles(specimen.joints[0], rest.rotation);
+      EXPECT_GT(angles[0], 0.1);
+      EXPECT_NEAR(angles[1], 0, 1e-9);
+      EXPECT_NEAR(angles[2], 0, 1e-9);
+    }
+  }
+}
+
+// The published law, t/h (Taylor 2014, PeerJ 2:e712), in neck and tail, for both kinds of joint, level or tilted.
+TEST(Articulate, cartilageTurnsTheDistalBoneDorsally) {
+  for (const bool tail : {false, true}) {
+    for (const bool flat : {false, true}) {
+      for (const double tilt : {0.0, 45.0}) {
+        const anatomy::Specimen specimen =
+            test::twoVertebrae({.tilt = tilt * kDegree, .tail = tail, .flatFaces = flat});
+        const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0.04);
+        EXPECT_NEAR(dorsal(specimen, rest.rotation) / kDegree, 0.04 / 0.2 / kDegree, 0.05) << tail << flat << tilt;
+      }
+    }
+  }
+}
+
+// The distance along the axes is a little more than the thickness along the arc: 2 h tan(turn/2) against h turn.
+TEST(Articulate, holdsTheCentraAtTheCartilagesArc) {
+  const anatomy::Specimen specimen = test::twoVertebrae();
+  const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0.06);
+  EXPECT_NEAR(rest.cartilage, 2 * 0.2 * std::tan(0.5 * 0.3), 1e-5);
+}
+
+TEST(Articulate, reportsHowFarDistortedFacetsAreFromCentred) {
+  anatomy::Specimen specimen = test::twoVertebrae({.tilt = 40 * kDegree});
+  specimen.bones[1].facets[0].centre.z() += 0.010;  // the left postzyg has slipped upwards
+  const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0);
+  EXPECT_TRUE(rest.solved);
+  EXPECT_GT(rest.residual, 1e-4);
+  EXPECT_LT(rest.residual, 0.010);
+}
+
+TEST(Articulate, mirroredBonesRestMirrored) {
+  anatomy::Specimen specimen = test::twoVertebrae({.tilt = 40 * kDegree});
+  specimen.bones[1].facets[0].centre += Vector3d(0.012, 0.002, 0.006);
+  specimen.bones[0].facets[1].normal = Vector3d(0.05, 0.6, 0.8).normalized();
+  const Matrix3d flip = Vector3d(1, -1, 1).asDiagonal();
+  const Matrix3d rotation = articulate(specimen, kOnlyJoint, 0.02).rotation;
+  const Matrix3d mirrored = articulate(test::mirroredFacets(specimen), kOnlyJoint, 0.02).rotation;
+  EXPECT_FALSE(rotation.isApprox(flip * rotation * flip, 1e-3)) << "the case is not asymmetric";
+  EXPECT_TRUE(mirrored.isApprox(flip * rotation * flip, 1e-8));
+}
+
+TEST(Articulate, isNotSolvedWhereFacetsAreMissing) {
+  anatomy::Specimen specimen = test::twoVertebrae();
+  specimen.joints[0].restRotation = turn(Vector3d(0, -0.1, 0));
+  specimen.bones[1].facets.pop_back();
+  const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0.01);
+  EXPECT_FALSE(rest.solved);
+  EXPECT_EQ(rest.rotation, specimen.joints[0].restRotation);
+  EXPECT_EQ(rest.cartilage, 0.01);
+}
+
+TEST(Articulate, typedJointsKeepTheirOwnRest) {
+  anatomy::Specimen specimen = test::twoVertebrae();
+  specimen.joints[0].kind = anatomy::JointKind::Typed;
+  specimen.joints[0].restRotation = turn(Vector3d(0.1, -0.2, 0));
+  const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0.01);
+  EXPECT_TRUE(rest.solved);
+  EXPECT_EQ(rest.rotation, specimen.joints[0].restRotation);
+}
+
+TEST(Articulate, takesCartilageFromTheAssumptions) {
+  const anatomy::Specimen specimen = test::twoVertebrae();
+  Assumptions assumptions;
+  assumptions.neck.amount = 10;  // % of 0.4 m
+  const Articulation articulation = articulate(specimen, assumptions);
+  ASSERT_EQ(articulation.rests.size(), 1u);
+  const Articulation::Rest alone = articulate(specimen, kOnlyJoint, 0.04);
+  EXPECT_TRUE(articulation[kOnlyJoint].rotation.isApprox(alone.rotation, 1e-12));
+  EXPECT_NEAR(articulation[kOnlyJoint].cartilage, alone.cartilage, 1e-12);
+}
+
+}  // namespace
+}  // namespace zyga::range
