@@ -56,7 +56,7 @@ class Autosave : public QObject {
   std::unique_ptr<QLockFile> lock_;
   QTimer timer_;
   Worker worker_;
-  bool stale_ = false;  ///< the document has changed since the last writing
+  bool stale_ = true;  ///< the recovery folder may be behind the document
 };
 
 }  // namespace zyga::ui

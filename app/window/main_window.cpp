@@ -1,0 +1,251 @@
+#include "app/window/main_window.h"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QDockWidget>
+#include <QFileInfo>
+#include <QMimeData>
+#include <QSettings>
+#include <QStatusBar>
+#include <QVBoxLayout>
+
+#include "app/window/elided_label.h"
+#include "app/window/file_flow.h"
+#include "app/window/message_bar.h"
+#include "app/window/output_flow.h"
+#include "app/window/recent_files.h"
+#include "app/window/samples.h"
+#include "ui/panels/assumptions_panel.h"
+#include "ui/panels/bones_panel.h"
+#include "ui/panels/findings_panel.h"
+#include "ui/panels/joint/joint_view.h"
+#include "ui/panels/poses_panel.h"
+#include "ui/panels/readouts.h"
+#include "ui/strip/range_strip.h"
+#include "ui/theme/figures.h"
+#include "ui/theme/theme.h"
+#include "ui/viewport/viewport.h"
+
+namespace zyga::ui {
+namespace {
+
+constexpr char kGeometryKey[] = "window/geometry";
+constexpr char kStateKey[] = "window/state";
+constexpr char kLastKey[] = "files/last";
+/// Layouts of an older arrangement of docks are not restored.
+constexpr int kStateVersion = 1;
+
+QString droppedFile(const QMimeData& data) {
+  for (const QUrl& url : data.urls()) {
+    const QString file = url.toLocalFile();
+    const QString ending = QFileInfo(file).suffix().toLower();
+    if (ending == "zyga" || ending == "csv") return file;
+  }
+  return {};
+}
+
+}  // namespace
+
+MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget* parent)
+    : QMainWindow(parent),
+      document_(document),
+      sculpt_(document, folders.bones),
+      autosave_(document, folders.recovery),
+      recent_(new RecentFiles(this)) {
+  setObjectName("mainWindow");
+  setAcceptDrops(true);
+  setDockNestingEnabled(true);
+  setCorner(Qt::BottomLeftCorner, Qt::BottomDockWidgetArea);
+  setCorner(Qt::BottomRightCorner, Qt::BottomDockWidgetArea);
+  createCentre();
+  createDocks();
+  createStrip();
+  files_ = new FileFlow(document_, *messages_, *recent_, *this);
+  output_ = new OutputFlow(document_, *viewport_, *messages_, *this);
+  createStatusBar();
+  createMenus();
+  createToolBar();
+  connectParts();
+  restoreLayout();
+  updateTitle();
+  updateActions();
+  offerLeftovers();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::createCentre() {
+  auto* centre = new QWidget;
+  messages_ = new MessageBar;
+  viewport_ = new Viewport(document_);
+  viewport_->setObjectName("viewport");
+  viewport_->setMinimumSize(320, 240);
+  auto* layout = new QVBoxLayout(centre);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  layout->addWidget(messages_);
+  layout->addWidget(viewport_, 1);
+  setCentralWidget(centre);
+  panes_ += viewport_;
+}
+
+QDockWidget* MainWindow::createDock(const QString& name, const QString& title, QWidget* content,
+                                    Qt::DockWidgetArea area) {
+  auto* dock = new QDockWidget(title, this);
+  dock->setObjectName(name);
+  content->setProperty("role", "panel");
+  content->setAttribute(Qt::WA_StyledBackground);
+  dock->setWidget(content);
+  addDockWidget(area, dock);
+  docks_ += dock;
+  panes_ += content;
+  return dock;
+}
+
+void MainWindow::createDocks() {
+  auto* bones = new BonesPanel(document_);
+  poses_ = new PosesPanel(document_);
+  auto* joint = new JointView(document_);
+  auto* findings = new FindingsPanel(document_);
+  createDock("bonesDock", tr("Bones"), bones, Qt::LeftDockWidgetArea);
+  createDock("posesDock", tr("Poses"), poses_, Qt::LeftDockWidgetArea);
+  createDock("jointDock", tr("Joint"), joint, Qt::RightDockWidgetArea);
+  createDock("assumptionsDock", tr("Assumptions"), new AssumptionsPanel(document_), Qt::RightDockWidgetArea);
+  createDock("findingsDock", tr("Findings"), findings, Qt::RightDockWidgetArea);
+  connect(bones, &BonesPanel::frameBone, viewport_, &Viewport::frameBone);
+  connect(findings, &FindingsPanel::frameJoint, this,
+          [this](JointIndex joint) { viewport_->frameBone(document_.specimen()[joint].distal); });
+}
+
+void MainWindow::createStrip() {
+  strip_ = new RangeStrip(document_);
+  strip_->setObjectName("rangeStrip");
+  QDockWidget* dock = createDock("stripDock", tr("Range strip"), strip_, Qt::BottomDockWidgetArea);
+  dock->setFeatures(QDockWidget::NoDockWidgetFeatures);
+  dock->setTitleBarWidget(new QWidget);
+}
+
+void MainWindow::createStatusBar() {
+  pointer_ = new ElidedLabel(false);
+  pointer_->setObjectName("pointerText");
+  hint_ = new ElidedLabel(true);
+  hint_->setObjectName("hintText");
+  auto* row = new QWidget;
+  auto* layout = new QHBoxLayout(row);
+  layout->setContentsMargins(kWideGap, 0, kWideGap, 0);
+  layout->setSpacing(kWideGap);
+  layout->addWidget(pointer_);
+  layout->addWidget(hint_, 1);
+  layout->addWidget(output_->exportReadout());
+  layout->addWidget(output_->pictureReadout());
+  layout->addWidget(new LengthsReadout(document_));
+  layout->addWidget(new VerdictReadout(document_));
+  statusBar()->setSizeGripEnabled(false);
+  statusBar()->addWidget(row, 1);
+}
+
+void MainWindow::connectParts() {
+  connect(viewport_, &Viewport::hint, hint_, &ElidedLabel::setText);
+  connect(viewport_, &Viewport::hovered, pointer_, &ElidedLabel::setText);
+  connect(strip_, &RangeStrip::hint, hint_, &ElidedLabel::setText);
+  connect(&sculpt_, &SculptJob::progress, viewport_, &Viewport::setSculptProgress);
+  connect(&sculpt_, &SculptJob::busyChanged, viewport_, [this](bool busy) {
+    if (!busy) viewport_->setSculptProgress(0, 0);
+  });
+  connect(&sculpt_, &SculptJob::failed, messages_, [this](const QString& text) { messages_->warn(text); });
+  connect(&autosave_, &Autosave::failed, messages_, [this](const QString& text) { messages_->warn(text); });
+  connect(&document_, &Document::changed, this, [this](Changes what) {
+    if (what & (Changes(Change::Meshes) | Change::Selection)) updateActions();
+  });
+  connect(&document_.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::updateTitle);
+  connect(files_, &FileFlow::opened, this, [this] {
+    updateTitle();
+    viewport_->frameAll();
+  });
+  connect(files_, &FileFlow::saved, this, &MainWindow::updateTitle);
+  connect(recent_, &RecentFiles::chosen, files_, &FileFlow::open);
+  connect(recent_, &RecentFiles::changed, this, [this] {
+    const QStringList files = recent_->files();
+    QSettings().setValue(kLastKey, files.isEmpty() ? QString() : files.first());
+  });
+}
+
+void MainWindow::open(const QString& file) { files_->open(file); }
+
+void MainWindow::openUsual() {
+  const QString last = QSettings().value(kLastKey).toString();
+  if (!last.isEmpty() && QFileInfo::exists(last)) return files_->open(last);
+  const QStringList samples = sampleFiles();
+  if (!samples.isEmpty()) return files_->openQuietly(samples.first());
+  messages_->tell(tr("Open a project or a measurement table, or drop one here."));
+}
+
+bool MainWindow::frame(const QString& boneId) {
+  const auto bone = document_.hasProject() ? document_.specimen().findBone(boneId.toStdString()) : std::nullopt;
+  if (!bone) return false;
+  document_.selectBone(bone);
+  viewport_->frameBone(*bone);
+  return true;
+}
+
+bool MainWindow::settled() const {
+  return document_.hasProject() && !files_->busy() && !sculpt_.busy() && !output_->busy() && viewport_->ready();
+}
+
+void MainWindow::defaultLayout() {
+  resize(1440, 900);
+  resizeDocks({docks_[0], docks_[2]}, {288, 336}, Qt::Horizontal);
+  resizeDocks({docks_[0], docks_[1]}, {520, 200}, Qt::Vertical);
+}
+
+void MainWindow::restoreLayout() {
+  const QSettings settings;
+  defaultLayout();
+  restoreGeometry(settings.value(kGeometryKey).toByteArray());
+  restoreState(settings.value(kStateKey).toByteArray(), kStateVersion);
+}
+
+void MainWindow::offerLeftovers() {
+  for (const Leftover& leftover : autosave_.leftovers()) {
+    const QString when = QLocale().toString(leftover.written, "d MMM hh:mm");
+    messages_->tell(tr("Work from %1 on “%2” was not saved.").arg(when, leftover.name),
+                    {{tr("Recover"), [this, leftover] { files_->recover(leftover, autosave_); }},
+                     {tr("Discard"), [leftover] { Autosave::discard(leftover); }}});
+  }
+}
+
+void MainWindow::updateTitle() {
+  QString name = document_.hasProject() ? QString::fromStdString(document_.specimen().name) : QString();
+  if (!document_.path().empty()) name = QString::fromStdString(document_.path().filename().string());
+  setWindowTitle(name.isEmpty() ? tr("Zygapose") : tr("%1[*] — Zygapose").arg(name));
+  setWindowModified(document_.hasUnsavedWork());
+}
+
+void MainWindow::updateActions() {
+  const bool open = document_.hasProject();
+  for (QAction* action : needProject_) action->setEnabled(open);
+  for (QAction* action : {export_, picture_}) action->setEnabled(open && !document_.meshes().empty());
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (document_.hasUnsavedWork()) {
+    event->ignore();
+    return files_->whenSafe([this] { close(); });
+  }
+  QSettings settings;
+  settings.setValue(kGeometryKey, saveGeometry());
+  settings.setValue(kStateKey, saveState(kStateVersion));
+  autosave_.discard();
+  event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  if (!droppedFile(*event->mimeData()).isEmpty()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  event->acceptProposedAction();
+  open(droppedFile(*event->mimeData()));
+}
+
+}  // namespace zyga::ui

@@ -1,0 +1,98 @@
+#pragma once
+
+#include <QMainWindow>
+#include <filesystem>
+
+#include "ui/document/autosave.h"
+#include "ui/document/document.h"
+#include "ui/document/sculpt_job.h"
+
+class QDockWidget;
+
+namespace zyga::ui {
+
+class ElidedLabel;
+class FileFlow;
+class MessageBar;
+class OutputFlow;
+class PosesPanel;
+class RangeStrip;
+class RecentFiles;
+class Viewport;
+
+/// Where the window keeps what is nobody's project.
+struct WindowFolders {
+  std::filesystem::path bones = SculptJob::standardCacheFolder();
+  std::filesystem::path recovery = Autosave::standardFolder();
+};
+
+/// The animal in the middle, the range strip under it, bones and poses to the left, joint, assumptions and findings to
+/// the right. The document must outlive the window.
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+ public:
+  explicit MainWindow(Document& document, const WindowFolders& folders = {}, QWidget* parent = nullptr);
+  ~MainWindow() override;
+
+  /// Opens a project or a table.
+  void open(const QString& file);
+  /// Opens what was open last, or the first sample.
+  void openUsual();
+  /// Shows a bone close up and chooses it; by id. False when there is none.
+  bool frame(const QString& boneId);
+  /// True once the bones are on screen and nothing is under way.
+  bool settled() const;
+
+ protected:
+  void closeEvent(QCloseEvent* event) override;
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+
+ private:
+  void createCentre();
+  void createDocks();
+  QDockWidget* createDock(const QString& name, const QString& title, QWidget* content, Qt::DockWidgetArea area);
+  void createStrip();
+  void createStatusBar();
+  void createMenus();
+  void createFileMenu();
+  void createEditMenu();
+  void createPoseMenu();
+  void createViewMenu();
+  void createHelpMenu();
+  void createToolBar();
+  void connectParts();
+
+  QAction* add(QMenu& menu, const QString& text, const QKeySequence& key, const std::function<void()>& act,
+               const char* iconName = nullptr);
+  void setPose(const QString& text, const kinematics::Pose& pose);
+  void frameSelection();
+  void setDark(bool dark);
+  void nextPane();
+  void defaultLayout();
+  void restoreLayout();
+  void offerLeftovers();
+  void updateTitle();
+  void updateActions();
+
+  Document& document_;
+  SculptJob sculpt_;
+  Autosave autosave_;
+  RecentFiles* recent_;
+  MessageBar* messages_ = nullptr;
+  Viewport* viewport_ = nullptr;
+  RangeStrip* strip_ = nullptr;
+  PosesPanel* poses_ = nullptr;
+  FileFlow* files_ = nullptr;
+  OutputFlow* output_ = nullptr;
+  ElidedLabel *pointer_ = nullptr, *hint_ = nullptr;
+  QList<QDockWidget*> docks_;
+  QList<QWidget*> panes_;
+  QList<QAction*> needProject_;
+  QAction *undo_ = nullptr, *redo_ = nullptr, *open_ = nullptr, *save_ = nullptr, *neutral_ = nullptr,
+          *stand_ = nullptr, *perspective_ = nullptr, *frameAll_ = nullptr, *dark_ = nullptr, *export_ = nullptr,
+          *picture_ = nullptr;
+  QList<QAction*> views_;
+};
+
+}  // namespace zyga::ui

@@ -1,0 +1,222 @@
+#include <QAction>
+#include <QApplication>
+#include <QDir>
+#include <QDockWidget>
+#include <QFileInfo>
+#include <QLineEdit>
+#include <QMenuBar>
+#include <QSettings>
+#include <QToolBar>
+
+#include "app/window/file_flow.h"
+#include "app/window/keys_dialog.h"
+#include "app/window/main_window.h"
+#include "app/window/output_flow.h"
+#include "app/window/recent_files.h"
+#include "app/window/samples.h"
+#include "core/kinematics/bend.h"
+#include "core/kinematics/standing.h"
+#include "ui/commands/pose_edits.h"
+#include "ui/panels/poses_panel.h"
+#include "ui/theme/icons.h"
+#include "ui/theme/theme.h"
+#include "ui/viewport/viewport.h"
+
+namespace zyga::ui {
+
+using picture::StandardView;
+
+QAction* MainWindow::add(QMenu& menu, const QString& text, const QKeySequence& key, const std::function<void()>& act,
+                         const char* iconName) {
+  QAction* action = menu.addAction(text, this, act);
+  action->setShortcut(key);
+  if (iconName) action->setIcon(icon(iconName));
+  QString tip = QString(text).remove('&').remove(QString::fromUtf8("…"));
+  if (!key.isEmpty()) tip += QString("  (%1)").arg(key.toString(QKeySequence::NativeText));
+  action->setToolTip(tip);
+  return action;
+}
+
+void MainWindow::createMenus() {
+  createFileMenu();
+  createEditMenu();
+  createPoseMenu();
+  createViewMenu();
+  createHelpMenu();
+}
+
+void MainWindow::createFileMenu() {
+  QMenu& menu = *menuBar()->addMenu(tr("&File"));
+  add(menu, tr("&New from a table…"), QKeySequence::New, [this] { files_->chooseTable(); });
+  open_ = add(
+      menu, tr("&Open…"), QKeySequence::Open, [this] { files_->chooseProject(); }, "open");
+  recent_->fill(*menu.addMenu(tr("Open &recent")));
+  QMenu& samples = *menu.addMenu(tr("Open a sa&mple"));
+  for (const QString& file : sampleFiles()) {
+    const QString name = QFileInfo(file).completeBaseName().replace('_', ' ');
+    samples.addAction(name.left(1).toUpper() + name.mid(1), this, [this, file] { files_->openQuietly(file); });
+  }
+  menu.addSeparator();
+  save_ = add(
+      menu, tr("&Save"), QKeySequence::Save, [this] { files_->save(); }, "save");
+  QAction* saveAs = add(menu, tr("Save &as…"), QKeySequence::SaveAs, [this] { files_->saveAs(); });
+  menu.addSeparator();
+  export_ = add(
+      menu, tr("&Export meshes…"), QKeySequence("Ctrl+E"), [this] { output_->exportMeshes(); }, "export");
+  picture_ = add(
+      menu, tr("Save &picture…"), QKeySequence("Ctrl+P"), [this] { output_->savePicture(); }, "picture");
+  menu.addSeparator();
+  add(menu, tr("&Quit"), QKeySequence::Quit, [this] { close(); });
+  needProject_ += {save_, saveAs};
+}
+
+void MainWindow::createEditMenu() {
+  QMenu& menu = *menuBar()->addMenu(tr("&Edit"));
+  undo_ = document_.undoStack().createUndoAction(this, tr("Undo:"));
+  redo_ = document_.undoStack().createRedoAction(this, tr("Redo:"));
+  undo_->setShortcut(QKeySequence::Undo);
+  redo_->setShortcut(QKeySequence::Redo);
+  undo_->setIcon(icon("undo"));
+  redo_->setIcon(icon("redo"));
+  menu.addActions({undo_, redo_});
+  menu.addSeparator();
+  add(menu, tr("&Find a bone"), QKeySequence::Find, [this] {
+    if (auto* search = findChild<QLineEdit*>("boneSearch")) search->setFocus(Qt::ShortcutFocusReason);
+  });
+}
+
+void MainWindow::setPose(const QString& text, const kinematics::Pose& pose) { document_.changePose(pose, text); }
+
+void MainWindow::createPoseMenu() {
+  QMenu& menu = *menuBar()->addMenu(tr("&Pose"));
+  QAction* neck = add(menu, tr("&Neck to neutral"), {}, [this] {
+    setPose(tr("Neck to neutral"), atNeutral(document_.pose(), kinematics::neckChain(document_.specimen())));
+  });
+  QAction* tail = add(menu, tr("&Tail to neutral"), {}, [this] {
+    setPose(tr("Tail to neutral"), atNeutral(document_.pose(), kinematics::tailChain(document_.specimen())));
+  });
+  neutral_ = add(
+      menu, tr("&All joints to neutral"), {},
+      [this] {
+        kinematics::Pose pose = document_.pose();
+        for (Eigen::Vector3d& angles : pose.angles) angles.setZero();
+        setPose(tr("All joints to neutral"), kinematics::stand(document_.specimen(), document_.articulation(), pose));
+      },
+      "neutral");
+  menu.addSeparator();
+  stand_ = add(
+      menu, tr("&Stand on the ground"), QKeySequence("Ctrl+G"),
+      [this] {
+        setPose(tr("Stand on the ground"),
+                kinematics::stand(document_.specimen(), document_.articulation(), document_.pose()));
+      },
+      "stand");
+  QAction* mirror = add(menu, tr("&Mirror left and right"), QKeySequence("Ctrl+M"), [this] {
+    setPose(tr("Mirror left and right"), mirrored(document_.specimen(), document_.pose()));
+  });
+  menu.addSeparator();
+  QAction* keep = add(
+      menu, tr("&Keep this pose under a name"), QKeySequence("Ctrl+D"), [this] { poses_->addPose(); }, "add-pose");
+  needProject_ += {neck, tail, neutral_, stand_, mirror, keep};
+}
+
+void MainWindow::createViewMenu() {
+  QMenu& menu = *menuBar()->addMenu(tr("&View"));
+  struct Row {
+    StandardView view;
+    QString text;
+    const char* iconName;
+  };
+  const Row rows[] = {{StandardView::Left, tr("From the &left"), "left"},
+                      {StandardView::Right, tr("From the &right"), "right"},
+                      {StandardView::Dorsal, tr("&Dorsal"), "dorsal"},
+                      {StandardView::Cranial, tr("&Cranial"), "cranial"},
+                      {StandardView::Caudal, tr("Ca&udal"), "caudal"},
+                      {StandardView::ThreeQuarter, tr("&Three-quarter"), "three-quarter"}};
+  int number = 0;
+  for (const Row& row : rows)
+    views_ += add(
+        menu, row.text, QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + number++)),
+        [this, view = row.view] { viewport_->showView(view); }, row.iconName);
+  menu.addSeparator();
+  perspective_ = add(
+      menu, tr("&Perspective"), QKeySequence("Ctrl+7"),
+      [this] { viewport_->setPerspective(perspective_->isChecked()); }, "perspective");
+  perspective_->setCheckable(true);
+  connect(viewport_, &Viewport::cameraChanged, this,
+          [this] { perspective_->setChecked(viewport_->camera().perspective); });
+  frameAll_ = add(
+      menu, tr("Frame &all"), QKeySequence("Ctrl+0"), [this] { viewport_->frameAll(); }, "frame");
+  add(menu, tr("Frame the c&hosen bone"), QKeySequence("Ctrl+9"), [this] { frameSelection(); });
+  menu.addSeparator();
+  dark_ = add(
+      menu, tr("Dar&k"), QKeySequence("Ctrl+L"), [this] { setDark(dark_->isChecked()); }, "dark");
+  dark_->setCheckable(true);
+  dark_->setChecked(theme().scheme == Scheme::Dark);
+  QMenu& panels = *menu.addMenu(tr("Pa&nels"));
+  for (QDockWidget* dock : docks_) panels.addAction(dock->toggleViewAction());
+  add(panels, tr("Go to the next panel"), QKeySequence("F6"), [this] { nextPane(); });
+}
+
+void MainWindow::createHelpMenu() {
+  QMenu& menu = *menuBar()->addMenu(tr("&Help"));
+  add(menu, tr("&Keys and gestures"), QKeySequence::HelpContents, [this] {
+    auto* dialog = new KeysDialog(findChildren<QAction*>(), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+  });
+  add(menu, tr("&About Zygapose"), {}, [this] {
+    auto* dialog = new AboutDialog(this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+  });
+}
+
+void MainWindow::createToolBar() {
+  QToolBar& bar = *addToolBar(tr("Tools"));
+  bar.setObjectName("toolBar");
+  bar.setMovable(false);
+  bar.setIconSize({20, 20});
+  bar.addActions({open_, save_});
+  bar.addSeparator();
+  bar.addActions({undo_, redo_});
+  bar.addSeparator();
+  bar.addActions({neutral_, stand_});
+  bar.addSeparator();
+  bar.addActions(views_);
+  bar.addSeparator();
+  bar.addActions({perspective_, frameAll_});
+  bar.addSeparator();
+  bar.addActions({picture_, export_});
+  auto* space = new QWidget;
+  space->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+  bar.addWidget(space);
+  bar.addAction(dark_);
+}
+
+void MainWindow::frameSelection() {
+  if (!document_.hasProject()) return;
+  if (const auto bone = document_.selectedBone()) return viewport_->frameBone(*bone);
+  viewport_->frameAll();
+}
+
+void MainWindow::setDark(bool dark) {
+  ThemeSwitch::instance().apply(*qApp, dark ? Scheme::Dark : Scheme::Light);
+  QSettings().setValue("look/dark", dark);
+}
+
+void MainWindow::nextPane() {
+  qsizetype at = -1;
+  for (qsizetype i = 0; i < panes_.size(); ++i)
+    if (panes_[i]->isAncestorOf(QApplication::focusWidget()) || panes_[i] == QApplication::focusWidget()) at = i;
+  for (qsizetype step = 1; step <= panes_.size(); ++step) {
+    QWidget* pane = panes_[(at + step) % panes_.size()];
+    if (!pane->isVisible()) continue;
+    if (pane->focusPolicy() & Qt::TabFocus) return pane->setFocus(Qt::TabFocusReason);
+    for (QWidget* child : pane->findChildren<QWidget*>())
+      if ((child->focusPolicy() & Qt::TabFocus) && child->isVisible() && child->isEnabled())
+        return child->setFocus(Qt::TabFocusReason);
+  }
+}
+
+}  // namespace zyga::ui

@@ -1,0 +1,137 @@
+#include "app/window/output_flow.h"
+
+#include <QDesktopServices>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QImage>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QUrl>
+
+#include "app/window/export_dialog.h"
+#include "app/window/job_readout.h"
+#include "app/window/message_bar.h"
+#include "app/window/picture_dialog.h"
+#include "app/window/picture_scene.h"
+#include "app/window/staged_output.h"
+#include "ui/viewport/viewport.h"
+
+namespace zyga::ui {
+namespace {
+
+constexpr char kFolderKey[] = "files/outputFolder";
+
+void savePng(const picture::Image& image, const std::filesystem::path& path) {
+  const QImage png(image.rgba.data(), image.width, image.height, image.width * 4, QImage::Format_RGBA8888);
+  const QString name = QString::fromStdString(path.string());
+  if (!png.save(name, "PNG"))
+    throw files::FileError(name.toStdString() +
+                           " could not be written; check the folder and the space left on the disk");
+}
+
+}  // namespace
+
+OutputFlow::OutputFlow(Document& document, Viewport& viewport, MessageBar& messages, QWidget& window)
+    : QObject(&window),
+      document_(document),
+      viewport_(viewport),
+      messages_(messages),
+      window_(window),
+      exportReadout_(new JobReadout(exporter_)),
+      pictureReadout_(new JobReadout(painter_)) {}
+
+QWidget* OutputFlow::exportReadout() const { return exportReadout_; }
+
+QWidget* OutputFlow::pictureReadout() const { return pictureReadout_; }
+
+bool OutputFlow::bonesReady() {
+  if (!document_.hasProject()) return false;
+  if (!document_.meshes().empty()) return true;
+  messages_.tell(tr("The bones are still being sculpted. Try again when they are on screen."));
+  return false;
+}
+
+void OutputFlow::askFile(const QString& title, const QString& ending, const std::function<void(const QString&)>& then) {
+  const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+  auto* dialog = new QFileDialog(&window_, title, QSettings().value(kFolderKey, documents).toString());
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->setAcceptMode(QFileDialog::AcceptSave);
+  dialog->setNameFilter(QString("*.%1").arg(ending));
+  dialog->setDefaultSuffix(ending);
+  const QString stem = document_.path().empty() ? QString::fromStdString(document_.specimen().name)
+                                                : QString::fromStdString(document_.path().stem().string());
+  dialog->selectFile(QString(stem).replace('/', '-') + '.' + ending);
+  connect(dialog, &QFileDialog::fileSelected, this, [then](const QString& file) {
+    QSettings().setValue(kFolderKey, QFileInfo(file).absolutePath());
+    then(file);
+  });
+  dialog->open();
+}
+
+void OutputFlow::exportMeshes() {
+  if (!bonesReady()) return;
+  auto* dialog = new ExportDialog(&window_);
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  connect(dialog, &QDialog::accepted, this, [this, dialog] {
+    askFile(tr("Export meshes"), dialog->ending(),
+            [this, options = dialog->options()](const QString& file) { startExport(options, file); });
+  });
+  dialog->open();
+}
+
+void OutputFlow::savePicture() {
+  if (!bonesReady()) return;
+  auto* dialog = new PictureDialog(&window_);
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  connect(dialog, &QDialog::accepted, this, [this, dialog] {
+    askFile(tr("Save picture"), "png",
+            [this, choice = dialog->choice()](const QString& file) { startPicture(choice, file); });
+  });
+  dialog->open();
+}
+
+void OutputFlow::startExport(const files::ExportOptions& options, const QString& file) {
+  exportReadout_->setTask(tr("Exporting %1").arg(QFileInfo(file).fileName()));
+  const auto specimen = std::make_shared<const anatomy::Specimen>(document_.specimen());
+  const auto work = [this, specimen, placement = document_.placement(), meshes = document_.meshes(), options,
+                     file](const Worker::Control& control) -> Worker::Delivery {
+    StagedOutput staged(file.toStdString());
+    files::exportMeshes(*specimen, placement, meshes, staged.path(), options);
+    if (control.cancelled) return {};
+    staged.moveIntoPlace();
+    return [this, file] { tellWritten(file); };
+  };
+  exporter_.start(work, [this, file](const QString& cause) { tellFailed(file, cause); });
+}
+
+void OutputFlow::startPicture(const PictureChoice& choice, const QString& file) {
+  pictureReadout_->setTask(tr("Tracing %1").arg(QFileInfo(file).fileName()));
+  const auto scene = std::make_shared<const PictureScene>(pictureScene(document_, viewport_.camera(), choice));
+  const auto work = [this, scene, file](const Worker::Control& control) -> Worker::Delivery {
+    picture::PictureOptions options = scene->options;
+    options.cancel = &control.cancelled;
+    options.progress = [&control](double share) { control.report(static_cast<std::size_t>(share * 1000), 1000); };
+    const picture::Image image = picture::trace(scene->instances, scene->camera, options);
+    if (image.width == 0) return {};
+    StagedOutput staged(file.toStdString());
+    savePng(image, staged.path());
+    staged.moveIntoPlace();
+    return [this, file] { tellWritten(file); };
+  };
+  painter_.start(work, [this, file](const QString& cause) { tellFailed(file, cause); });
+}
+
+void OutputFlow::tellWritten(const QString& file) {
+  const QFileInfo info(file);
+  messages_.tell(tr("%1 is written.").arg(info.fileName()), {{tr("Show folder"), [folder = info.absolutePath()] {
+                                                                QDesktopServices::openUrl(QUrl::fromLocalFile(folder));
+                                                              }}});
+  emit written(file);
+}
+
+void OutputFlow::tellFailed(const QString& file, const QString& cause) {
+  messages_.warn(tr("%1 was not written: %2").arg(QFileInfo(file).fileName(), cause));
+}
+
+}  // namespace zyga::ui
