@@ -15,9 +15,6 @@ float smoothMin(float a, float b, float blend) {
   return std::min(a, b) - h * h * h * blend * (1.0f / 6);
 }
 
-/// Fields are only about 1-Lipschitz; places are pruned as if the radius were this much larger.
-constexpr float kPruneMargin = 1.2f;
-
 class UnionNode : public FieldNode {
  public:
   UnionNode(const Box& bounds, std::vector<NodePtr> children, float blend)
@@ -35,22 +32,22 @@ class UnionNode : public FieldNode {
     }
   }
 
-  Local near(const NodePtr& self, const Eigen::Vector3f& centre, float radius) const override {
+  Local near(const NodePtr& self, const Place& place) const override {
     std::vector<Local> locals;
     float least = std::numeric_limits<float>::max(), value = 0;
     bool same = true;
     for (const NodePtr& child : children_) {
-      locals.push_back(child->near(child, centre, radius));
+      locals.push_back(child->near(child, place));
       const float v = locals.back().value;
       value = locals.size() == 1 ? v : blend_ > 0 ? smoothMin(value, v, blend_) : std::min(value, v);
       least = std::min(least, v);
       same = same && locals.back().node == child;
     }
     // A later child can lie below an earlier blend of two by a sixth of the blend at most: hence 1.5.
-    const float reach = least + 2 * kPruneMargin * radius + 1.5f * blend_;
+    const float reach = 1.5f * blend_ + place.spread() + std::min(least + place.spread(), place.band);
     std::vector<NodePtr> kept;
     for (const Local& local : locals)
-      if (local.value <= reach) kept.push_back(local.node);
+      if (local.value <= std::max(reach, least)) kept.push_back(local.node);
     if (kept.size() == 1) return {kept[0], value};
     if (same && kept.size() == children_.size()) return {self, value};
     return {std::make_shared<UnionNode>(bounds(), std::move(kept), blend_), value};
@@ -77,13 +74,16 @@ class IntersectNode : public FieldNode {
       for (int i = 0; i < p.count; ++i) out[i] = std::max(out[i], sign_ * other[i]);
   }
 
-  Local near(const NodePtr& self, const Eigen::Vector3f& centre, float radius) const override {
-    const Local a = a_->near(a_, centre, radius), b = b_->near(b_, centre, radius);
+  Local near(const NodePtr& self, const Place& place) const override {
+    const Local a = a_->near(a_, place), b = b_->near(b_, place);
     const float vb = sign_ * b.value;
     const float value = blend_ > 0 ? -smoothMin(-a.value, -vb, blend_) : std::max(a.value, vb);
-    const float reach = 2 * kPruneMargin * radius + blend_;
-    if (vb + reach < a.value) return {a.node, value};
-    if (sign_ > 0 && a.value + reach < vb) return {b.node, value};
+    // The lesser of the two has no say where it is far below the other or below the band.
+    const auto mute = [&](float lesser, float other) {
+      return lesser + place.spread() + blend_ < std::max(other - place.spread(), -place.band);
+    };
+    if (mute(vb, a.value)) return {a.node, value};
+    if (sign_ > 0 && mute(a.value, vb)) return {b.node, value};
     if (a.node == a_ && b.node == b_) return {self, value};
     return {std::make_shared<IntersectNode>(bounds(), a.node, b.node, sign_ < 0, blend_), value};
   }
@@ -107,9 +107,9 @@ class PlacedNode : public FieldNode {
     child_->evaluate({x, y, z, p.count}, out);
   }
 
-  Local near(const NodePtr& self, const Eigen::Vector3f& centre, float radius) const override {
-    const auto q = local_(centre.x(), centre.y(), centre.z());
-    const Local local = child_->near(child_, {q[0], q[1], q[2]}, radius);
+  Local near(const NodePtr& self, const Place& place) const override {
+    const auto q = local_(place.centre.x(), place.centre.y(), place.centre.z());
+    const Local local = child_->near(child_, {{q[0], q[1], q[2]}, place.radius, place.band});
     if (local.node == child_) return {self, local.value};
     return {std::make_shared<PlacedNode>(bounds(), local.node, local_), local.value};
   }
@@ -129,8 +129,9 @@ class MirroredNode : public FieldNode {
     child_->evaluate({p.x, y, p.z, p.count}, out);
   }
 
-  Local near(const NodePtr& self, const Eigen::Vector3f& centre, float radius) const override {
-    const Local local = child_->near(child_, {centre.x(), -centre.y(), centre.z()}, radius);
+  Local near(const NodePtr& self, const Place& place) const override {
+    const Eigen::Vector3f& c = place.centre;
+    const Local local = child_->near(child_, {{c.x(), -c.y(), c.z()}, place.radius, place.band});
     if (local.node == child_) return {self, local.value};
     return {std::make_shared<MirroredNode>(bounds(), local.node), local.value};
   }
@@ -148,8 +149,8 @@ class InflatedNode : public FieldNode {
     for (int i = 0; i < p.count; ++i) out[i] -= by_;
   }
 
-  Local near(const NodePtr& self, const Eigen::Vector3f& centre, float radius) const override {
-    const Local local = child_->near(child_, centre, radius);
+  Local near(const NodePtr& self, const Place& place) const override {
+    const Local local = child_->near(child_, {place.centre, place.radius, place.band + std::abs(by_)});
     if (local.node == child_) return {self, local.value - by_};
     return {std::make_shared<InflatedNode>(bounds(), local.node, by_), local.value - by_};
   }
@@ -169,8 +170,9 @@ class WeatheredNode : public FieldNode {
     for (int i = 0; i < p.count; ++i) out[i] += depth_ * waves(wave_ * p.x[i], wave_ * p.y[i], wave_ * p.z[i]);
   }
 
-  Local near(const NodePtr& self, const Eigen::Vector3f& c, float radius) const override {
-    const Local local = child_->near(child_, c, radius);
+  Local near(const NodePtr& self, const Place& place) const override {
+    const Eigen::Vector3f& c = place.centre;
+    const Local local = child_->near(child_, {c, place.radius, place.band + depth_});
     const float value = local.value + depth_ * waves(wave_ * c.x(), wave_ * c.y(), wave_ * c.z());
     if (local.node == child_) return {self, value};
     return {std::make_shared<WeatheredNode>(bounds(), local.node, depth_, 6.2831853f / wave_), value};

@@ -50,17 +50,19 @@ bool CornerGrid::holds(const Cell& block) const {
   return true;
 }
 
-Point CornerGrid::middle(const Cell& firstBlock, int size) const {
+FieldNode::Place CornerGrid::placeOf(const Cell& firstBlock, int size) const {
   const Cell first{firstBlock[0] * kSide, firstBlock[1] * kSide, firstBlock[2] * kSide};
-  return position(first) + Point::Constant(0.5 * size * kSide * voxel_);
+  const Point middle = position(first) + Point::Constant(0.5 * size * kSide * voxel_);
+  // Vertices are moved a little, so each place answers for more than its own cells. Only crossings need true values.
+  const double radius = (0.5 * size * kSide + 0.6) * voxel_ * std::sqrt(3.0);
+  return {middle.cast<float>(), static_cast<float>(radius), static_cast<float>(2 * voxel_)};
 }
 
 void CornerGrid::visit(const NodePtr& node, const Cell& firstBlock, int size) {
   if (!holds(firstBlock)) return;
-  // Vertices are moved by up to a voxel, so each place answers for a voxel more than its own cells.
-  const double radius = (0.5 * size * kSide + 1) * voxel_ * std::sqrt(3.0);
-  const FieldNode::Local local = node->near(node, middle(firstBlock, size).cast<float>(), static_cast<float>(radius));
-  if (std::abs(local.value) > kSteepest * radius) return fill(firstBlock, size, local.value < 0);
+  const FieldNode::Place place = placeOf(firstBlock, size);
+  const FieldNode::Local local = node->near(node, place);
+  if (std::abs(local.value) > kSteepest * place.radius) return fill(firstBlock, size, local.value < 0);
   if (size == 1) return addBlock(local.node, firstBlock, true);
   const int half = size / 2;
   for (int i = 0; i < 8; ++i)
@@ -109,8 +111,7 @@ void CornerGrid::addNeighbours() {
     for (int i = 0; i < 27; ++i) {
       const Cell next{first[0] / kSide + i % 3 - 1, first[1] / kSide + i / 3 % 3 - 1, first[2] / kSide + i / 9 - 1};
       if (!holds(next) || index_[slot(next)] >= 0) continue;
-      const FieldNode::Local local = root_->near(root_, middle(next, 1).cast<float>(),
-                                                 static_cast<float>((0.5 * kSide + 1) * voxel_ * std::sqrt(3.0)));
+      const FieldNode::Local local = root_->near(root_, placeOf(next, 1));
       const bool asGiven = (local.value < 0) == (index_[slot(next)] == kInside);
       addBlock(local.node, next, !asGiven);
     }

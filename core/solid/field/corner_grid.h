@@ -52,7 +52,7 @@ class CornerGrid {
   bool mendFace(const Block& block, const Corners& values, int corner, int stepU, int stepV);
   std::size_t slot(const Cell& block) const;
   bool holds(const Cell& block) const;
-  Point middle(const Cell& firstBlock, int size) const;
+  FieldNode::Place placeOf(const Cell& firstBlock, int size) const;
 
   NodePtr root_;
   double voxel_;

@@ -55,7 +55,7 @@ TriangleMesh simplified(const TriangleMesh& mesh, std::size_t triangles) {
 
 BoneMesh meshLevels(const Shape& shape, std::size_t triangleBudget) {
   BoneMesh bone;
-  const TriangleMesh fine = meshSurface(shape, voxelFor(shape, 3 * triangleBudget));
+  const TriangleMesh fine = meshSurface(shape, voxelFor(shape, 6 * triangleBudget));
   if (fine.empty()) return bone;
   const Eigen::Vector3d size = shape.bounds().diagonal();
   std::array<double, 3> extents{size.x(), size.y(), size.z()};

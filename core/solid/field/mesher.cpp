@@ -23,11 +23,11 @@ void forEachBlock(const CornerGrid& grid, const DualSurface& surface, Work work)
   }
 }
 
-void project(const CornerGrid& grid, DualSurface& surface, int rounds) {
+void project(const CornerGrid& grid, DualSurface& surface) {
   forEachBlock(grid, surface, [&](const FieldNode& node, std::size_t first, std::size_t last) {
     const auto begin = surface.vertices.begin();
     std::vector<Point> points(begin + static_cast<std::ptrdiff_t>(first), begin + static_cast<std::ptrdiff_t>(last));
-    for (int i = 0; i < rounds; ++i) projectOnSurface(node, points, 0.1 * grid.voxel(), 0.4 * grid.voxel());
+    projectOnSurface(node, points, 0.1 * grid.voxel(), 0.4 * grid.voxel());
     std::copy(points.begin(), points.end(), begin + static_cast<std::ptrdiff_t>(first));
   });
 }
@@ -108,9 +108,9 @@ TriangleMesh meshSurface(const Shape& shape, double voxel) {
   if (shape.empty() || shape.bounds().isEmpty()) return {};
   CornerGrid grid(shape, voxel);
   DualSurface surface = dualSurface(grid);
-  project(grid, surface, 1);
+  project(grid, surface);
   relax(surface);
-  project(grid, surface, 3);
+  project(grid, surface);
   std::vector<std::array<std::uint32_t, 3>> triangles = split(surface);
   keepLargest(triangles, surface.vertices.size());
   return compacted(surface.vertices, std::move(triangles));

@@ -6,15 +6,16 @@
 
 namespace zyga::solid {
 
-/// The largest connected surface of the shape, as a closed, consistently oriented 2-manifold whose vertices lie on the
-/// surface. Thin parts survive down to about one voxel (m). No normals or occlusion yet. Empty when the shape has no
-/// surface.
+/// The largest connected surface of the shape, as a closed, consistently oriented 2-manifold whose vertices lie near
+/// the surface, to a fraction of a voxel. Thin parts survive down to about one voxel (m). No normals or occlusion yet.
+/// Empty when the shape has no surface.
 TriangleMesh meshSurface(const Shape& shape, double voxel);
 
 /// Voxel, m, at which the shape's surface has about this many triangles.
 double voxelFor(const Shape& shape, std::size_t triangles);
 
-/// Normals from the field's gradient and occlusion from the field along the normal, up to `reach` (m) away.
+/// Settles the vertices on the surface to within a few micrometres, then: normals from the field's gradient and
+/// occlusion from the field along the normal, up to `reach` (m) away.
 void shade(const Shape& shape, TriangleMesh& mesh, double reach);
 
 /// About `triangles` triangles, closed and oriented like the input; vertices, normals and occlusion are a subset of the

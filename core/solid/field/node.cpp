@@ -2,9 +2,7 @@
 
 namespace zyga::solid {
 
-FieldNode::Local FieldNode::near(const NodePtr& self, const Eigen::Vector3f& centre, float) const {
-  return {self, at(centre)};
-}
+FieldNode::Local FieldNode::near(const NodePtr& self, const Place& place) const { return {self, at(place.centre)}; }
 
 float FieldNode::at(const Eigen::Vector3f& p) const {
   float out = 0;

@@ -27,11 +27,20 @@ class FieldNode {
     float value = 0;
   };
 
+  /// A ball, and how far from zero values must be right in it.
+  struct Place {
+    Eigen::Vector3f centre;
+    float radius;
+    float band;
+    /// Fields are only about 1-Lipschitz; a value at the centre may be off by this much elsewhere in the ball.
+    float spread() const { return 1.2f * radius; }
+  };
+
   explicit FieldNode(Box bounds) : bounds_(std::move(bounds)) {}
   virtual ~FieldNode() = default;
   virtual void evaluate(const PointBatch& points, float* out) const = 0;
-  /// A node with the same values within `radius` of `centre`; `self` is the owner of this node.
-  virtual Local near(const std::shared_ptr<const FieldNode>& self, const Eigen::Vector3f& centre, float radius) const;
+  /// A node with the same values at the place, as far as they are in the place's band; `self` owns this node.
+  virtual Local near(const std::shared_ptr<const FieldNode>& self, const Place& place) const;
   const Box& bounds() const { return bounds_; }
   float at(const Eigen::Vector3f& p) const;
 

@@ -59,6 +59,12 @@ void setOcclusion(const FieldNode& node, const Group& group, double reach, Trian
   for (std::size_t i = 0; i < open.size(); ++i) mesh.occlusion[group.vertices[i]] = open[i] / total;
 }
 
+void settle(const FieldNode& node, Group& group, double step, TriangleMesh& mesh) {
+  for (int i = 0; i < 2; ++i) projectOnSurface(node, group.points, step, 2 * step);
+  for (std::size_t i = 0; i < group.points.size(); ++i)
+    mesh.positions[group.vertices[i]] = group.points[i].cast<float>();
+}
+
 void setNormals(const FieldNode& node, const Group& group, double step, TriangleMesh& mesh) {
   const FieldSamples samples = sampleField(node, group.points, step);
   for (std::size_t i = 0; i < group.points.size(); ++i)
@@ -73,10 +79,11 @@ void shade(const Shape& shape, TriangleMesh& mesh, double reach) {
   if (shape.empty() || !(reach > 0)) return;
   const double step = std::clamp(0.02 * reach, 1e-4, 1e-3);
   for (const auto& [key, vertices] : byPlace(mesh, 0.5 * reach)) {
-    const Group group = makeGroup(mesh, vertices);
-    const Shape close = shape.near(group.middle, group.radius + 4 * step);
+    Group group = makeGroup(mesh, vertices);
+    const Shape close = shape.near(group.middle, group.radius + 4 * step, 8 * step);
+    settle(*close.node(), group, step, mesh);
     setNormals(*close.node(), group, step, mesh);
-    const Shape around = shape.near(group.middle, group.radius + reach);
+    const Shape around = shape.near(group.middle, group.radius + reach, reach);
     setOcclusion(*around.node(), group, reach, mesh);
   }
 }

@@ -12,8 +12,10 @@ double Shape::at(const Point& p) const {
   return node_ ? static_cast<double>(node_->at(p.cast<float>())) : std::numeric_limits<double>::infinity();
 }
 
-Shape Shape::near(const Point& centre, double radius) const {
-  return node_ ? Shape(node_->near(node_, centre.cast<float>(), static_cast<float>(radius)).node) : Shape();
+Shape Shape::near(const Point& centre, double radius, double band) const {
+  return node_ ? Shape(node_->near(node_, {centre.cast<float>(), static_cast<float>(radius), static_cast<float>(band)})
+                           .node)
+               : Shape();
 }
 
 namespace {

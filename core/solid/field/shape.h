@@ -24,8 +24,9 @@ class Shape {
   Box bounds() const;
   /// Signed distance, m; +infinity for no solid.
   double at(const Point& p) const;
-  /// A leaner shape with the same field within `radius` of `centre`.
-  Shape near(const Point& centre, double radius) const;
+  /// A leaner shape with the same field within `radius` of `centre`, wherever the field is within `band` of zero; where
+  /// it is farther from zero only its sign is kept.
+  Shape near(const Point& centre, double radius, double band) const;
   const std::shared_ptr<const FieldNode>& node() const { return node_; }
 
  private:

@@ -10,7 +10,7 @@ namespace zyga::solid {
 namespace {
 
 /// A place on the curve with its frame: tangent, wide direction, and radii.
-struct Place {
+struct Waypoint {
   Point at, tangent, wide;
   double halfWide = 0, halfThick = 0;
 };
@@ -47,10 +47,10 @@ Knot knotOrBeyond(const std::vector<Knot>& knots, int i) {
   return knot;
 }
 
-Place between(const std::vector<Knot>& knots, int i, double t) {
+Waypoint between(const std::vector<Knot>& knots, int i, double t) {
   const Knot a = knotOrBeyond(knots, i - 1), b = knotOrBeyond(knots, i), c = knotOrBeyond(knots, i + 1),
              d = knotOrBeyond(knots, i + 2);
-  Place place;
+  Waypoint place;
   place.at = catmullRom<Point>(a.at, b.at, c.at, d.at, t);
   place.wide = b.wideDirection + (c.wideDirection - b.wideDirection) * t;
   // Smoothstep keeps the radii between those of the two knots.
@@ -60,7 +60,7 @@ Place between(const std::vector<Knot>& knots, int i, double t) {
   return place;
 }
 
-void setFrames(std::vector<Place>& places) {
+void setFrames(std::vector<Waypoint>& places) {
   const std::size_t last = places.size() - 1;
   for (std::size_t i = 0; i <= last; ++i) {
     places[i].tangent = (places[std::min(i + 1, last)].at - places[i > 0 ? i - 1 : 0].at).normalized();
@@ -68,9 +68,9 @@ void setFrames(std::vector<Place>& places) {
   }
 }
 
-std::vector<Place> alongCurve(const std::vector<Knot>& knots, bool smooth) {
+std::vector<Waypoint> alongCurve(const std::vector<Knot>& knots, bool smooth) {
   constexpr int kPerSpan = 6;
-  std::vector<Place> places;
+  std::vector<Waypoint> places;
   const int spans = static_cast<int>(knots.size()) - 1;
   for (int i = 0; i < spans; ++i)
     for (int j = 0; j < (smooth ? kPerSpan : 1); ++j)
@@ -120,7 +120,7 @@ struct Piece {
   }
 };
 
-Piece makePiece(const Place& p, const Place& q) {
+Piece makePiece(const Waypoint& p, const Waypoint& q) {
   Piece piece{};
   const double length = (q.at - p.at).norm();
   piece.a = vec(p.at), piece.b = vec(q.at);
@@ -145,15 +145,16 @@ class TubeNode : public FieldNode {
       for (int i = 0; i < p.count; ++i) out[i] = std::min(out[i], piece.distance({p.x[i], p.y[i], p.z[i]}));
   }
 
-  Local near(const NodePtr& self, const Eigen::Vector3f& c, float radius) const override {
-    if (pieces_.size() == 1) return {self, at(c)};
+  Local near(const NodePtr& self, const Place& place) const override {
+    if (pieces_.size() == 1) return {self, at(place.centre)};
     std::vector<float> values;
-    const Vec centre{c.x(), c.y(), c.z()};
+    const Vec centre{place.centre.x(), place.centre.y(), place.centre.z()};
     for (const Piece& piece : pieces_) values.push_back(piece.distance(centre));
     const float least = *std::min_element(values.begin(), values.end());
+    const float reach = std::max(place.spread() + std::min(least + place.spread(), place.band), least);
     std::vector<Piece> kept;
     for (std::size_t i = 0; i < pieces_.size(); ++i)
-      if (values[i] <= least + 2.4f * radius) kept.push_back(pieces_[i]);
+      if (values[i] <= reach) kept.push_back(pieces_[i]);
     if (kept.size() == pieces_.size()) return {self, least};
     return {std::make_shared<TubeNode>(bounds(), std::move(kept)), least};
   }
@@ -162,9 +163,9 @@ class TubeNode : public FieldNode {
   std::vector<Piece> pieces_;
 };
 
-Box tubeBox(const std::vector<Place>& places) {
+Box tubeBox(const std::vector<Waypoint>& places) {
   Box box;
-  for (const Place& place : places) {
+  for (const Waypoint& place : places) {
     const Point r = Point::Constant(std::max(place.halfWide, place.halfThick));
     box.extend(Box(place.at - r, place.at + r));
   }
@@ -177,7 +178,7 @@ Shape tube(const std::vector<Knot>& knots, const Point& wideDirection, bool smoo
   const std::vector<Knot> tidied = tidy(knots, wideDirection);
   if (tidied.empty()) return {};
   if (tidied.size() == 1) return ball(tidied[0].at, std::min(tidied[0].section.wide, tidied[0].section.thick));
-  const std::vector<Place> places = alongCurve(tidied, smooth);
+  const std::vector<Waypoint> places = alongCurve(tidied, smooth);
   std::vector<Piece> pieces;
   for (std::size_t i = 0; i + 1 < places.size(); ++i) pieces.push_back(makePiece(places[i], places[i + 1]));
   return Shape(std::make_shared<TubeNode>(tubeBox(places), std::move(pieces)));

@@ -1,0 +1,64 @@
+#include "core/solid/appendicular/limb_kit.h"
+
+namespace zyga::solid {
+
+LongBone::LongBone(const anatomy::Bone& bone) : bone_(bone) {
+  const Point top = bone.landmark("top"), bottom = bone.landmark("bottom");
+  length_ = std::max((top - bottom).norm(), 1e-3);
+  // x down and y cranial leave z medial on a left bone.
+  frame_ = Frame::Identity();
+  const Point down = (bottom - top).normalized();
+  const Point cranial = (Point::UnitX() - down * down.x()).normalized();
+  frame_.linear().col(0) = down;
+  frame_.linear().col(1) = cranial;
+  frame_.linear().col(2) = down.cross(cranial);
+  frame_.translation() = top;
+}
+
+double LongBone::share(anatomy::Measure measure) const { return bone_.measures.value(measure) / length_; }
+
+Point LongBone::along(double down, double cranial, double lateral) const {
+  return frame_.linear() * (length_ * Point(down, cranial, -lateral));
+}
+
+Point LongBone::at(double down, double cranial, double lateral) const {
+  return frame_.translation() + along(down, cranial, lateral);
+}
+
+Shape LongBone::body(const std::vector<Slice>& slices, double endRound) const {
+  std::vector<Station> stations;
+  for (const Slice& s : slices)
+    stations.push_back({s.down * length_, s.depth * length_, s.width * length_, s.cranial * length_,
+                        -s.lateral * length_, s.square});
+  return loft(frame_, stations, endRound * length_);
+}
+
+Shape LongBone::lump(const Point& downCranialLateral, const Point& halves) const {
+  return ellipsoid(at(downCranialLateral.x(), downCranialLateral.y(), downCranialLateral.z()), halves * length_,
+                   frame_.linear());
+}
+
+Shape LongBone::ridge(const std::vector<Point>& points, const std::vector<double>& halves) const {
+  std::vector<Knot> knots;
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    const double half = halves[std::min(i, halves.size() - 1)] * length_;
+    knots.push_back({at(points[i].x(), points[i].y(), points[i].z()), {half, half}, Point::Zero()});
+  }
+  return tube(knots, along(0, 1, 0));
+}
+
+std::vector<Eigen::Vector2d> scaled(std::vector<Eigen::Vector2d> outline, double byX, double byY) {
+  for (Eigen::Vector2d& corner : outline) corner = {corner.x() * byX, corner.y() * byY};
+  return outline;
+}
+
+Frame sideways(const Point& origin) {
+  Frame frame = Frame::Identity();
+  frame.linear().col(0) = Point::UnitX();
+  frame.linear().col(1) = Point::UnitZ();
+  frame.linear().col(2) = -Point::UnitY();
+  frame.translation() = origin;
+  return frame;
+}
+
+}  // namespace zyga::solid

@@ -1,0 +1,120 @@
+#include "core/solid/axial/parts.h"
+
+#include <Eigen/Eigenvalues>
+#include <algorithm>
+#include <cmath>
+
+namespace zyga::solid {
+
+using anatomy::Facet;
+
+namespace {
+
+/// How much larger the ellipse with the outline's length and width must be to hold the whole outline.
+double ellipseExcess(const Facet& facet) {
+  const double a = facet.length() / 2, b = facet.width() / 2;
+  double most = 1;
+  for (const Eigen::Vector2d& p : facet.outline) most = std::max(most, std::hypot(p.x() / a, p.y() / b));
+  return most;
+}
+
+/// x along the facet's normal, z along the direction of sliding.
+Frame facetFrame(const Facet& facet) { return frameAlong(facet.centre, facet.centre + facet.normal, facet.slide); }
+
+}  // namespace
+
+Shape facetPad(const Facet& facet, double depth) {
+  const double grow = 1.22 * ellipseExcess(facet);
+  const double along = grow * facet.length() / 2, across = grow * facet.width() / 2;
+  const double over = 0.10 * facet.length();
+  return loft(
+      facetFrame(facet),
+      {{-depth, 0.62 * across, 0.62 * along}, {-0.4 * depth, 0.96 * across, 0.96 * along}, {over, across, along}},
+      0.3 * over);
+}
+
+Shape clearFacet(const Shape& bone, const Facet& facet) {
+  const double grow = 1.45 * ellipseExcess(facet);
+  const double along = grow * facet.length() / 2, across = grow * facet.width() / 2, high = 0.9 * facet.length();
+  const Shape over = loft(facetFrame(facet), {{0, across, along}, {high, 1.35 * across, 1.5 * along}}, 0);
+  // The pad stands higher over the plane than this blend is wide, so the blend rounds edges only.
+  return smoothCut(bone, over, 0.07 * facet.length());
+}
+
+Shape clearFacets(const Shape& bone, const Vertebra& v) {
+  Shape out = bone;
+  for (const auto* facet : {&v.left.prezyg, &v.left.postzyg})
+    if (*facet) out = clearFacet(out, **facet);
+  for (const auto* facet : {&v.right.prezyg, &v.right.postzyg})
+    if (*facet) out = clearFacet(out, mirrored(**facet));
+  return out;
+}
+
+Shape web(const std::vector<Point>& outline, double middle, double rim) {
+  Point centre = Point::Zero();
+  for (const Point& p : outline) centre += p / static_cast<double>(outline.size());
+  Eigen::Matrix3d scatter = Eigen::Matrix3d::Zero();
+  for (const Point& p : outline) scatter += (p - centre) * (p - centre).transpose();
+  const Eigen::SelfAdjointEigenSolver<Eigen::Matrix3d> axes(scatter);
+  const Frame frame = frameOn(centre, axes.eigenvectors().col(0), axes.eigenvectors().col(2));
+  std::vector<Eigen::Vector2d> flat;
+  for (const Point& p : outline) flat.push_back((frame.inverse() * p).head<2>());
+  const double reach = std::sqrt(axes.eigenvalues()(1) / static_cast<double>(outline.size()));
+  return plate(frame, flat, {middle, rim, 0.8 * reach, 0, 0});
+}
+
+Shape ridge(const Point& a, const Point& b, double wide, double thick, const Point& wideDirection) {
+  return strut(a, b, {wide, thick}, {wide, thick}, wideDirection);
+}
+
+namespace {
+
+Point turned(double angle, const Point& p) { return Eigen::AngleAxisd(-angle, Point::UnitY()) * p; }
+
+Shape cutEnds(const Shape& spool, const Vertebra& v) {
+  const double blend = 0.05 * v.height;
+  const Shape front = halfSpace(v.cranialRim, turned(0.5 * v.wedge, Point::UnitX()));
+  const Shape back = halfSpace(v.caudalRim, turned(-0.5 * v.wedge, -Point::UnitX()));
+  return intersect(intersect(spool, front, blend), back, blend);
+}
+
+}  // namespace
+
+Shape centrum(const Vertebra& v, double waist, double keel) {
+  const double L = v.length, y = v.width / 2, z = v.height / 2, rise = keel * v.height;
+  const double front = v.condyle.flat() ? 1.0 : 0.94, over = 0.04 * L;
+  const double middle = 0.5 * (1 + waist);
+  const Shape spool = loft(Frame::Identity(),
+                           {{-0.5 * L - over, 1.07 * y, 1.06 * z},
+                            {-0.45 * L, 1.03 * y, 1.03 * z},
+                            {-0.26 * L, middle * 0.94 * y, middle * 0.96 * z, 0, 0.55 * rise},
+                            {0.02 * L, waist * y, waist * z, 0, rise, 0.15},
+                            {0.28 * L, middle * 0.94 * front * y, middle * 0.96 * front * z, 0, 0.5 * rise},
+                            {0.44 * L, front * y, front * z},
+                            {0.5 * L + over, front * y, front * z}},
+                           0);
+  const Shape ends = cutEnds(spool, v);
+  return v.condyle.flat() ? ends : smoothUnion(ends, v.condyle.solid(), 0.03 * v.height);
+}
+
+Shape hollowCotyle(const Shape& bone, const Vertebra& v) {
+  if (!v.cotyle.flat()) return smoothCut(bone, v.cotyle.solid(), 0.05 * v.height);
+  // Flat faces are dished a little, so that a rim stands round them.
+  const double deep = 0.06 * v.height, ball = (0.16 * v.height * v.height + deep * deep) / (2 * deep);
+  const BallPart dish{v.caudalRim - Point(ball - deep, 0, 0), ball, v.width / v.height};
+  return smoothCut(bone, dish.solid(), 0.06 * v.height);
+}
+
+Shape canalTool(const Vertebra& v, double radius) {
+  const double far = 0.75 * v.length;
+  const Frame frame = Frame(Eigen::Translation3d(v.canal));
+  return loft(frame,
+              {{-far, 1.3 * radius, 1.15 * radius},
+               {-0.4 * v.length, 1.25 * radius, 1.2 * radius},
+               {0, radius, radius},
+               {0.4 * v.length, 1.25 * radius, 1.2 * radius},
+               {far, 1.3 * radius, 1.15 * radius}},
+              0);
+}
+
+}  // namespace zyga::solid
