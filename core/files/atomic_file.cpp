@@ -29,7 +29,8 @@ std::string causeOf(const QFileDevice& file) {
   throw FileError("cannot save " + path.string() + ": " + cause + "; " + mend);
 }
 
-/// What can be told before trying, in better words than the system's.
+}  // namespace
+
 void checkPlace(const std::filesystem::path& path) {
   std::error_code ignored;
   const auto folder = folderOf(path);
@@ -47,8 +48,6 @@ void checkPlace(const std::filesystem::path& path) {
   if (file.exists() && !file.isWritable()) failToSave(path, "you may not write this file", "choose another name");
   if (!place.isWritable()) failToSave(path, "you may not write in the folder", "choose another folder");
 }
-
-}  // namespace
 
 void writeWhole(const std::filesystem::path& path, std::string_view bytes) {
   checkPlace(path);

@@ -10,6 +10,9 @@ namespace zyga::files {
 /// that names the path and what stands in the way.
 void writeWhole(const std::filesystem::path& path, std::string_view bytes);
 
+/// Throws the FileError that writing there would end in as far as it can be told beforehand: no folder, no permission.
+void checkPlace(const std::filesystem::path& path);
+
 /// All bytes of a file. Throws FileError: not there, a folder, no permission.
 std::string readWhole(const std::filesystem::path& path);
 

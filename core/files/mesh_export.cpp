@@ -73,6 +73,11 @@ void writeBlobs(const Format& format, const aiExportDataBlob& first, const std::
 
 }  // namespace
 
+void checkExport(const std::filesystem::path& path) {
+  formatOf(path);
+  checkPlace(path);
+}
+
 void exportMeshes(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB, const BoneMeshes& meshes,
                   const std::filesystem::path& path, const ExportOptions& options) {
   const Format& format = formatOf(path);

@@ -15,10 +15,13 @@ enum class LengthUnit { Metre, Centimetre, Millimetre };
 enum class UpAxis { Y, Z };
 
 struct ExportOptions {
-  bool joined = false;                    ///< all bones as one mesh
-  LengthUnit unit = LengthUnit::Metre;    ///< glTF is always in metres
-  UpAxis up = UpAxis::Z;                  ///< glTF is always Y up
+  bool joined = false;                  ///< all bones as one mesh
+  LengthUnit unit = LengthUnit::Metre;  ///< glTF is always in metres
+  UpAxis up = UpAxis::Z;                ///< glTF is always Y up
 };
+
+/// Throws the FileError that exportMeshes would end in for want of a known ending or a folder, before any work is done.
+void checkExport(const std::filesystem::path& path);
 
 using BoneMeshes = std::vector<std::shared_ptr<const solid::BoneMesh>>;
 

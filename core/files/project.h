@@ -22,7 +22,7 @@ struct Project {
   anatomy::MeasurementTable table;  ///< filled; each cell knows where it comes from
   anatomy::Specimen specimen;       ///< buildSpecimen(table)
   range::Assumptions assumptions;
-  kinematics::Pose pose;            ///< the present pose
+  kinematics::Pose pose;  ///< the present pose
   std::vector<NamedPose> poses;
 };
 

@@ -2,6 +2,7 @@
 
 #include "core/files/atomic_file.h"
 #include "core/files/json.h"
+#include "core/files/json_layout.h"
 #include "core/files/numeral.h"
 #include "core/files/project.h"
 #include "core/files/project_schema.h"
@@ -18,24 +19,6 @@ std::string degrees(double angle, const std::string& what) {
   if (!std::isfinite(angle)) throw FileError("cannot save: " + what + " is not a finite number");
   return toDegrees(angle);
 }
-
-std::string member(std::string_view key, const std::string& value) { return jsonString(key) + ": " + value; }
-
-std::string joined(const std::vector<std::string>& parts, const std::string& between) {
-  std::string out;
-  for (const auto& part : parts) out += (out.empty() ? "" : between) + part;
-  return out;
-}
-
-std::string onOneLine(const std::vector<std::string>& members) { return "{" + joined(members, ", ") + "}"; }
-
-/// Members or items one a line between `open` and `close`; `indent` is the indent of the closing line.
-std::string onLines(const std::vector<std::string>& parts, const std::string& indent, char open, char close) {
-  if (parts.empty()) return {open, close};
-  return open + ("\n" + indent + "  ") + joined(parts, ",\n" + indent + "  ") + "\n" + indent + close;
-}
-
-std::string list(const std::vector<std::string>& items) { return "[" + joined(items, ", ") + "]"; }
 
 std::string countsText(const anatomy::RegionCounts& counts) {
   std::vector<std::string> members;

@@ -1,0 +1,72 @@
+#include <numbers>
+
+#include "app/verbs/assess_report.h"
+#include "app/verbs/summary_text.h"
+#include "core/files/json.h"
+#include "core/files/json_layout.h"
+#include "core/files/project_schema.h"
+
+namespace zyga::app {
+namespace {
+
+using files::jsonString;
+using files::list;
+using files::member;
+using files::onLines;
+using files::onOneLine;
+
+std::string degrees(double angle) { return millionths(angle * 180 / std::numbers::pi); }
+std::string millimetres(double length) { return millionths(length * 1000); }
+
+std::string assumptionsJson(const range::Assumptions& assumptions) {
+  namespace schema = files::schema;
+  std::vector<std::string> members{
+      member("overlap_by", jsonString(schema::wordOf(schema::kOverlapBy, assumptions.overlapBy)))};
+  for (const auto& [key, field] : schema::kShares) members.push_back(member(key, millionths(assumptions.*field * 100)));
+  for (const auto& [key, field] : schema::kCartilages) {
+    const auto& cartilage = assumptions.*field;
+    members.push_back(
+        member(key, onOneLine({member("amount", millionths(cartilage.amount)),
+                               member("unit", jsonString(schema::wordOf(schema::kCartilageUnits, cartilage.in)))})));
+  }
+  return onOneLine(members);
+}
+
+std::string facetsJson(const std::optional<range::FacetMeeting>& meeting) {
+  if (!meeting) return "null";
+  return onOneLine({member("overlap_length", millionths(meeting->overlapLength)),
+                    member("overlap_area", millionths(meeting->overlapArea)),
+                    member("gap_min_mm", millimetres(meeting->gapLeast)),
+                    member("gap_max_mm", millimetres(meeting->gapMost))});
+}
+
+std::string jointJson(const Report& report, const range::JointVerdict& verdict) {
+  const auto& joint = report.project.specimen[verdict.joint];
+  const auto& angles = report.pose[verdict.joint];
+  std::vector<std::string> reasons;
+  for (const auto& finding : verdict.findings) reasons.push_back(jsonString(finding.text));
+  return onOneLine({member("id", jsonString(joint.id)), member("region", jsonString(title(joint.region))),
+                    member("dorsiflexion_deg", degrees(angles(0))), member("lateral_deg", degrees(angles(1))),
+                    member("torsion_deg", degrees(angles(2))), member("left", facetsJson(verdict.left)),
+                    member("right", facetsJson(verdict.right)),
+                    member("centrum_gap_mm", joint.hasFacets() ? millimetres(verdict.centrumGap) : "null"),
+                    member("level", jsonString(toText(verdict.level))), member("reasons", list(reasons)),
+                    member("sentence", jsonString(verdict.sentence))});
+}
+
+}  // namespace
+
+std::string reportJson(const Report& report) {
+  std::vector<std::string> joints;
+  for (const auto& verdict : report.assessment.joints) joints.push_back(jointJson(report, verdict));
+  return onLines(
+             {member("specimen", jsonString(report.project.table.name)), member("pose", jsonString(report.poseName)),
+              member("assumptions", assumptionsJson(report.project.assumptions)),
+              member("summary", summaryJson(anatomy::summarise(report.project.specimen))),
+              member("level", jsonString(toText(overallLevel(report.assessment)))),
+              member("joints", onLines(joints, "  ", '[', ']')), member("caution", jsonString(kCaution))},
+             "", '{', '}') +
+         "\n";
+}
+
+}  // namespace zyga::app

@@ -1,0 +1,174 @@
+#include "core/kinematics/bend.h"
+
+#include <algorithm>
+#include <array>
+#include <iostream>
+#include <numbers>
+
+#include "app/verbs/project_file.h"
+#include "app/verbs/summary_text.h"
+#include "app/verbs/verbs.h"
+#include "core/range/limits.h"
+
+namespace zyga::app {
+namespace {
+
+using anatomy::JointIndex;
+using anatomy::Specimen;
+
+constexpr std::array<std::string_view, 3> kMotions{"--dorsiflexion", "--lateral", "--torsion"};
+
+double rad(double degrees) { return degrees * std::numbers::pi / 180; }
+
+/// One --joint or --span and the turns that follow it.
+struct Bend {
+  std::vector<JointIndex> joints;
+  bool span = false;
+  std::string words;                           ///< "--joint C6-C7"
+  std::array<std::optional<double>, 3> turns;  ///< rad
+};
+
+JointIndex jointOf(const Specimen& specimen, const std::string& id) {
+  const auto joint = specimen.findJoint(id);
+  if (!joint)
+    throw BadInput("--joint: there is no joint " + id + "; a joint is named like C6-C7, Ca1-Ca2, hip.L or jaw");
+  if (specimen[*joint].kind == anatomy::JointKind::Fixed) throw BadInput("--joint: " + id + " does not move");
+  return *joint;
+}
+
+/// The movable joints on the way from one bone to the other, root side first.
+std::vector<JointIndex> spanOf(const Specimen& specimen, const std::string& text) {
+  const auto dash = text.find('-');
+  const auto from = specimen.findBone(text.substr(0, dash));
+  const auto to = dash == std::string::npos ? std::nullopt : specimen.findBone(text.substr(dash + 1));
+  if (!from || !to) throw BadInput("--span: '" + text + "' does not name two bones of the specimen, such as C2-C13");
+  const auto a = specimen.chainTo(*from), b = specimen.chainTo(*to);
+  std::vector<JointIndex> joints;
+  // What both chains share lies outside the span.
+  std::set_symmetric_difference(a.begin(), a.end(), b.begin(), b.end(), std::back_inserter(joints));
+  std::erase_if(joints, [&](JointIndex j) { return specimen[j].kind == anatomy::JointKind::Fixed; });
+  if (joints.empty()) throw BadInput("--span: nothing moves between " + text);
+  return joints;
+}
+
+std::vector<Bend> readBends(const Specimen& specimen, const Arguments& arguments) {
+  std::vector<Bend> bends;
+  for (const auto& option : arguments.options) {
+    if (option.name == "--joint") {
+      bends.push_back({{jointOf(specimen, option.value)}, false, option.name + " " + option.value, {}});
+    } else if (option.name == "--span") {
+      bends.push_back({spanOf(specimen, option.value), true, option.name + " " + option.value, {}});
+    } else if (const auto motion = std::find(kMotions.begin(), kMotions.end(), option.name); motion != kMotions.end()) {
+      if (bends.empty()) throw BadInput(option.name + " comes before any --joint or --span; name the joint first");
+      bends.back().turns[static_cast<std::size_t>(motion - kMotions.begin())] =
+          rad(numberOf(option, -180, 180, "degrees"));
+    }
+  }
+  if (bends.empty()) throw BadInput("nothing to bend: add --joint C6-C7 or --span C2-C13 and an angle");
+  for (const auto& bend : bends) {
+    const bool turned =
+        std::any_of(bend.turns.begin(), bend.turns.end(), [](const auto& turn) { return turn.has_value(); });
+    if (!turned) throw BadInput(bend.words + " has no angle: add --dorsiflexion, --lateral or --torsion with degrees");
+  }
+  return bends;
+}
+
+/// Bends one pose of a project.
+class Bender {
+ public:
+  Bender(const files::Project& project, kinematics::Pose pose)
+      : project_(project), articulation_(articulationOf(project)), pose_(std::move(pose)) {}
+
+  void apply(const Bend& bend) {
+    for (int motion = 0; motion < 3; ++motion) {
+      const auto& turn = bend.turns[static_cast<std::size_t>(motion)];
+      if (!turn) continue;
+      if (bend.span) {
+        spread(bend, motion, *turn);
+      } else {
+        pose_[bend.joints.front()](motion) = *turn;
+      }
+    }
+  }
+
+  const kinematics::Pose& pose() const { return pose_; }
+
+ private:
+  double width(JointIndex joint, int motion) const {
+    const auto& specimen = project_.specimen;
+    const auto band = range::band(specimen, articulation_, project_.assumptions, joint, pose_[joint], motion);
+    return band.judged && !band.empty ? band.most - band.least : 0;
+  }
+
+  void spread(const Bend& bend, int motion, double turn) {
+    std::vector<double> weights;
+    double sum = 0;
+    for (const auto joint : bend.joints) sum += weights.emplace_back(width(joint, motion));
+    if (sum <= 0) {
+      std::cerr << "warning: " << bend.words << ": no joint of it has a range in "
+                << kMotions[static_cast<std::size_t>(motion)].substr(2) << "; the turn is shared evenly\n";
+      weights.assign(weights.size(), 1);
+      sum = static_cast<double>(weights.size());
+    }
+    for (double& weight : weights) weight /= sum;
+    Eigen::Vector3d turns = Eigen::Vector3d::Zero();
+    turns(motion) = turn;
+    pose_ = kinematics::spreadTurn(pose_, bend.joints, weights, turns);
+  }
+
+  const files::Project& project_;
+  kinematics::Articulation articulation_;
+  kinematics::Pose pose_;
+};
+
+void tellVerdicts(const files::Project& project, const std::vector<Bend>& bends) {
+  const auto assessment = assessmentOf(project, project.pose);
+  std::vector<JointIndex> told;
+  for (const auto& bend : bends) {
+    for (const auto joint : bend.joints) {
+      const auto* verdict = assessment.find(joint);
+      if (!verdict || std::find(told.begin(), told.end(), joint) != told.end()) continue;
+      told.push_back(joint);
+      std::cout << "  " << verdict->sentence << "\n";
+    }
+  }
+}
+
+int bend(const VerbSpec& spec, const Arguments& arguments) {
+  const auto out = required(spec, arguments, "--out");
+  auto project = files::readProject(arguments.file);
+  const auto chosen = choosePose(project, arguments);
+  const auto bends = readBends(project.specimen, arguments);
+  Bender bender(project, chosen.pose);
+  for (const auto& bend : bends) bender.apply(bend);
+  project.pose = bender.pose();
+  if (chosen.index) project.poses[*chosen.index].pose = project.pose;
+  files::saveProject(project, out);
+  std::cout << "bent the " << (chosen.index ? "pose '" + chosen.name + "', now also the present pose" : chosen.name)
+            << "\n";
+  tellVerdicts(project, bends);
+  std::cout << "wrote " << out << "\n";
+  return kDone;
+}
+
+}  // namespace
+
+Verb bendVerb() {
+  return {
+      {"bend",
+       "FILE.zyga",
+       "turns joints of a pose and writes the project anew",
+       {{"--joint", "C6-C7", "the joint that the following angles are for; may be repeated"},
+        {"--span", "C2-C13", "instead of a joint: all joints between two bones; may be repeated"},
+        {"--dorsiflexion", "DEG", "deflection from neutral; limbs: flexion"},
+        {"--lateral", "DEG", "to the left; limbs: abduction"},
+        {"--torsion", "DEG", "left side rising; limbs: rotation"},
+        {"--pose", "NAME", "starts from a named pose"},
+        {"--out", "FILE2.zyga", "the project to write"}},
+       "--joint sets an angle, and leaves the joint's other angles. --span adds the turn to what is there, shared in\n"
+       "proportion to each joint's range. The result becomes the present pose; with --pose it also replaces the named\n"
+       "one. A pose beyond range is written all the same: the verdicts are printed, and assess judges it.\n"},
+      bend};
+}
+
+}  // namespace zyga::app

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "app/verbs/arguments.h"
+#include "core/files/project.h"
+#include "core/range/findings.h"
+
+namespace zyga::app {
+
+/// A pose of a project and what it is called there.
+struct ChosenPose {
+  std::string name;                  ///< "present pose" for the one that is not named
+  std::optional<std::size_t> index;  ///< into Project::poses; none for the present pose
+  kinematics::Pose pose;
+};
+
+/// The pose `--pose` names, or the present one. Throws BadInput listing the names there are.
+ChosenPose choosePose(const files::Project& project, const Arguments& arguments);
+
+kinematics::Articulation articulationOf(const files::Project& project);
+range::Assessment assessmentOf(const files::Project& project, const kinematics::Pose& pose);
+
+}  // namespace zyga::app

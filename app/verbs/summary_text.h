@@ -1,0 +1,27 @@
+#pragma once
+
+#include <string>
+
+#include "core/anatomy/measurement_table.h"
+#include "core/anatomy/summary.h"
+
+namespace zyga::app {
+
+/// The sizes of the animal as lines for people, m.
+std::string summaryText(const anatomy::Summary& summary);
+/// {"skull_m": 0.52, ...}
+std::string summaryJson(const anatomy::Summary& summary);
+
+/// How much of a filled table was measured.
+struct CellCount {
+  std::size_t measured = 0, inferred = 0;
+  std::size_t bonesFound = 0, bones = 0;
+};
+CellCount countCells(const anatomy::MeasurementTable& table);
+
+/// With `decimals` places: "4.99".
+std::string fixed(double number, int decimals);
+/// For machines, to a millionth; null when it is no finite number.
+std::string millionths(double number);
+
+}  // namespace zyga::app

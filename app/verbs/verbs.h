@@ -1,0 +1,29 @@
+#pragma once
+
+#include <vector>
+
+#include "app/verbs/arguments.h"
+
+namespace zyga::app {
+
+/// Exit codes of every verb.
+enum Exit { kDone = 0, kBeyond = 1, kBadInput = 2 };
+
+struct Verb {
+  VerbSpec spec;
+  int (*run)(const VerbSpec& spec, const Arguments& arguments);
+};
+
+Verb makeVerb();
+Verb assessVerb();
+Verb bendVerb();
+Verb exportVerb();
+Verb pictureVerb();
+
+/// All of them in the order of a day's work.
+const std::vector<Verb>& verbs();
+
+std::string helpText();
+std::string helpText(const VerbSpec& verb);
+
+}  // namespace zyga::app
