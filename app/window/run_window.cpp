@@ -9,7 +9,10 @@
 #include "app/window/main_window.h"
 #include "ui/theme/theme.h"
 
-namespace zyga::ui {
+namespace zyga::app {
+
+using ui::Document, ui::MainWindow, ui::Scheme, ui::ThemeSwitch;
+
 namespace {
 
 const QString kDark = "dark", kLight = "light", kSize = "size", kFrame = "frame", kScreenshot = "screenshot";
@@ -80,4 +83,4 @@ int runWindow(int argc, char** argv) {
   return QApplication::exec();
 }
 
-}  // namespace zyga::ui
+}  // namespace zyga::app

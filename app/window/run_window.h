@@ -1,10 +1,10 @@
 #pragma once
 
-namespace zyga::ui {
+namespace zyga::app {
 
 /// Opens the window and runs until it is closed. Arguments: [FILE] [--dark|--light] [--size WxH] [--frame BONE]
 /// [--screenshot FILE.png]. With --screenshot the window is pictured once its bones have arrived, and closed. Returns
 /// the exit status: 0, or 2 for arguments that make no sense.
 int runWindow(int argc, char** argv);
 
-}  // namespace zyga::ui
+}  // namespace zyga::app
