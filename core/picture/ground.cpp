@@ -65,7 +65,7 @@ Ground::Ink Ground::onPlane(const Ray& ray, SampleSequences& sequences) const {
 /// the feet leave a soft tone: the occlusion of the ground averaged along the view, fading downwards.
 Ground::Ink Ground::onEdge(const Ray& ray, SampleSequences& sequences) const {
   const float below = -ray.origin.z();
-  const float depth = 0.02f * size_;
+  const float depth = 0.014f * size_;
   const float pixel = camera_.footprint(1);
   if (below > 6 * depth || below < -2 * pixel || box_.isEmpty()) return {};
   const Eigen::Vector3f middle = ray.origin + (box_.center() - ray.origin).dot(ray.direction) * ray.direction;
