@@ -162,7 +162,7 @@ BoneIndex addShoulderGirdle(LimbRig& rig) {
   rig.mark(scapula, "top", {0, 0, kBladePivot * length});
   rig.mark(scapula, "bottom", {0, 0, bottom});
   // On the hind edge of the seam with the coracoid, where it opens down and back.
-  rig.mark(scapula, "distal", {-0.55 * socketWidth, 0.02 * length, bottom - 0.055 * length});
+  rig.mark(scapula, "distal", {-0.55 * socketWidth, -0.030 * length, bottom - 0.055 * length});
   const Isometry3d X_CScapula = bladeOnCage(cage, length);
   rig.hang("scapula", carrier, scapula, X_CScapula.translation(), limitsInDegrees({-10, 10}, {-5, 5}, {-5, 5}),
            X_CScapula.linear());

@@ -41,7 +41,7 @@ Knee addThigh(LimbRig& rig, BoneIndex ilium) {
 BoneIndex addShank(LimbRig& rig, const Knee& knee) {
   const BoneIndex tibia = rig.add(BoneKind::Tibia);
   const double length = rig.measure(tibia, Measure::Length), width = rig.measure(tibia, Measure::ProximalWidth);
-  const double face = -knee.condyle - kJointGap * length, inward = -0.10 * width;
+  const double face = -knee.condyle - kJointGap * length, inward = -0.06 * width;
   rig.mark(tibia, "proximal", Vector3d::Zero());
   rig.mark(tibia, "top", {0, inward, face});
   rig.mark(tibia, "bottom", {0, inward, face - length});
@@ -51,8 +51,8 @@ BoneIndex addShank(LimbRig& rig, const Knee& knee) {
 
   const BoneIndex fibula = rig.add(BoneKind::Fibula);
   const double splint = rig.measure(fibula, Measure::Length);
-  const Vector3d head(-0.06 * width, inward + 0.62 * width, face - 0.02 * length);
-  const Vector3d foot(0.0, inward + 0.52 * width, face - 0.02 * length - splint);
+  const Vector3d head(-0.06 * width, inward + 0.58 * width, face - 0.02 * length);
+  const Vector3d foot(0.0, inward + 0.50 * width, face - 0.02 * length - splint);
   rig.mark(fibula, "proximal", Vector3d::Zero());
   rig.mark(fibula, "distal", {0, 0, -splint});
   rig.mark(fibula, "top", Vector3d::Zero());

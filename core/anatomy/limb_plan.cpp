@@ -24,7 +24,7 @@ struct Frame {
   double shaftStrength;  ///< limb shafts against those of the high browser
 };
 
-constexpr Frame kHighBrowser{0.520, 0.322, 0.218, 0.25,  1.270, 1.180, 0.830, 0.865,
+constexpr Frame kHighBrowser{0.520, 0.322, 0.218, 0.20,  1.270, 1.180, 0.830, 0.865,
                              0.350, 1.500, 0.960, 0.990, 0.215, 0.34,  1.0};
 constexpr Frame kLowBrowser{0.560, 0.230, 0.205, 0.15,  1.240, 1.015, 0.730, 0.775,
                             0.245, 1.540, 1.000, 1.030, 0.200, 0.27,  0.97};

@@ -68,13 +68,16 @@ Shape ulnaShape(const Bone& ulna) {
                    {0.056, 0.046, reach});
   };
   const auto keel = [&](double lateral, double cranial) {
-    return b.ridge({{0.08, 0.85 * cranial, 0.88 * lateral}, {0.20, 0.50 * cranial, 0.58 * lateral}, {0.42, 0.4 * s, 0.3 * s * (lateral > 0 ? 1 : -1)}},
+    return b.ridge({{0.08, 0.85 * cranial, 0.88 * lateral},
+                    {0.20, 0.50 * cranial, 0.58 * lateral},
+                    {0.42, 0.4 * s, 0.3 * s * (lateral > 0 ? 1 : -1)}},
                    {0.030, 0.026, 0.020});
   };
   const Shape knob = b.lump({0.052, -0.070, 0.02}, {0.052, 0.062, 0.060});
-  const Shape hindKeel = b.ridge({{0.07, -0.10, 0.02}, {0.22, -0.070, 0.012}, {0.42, -0.7 * s, 0}}, {0.032, 0.026, 0.018});
-  Shape bone = smoothUnion({shaft, arm(-0.50 * p, 0.34 * p, 0.036), arm(0.42 * p, 0.22 * p, 0.036), keel(-0.50 * p, 0.34 * p),
-                            keel(0.42 * p, 0.22 * p), knob, hindKeel},
+  const Shape hindKeel =
+      b.ridge({{0.07, -0.10, 0.02}, {0.22, -0.070, 0.012}, {0.42, -0.7 * s, 0}}, {0.032, 0.026, 0.018});
+  Shape bone = smoothUnion({shaft, arm(-0.50 * p, 0.34 * p, 0.036), arm(0.42 * p, 0.22 * p, 0.036),
+                            keel(-0.50 * p, 0.34 * p), keel(0.42 * p, 0.22 * p), knob, hindKeel},
                            b.blend(0.035));
   // The elbow's bearing surface, hollowed by the condyles above.
   const Shape bearing = ellipsoid(b.at(-0.045, 0.06, -0.02), Point(0.105, 0.16, 0.085) * b.length());
@@ -95,7 +98,8 @@ Shape radiusShape(const Bone& radius) {
                               {0.965, 0.80 * d, d, 0, 0, 0.2},
                               {1.0, 0.70 * d, 0.90 * d, 0, 0, 0.2}},
                              0.025);
-  const Shape line = b.ridge({{0.30, -0.55 * s, 0.75 * s}, {0.60, -0.6 * s, 0.8 * s}, {0.88, -0.5 * d, 0.55 * d}}, {0.012, 0.013, 0.016});
+  const Shape line = b.ridge({{0.30, -0.55 * s, 0.75 * s}, {0.60, -0.6 * s, 0.8 * s}, {0.88, -0.5 * d, 0.55 * d}},
+                             {0.012, 0.013, 0.016});
   const Shape tubercle = b.ridge({{0.10, 0.2 * p, -0.72 * p}, {0.20, 0.3 * s, -0.9 * s}}, {0.020, 0.012});
   return weathered(smoothUnion({shaft, line, tubercle}, b.blend(0.025)), b.blend(0.0007), b.blend(0.17));
 }
@@ -108,7 +112,12 @@ Shape carpalShape(const Bone& carpal) {
   Frame up = Frame::Identity();
   up.linear() << 0, 1, 0, 0, 0, 1, 1, 0, 0;  // x up, y cranial, z left
   up.translation() = middle;
-  const Shape disc = loft(up, {{-0.94 * h, 0.90 * l, 0.90 * w, 0, 0, 0.35}, {-0.2 * h, l, w, 0, 0, 0.3}, {0.5 * h, 0.96 * l, 0.95 * w, 0, 0, 0.25}, {h, 0.72 * l, 0.74 * w, 0, 0, 0.2}}, 0.55 * h);
+  const Shape disc = loft(up,
+                          {{-0.94 * h, 0.90 * l, 0.90 * w, 0, 0, 0.35},
+                           {-0.2 * h, l, w, 0, 0, 0.3},
+                           {0.5 * h, 0.96 * l, 0.95 * w, 0, 0, 0.25},
+                           {h, 0.72 * l, 0.74 * w, 0, 0, 0.2}},
+                          0.55 * h);
   const Shape dish = ellipsoid(middle + Point(0, 0, 1.25 * h), {0.62 * l, 0.62 * w, 0.5 * h});
   return weathered(smoothCut(disc, dish, 0.4 * h), 0.05 * h, 1.4 * h);
 }

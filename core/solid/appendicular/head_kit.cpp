@@ -42,8 +42,8 @@ Shape crown(const Point& root, const Point& outward, const Point& along, double 
                 {0.5 * size * row.width * neck, 0.5 * size * row.thickness * thick},
                 along};
   };
-  return tube({knot(-0.22, -0.02, 0.82, 1.0), knot(0.10, 0.0, 0.84, 1.05), knot(0.45, 0.04, 1.06, 1.0),
-               knot(0.75, 0.02, 0.94, 0.72), knot(1.0, -0.05, 0.40, 0.36)},
+  return tube({knot(-0.20, -0.02, 0.66, 0.9), knot(0.10, 0.0, 0.68, 1.05), knot(0.42, 0.04, 0.98, 1.0),
+               knot(0.70, 0.03, 0.98, 0.72), knot(0.90, -0.01, 0.66, 0.5), knot(1.0, -0.04, 0.30, 0.32)},
               along);
 }
 
@@ -77,8 +77,8 @@ bool isTall(const anatomy::Bone& skull) {
 }
 
 ToothArch upperArch(const anatomy::Bone& skull) {
-  if (isTall(skull)) return {0.945, 0.50, 0.74, 0.78, 0.06, -0.335};
-  return {0.950, 0.70, 0.66, 0.42, 0.05, -0.455};
+  if (isTall(skull)) return {0.945, 0.47, 0.76, 0.76, 0.07, -0.335};
+  return {0.950, 0.70, 0.68, 0.45, 0.05, -0.455};
 }
 
 ToothArch lowerArch(const anatomy::Bone& skull) {
@@ -90,7 +90,7 @@ ToothArch lowerArch(const anatomy::Bone& skull) {
   arch.back -= hinge.x() / head.length;
   arch.halfWidth -= isTall(skull) ? 0.10 : 0.06;
   // With the mouth closed the tips of both rows pass each other.
-  const double apart = upperTeeth(skull).frontLength + 0.35 * lowerTeeth(skull).frontLength;
+  const double apart = 1.08 * upperTeeth(skull).frontLength;
   arch.z -= (hinge.z() + apart) / head.height;
   arch.rise = isTall(skull) ? 0.05 : 0.02;
   return arch;
@@ -98,8 +98,8 @@ ToothArch lowerArch(const anatomy::Bone& skull) {
 
 ToothRow upperTeeth(const anatomy::Bone& skull) {
   const double l = skull.measures.value(Measure::Length);
-  if (isTall(skull)) return {13, 0.12, 1.38, 0.125 * l, 0.075 * l, 0.050 * l, 0.026 * l, 1, -1, 0.16};
-  return {11, 0.10, 1.02, 0.070 * l, 0.050 * l, 0.0165 * l, 0.015 * l, 0.15, -1, 0.40};
+  if (isTall(skull)) return {13, 0.06, 1.36, 0.122 * l, 0.070 * l, 0.043 * l, 0.028 * l, 1, -1, 0.16};
+  return {10, 0.007, 1.30, 0.072 * l, 0.050 * l, 0.0145 * l, 0.015 * l, 0.15, -1, 0.35};
 }
 
 ToothRow lowerTeeth(const anatomy::Bone& skull) {

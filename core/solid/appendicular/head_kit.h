@@ -29,11 +29,11 @@ Shape bar(const HeadRuler& head, const std::vector<BarKnot>& knots, const Point&
 /// The curve along which teeth stand, seen from above: from the tip of the snout round to the hind end of the row. The
 /// smaller `round`, the squarer the muzzle.
 struct ToothArch {
-  double front, back;      ///< shares of the skull's length
-  double halfWidth;        ///< share of the half width, at the hind end
-  double round;            ///< 1: half an ellipse
-  double rise = 0;         ///< of the row's hind end over its front, share of the height
-  double z = 0;            ///< height of the row at its front, share of the height
+  double front, back;  ///< shares of the skull's length
+  double halfWidth;    ///< share of the half width, at the hind end
+  double round;        ///< 1: half an ellipse
+  double rise = 0;     ///< of the row's hind end over its front, share of the height
+  double z = 0;        ///< height of the row at its front, share of the height
 
   /// `turn` in rad from 0 in front to pi/2 at the hind end.
   Point at(double turn) const;

@@ -14,7 +14,8 @@ Shape thighHead(const LongBone& b) {
   return smoothUnion({head, neck, corner}, b.blend(0.05));
 }
 
-/// Two condyles that bulge backwards, the inner one larger, with a groove between them behind and a shallow one in front.
+/// Two condyles that bulge backwards, the inner one larger, with a groove between them behind and a shallow one in
+/// front.
 Shape thighEnd(const LongBone& b) {
   const double w = b.distal() / 2;
   const Shape inner = b.lump({0.925, -0.030, -0.52 * w}, {0.075, 0.098, 0.52 * w});
@@ -37,9 +38,11 @@ Shape femurShape(const Bone& femur) {
                               {0.84, 0.062, 0.86 * d, -0.004, 0},
                               {0.95, 0.065, 0.90 * d, -0.010, 0}},
                              0.03);
-  const Shape trochanter = b.ridge({{0.41, -0.44 * s, -0.50 * s}, {0.48, -0.60 * s, -0.66 * s}, {0.55, -0.46 * s, -0.56 * s}},
-                                   {0.012, 0.021, 0.012});
-  const Shape bulge = b.ridge({{0.14, -0.005, 0.68 * p}, {0.26, 0.0, 1.14 * s}, {0.40, 0.0, 0.80 * s}}, {0.026, 0.026, 0.010});
+  const Shape trochanter =
+      b.ridge({{0.41, -0.44 * s, -0.50 * s}, {0.48, -0.60 * s, -0.66 * s}, {0.55, -0.46 * s, -0.56 * s}},
+              {0.012, 0.021, 0.012});
+  const Shape bulge =
+      b.ridge({{0.14, -0.005, 0.68 * p}, {0.26, 0.0, 1.14 * s}, {0.40, 0.0, 0.80 * s}}, {0.026, 0.026, 0.010});
   Shape bone = smoothUnion({shaft, thighHead(b), thighEnd(b), bulge}, b.blend(0.045));
   bone = smoothUnion(bone, trochanter, b.blend(0.022));
   const Shape behind = b.ridge({{0.80, -0.105, 0}, {0.90, -0.125, 0.0}, {1.01, -0.120, 0.0}}, {0.016, 0.040, 0.046});
@@ -91,7 +94,8 @@ Shape fibulaShape(const Bone& fibula) {
                               {1.0, 0.86 * d, 0.044, 0, -0.006}},
                              0.03);
   const Shape scar = b.ridge({{0.36, 0.01, 0.030}, {0.44, 0.004, 0.038}, {0.53, -0.004, 0.028}}, {0.014, 0.021, 0.012});
-  const Shape crest = b.ridge({{0.03, 0.80 * p, -0.006}, {0.10, 0.62 * p, -0.004}, {0.20, 0.9 * s, 0}}, {0.022, 0.020, 0.014});
+  const Shape crest =
+      b.ridge({{0.03, 0.80 * p, -0.006}, {0.10, 0.62 * p, -0.004}, {0.20, 0.9 * s, 0}}, {0.022, 0.020, 0.014});
   return weathered(smoothUnion({shaft, scar, crest}, b.blend(0.025)), b.blend(0.0007), b.blend(0.17));
 }
 

@@ -28,8 +28,8 @@ Point LongBone::at(double down, double cranial, double lateral) const {
 Shape LongBone::body(const std::vector<Slice>& slices, double endRound) const {
   std::vector<Station> stations;
   for (const Slice& s : slices)
-    stations.push_back({s.down * length_, s.depth * length_, s.width * length_, s.cranial * length_,
-                        -s.lateral * length_, s.square});
+    stations.push_back(
+        {s.down * length_, s.depth * length_, s.width * length_, s.cranial * length_, -s.lateral * length_, s.square});
   return loft(frame_, stations, endRound * length_);
 }
 

@@ -26,10 +26,11 @@ Shape iliumShape(const Bone& ilium, const Bone& femur) {
   const double l = ilium.measures.value(Measure::Length), h = ilium.measures.value(Measure::Height);
   const double r = headRadius(femur), socket = 1.13 * r;
   // Hind part and roof, then the front lobe, which flares outward.
-  const std::vector<Eigen::Vector2d> outline{
-      {0.16 * l, 0.25 * h}, {0.30 * l, 0.34 * h},  {0.34 * l, 0.60 * h},   {0.28 * l, 0.76 * h},  {0.12 * l, 0.82 * h},
-      {-0.06 * l, 0.78 * h}, {-0.22 * l, 0.66 * h}, {-0.36 * l, 0.48 * h}, {-0.435 * l, 0.32 * h}, {-0.43 * l, 0.22 * h},
-      {-0.34 * l, 0.17 * h}, {-0.22 * l, 0.13 * h}, {-0.13 * l, 0.08 * h}, {-0.02 * l, 0.20 * h}, {0.08 * l, 0.20 * h}};
+  const std::vector<Eigen::Vector2d> outline{{0.16 * l, 0.25 * h},  {0.30 * l, 0.34 * h},  {0.34 * l, 0.60 * h},
+                                             {0.28 * l, 0.76 * h},  {0.12 * l, 0.82 * h},  {-0.06 * l, 0.78 * h},
+                                             {-0.22 * l, 0.66 * h}, {-0.36 * l, 0.48 * h}, {-0.435 * l, 0.32 * h},
+                                             {-0.43 * l, 0.22 * h}, {-0.34 * l, 0.17 * h}, {-0.22 * l, 0.13 * h},
+                                             {-0.13 * l, 0.08 * h}, {-0.02 * l, 0.20 * h}, {0.08 * l, 0.20 * h}};
   const PlateForm form{0.042 * l, 0.020 * l, 0.10 * l, -0.10 / l, 0.30 / l};
   const Shape hind = plate(sideways(), outline, form);
   Frame flare = sideways(Point(0.16 * l, 0.004 * l, 0.44 * h));
@@ -42,7 +43,7 @@ Shape iliumShape(const Bone& ilium, const Bone& femur) {
   const Shape roof = rimArc(socket + 0.030 * l, 0.15, 2.85, 0.062 * l, 0.034 * l);
   const Shape pubic = tube({{Point(0.105 * l, 0.002 * l, 0.10 * h), {0.060 * l, 0.056 * l}, Point::Zero()},
                             {Point(0.150 * l, -0.004 * l, -0.03 * h), {0.060 * l, 0.048 * l}, Point::Zero()},
-                            {Point(0.180 * l, -0.012 * l, -0.16 * h), {0.066 * l, 0.054 * l}, Point::Zero()}},
+                            {Point(0.172 * l, -0.010 * l, -0.10 * h), {0.062 * l, 0.052 * l}, Point::Zero()}},
                            Point::UnitY());
   const Shape ischiadic = tube({{Point(-0.11 * l, 0, 0.12 * h), {0.050 * l, 0.040 * l}, Point::Zero()},
                                 {Point(-0.150 * l, -0.006 * l, 0.02 * h), {0.046 * l, 0.034 * l}, Point::Zero()}},
@@ -61,15 +62,21 @@ Shape iliumShape(const Bone& ilium, const Bone& femur) {
 Shape pubisShape(const Bone& pubis, const Bone& femur) {
   const LongBone b(pubis);
   const double p = b.proximal(), s = b.shaft() / 2, d = b.distal() / 2, socket = 1.13 * headRadius(femur) / b.length();
-  const auto section = [&](double down, double cranial, double lateral, double wide, double thick, const Point& across) {
-    return Knot{b.at(down, cranial, lateral), {wide * b.length(), thick * b.length()}, b.along(across.x(), across.y(), across.z())};
+  const auto section = [&](double down, double cranial, double lateral, double wide, double thick,
+                           const Point& across) {
+    return Knot{b.at(down, cranial, lateral),
+                {wide * b.length(), thick * b.length()},
+                b.along(across.x(), across.y(), across.z())};
   };
   const Point flat(0, 1, 0.25), turned(0, 0.75, -0.7), foot(0, 1, -0.25);
-  const Shape shaft = tube({section(0.20, 0.10, 0.0, 0.30 * p, 0.090, flat), section(0.34, 0.065, 0.0, 0.26 * p, 0.066, flat),
-                            section(0.52, 0.03, 0.0, 1.02 * s, 0.056, turned), section(0.72, 0.005, 0.0, s, 0.052, turned),
-                            section(0.88, 0.0, 0.0, 0.90 * d, 0.058, foot), section(0.965, 0.0, 0.0, 0.98 * d, 0.060, foot)},
-                           b.along(0, 1, 0));
-  const Shape iliac = tube({section(0.10, 0.165, 0.0, 0.085, 0.075, {0, 0, 1}), section(0.20, 0.14, 0.0, 0.080, 0.085, {0, 0, 1})}, b.along(0, 0, 1));
+  const Shape shaft =
+      tube({section(0.20, 0.10, 0.0, 0.30 * p, 0.090, flat), section(0.34, 0.065, 0.0, 0.26 * p, 0.066, flat),
+            section(0.52, 0.03, 0.0, 1.02 * s, 0.056, turned), section(0.72, 0.005, 0.0, s, 0.052, turned),
+            section(0.88, 0.0, 0.0, 0.90 * d, 0.058, foot), section(0.965, 0.0, 0.0, 0.98 * d, 0.060, foot)},
+           b.along(0, 1, 0));
+  const Shape iliac =
+      tube({section(0.10, 0.165, 0.0, 0.085, 0.075, {0, 0, 1}), section(0.20, 0.14, 0.0, 0.080, 0.085, {0, 0, 1})},
+           b.along(0, 0, 1));
   // The plate towards the ischium, with its hole, and the apron that meets its fellow in the mid-plane.
   const auto leafAt = [&](std::vector<Point> corners, double middle) {
     const Point origin = corners.front();
@@ -79,9 +86,12 @@ Shape pubisShape(const Bone& pubis, const Bone& femur) {
     for (const Point& corner : corners) outline.push_back((frame.inverse() * corner).head<2>());
     return plate(frame, outline, {middle * b.length(), 0.55 * middle * b.length(), 0.10 * b.length(), 0, 0});
   };
-  const Shape web = leafAt({b.at(0.17, -0.02, 0), b.at(0.30, 0.10, 0), b.at(0.62, 0.06, -0.05), b.at(0.56, -0.12, -0.06), b.at(0.40, -0.20, -0.05),
-                            b.at(0.22, -0.19, -0.015)}, 0.055);
-  const Shape apron = leafAt({b.at(0.48, 0.02, 0.0), b.at(0.92, 0.02, 0.0), b.at(0.95, -0.03, -0.05), b.at(0.80, -0.10, -0.14), b.at(0.60, -0.12, -0.12)}, 0.05);
+  const Shape web = leafAt({b.at(0.17, -0.02, 0), b.at(0.30, 0.10, 0), b.at(0.62, 0.06, -0.05),
+                            b.at(0.56, -0.12, -0.06), b.at(0.40, -0.20, -0.05), b.at(0.22, -0.19, -0.015)},
+                           0.055);
+  const Shape apron = leafAt({b.at(0.48, 0.02, 0.0), b.at(0.92, 0.02, 0.0), b.at(0.95, -0.03, -0.05),
+                              b.at(0.80, -0.10, -0.14), b.at(0.60, -0.12, -0.12)},
+                             0.05);
   Shape bone = smoothUnion({shaft, iliac, web, apron}, b.blend(0.06));
   const Shape foramen = roundCone(b.at(0.34, -0.075, 0.3), b.at(0.34, -0.075, -0.3), b.blend(0.036), b.blend(0.036));
   bone = smoothCut(bone, foramen, b.blend(0.02));
@@ -92,17 +102,23 @@ Shape pubisShape(const Bone& pubis, const Bone& femur) {
 Shape ischiumShape(const Bone& ischium, const Bone& femur) {
   const LongBone b(ischium);
   const double p = b.proximal(), s = b.shaft() / 2, d = b.distal() / 2, socket = 1.13 * headRadius(femur) / b.length();
-  const auto section = [&](double down, double cranial, double lateral, double wide, double thick, const Point& across) {
-    return Knot{b.at(down, cranial, lateral), {wide * b.length(), thick * b.length()}, b.along(across.x(), across.y(), across.z())};
+  const auto section = [&](double down, double cranial, double lateral, double wide, double thick,
+                           const Point& across) {
+    return Knot{b.at(down, cranial, lateral),
+                {wide * b.length(), thick * b.length()},
+                b.along(across.x(), across.y(), across.z())};
   };
   const Point flat(0, 1, 0.2), turned(0, 0.5, -0.86);
-  const Shape shaft = tube({section(0.19, -0.05, 0.0, 0.26 * p, 0.056, flat), section(0.32, -0.03, 0.0, 0.22 * p, 0.050, flat),
-                            section(0.50, 0.0, 0.0, 1.08 * s, 0.042, turned), section(0.74, 0.005, 0.0, s, 0.036, turned),
-                            section(0.90, 0.0, 0.0, 0.92 * d, 0.040, turned), section(0.965, 0.0, 0.0, d, 0.042, turned)},
-                           b.along(0, 1, 0));
-  const Shape iliac = tube({section(0.085, -0.155, 0.0, 0.070, 0.055, {0, 0, 1}), section(0.18, -0.12, 0.0, 0.062, 0.060, {0, 0, 1})}, b.along(0, 0, 1));
-  const std::vector<Point> corners{b.at(0.16, 0.02, 0), b.at(0.30, -0.06, 0), b.at(0.56, -0.02, -0.03), b.at(0.46, 0.09, -0.05),
-                                   b.at(0.36, 0.20, -0.05), b.at(0.20, 0.22, -0.02)};
+  const Shape shaft =
+      tube({section(0.19, -0.05, 0.0, 0.26 * p, 0.056, flat), section(0.32, -0.03, 0.0, 0.22 * p, 0.050, flat),
+            section(0.50, 0.0, 0.0, 1.08 * s, 0.042, turned), section(0.74, 0.005, 0.0, s, 0.036, turned),
+            section(0.90, 0.0, 0.0, 0.92 * d, 0.040, turned), section(0.965, 0.0, 0.0, d, 0.042, turned)},
+           b.along(0, 1, 0));
+  const Shape iliac =
+      tube({section(0.085, -0.155, 0.0, 0.070, 0.055, {0, 0, 1}), section(0.18, -0.12, 0.0, 0.062, 0.060, {0, 0, 1})},
+           b.along(0, 0, 1));
+  const std::vector<Point> corners{b.at(0.16, 0.02, 0),     b.at(0.30, -0.06, 0),    b.at(0.56, -0.02, -0.03),
+                                   b.at(0.46, 0.09, -0.05), b.at(0.36, 0.20, -0.05), b.at(0.20, 0.22, -0.02)};
   const Point normal = (corners[1] - corners[0]).cross(corners[2] - corners[0]).normalized();
   const Frame frame = frameOn(corners[0], normal, corners[1] - corners[0]);
   std::vector<Eigen::Vector2d> outline;
