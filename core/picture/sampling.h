@@ -17,7 +17,7 @@ class PixelSequence {
   /// `first` is the index of the first point.
   PixelSequence(std::uint32_t x, std::uint32_t y, Stream use, std::uint32_t first) : index_(first) {
     const auto stream = static_cast<std::uint32_t>(use);
-    if (use == Stream::Place) step_ = {3679390609u, 3152041522u};
+    if (use == Stream::Place) step_ = {1779033703u, 3144134277u};
     const std::uint32_t h = mix(x + mix(y + mix(stream)));
     offset_ = {unit(h), unit(mix(h + 0x9e3779b9u))};
   }
@@ -39,7 +39,7 @@ class PixelSequence {
 
   std::uint32_t index_;
   /// The recurrence's steps as 0.32 fixed point, so that wrapping is exact: 1 / plastic number and its square. Places
-  /// are paired with directions, so they step by other irrationals (powers of the root of x^5 = x + 1).
+  /// are paired with directions, so they step by other irrationals, the square roots of 2 and 3.
   std::array<std::uint32_t, 2> step_{3242174889u, 2447445414u};
   Eigen::Vector2f offset_;
 };
