@@ -7,8 +7,37 @@ namespace zyga::solid {
 
 using anatomy::BoneKind;
 
+namespace {
+
+Shape leftOrMidline(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
+  switch (specimen[bone].name.kind) {
+    case BoneKind::Cervical:
+      if (specimen[bone].name.number == 1) return atlasShape(specimen, bone);
+      if (specimen[bone].name.number == 2) return axisShape(specimen, bone);
+      return cervicalShape(specimen, bone);
+    case BoneKind::Dorsal:
+      return dorsalShape(specimen, bone);
+    case BoneKind::Sacral:
+      return sacralShape(specimen, bone);
+    case BoneKind::Caudal:
+      return caudalShape(specimen, bone);
+    case BoneKind::CervicalRib:
+      return {};  // grown into its vertebra
+    case BoneKind::DorsalRib:
+      return dorsalRibShape(specimen, bone);
+    case BoneKind::Chevron:
+      return chevronShape(specimen, bone);
+    default:
+      return appendicularShape(specimen, bone);
+  }
+}
+
+}  // namespace
+
 Shape shapeOf(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
-  return cervicalShape(specimen, bone);
+  if (specimen[bone].fusedInto) return {};
+  if (specimen[bone].name.side != anatomy::Side::Right) return leftOrMidline(specimen, bone);
+  return mirrored(leftOrMidline(mirroredSpecimen(specimen), bone));
 }
 
 }  // namespace zyga::solid

@@ -5,8 +5,12 @@
 
 namespace zyga::solid {
 
-/// The solid of one bone in its own frame. A right bone is the mirror image of what its own measures and landmarks
-/// give on the left. Throws std::out_of_range when a landmark or measure the bone needs is missing.
+/// The solid of one bone in its own frame; no solid for a bone that has grown into another. A right bone is the mirror
+/// image of the left bone that its own measures and landmarks give. Throws std::out_of_range when a landmark or measure
+/// the bone needs is missing.
 Shape shapeOf(const anatomy::Specimen& specimen, anatomy::BoneIndex bone);
+
+/// The animal seen in a mirror across y = 0: what was right is left. Bones and joints keep their places in the lists.
+anatomy::Specimen mirroredSpecimen(const anatomy::Specimen& specimen);
 
 }  // namespace zyga::solid

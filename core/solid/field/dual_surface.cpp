@@ -1,5 +1,7 @@
 #include "core/solid/field/dual_surface.h"
 
+#include <stdexcept>
+
 namespace zyga::solid {
 
 namespace {
@@ -155,6 +157,7 @@ class Builder {
 
   std::uint32_t vertexAt(const Cell& cell, int edge) const {
     const CornerGrid::Block* block = grid_.blockOf(cell);
+    if (!block) throw std::logic_error("a solid reaches beyond its own bounds");
     const std::size_t offset = CornerGrid::offsetIn(*block, cell);
     const int sheet = sheets(patterns_[block->number][offset]).of[static_cast<std::size_t>(edge)];
     return static_cast<std::uint32_t>(block->vertex[offset] + sheet);

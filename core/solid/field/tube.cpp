@@ -108,7 +108,6 @@ struct Piece {
     const float s0 = (p - a).dot(tangentA), s1 = (p - b).dot(tangentB);
     const float span = s0 - s1;
     float t = span > 1e-9f ? s0 / span : (s0 > 0 ? 1.0f : 0.0f);
-    const float beyond = t < 0 ? s0 : t > 1 ? s1 : 0.0f;
     t = std::clamp(t, 0.0f, 1.0f);
     const Vec tangent = mix(tangentA, tangentB, t), wide = mix(wideA, wideB, t), q = p - centre(t);
     const float along = q.dot(tangent) / std::sqrt(tangent.dot(tangent));
@@ -116,7 +115,7 @@ struct Piece {
     const float v = std::sqrt(std::max(q.dot(q) - along * along - u * u, 0.0f));
     const float halfWide = halfWideA + (halfWideB - halfWideA) * t,
                 halfThick = halfThickA + (halfThickB - halfThickA) * t;
-    return steep * ellipsoidDistance(beyond, v, u, std::min(halfWide, halfThick), halfThick, halfWide);
+    return steep * ellipsoidDistance(along, v, u, std::min(halfWide, halfThick), halfThick, halfWide);
   }
 };
 

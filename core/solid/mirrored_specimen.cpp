@@ -1,0 +1,57 @@
+#include "core/solid/axial/vertebra.h"
+#include "core/solid/bone_shape.h"
+
+namespace zyga::solid {
+
+using anatomy::Bone;
+using anatomy::FacetRole;
+
+namespace {
+
+// Subtracting leaves a plain zero where the sign would only be changed.
+Point flipped(const Point& p) { return {p.x(), 0.0 - p.y(), p.z()}; }
+
+std::string otherSide(const std::string& name) {
+  if (name.ends_with(".L")) return name.substr(0, name.size() - 1) + "R";
+  if (name.ends_with(".R")) return name.substr(0, name.size() - 1) + "L";
+  return name;
+}
+
+FacetRole otherSide(FacetRole role) {
+  switch (role) {
+    case FacetRole::PrezygLeft:
+      return FacetRole::PrezygRight;
+    case FacetRole::PrezygRight:
+      return FacetRole::PrezygLeft;
+    case FacetRole::PostzygLeft:
+      return FacetRole::PostzygRight;
+    default:
+      return FacetRole::PostzygLeft;
+  }
+}
+
+void mirrorBone(Bone& bone) {
+  bone.name = anatomy::mirrored(bone.name);
+  bone.id = anatomy::toId(bone.name);
+  decltype(bone.landmarks) landmarks;
+  for (const auto& [name, place] : bone.landmarks) landmarks[otherSide(name)] = flipped(place);
+  bone.landmarks = std::move(landmarks);
+  for (anatomy::Facet& facet : bone.facets) {
+    facet = mirrored(facet);
+    facet.role = otherSide(facet.role);
+  }
+}
+
+}  // namespace
+
+anatomy::Specimen mirroredSpecimen(const anatomy::Specimen& specimen) {
+  anatomy::Specimen out = specimen;
+  for (Bone& bone : out.bones) mirrorBone(bone);
+  for (anatomy::Joint& joint : out.joints) {
+    joint.centreProximal = flipped(joint.centreProximal);
+    joint.centreDistal = flipped(joint.centreDistal);
+  }
+  return out;
+}
+
+}  // namespace zyga::solid
