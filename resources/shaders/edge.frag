@@ -17,9 +17,8 @@ uniform vec3 ghost;
 uniform vec2 hasMask;      // chosen or under the pointer; compared pose
 uniform float pixelScale;
 
-float away(ivec2 at) {
-  float d = texelFetch(depth, at, 0).r;
-  if (perspective < 0.5) return mix(clipRange.x, clipRange.y, d);
+vec4 away(vec4 d) {
+  if (perspective < 0.5) return mix(vec4(clipRange.x), vec4(clipRange.y), d);
   return clipRange.x * clipRange.y / (clipRange.y - d * (clipRange.y - clipRange.x));
 }
 
@@ -31,10 +30,11 @@ float edge(ivec2 at) {
   vec4 around = vec4(texelFetch(depth, l, 0).r, texelFetch(depth, r, 0).r, texelFetch(depth, d, 0).r,
                      texelFetch(depth, u, 0).r);
   if (min(here, min(min(around.x, around.y), min(around.z, around.w))) >= 1.0) return 0.0;
-  float c = away(at);
+  float c = away(vec4(here)).x;
+  vec4 a = away(around);
   float pixel = perspective < 0.5 ? metresPerPixel : lensFactor * c;
   // Second differences: a steep but flat face is no edge.
-  float bend = max(abs(away(l) + away(r) - 2.0 * c), abs(away(d) + away(u) - 2.0 * c));
+  float bend = max(abs(a.x + a.y - 2.0 * c), abs(a.z + a.w - 2.0 * c));
   float step_ = smoothstep(6.0, 22.0, bend / pixel);
   vec4 s = texelFetch(shape, at, 0);
   vec4 sl = texelFetch(shape, l, 0), sr = texelFetch(shape, r, 0);

@@ -21,13 +21,17 @@ std::array<Eigen::Vector3d, 8> corners(const Eigen::AlignedBox3d& box) {
   return out;
 }
 
-// The box on screen in pixels.
-Eigen::AlignedBox2d onScreen(const Camera& camera, const Eigen::AlignedBox3d& box) {
-  Eigen::AlignedBox2d out;
-  for (const auto& corner : corners(box))
-    if (const auto at = camera.project(corner)) out.extend(*at);
-  return out;
-}
+// The middle and the half height of a field of view that just holds the points (a, z): |a - middle| <= half - k z,
+// where z counts towards the eye and k is the growth of the field per metre (0 without perspective).
+struct Fit {
+  double most = -1e300, least = 1e300;
+  void add(double a, double kz) {
+    most = std::max(most, a + kz);
+    least = std::min(least, a - kz);
+  }
+  double middle() const { return 0.5 * (most + least); }
+  double half() const { return 0.5 * (most - least); }
+};
 
 }  // namespace
 
@@ -126,17 +130,18 @@ void Camera::turnTo(picture::StandardView view) {
 
 void Camera::frame(const Eigen::AlignedBox3d& box, double margin) {
   if (box.isEmpty()) return;
-  target = box.center();
-  viewHeight = std::clamp(2 * box.diagonal().norm(), kLeastHeight, kMostHeight);
-  const Eigen::Vector2d room = size * (1 - 2 * margin);
-  // Without perspective the first round is exact; with it, a few settle to a fraction of a pixel.
-  for (int i = 0; i < (perspective ? 12 : 2); ++i) {
-    const Eigen::AlignedBox2d seen = onScreen(*this, box);
-    const Eigen::Vector2d off = seen.center() - 0.5 * size;
-    target += metresPerPixel() * (off.x() * right() - off.y() * up());
-    const Eigen::Vector2d share = seen.sizes().cwiseQuotient(room);
-    viewHeight = std::clamp(viewHeight * std::max(share.maxCoeff(), 1e-4), kLeastHeight, kMostHeight);
+  // Half the field of view per metre of distance, the margins taken off.
+  const double room = 1 - 2 * margin;
+  const double kUp = perspective ? room * std::tan(0.5 * fieldOfView()) : 0, kRight = kUp * aspect();
+  Fit across, upward;
+  for (const auto& corner : corners(box)) {
+    const Eigen::Vector3d d = corner - box.center();
+    across.add(d.dot(right()), kRight * d.dot(back()));
+    upward.add(d.dot(up()), kUp * d.dot(back()));
   }
+  const double half = std::max(upward.half(), across.half() / aspect()) / room;
+  target = box.center() + across.middle() * right() + upward.middle() * up();
+  viewHeight = std::clamp(2 * half, kLeastHeight, kMostHeight);
 }
 
 ClipRange clipRange(const Camera& camera, const Eigen::AlignedBox3d& box) {
@@ -179,13 +184,14 @@ Eigen::Matrix4d clipOfWorld(const Camera& camera, const ClipRange& range) {
 }
 
 Camera between(const Camera& a, const Camera& b, double t) {
+  if (t >= 1) return b;
   Camera c = b;
   c.azimuth = a.azimuth + t * std::remainder(b.azimuth - a.azimuth, 2 * kPi);
   c.elevation = a.elevation + t * (b.elevation - a.elevation);
   c.target = a.target + t * (b.target - a.target);
   c.viewHeight = a.viewHeight * std::pow(b.viewHeight / a.viewHeight, t);
   c.lens = a.lens + t * (b.lens - a.lens);
-  if (t < 1 && a.perspective != b.perspective) {
+  if (a.perspective != b.perspective) {
     // Without perspective is what a very long lens shows: the change glides instead of jumping.
     const double from = a.perspective ? a.lens : kLongLens, to = b.perspective ? b.lens : kLongLens;
     c.perspective = true;

@@ -1,11 +1,43 @@
 #include "ui/viewport/edge_pass.h"
 
-#include <cmath>
+#include "ui/viewport/screen_tiles.h"
 
 namespace zyga::ui {
+namespace {
+
+// Where a bone may show, pixels of the window; all of it for a bone that reaches behind the eye.
+void addBone(ScreenTiles& tiles, const SceneBone& bone, const Eigen::AlignedBox3f& box, const Camera& camera,
+             double pixelRatio) {
+  Eigen::AlignedBox2d seen;
+  for (int i = 0; i < 8; ++i) {
+    const Eigen::Vector3f p_B = box.corner(static_cast<Eigen::AlignedBox3f::CornerType>(i));
+    const auto at = camera.project((bone.X_WB * p_B.homogeneous()).head<3>().cast<double>());
+    if (!at) return tiles.addAll();
+    seen.extend(pixelRatio * *at);
+  }
+  tiles.add(seen);
+}
+
+ScreenTiles tilesOf(const Scene& scene, const FrameView& view, const MeshStore& meshes, QSize size) {
+  ScreenTiles tiles(size);
+  const double pixelRatio = size.height() / view.camera.size.y();
+  for (const auto* bones : {&scene.bones, &scene.ghost})
+    for (const SceneBone& bone : *bones) {
+      if (!meshes.has(bone.bone)) continue;
+      const auto& sphere = meshes.sphere(bone.bone);
+      const Eigen::Vector3d centre = (bone.X_WB * sphere.p_BCentre.homogeneous()).head<3>().cast<double>();
+      if (view.sees(centre, sphere.radius)) addBone(tiles, bone, sphere.box, view.camera, pixelRatio);
+    }
+  return tiles;
+}
+
+}  // namespace
 
 EdgePass::EdgePass(Gl& gl)
-    : gl_(gl), maskProgram_(gl, "mask.vert", "mask.frag"), edgeProgram_(gl, "screen.vert", "edge.frag"), screen_(gl) {}
+    : gl_(gl),
+      maskProgram_(gl, "mask.vert", "mask.frag"),
+      edgeProgram_(gl, "tiles.vert", "edge.frag"),
+      rectangles_(gl) {}
 
 void EdgePass::drawOne(const SceneBone& bone, const FrameView& view, MeshStore& meshes, const Eigen::Vector4f& mask) {
   if (!meshes.has(bone.bone)) return;
@@ -44,7 +76,7 @@ void EdgePass::drawMask(const Scene& scene, const FrameView& view, MeshStore& me
   gl_.glDisable(GL_BLEND);
 }
 
-void EdgePass::draw(const Framebuffer& scene, const FrameView& view, const Theme& theme) {
+void EdgePass::setFrame(const Framebuffer& picture, const FrameView& view, const Theme& theme) {
   const bool dark = theme.scheme == Scheme::Dark;
   const Camera& c = view.camera;
   const double perTargetPixel = c.metresPerPixel() / view.pixelScale;
@@ -54,9 +86,9 @@ void EdgePass::draw(const Framebuffer& scene, const FrameView& view, const Theme
   edgeProgram_.set("depth", 2);
   edgeProgram_.set("mask", 3);
   bindTexture(gl_, 3, mask_->colour(0));
-  bindTexture(gl_, 2, scene.depth());
-  bindTexture(gl_, 1, scene.colour(1));
-  bindTexture(gl_, 0, scene.colour(0));
+  bindTexture(gl_, 2, picture.depth());
+  bindTexture(gl_, 1, picture.colour(1));
+  bindTexture(gl_, 0, picture.colour(0));
   edgeProgram_.set("clipRange",
                    Eigen::Vector2f(static_cast<float>(view.range.nearest), static_cast<float>(view.range.farthest)));
   edgeProgram_.set("perspective", c.perspective ? 1.0f : 0.0f);
@@ -69,9 +101,22 @@ void EdgePass::draw(const Framebuffer& scene, const FrameView& view, const Theme
   edgeProgram_.set("ghost", screenColour(theme.muted));
   edgeProgram_.set("hasMask", Eigen::Vector2f(choice_ ? 1.0f : 0.0f, ghost_ ? 1.0f : 0.0f));
   edgeProgram_.set("pixelScale", view.pixelScale);
+}
+
+void EdgePass::draw(Framebuffer& picture, const Scene& scene, const FrameView& view, const MeshStore& meshes,
+                    const Theme& theme, GLuint target, QSize size) {
+  // Beside the bones the picture is finished as it is.
+  picture.copyTo(target, size);
+  gl_.glBindFramebuffer(GL_FRAMEBUFFER, target);
+  gl_.glViewport(0, 0, size.width(), size.height());
+  gl_.glColorMask(GL_FALSE, GL_FALSE, GL_FALSE, GL_TRUE);
+  gl_.glClearColor(0, 0, 0, 1);
+  gl_.glClear(GL_COLOR_BUFFER_BIT);
+  gl_.glColorMask(GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
   gl_.glDisable(GL_DEPTH_TEST);
   gl_.glDisable(GL_BLEND);
-  screen_.draw();
+  setFrame(picture, view, theme);
+  rectangles_.draw(tilesOf(scene, view, meshes, size).rectangles());
 }
 
 }  // namespace zyga::ui

@@ -16,15 +16,17 @@ class EdgePass {
 
   /// Draws the silhouettes that get outlines, into a target of their own; call before drawing.
   void drawMask(const Scene& scene, const FrameView& view, MeshStore& meshes, QSize size);
-  /// Into the target that is bound, over its whole viewport. `scene` has colour, shape and depth.
-  void draw(const Framebuffer& scene, const FrameView& view, const Theme& theme);
+  /// Into `target`, over all of it. `picture` has colour, shape and depth.
+  void draw(Framebuffer& picture, const Scene& scene, const FrameView& view, const MeshStore& meshes,
+            const Theme& theme, GLuint target, QSize size);
 
  private:
+  void setFrame(const Framebuffer& picture, const FrameView& view, const Theme& theme);
   void drawOne(const SceneBone& bone, const FrameView& view, MeshStore& meshes, const Eigen::Vector4f& mask);
 
   Gl& gl_;
   Program maskProgram_, edgeProgram_;
-  ScreenTriangle screen_;
+  ScreenRectangles rectangles_;
   std::unique_ptr<Framebuffer> mask_;
   bool choice_ = false, ghost_ = false;
 };

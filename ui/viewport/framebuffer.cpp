@@ -93,4 +93,12 @@ void Framebuffer::resolveInto(Framebuffer& other) {
   }
 }
 
+void Framebuffer::copyTo(GLuint target, QSize size) {
+  gl_.glBindFramebuffer(GL_READ_FRAMEBUFFER, id_);
+  gl_.glBindFramebuffer(GL_DRAW_FRAMEBUFFER, target);
+  gl_.glReadBuffer(GL_COLOR_ATTACHMENT0);
+  gl_.glBlitFramebuffer(0, 0, size_.width(), size_.height(), 0, 0, size.width(), size.height(), GL_COLOR_BUFFER_BIT,
+                        size == size_ ? GL_NEAREST : GL_LINEAR);
+}
+
 }  // namespace zyga::ui

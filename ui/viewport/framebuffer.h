@@ -21,6 +21,8 @@ class Framebuffer {
   /// Draws go here from now on, to all colour planes, over the whole size.
   void bind();
   void resolveInto(Framebuffer& other);
+  /// Copies the first colour plane onto all of another target, stretched to its size.
+  void copyTo(GLuint target, QSize size);
   QSize size() const { return size_; }
   int samples() const { return samples_; }
   GLuint colour(std::size_t i) const { return planes_[i]; }

@@ -48,6 +48,36 @@ void ScreenTriangle::draw() {
   gl_.glBindVertexArray(0);
 }
 
+ScreenRectangles::ScreenRectangles(Gl& gl) : gl_(gl) {
+  gl_.glGenVertexArrays(1, &array_);
+  gl_.glBindVertexArray(array_);
+  gl_.glGenBuffers(1, &corners_);
+  gl_.glBindBuffer(GL_ARRAY_BUFFER, corners_);
+  gl_.glEnableVertexAttribArray(0);
+  gl_.glVertexAttribPointer(0, 2, GL_FLOAT, GL_FALSE, 0, nullptr);
+  gl_.glBindVertexArray(0);
+}
+
+ScreenRectangles::~ScreenRectangles() {
+  gl_.glDeleteBuffers(1, &corners_);
+  gl_.glDeleteVertexArrays(1, &array_);
+}
+
+void ScreenRectangles::draw(const std::vector<Eigen::AlignedBox2f>& rectangles) {
+  std::vector<Eigen::Vector2f> corners;
+  corners.reserve(6 * rectangles.size());
+  for (const auto& r : rectangles) {
+    const Eigen::Vector2f a = r.min(), c = r.max(), b(c.x(), a.y()), d(a.x(), c.y());
+    corners.insert(corners.end(), {a, b, c, a, c, d});
+  }
+  gl_.glBindVertexArray(array_);
+  gl_.glBindBuffer(GL_ARRAY_BUFFER, corners_);
+  gl_.glBufferData(GL_ARRAY_BUFFER, static_cast<GLsizeiptr>(corners.size() * sizeof(Eigen::Vector2f)), corners.data(),
+                   GL_STREAM_DRAW);
+  gl_.glDrawArrays(GL_TRIANGLES, 0, static_cast<GLsizei>(corners.size()));
+  gl_.glBindVertexArray(0);
+}
+
 void bindTexture(Gl& gl, int unit, GLuint texture) {
   gl.glActiveTexture(static_cast<GLenum>(GL_TEXTURE0 + unit));
   gl.glBindTexture(GL_TEXTURE_2D, texture);

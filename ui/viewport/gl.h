@@ -1,12 +1,13 @@
 #pragma once
 
-#include <Eigen/Core>
+#include <Eigen/Geometry>
 #include <QColor>
 #include <QOpenGLFunctions_3_3_Core>
 #include <QOpenGLShaderProgram>
 #include <memory>
 #include <string>
 #include <unordered_map>
+#include <vector>
 
 namespace zyga::ui {
 
@@ -48,6 +49,20 @@ class ScreenTriangle {
  private:
   Gl& gl_;
   GLuint array_ = 0;
+};
+
+/// Rectangles of the target (tiles.vert), each given by its corners as parts of the target from 0 to 1.
+class ScreenRectangles {
+ public:
+  explicit ScreenRectangles(Gl& gl);
+  ~ScreenRectangles();
+  ScreenRectangles(const ScreenRectangles&) = delete;
+  ScreenRectangles& operator=(const ScreenRectangles&) = delete;
+  void draw(const std::vector<Eigen::AlignedBox2f>& rectangles);
+
+ private:
+  Gl& gl_;
+  GLuint array_ = 0, corners_ = 0;
 };
 
 void bindTexture(Gl& gl, int unit, GLuint texture);

@@ -24,7 +24,7 @@ MeshStore::Sphere sphereAround(const solid::TriangleMesh& mesh) {
   for (const auto& p : mesh.positions) box.extend(p);
   float radius = 0;
   for (const auto& p : mesh.positions) radius = std::max(radius, (p - box.center()).norm());
-  return {box.center(), radius};
+  return {box.center(), radius, box};
 }
 
 }  // namespace
@@ -32,8 +32,7 @@ MeshStore::Sphere sphereAround(const solid::TriangleMesh& mesh) {
 void MeshStore::setMeshes(const files::BoneMeshes& meshes) {
   ++revision_;
   waiting_.clear();
-  bones_.clear();
-  bones_.resize(meshes.size());
+  bones_ = std::vector<BoneLevels>(meshes.size());
   for (std::size_t b = 0; b < meshes.size(); ++b) {
     if (!meshes[b] || meshes[b]->levels.empty() || meshes[b]->levels.back().empty()) continue;
     BoneLevels& bone = bones_[b];

@@ -24,9 +24,11 @@ class MeshStore {
   /// Counts up whenever there is something new to draw.
   std::uint64_t revision() const { return revision_; }
 
+  /// What a bone takes up, in its own frame, m: a sphere and a box around the same centre.
   struct Sphere {
     Eigen::Vector3f p_BCentre = Eigen::Vector3f::Zero();
-    float radius = 0;  ///< m
+    float radius = 0;
+    Eigen::AlignedBox3f box;
   };
   bool has(anatomy::BoneIndex bone) const;
   const Sphere& sphere(anatomy::BoneIndex bone) const { return bones_[bone.value].sphere; }

@@ -157,9 +157,7 @@ void Renderer::paint(const FrameRequest& request, GLuint target) {
   Framebuffer& shown = shownFine_ ? *fine_ : *coarse_;
   const FrameView view = viewOf(request, shownScale_, shownFine_ ? kFineEdge : kMovingEdge);
   edges_.drawMask(*request.scene, view, meshes_, shown.size());
-  gl_.glBindFramebuffer(GL_FRAMEBUFFER, target);
-  gl_.glViewport(0, 0, request.pixels.width(), request.pixels.height());
-  edges_.draw(shown, view, request.theme);
+  edges_.draw(shown, *request.scene, view, meshes_, request.theme, target, request.pixels);
 }
 
 }  // namespace zyga::ui

@@ -103,9 +103,9 @@ void Viewport::refreshScene() {
 
 void Viewport::initializeGL() {
   connect(context(), &QOpenGLContext::aboutToBeDestroyed, this, &Viewport::freeGl, Qt::UniqueConnection);
-  gl_.reset(QOpenGLVersionFunctionsFactory::get<Gl>(context()));
-  if (!gl_ || !gl_->initializeOpenGLFunctions()) {
-    gl_.reset();
+  gl_ = QOpenGLVersionFunctionsFactory::get<Gl>(context());
+  if (gl_ == nullptr || !gl_->initializeOpenGLFunctions()) {
+    gl_ = nullptr;
     failure_ = tr("This display offers no OpenGL 3.3. A newer graphics driver, or Mesa's software one, is needed.");
     return;
   }
@@ -122,7 +122,7 @@ void Viewport::freeGl() {
   if (!renderer_) return;
   makeCurrent();
   renderer_.reset();
-  gl_.reset();
+  gl_ = nullptr;
   doneCurrent();
 }
 

@@ -93,7 +93,7 @@ class Viewport : public QOpenGLWidget {
   Scene scene_;
   std::vector<Eigen::AlignedBox3d> boxes_;
   std::vector<Sticks> sticks_;
-  std::unique_ptr<Gl> gl_;
+  Gl* gl_ = nullptr;  // the context owns it
   std::unique_ptr<Renderer> renderer_;
   QString failure_;  // why there is no picture
   bool sceneStale_ = true;
