@@ -45,14 +45,14 @@ TEST(PixelSequence, IsMoreEvenThanChance) {
   std::mt19937 random(1);
   std::uniform_real_distribution<float> u(0, 1);
   std::vector<Vector2f> chance;
-  for (int i = 0; i < 128; ++i) {
+  for (int i = 0; i < 512; ++i) {
     const float x = u(random);
     chance.emplace_back(x, u(random));
   }
   for (const Stream use : {Stream::Fill, Stream::Key, Stream::Place})
     for (std::uint32_t x = 0; x < 8; ++x) {
-      EXPECT_LT(discrepancy(points({x, 3, use, 0}, 128)), 0.045);
-      EXPECT_LT(discrepancy(points({x, 3, use, 0}, 128)), 0.7 * discrepancy(chance));
+      EXPECT_LT(discrepancy(points({x, 3, use, 0}, 512)), 0.02);
+      EXPECT_LT(discrepancy(points({x, 3, use, 0}, 512)), 0.7 * discrepancy(chance));
     }
 }
 
