@@ -5,6 +5,7 @@
 #include <QDockWidget>
 #include <QFileInfo>
 #include <QMimeData>
+#include <QScreen>
 #include <QSettings>
 #include <QStatusBar>
 #include <QVBoxLayout>
@@ -13,6 +14,7 @@
 #include "app/window/file_flow.h"
 #include "app/window/message_bar.h"
 #include "app/window/output_flow.h"
+#include "app/window/panel_title.h"
 #include "app/window/recent_files.h"
 #include "app/window/samples.h"
 #include "ui/panels/assumptions_panel.h"
@@ -31,9 +33,15 @@ namespace {
 
 constexpr char kGeometryKey[] = "window/geometry";
 constexpr char kStateKey[] = "window/state";
+constexpr char kFoldedKey[] = "window/folded";
 constexpr char kLastKey[] = "files/last";
 /// Layouts of an older arrangement of docks are not restored.
 constexpr int kStateVersion = 1;
+constexpr int kTallScreen = 1000;  // px
+
+enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings };
+
+PanelTitle* title(const QDockWidget& dock) { return qobject_cast<PanelTitle*>(dock.titleBarWidget()); }
 
 QString droppedFile(const QMimeData& data) {
   for (const QUrl& url : data.urls()) {
@@ -96,6 +104,7 @@ QDockWidget* MainWindow::createDock(const QString& name, const QString& title, Q
   content->setProperty("role", "panel");
   content->setAttribute(Qt::WA_StyledBackground);
   dock->setWidget(content);
+  dock->setTitleBarWidget(new PanelTitle(*dock));
   addDockWidget(area, dock);
   docks_ += dock;
   panes_ += content;
@@ -155,7 +164,9 @@ void MainWindow::connectParts() {
   connect(&sculpt_, &SculptJob::failed, messages_, [this](const QString& text) { messages_->warn(text); });
   connect(&autosave_, &Autosave::failed, messages_, [this](const QString& text) { messages_->warn(text); });
   connect(&document_, &Document::changed, this, [this](Changes what) {
-    if (what & (Changes(Change::Meshes) | Change::Selection)) updateActions();
+    if (what & Change::Meshes) updateActions();
+    if (what & Change::Assumptions)
+      title(*docks_[kAssumptions])->setSummary(assumptionsInShort(document_.assumptions()));
   });
   connect(&document_.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::updateTitle);
   connect(files_, &FileFlow::opened, this, [this] {
@@ -192,17 +203,34 @@ bool MainWindow::settled() const {
   return document_.hasProject() && !files_->busy() && !sculpt_.busy() && !output_->busy() && viewport_->ready();
 }
 
+/// The right side is full at once on a tall screen; on a small one the assumptions start folded to one line.
 void MainWindow::defaultLayout() {
-  resize(1440, 900);
-  resizeDocks({docks_[0], docks_[2]}, {288, 336}, Qt::Horizontal);
-  resizeDocks({docks_[0], docks_[1]}, {520, 200}, Qt::Vertical);
+  const QSize room = screen()->availableSize();
+  resize(room.width() * 9 / 10, room.height() * 9 / 10);
+  resizeDocks({docks_[kBones], docks_[kJoint]}, {296, 340}, Qt::Horizontal);
+  resizeDocks({docks_[kBones], docks_[kPoses]}, {520, 200}, Qt::Vertical);
+  resizeDocks({docks_[kJoint], docks_[kAssumptions], docks_[kFindings]}, {360, 300, 220}, Qt::Vertical);
+  title(*docks_[kAssumptions])->setFolded(room.height() < kTallScreen);
 }
 
 void MainWindow::restoreLayout() {
   const QSettings settings;
   defaultLayout();
   restoreGeometry(settings.value(kGeometryKey).toByteArray());
-  restoreState(settings.value(kStateKey).toByteArray(), kStateVersion);
+  if (!restoreState(settings.value(kStateKey).toByteArray(), kStateVersion)) return;
+  const QStringList folded = settings.value(kFoldedKey).toStringList();
+  for (QDockWidget* dock : docks_)
+    if (PanelTitle* bar = title(*dock)) bar->setFolded(folded.contains(dock->objectName()));
+}
+
+void MainWindow::keepLayout() const {
+  QStringList folded;
+  for (const QDockWidget* dock : docks_)
+    if (const PanelTitle* bar = title(*dock); bar && bar->folded()) folded += dock->objectName();
+  QSettings settings;
+  settings.setValue(kGeometryKey, saveGeometry());
+  settings.setValue(kStateKey, saveState(kStateVersion));
+  settings.setValue(kFoldedKey, folded);
 }
 
 void MainWindow::offerLeftovers() {
@@ -232,9 +260,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     event->ignore();
     return files_->whenSafe([this] { close(); });
   }
-  QSettings settings;
-  settings.setValue(kGeometryKey, saveGeometry());
-  settings.setValue(kStateKey, saveState(kStateVersion));
+  keepLayout();
   autosave_.discard();
   event->accept();
 }

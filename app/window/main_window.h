@@ -71,6 +71,7 @@ class MainWindow : public QMainWindow {
   void nextPane();
   void defaultLayout();
   void restoreLayout();
+  void keepLayout() const;
   void offerLeftovers();
   void updateTitle();
   void updateActions();

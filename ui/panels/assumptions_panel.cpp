@@ -5,7 +5,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
-#include <QPushButton>
 #include <QScrollArea>
 #include <QSignalBlocker>
 #include <QToolButton>
@@ -58,6 +57,9 @@ AssumptionsPanel::AssumptionsPanel(Document& document, QWidget* parent) : QWidge
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll->setWidget(content);
+  // The surface is the panel's, not the window's.
+  content->setAutoFillBackground(false);
+  scroll->viewport()->setAutoFillBackground(false);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(scroll);
@@ -72,6 +74,7 @@ QDoubleSpinBox* AssumptionsPanel::percentField(const char* name, const QString& 
   field->setObjectName(name);
   field->setAccessibleName(label);
   field->setDecimals(0);
+  field->setMinimumWidth(64);
   field->setRange(0, most);
   field->setSingleStep(5);
   field->setAlignment(Qt::AlignRight);
@@ -80,7 +83,7 @@ QDoubleSpinBox* AssumptionsPanel::percentField(const char* name, const QString& 
 
 void AssumptionsPanel::createOverlap(QFormLayout& form) {
   least_ = percentField("leastOverlap", tr("Least facet overlap"), 100);
-  by_ = new QComboBox;
+  by_ = calmComboBox();
   by_->setObjectName("overlapBy");
   by_->addItem(tr("of length"), static_cast<int>(range::OverlapBy::Length));
   by_->addItem(tr("of area"), static_cast<int>(range::OverlapBy::Area));
@@ -93,12 +96,15 @@ void AssumptionsPanel::createOverlap(QFormLayout& form) {
   auto* presets = new QHBoxLayout;
   presets->setSpacing(kGridStep);
   for (const int percent : {50, 25, 0}) {
-    auto* button = new QPushButton(tr("%1 %").arg(percent));
+    auto* button = new QToolButton;
+    button->setText(tr("%1 %").arg(percent));
+    button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    button->setFocusPolicy(Qt::TabFocus);
     button->setObjectName(QString("overlap%1").arg(percent));
     button->setToolTip(
         tr("Published rules: 50 % of facet length (Cobley, Rayfield & Barrett 2013); living animals keep "
            "50 %, 25 % or almost none (Kambic et al. 2017)"));
-    connect(button, &QPushButton::clicked, this, [this, percent] { least_->setValue(percent); });
+    connect(button, &QToolButton::clicked, this, [this, percent] { least_->setValue(percent); });
     presets->addWidget(button, 1);
   }
   form.addRow(QString(), presets);

@@ -9,6 +9,7 @@
 #include <QTreeView>
 #include <QVBoxLayout>
 
+#include "ui/panels/bone_record_editor.h"
 #include "ui/panels/bones_model.h"
 #include "ui/panels/evidence_delegate.h"
 #include "ui/panels/measures_model.h"
@@ -86,9 +87,12 @@ void BonesPanel::createTree() {
   tree_->setEditTriggers(QAbstractItemView::EditKeyPressed | QAbstractItemView::SelectedClicked);
   tree_->setAccessibleName(tr("Bones by region"));
   QHeaderView& header = *tree_->header();
-  header.setStretchLastSection(true);
-  header.resizeSection(BonesModel::kBone, 150);
-  header.resizeSection(BonesModel::kEvidence, 108);
+  // The source is edited below, where there is room for it.
+  tree_->hideColumn(BonesModel::kSource);
+  header.setStretchLastSection(false);
+  header.setSectionResizeMode(BonesModel::kBone, QHeaderView::Stretch);
+  header.setSectionResizeMode(BonesModel::kEvidence, QHeaderView::Fixed);
+  header.resizeSection(BonesModel::kEvidence, 116);
   connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this, &BonesPanel::takeSelection);
   connect(tree_, &QTreeView::doubleClicked, this, [this](const QModelIndex& index) {
     if (const auto bone = model_->boneAt(filtered_->mapToSource(index))) emit frameBone(*bone);
@@ -109,14 +113,15 @@ QWidget* BonesPanel::createDetail() {
   table->horizontalHeader()->setStretchLastSection(true);
   table->horizontalHeader()->setHighlightSections(false);
   table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-  table->horizontalHeader()->resizeSection(MeasuresModel::kMeasure, 118);
-  table->horizontalHeader()->resizeSection(MeasuresModel::kValue, 74);
+  table->horizontalHeader()->resizeSection(MeasuresModel::kMeasure, 112);
+  table->horizontalHeader()->resizeSection(MeasuresModel::kValue, 68);
   detailTitle_->setProperty("role", "title");
   auto* detail = new QWidget;
   auto* layout = new QVBoxLayout(detail);
   layout->setContentsMargins(0, 8, 0, 0);
   layout->setSpacing(4);
   layout->addWidget(detailTitle_);
+  layout->addWidget(new BoneRecordEditor(document_));
   layout->addWidget(table, 1);
   return detail;
 }

@@ -5,26 +5,32 @@
 #include <QHBoxLayout>
 #include <QSignalBlocker>
 
+#include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
+#include "ui/theme/unit_spin_box.h"
 
 namespace zyga::ui {
 
 using range::Cartilage;
 
 CartilageField::CartilageField(const QString& name, QWidget* parent)
-    : QWidget(parent), amount_(new QDoubleSpinBox), unit_(new QComboBox) {
+    : QWidget(parent), amount_(new UnitSpinBox(QString())), unit_(calmComboBox()) {
   amount_->setDecimals(2);
+  amount_->setMinimumWidth(64);
   amount_->setSingleStep(0.5);
   amount_->setAlignment(Qt::AlignRight);
   amount_->setAccessibleName(name);
-  unit_->addItem(tr("% of centrum"), static_cast<int>(Cartilage::In::PercentOfCentrum));
+  unit_->addItem(tr("%"), static_cast<int>(Cartilage::In::PercentOfCentrum));
   unit_->addItem(tr("mm"), static_cast<int>(Cartilage::In::Millimetres));
   unit_->setAccessibleName(tr("%1: unit").arg(name));
+  unit_->setItemData(0, tr("Percent of the centrum's functional length"), Qt::ToolTipRole);
+  unit_->setToolTip(tr("Percent of the centrum's functional length, or millimetres"));
+  unit_->setFixedWidth(64);
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(kGridStep);
   row->addWidget(amount_, 1);
-  row->addWidget(unit_, 1);
+  row->addWidget(unit_);
   setFocusProxy(amount_);
   fitRange();
   connect(amount_, &QDoubleSpinBox::valueChanged, this, &CartilageField::edited);

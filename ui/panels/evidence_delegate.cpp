@@ -10,13 +10,8 @@
 
 namespace zyga::ui {
 
-using anatomy::Evidence;
-
 QWidget* EvidenceDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&, const QModelIndex&) const {
-  auto* box = new QComboBox(parent);
-  for (const Evidence evidence :
-       {Evidence::Found, Evidence::FoundDeformed, Evidence::Mirrored, Evidence::Scaled, Evidence::Inferred})
-    box->addItem(evidenceMark(evidence, 14, 2), QString::fromUtf8(toText(evidence).data()), static_cast<int>(evidence));
+  QComboBox* box = evidenceChoice(parent);
   connect(box, &QComboBox::activated, this, [this, box] {
     auto* self = const_cast<EvidenceDelegate*>(this);
     emit self->commitData(box);

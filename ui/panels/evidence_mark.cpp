@@ -1,7 +1,9 @@
 #include "ui/panels/evidence_mark.h"
 
+#include <QComboBox>
 #include <QPainter>
 
+#include "ui/panels/panel_parts.h"
 #include "ui/theme/theme.h"
 
 namespace zyga::ui {
@@ -24,6 +26,21 @@ QPixmap evidenceMark(Evidence evidence, int size, qreal devicePixelRatio) {
   if (evidence == Evidence::FoundDeformed)
     painter.drawLine(chip.bottomLeft() + QPointF(2, -2), chip.topRight() + QPointF(-2, 2));
   return mark;
+}
+
+QComboBox* evidenceChoice(QWidget* parent) {
+  QComboBox* box = calmComboBox();
+  box->setParent(parent);
+  for (const Evidence evidence :
+       {Evidence::Found, Evidence::FoundDeformed, Evidence::Mirrored, Evidence::Scaled, Evidence::Inferred})
+    box->addItem(QString::fromUtf8(toText(evidence).data()), static_cast<int>(evidence));
+  paintEvidenceMarks(*box);
+  return box;
+}
+
+void paintEvidenceMarks(QComboBox& choice) {
+  for (int i = 0; i < choice.count(); ++i)
+    choice.setItemIcon(i, evidenceMark(static_cast<Evidence>(choice.itemData(i).toInt()), 14, 2));
 }
 
 }  // namespace zyga::ui

@@ -33,6 +33,7 @@ FindingsPanel::FindingsPanel(Document& document, QWidget* parent)
   layout->addLayout(head);
   layout->addWidget(quiet_);
   layout->addWidget(list_, 1);
+  layout->addStretch(0);
   connect(all_, &QCheckBox::toggled, this, [this](bool all) {
     model_->setShowAll(all);
     refresh(Change::Pose);

@@ -1,13 +1,32 @@
 #include "ui/panels/panel_parts.h"
 
+#include <QComboBox>
 #include <QLabel>
 #include <QLayout>
 #include <QToolButton>
+#include <QWheelEvent>
 
 #include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
 
 namespace zyga::ui {
+namespace {
+
+class CalmComboBox : public QComboBox {
+ protected:
+  void wheelEvent(QWheelEvent* event) override {
+    if (hasFocus()) return QComboBox::wheelEvent(event);
+    event->ignore();
+  }
+};
+
+}  // namespace
+
+QComboBox* calmComboBox() {
+  auto* box = new CalmComboBox;
+  box->setFocusPolicy(Qt::StrongFocus);
+  return box;
+}
 
 QLabel* mutedLabel(const QString& text) {
   auto* label = new QLabel(text);

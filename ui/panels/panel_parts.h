@@ -2,8 +2,7 @@
 
 #include <QString>
 
-class QAbstractItemModel;
-class QAbstractItemView;
+class QComboBox;
 class QLabel;
 class QLayout;
 class QToolButton;
@@ -15,6 +14,8 @@ namespace zyga::ui {
 QLabel* mutedLabel(const QString& text = {});
 /// A flat button with an icon of ours; `text` is its tool tip and its name for assistive technology.
 QToolButton* iconButton(const char* iconName, const QString& text);
+/// A list of choices that the wheel changes only once it has the focus, so that a panel scrolls past it unharmed.
+QComboBox* calmComboBox();
 /// Margins and gaps of a panel's outermost layout.
 void setPanelMargins(QLayout& layout);
 

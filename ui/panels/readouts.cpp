@@ -29,10 +29,25 @@ QString verdictCount(const range::Assessment& assessment) {
   QStringList parts;
   if (beyond > 0) parts += QObject::tr("%1 beyond").arg(beyond);
   if (near > 0) parts += QObject::tr("%1 near").arg(near);
-  if (parts.empty()) parts += blank > 0 ? QObject::tr("%1 supported").arg(all - blank) : QObject::tr("all supported");
   QString text = QObject::tr("%1 of %2 joints").arg(parts.join(", ")).arg(all);
+  if (parts.empty())
+    text = blank > 0 ? QObject::tr("%1 of %2 joints supported").arg(all - blank).arg(all)
+                     : QObject::tr("all %1 joints supported").arg(all);
   if (blank > 0) text += QObject::tr(", %1 not judged").arg(blank);
   return text;
+}
+
+QString assumptionsInShort(const range::Assumptions& assumptions) {
+  const auto thickness = [](const range::Cartilage& cartilage) {
+    const bool percent = cartilage.in == range::Cartilage::In::PercentOfCentrum;
+    return QString("%1 %2").arg(cartilage.amount).arg(percent ? "%" : "mm");
+  };
+  const QString by =
+      assumptions.overlapBy == range::OverlapBy::Length ? QObject::tr("of length") : QObject::tr("of area");
+  const QString neck = thickness(assumptions.neck), trunk = thickness(assumptions.trunk),
+                tail = thickness(assumptions.tail);
+  const QString cartilage = neck == trunk && trunk == tail ? neck : QStringList{neck, trunk, tail}.join(" / ");
+  return QObject::tr("%1 % %2, cartilage %3").arg(assumptions.leastOverlap * 100).arg(by, cartilage);
 }
 
 double headHeight(const Document& document) {

@@ -1,0 +1,81 @@
+#include "app/window/panel_title.h"
+
+#include <QApplication>
+#include <QDockWidget>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMouseEvent>
+#include <QToolButton>
+
+#include "app/window/elided_label.h"
+#include "ui/panels/panel_parts.h"
+#include "ui/theme/figures.h"
+#include "ui/theme/icons.h"
+
+namespace zyga::ui {
+namespace {
+
+constexpr int kHeight = 36;
+
+QToolButton* smallButton(const char* iconName, const QString& text) {
+  QToolButton* button = iconButton(iconName, text);
+  button->setIconSize({14, 14});
+  return button;
+}
+
+}  // namespace
+
+PanelTitle::PanelTitle(QDockWidget& dock)
+    : QWidget(&dock), dock_(dock), summary_(new ElidedLabel(true)), fold_(smallButton("small/up", tr("Fold"))) {
+  setProperty("role", "panel");
+  setAttribute(Qt::WA_StyledBackground);
+  setFixedHeight(kHeight);
+  auto* name = new QLabel(dock.windowTitle());
+  name->setProperty("role", "title");
+  QToolButton* close = smallButton("close", tr("Close %1; the View menu brings it back").arg(dock.windowTitle()));
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(kWideGap, kGridStep, kGap, 0);
+  row->setSpacing(kGap);
+  row->addWidget(name);
+  row->addWidget(summary_, 1);
+  row->addWidget(fold_);
+  row->addWidget(close);
+  connect(fold_, &QToolButton::clicked, this, [this] { setFolded(!folded_); });
+  connect(close, &QToolButton::clicked, &dock, &QWidget::hide);
+  refresh();
+}
+
+void PanelTitle::setSummary(const QString& text) {
+  words_ = text;
+  refresh();
+}
+
+void PanelTitle::setFolded(bool folded) {
+  folded_ = folded;
+  refresh();
+}
+
+void PanelTitle::refresh() {
+  if (QWidget* content = dock_.widget()) content->setVisible(!folded_);
+  dock_.setMinimumHeight(folded_ ? kHeight : 0);
+  dock_.setMaximumHeight(folded_ ? kHeight : QWIDGETSIZE_MAX);
+  summary_->setText(folded_ ? words_ : QString());
+  fold_->setIcon(icon(folded_ ? "small/down" : "small/up"));
+  fold_->setToolTip(folded_ ? tr("Unfold") : tr("Fold"));
+  fold_->setAccessibleName(fold_->toolTip() + ' ' + dock_.windowTitle());
+}
+
+// Presses are left to the dock too, which moves with a drag; only one without travel folds.
+void PanelTitle::mousePressEvent(QMouseEvent* event) {
+  pressedAt_ = event->globalPosition().toPoint();
+  event->ignore();
+}
+
+void PanelTitle::mouseReleaseEvent(QMouseEvent* event) {
+  const QPoint travel = event->globalPosition().toPoint() - pressedAt_;
+  if (event->button() == Qt::LeftButton && travel.manhattanLength() < QApplication::startDragDistance())
+    setFolded(!folded_);
+  event->ignore();
+}
+
+}  // namespace zyga::ui

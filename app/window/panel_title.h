@@ -1,0 +1,40 @@
+#pragma once
+
+#include <QPoint>
+#include <QWidget>
+
+class QDockWidget;
+class QToolButton;
+
+namespace zyga::ui {
+
+class ElidedLabel;
+
+/// Title of a panel: its name, a word on its contents while it is folded, and buttons to fold and to close it. A click
+/// anywhere on the title folds and unfolds.
+class PanelTitle : public QWidget {
+  Q_OBJECT
+ public:
+  explicit PanelTitle(QDockWidget& dock);
+
+  bool folded() const { return folded_; }
+  void setFolded(bool folded);
+  /// Shown beside the name while the panel is folded.
+  void setSummary(const QString& text);
+
+ protected:
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+
+ private:
+  void refresh();
+
+  QDockWidget& dock_;
+  ElidedLabel* summary_;
+  QToolButton* fold_;
+  QString words_;
+  QPoint pressedAt_;
+  bool folded_ = false;
+};
+
+}  // namespace zyga::ui

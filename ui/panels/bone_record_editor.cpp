@@ -1,0 +1,72 @@
+#include "ui/panels/bone_record_editor.h"
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSignalBlocker>
+
+#include "ui/commands/set_bone_record.h"
+#include "ui/panels/evidence_mark.h"
+#include "ui/panels/panel_parts.h"
+#include "ui/theme/figures.h"
+#include "ui/theme/theme.h"
+
+namespace zyga::ui {
+namespace {
+
+void push(Document& document, BoneIndex bone, BoneRecord after, const QString& text) {
+  const anatomy::Bone& present = document.specimen()[bone];
+  if (after == BoneRecord{present.evidence, present.source}) return;
+  document.undoStack().push(
+      new SetBoneRecord(document, bone, std::move(after), text.arg(QString::fromStdString(present.id))));
+}
+
+}  // namespace
+
+BoneRecordEditor::BoneRecordEditor(Document& document, QWidget* parent)
+    : QWidget(parent), document_(document), evidence_(evidenceChoice()), source_(new QLineEdit) {
+  evidence_->setObjectName("boneEvidence");
+  evidence_->setAccessibleName(tr("Evidence"));
+  source_->setObjectName("boneSource");
+  source_->setAccessibleName(tr("Source"));
+  source_->setPlaceholderText(tr("specimen, page, or whose choice"));
+  auto* form = new QFormLayout(this);
+  form->setContentsMargins(0, 0, 0, 0);
+  form->setSpacing(kGridStep);
+  form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+  form->addRow(mutedLabel(tr("Evidence")), evidence_);
+  form->addRow(mutedLabel(tr("Source")), source_);
+  connect(evidence_, &QComboBox::activated, this, &BoneRecordEditor::takeEvidence);
+  connect(source_, &QLineEdit::editingFinished, this, &BoneRecordEditor::takeSource);
+  connect(&document_, &Document::changed, this, [this](Changes what) {
+    if (what & (Changes(Change::Selection) | Change::Bones)) refresh();
+  });
+  connect(&ThemeSwitch::instance(), &ThemeSwitch::changed, this, [this] { paintEvidenceMarks(*evidence_); });
+  refresh();
+}
+
+void BoneRecordEditor::refresh() {
+  const auto bone = document_.hasProject() ? document_.selectedBone() : std::nullopt;
+  setVisible(bone.has_value());
+  if (!bone) return;
+  const anatomy::Bone& present = document_.specimen()[*bone];
+  evidence_->setCurrentIndex(evidence_->findData(static_cast<int>(present.evidence)));
+  source_->setText(QString::fromStdString(present.source));
+  source_->setCursorPosition(0);
+}
+
+void BoneRecordEditor::takeEvidence() {
+  if (const auto bone = document_.selectedBone())
+    push(document_, *bone,
+         {static_cast<anatomy::Evidence>(evidence_->currentData().toInt()), document_.specimen()[*bone].source},
+         tr("Evidence of %1"));
+}
+
+void BoneRecordEditor::takeSource() {
+  if (const auto bone = document_.selectedBone())
+    push(document_, *bone, {document_.specimen()[*bone].evidence, source_->text().trimmed().toStdString()},
+         tr("Source of %1"));
+}
+
+}  // namespace zyga::ui
