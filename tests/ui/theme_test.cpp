@@ -24,7 +24,7 @@ double luminance(const QColor& c) {
 }
 
 double contrast(const QColor& a, const QColor& b) {
-  const auto [dark, light] = std::minmax(luminance(a), luminance(b));
+  const auto [dark, light] = std::minmax({luminance(a), luminance(b)});
   return (light + 0.05) / (dark + 0.05);
 }
 

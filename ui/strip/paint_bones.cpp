@@ -26,12 +26,17 @@ Heights heightsOf(const Bone& bone) {
   return {std::max(centrum / 2, bone.measures.valueOr(Measure::SpineHeight, centrum)), centrum / 2};
 }
 
-/// Bones in true proportion of height to each other; their lengths are those of the lanes.
+bool isVisible(const StripScene& scene, const StripStation& station) {
+  const QRectF& plot = scene.layout.plot();
+  return scene.layout.xOf(station.end()) > plot.left() && scene.layout.xOf(station.start) < plot.right();
+}
+
+/// Visible bones in true proportion of height to each other; their lengths are those of the lanes.
 struct BoneScale {
   qreal axis = 0;      ///< y of the centra's axis, px
   qreal perMetre = 0;  ///< px
 
-  BoneScale(const StripScene& scene) {
+  explicit BoneScale(const StripScene& scene) {
     Heights most{0.01, 0.01};
     for (const StripStation& slot : scene.columns.stations)
       for (const auto bone : slot.bones) {
@@ -83,24 +88,27 @@ void paintBone(QPainter& painter, const Bone& bone, const QPainterPath& path, bo
   painter.drawPath(path);
 }
 
-void paintSlot(QPainter& painter, const StripScene& scene, const BoneScale& scale, const StripStation& slot) {
-  const qreal left = scene.layout.xOf(slot.start);
-  const qreal width = scene.layout.xOf(slot.end()) - left;
-  const bool fused = slot.bones.size() > 1;
+QPainterPath boneShape(const Bone& bone, qreal left, qreal right, const BoneScale& scale) {
+  const Heights h = heightsOf(bone);
+  const qreal above = std::max<qreal>(1, h.above * scale.perMetre);
+  const qreal below = std::max<qreal>(1, h.below * scale.perMetre);
+  if (bone.name.kind != BoneKind::Skull) return vertebraPath(left, right, above, below, scale.axis);
+  // However wide its lane, the skull keeps its proportions and sits close to the atlas.
+  constexpr qreal kLongest = 1.7;
+  const qreal width = std::min(right - left, kLongest * (above + below));
+  return skullPath(QRectF(right - width, scale.axis - above, width, above + below));
+}
+
+void paintStation(QPainter& painter, const StripScene& scene, const BoneScale& scale, const StripStation& station) {
+  const qreal left = scene.layout.xOf(station.start);
+  const qreal width = scene.layout.xOf(station.end()) - left;
+  const bool fused = station.bones.size() > 1;
   const qreal gap = fused ? 0 : std::clamp(width * 0.09, 0.5, 2.0);
-  const qreal each = width / static_cast<qreal>(slot.bones.size());
-  for (std::size_t i = 0; i < slot.bones.size(); ++i) {
-    const Bone& bone = scene.document.specimen()[slot.bones[i]];
-    const Heights h = heightsOf(bone);
-    const qreal above = std::max<qreal>(1, h.above * scale.perMetre),
-                below = std::max<qreal>(1, h.below * scale.perMetre);
+  const qreal each = width / static_cast<qreal>(station.bones.size());
+  for (std::size_t i = 0; i < station.bones.size(); ++i) {
+    const Bone& bone = scene.document.specimen()[station.bones[i]];
     const qreal x0 = left + each * static_cast<qreal>(i) + gap, x1 = left + each * static_cast<qreal>(i + 1) - gap;
-    const bool chosen = scene.document.selectedBone() == slot.bones[i];
-    const bool skull = bone.name.kind == BoneKind::Skull;
-    paintBone(painter, bone,
-              skull ? skullPath(QRectF(x0, scale.axis - above, x1 - x0, above + below))
-                    : vertebraPath(x0, x1, above, below, scale.axis),
-              chosen);
+    paintBone(painter, bone, boneShape(bone, x0, x1, scale), scene.document.selectedBone() == station.bones[i]);
   }
 }
 
@@ -111,10 +119,8 @@ void paintBones(QPainter& painter, const StripScene& scene) {
   painter.save();
   painter.setClipRect(scene.layout.bones().adjusted(0, -1, 0, 1));
   painter.setRenderHint(QPainter::Antialiasing);
-  const QRectF& plot = scene.layout.plot();
-  for (const StripStation& slot : scene.columns.stations)
-    if (scene.layout.xOf(slot.end()) > plot.left() && scene.layout.xOf(slot.start) < plot.right())
-      paintSlot(painter, scene, scale, slot);
+  for (const StripStation& station : scene.columns.stations)
+    if (isVisible(scene, station)) paintStation(painter, scene, scale, station);
   painter.restore();
 }
 

@@ -50,7 +50,7 @@ void paintGround(QPainter& painter, const StripScene& scene) {
   paintTicks(painter, scene);
   if (!scene.focused) return;
   painter.setRenderHint(QPainter::Antialiasing);
-  painter.setPen(QPen(theme().choice, 1.5));
+  painter.setPen(QPen(theme().choice, 1));
   painter.setBrush(Qt::NoBrush);
   painter.drawRoundedRect(scene.layout.plot().adjusted(-0.5, -0.5, 0.5, 0.5), 3, 3);
 }

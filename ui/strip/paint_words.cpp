@@ -29,8 +29,8 @@ void paintAxis(QPainter& painter, const StripScene& scene) {
     write(scene.layout.yOf(tick), sign + figures + QStringLiteral("\u00B0"), theme().muted);
   }
   const MotionEnds ends = motionEnds(scene.motion);
-  write(scene.layout.plot().top() - metrics.height() * 0.6, ends.positive, theme().text);
-  write(scene.layout.plot().bottom() + metrics.height() * 0.6, ends.negative, theme().text);
+  write(scene.layout.plot().top() - metrics.height() * 0.7, ends.positive, theme().text);
+  write(scene.layout.plot().bottom() + metrics.height() * 0.7, ends.negative, theme().text);
 }
 
 /// What the joints of a region turn together, and what their bands allow that way.
@@ -102,20 +102,24 @@ QRectF paintSelectedName(QPainter& painter, const StripScene& scene) {
   return rect.adjusted(-kGridStep, 0, kGridStep, 0);
 }
 
-void paintBoneNames(QPainter& painter, const StripScene& scene, const QRectF& taken) {
+/// Names of every so many bones; a name that would touch one already there is left out.
+void paintBoneNames(QPainter& painter, const StripScene& scene, bool firstOfRegion, std::vector<QRectF>& taken) {
   const QFontMetricsF metrics(scene.font);
   const int step = nameStep(scene, metrics);
   painter.setFont(scene.font);
   painter.setPen(theme().muted);
-  for (const StripStation& slot : scene.columns.stations) {
-    const anatomy::Bone& bone = scene.document.specimen()[slot.bones.front()];
-    if (slot.bones.size() > 1 || !isVertebra(bone.name.kind)) continue;
-    if (step > 1 && bone.name.number % step != 0 && bone.name.number != 1) continue;
-    const qreal x = scene.layout.xOf(slot.start + slot.width / 2);
+  for (const StripStation& station : scene.columns.stations) {
+    const anatomy::Bone& bone = scene.document.specimen()[station.bones.front()];
+    const qreal x = scene.layout.xOf(station.start + station.width / 2);
+    if (station.bones.size() > 1 || !isVertebra(bone.name.kind)) continue;
     if (x < scene.layout.plot().left() || x > scene.layout.plot().right()) continue;
+    const bool first = bone.name.number == 1;
+    if (firstOfRegion ? !first : bone.name.number % step != 0) continue;
     const QString name = QString::fromStdString(bone.id);
     const QRectF rect = nameRect(scene, x, name, metrics);
-    if (!rect.intersects(taken)) painter.drawText(rect, Qt::AlignCenter, name);
+    if (std::any_of(taken.begin(), taken.end(), [&](const QRectF& other) { return other.intersects(rect); })) continue;
+    painter.drawText(rect, Qt::AlignCenter, name);
+    taken.push_back(rect);
   }
 }
 
@@ -143,7 +147,9 @@ void paintWords(QPainter& painter, const StripScene& scene) {
   paintAxis(painter, scene);
   for (std::size_t i = 0; i < scene.columns.regions.size(); ++i)
     if (scene.layout.regionRect(scene.columns.regions[i]).width() > 0) paintRegionName(painter, scene, i);
-  paintBoneNames(painter, scene, paintSelectedName(painter, scene));
+  std::vector<QRectF> taken{paintSelectedName(painter, scene)};
+  paintBoneNames(painter, scene, true, taken);
+  paintBoneNames(painter, scene, false, taken);
   paintSpanName(painter, scene);
 }
 

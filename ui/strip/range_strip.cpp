@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "ui/strip/motion_choice.h"
+#include "ui/strip/strip_key.h"
 #include "ui/strip/strip_words.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
@@ -24,7 +25,11 @@ QFont smallFont(const QFont& base) {
 }  // namespace
 
 RangeStrip::RangeStrip(Document& document, QWidget* parent)
-    : QWidget(parent), document_(document), choice_(new MotionChoice(this)), bands_(document) {
+    : QWidget(parent),
+      document_(document),
+      choice_(new MotionChoice(this)),
+      key_(new StripKey(this)),
+      bands_(document) {
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
   setAccessibleName(tr("Range strip"));
@@ -95,11 +100,21 @@ void RangeStrip::rebuild() {
   fitScale();
 }
 
+int RangeStrip::placeSide() {
+  const QSize choice = choice_->sizeHint();
+  const int left = width() - choice.width() - kWideGap;
+  choice_->setGeometry(left, kGap, choice.width(), choice.height());
+  key_->setFont(smallFont(font()));
+  const QSize key = key_->sizeHint();
+  const int top = height() - kGap - key.height();
+  key_->setGeometry(left + kGap, top, key.width(), key.height());
+  key_->setVisible(top >= kGap + choice.height() + kGap);
+  return left;
+}
+
 void RangeStrip::layOut() {
   const QFontMetricsF metrics(smallFont(font()));
-  const QSize choice = choice_->sizeHint();
-  choice_->setGeometry(width() - choice.width() - kWideGap, kGap, choice.width(), choice.height());
-  const QRectF area = QRectF(rect()).adjusted(0, kGridStep, -choice.width() - 2 * kWideGap, -kGridStep);
+  const QRectF area = QRectF(rect()).adjusted(0, kGridStep, placeSide() - width() - kWideGap, -kGridStep);
   const qreal axis = std::max(metrics.horizontalAdvance(QStringLiteral("right up")),
                               metrics.horizontalAdvance(QStringLiteral("\u221222.5\u00B0"))) +
                      kWideGap + kGap;

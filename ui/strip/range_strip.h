@@ -11,6 +11,7 @@
 namespace zyga::ui {
 
 class MotionChoice;
+class StripKey;
 
 /// The whole column from snout to tail tip, one lane a joint: the interval the bones support, and the present angle in
 /// it. Dragging up or down bends: the joint under the pointer, or every joint of the chosen span in proportion to its
@@ -68,6 +69,7 @@ class RangeStrip : public QWidget {
   void documentChanged(Changes what);
   void rebuild();
   void layOut();
+  int placeSide();
   void fitScale();
   StripScene scene() const;
 
@@ -97,6 +99,7 @@ class RangeStrip : public QWidget {
 
   Document& document_;
   MotionChoice* choice_;
+  StripKey* key_;
   StripColumns columns_;
   StripLayout layout_;
   ShownBands bands_;

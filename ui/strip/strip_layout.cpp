@@ -87,7 +87,7 @@ std::optional<std::size_t> StripLayout::labelAt(const QPointF& point) const {
 double scaleFor(std::vector<double> extents, double largestMark) {
   double wanted = qDegreesToRadians(kScales[4]);
   if (!extents.empty()) {
-    const std::size_t rank = std::min(extents.size() - 1, extents.size() * 9 / 10);
+    const std::size_t rank = std::min(extents.size() - 1, extents.size() * 3 / 4);
     std::nth_element(extents.begin(), extents.begin() + static_cast<std::ptrdiff_t>(rank), extents.end());
     wanted = extents[rank];
   }

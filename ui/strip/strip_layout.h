@@ -61,7 +61,7 @@ class StripLayout {
   ColumnSpan visible_;
 };
 
-/// The smallest of a row of round angles that shows nine tenths of the bands (by the larger of their limits, rad)
+/// The smallest of a row of round angles that shows three quarters of the bands (by the larger of their limits, rad)
 /// whole, and `largestMark` (rad) too, unless that would make the bands too small to read.
 double scaleFor(std::vector<double> extents, double largestMark);
 /// Angles, rad, at which the axis has its ticks: zero, and both sides up to the reach.

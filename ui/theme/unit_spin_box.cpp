@@ -3,6 +3,7 @@
 #include <QEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QWheelEvent>
 
 namespace zyga::ui {
 namespace {
@@ -16,6 +17,7 @@ UnitSpinBox::UnitSpinBox(const QString& unit, QWidget* parent)
   setAlignment(Qt::AlignRight);
   setDecimals(1);
   setKeyboardTracking(false);
+  setFocusPolicy(Qt::StrongFocus);
   placeUnit();
 }
 
@@ -31,6 +33,11 @@ void UnitSpinBox::resizeEvent(QResizeEvent* event) {
 void UnitSpinBox::changeEvent(QEvent* event) {
   QDoubleSpinBox::changeEvent(event);
   if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) placeUnit();
+}
+
+void UnitSpinBox::wheelEvent(QWheelEvent* event) {
+  if (hasFocus()) return QDoubleSpinBox::wheelEvent(event);
+  event->ignore();
 }
 
 void UnitSpinBox::placeUnit() {

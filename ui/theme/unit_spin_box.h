@@ -6,7 +6,8 @@ class QLabel;
 
 namespace zyga::ui {
 
-/// A number field whose unit stands in muted text at its right end instead of being part of the number.
+/// A number field whose unit stands in muted text at its right end instead of being part of the number. The wheel turns
+/// it only while it has the focus, so that scrolling a panel changes nothing.
 class UnitSpinBox : public QDoubleSpinBox {
   Q_OBJECT
  public:
@@ -16,6 +17,7 @@ class UnitSpinBox : public QDoubleSpinBox {
  protected:
   void resizeEvent(QResizeEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
 
  private:
   void placeUnit();

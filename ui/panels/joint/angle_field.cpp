@@ -26,25 +26,29 @@ AngleField::AngleField(int motion, QWidget* parent)
     : QWidget(parent),
       motion_(motion),
       name_(new QLabel(this)),
+      way_(mutedLabel(this)),
       field_(new UnitSpinBox(QStringLiteral("\u00B0"), this)),
       bar_(new IntervalBar(this)),
       interval_(mutedLabel(this)),
       stops_(mutedLabel(this)) {
   field_->setRange(-180, 180);
   field_->setSingleStep(0.5);
+  field_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
   field_->setObjectName(QStringLiteral("angle%1").arg(motion));
   interval_->setObjectName(QStringLiteral("interval%1").arg(motion));
   interval_->setWordWrap(false);
+  way_->setWordWrap(false);
   name_->setBuddy(field_);
   auto* grid = new QGridLayout(this);
   grid->setContentsMargins(0, 0, 0, 0);
   grid->setVerticalSpacing(kGridStep / 2);
   grid->addWidget(name_, 0, 0);
-  grid->addWidget(field_, 0, 1);
-  grid->addWidget(bar_, 1, 0);
-  grid->addWidget(interval_, 1, 1, Qt::AlignRight);
-  grid->addWidget(stops_, 2, 0, 1, 2);
-  grid->setColumnStretch(0, 1);
+  grid->addWidget(way_, 0, 1);
+  grid->addWidget(field_, 0, 2, Qt::AlignRight);
+  grid->addWidget(bar_, 1, 0, 1, 2);
+  grid->addWidget(interval_, 1, 2, Qt::AlignRight);
+  grid->addWidget(stops_, 2, 0, 1, 3);
+  grid->setColumnStretch(1, 1);
   connect(field_, &QDoubleSpinBox::valueChanged, this,
           [this](double degrees) { emit edited(qDegreesToRadians(degrees)); });
 }
@@ -53,13 +57,14 @@ void AngleField::show(const anatomy::Joint& joint, const range::Band& band, doub
   const QSignalBlocker quiet(field_);
   const QString title = motionTitleOf(joint, motion_);
   name_->setText(title);
+  way_->setText(positiveWay(joint, motion_));
   field_->setAccessibleName(title);
   field_->setValue(qRadiansToDegrees(angle));
   field_->setEnabled(joint.kind != anatomy::JointKind::Fixed);
   bar_->show(band, angle, level, joint.typed.has_value() && !joint.hasFacets());
   interval_->setText(intervalWords(band));
   field_->setAccessibleDescription(interval_->text());
-  stops_->setText(stopWords(joint, motion_, band));
+  stops_->setText(stopWords(joint, band));
   stops_->setVisible(!stops_->text().isEmpty());
 }
 

@@ -20,6 +20,7 @@ class AngleField : public QWidget {
   Q_OBJECT
  public:
   explicit AngleField(int motion, QWidget* parent = nullptr);
+  /// `level` is the verdict on this motion.
   void show(const anatomy::Joint& joint, const range::Band& band, double angle, range::Level level);
   UnitSpinBox* field() const { return field_; }
 
@@ -30,6 +31,7 @@ class AngleField : public QWidget {
  private:
   int motion_;
   QLabel* name_;
+  QLabel* way_;
   UnitSpinBox* field_;
   IntervalBar* bar_;
   QLabel* interval_;

@@ -102,7 +102,6 @@ void FacetDrawing::paintHalf(QPainter& painter, const QRectF& room, const Half& 
   painter.setBrush(withAlpha(theme().boneFound, theme().scheme == Scheme::Light ? 0.45 : 0.28));
   painter.drawPolygon(prezyg);
   paintShared(painter, onScreen(half.meeting->shared, centre, pixelsPerMetre), theme().verdict(half.level));
-  painter.setPen(QPen(theme().text, 1.25, Qt::CustomDashLine));
   QPen dashed(theme().text, 1.25);
   dashed.setDashPattern({4, 2.5});
   painter.setPen(dashed);
@@ -129,7 +128,10 @@ void FacetDrawing::paintEvent(QPaintEvent*) {
   const qreal top = QFontMetricsF(smallFont(font())).height() + 2;
   paintHalf(painter, QRectF(QPointF(0, top), room), left_, tr("left"), scale);
   paintHalf(painter, QRectF(QPointF(width() - room.width(), top), room), right_, tr("right"), scale);
-  if (left_.meeting || right_.meeting) paintScaleBar(painter, scale);
+  if (!left_.meeting && !right_.meeting) return;
+  painter.setPen(theme().muted);
+  painter.drawText(rect(), Qt::AlignTop | Qt::AlignHCenter, tr("cranial \u2191"));
+  paintScaleBar(painter, scale);
 }
 
 }  // namespace zyga::ui

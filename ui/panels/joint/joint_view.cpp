@@ -2,9 +2,11 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QScrollArea>
 #include <QStackedWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/panels/joint/angle_field.h"
 #include "ui/panels/joint/facet_drawing.h"
@@ -33,6 +35,16 @@ QLabel* wrapped(const char* role, const char* name, QWidget* parent) {
 void showWords(QLabel* label, const QString& words) {
   label->setText(words);
   label->setVisible(!words.isEmpty());
+}
+
+/// Typed limits are judged motion by motion, facets by all three angles together.
+range::Level levelOfMotion(const anatomy::Joint& joint, const range::JointVerdict* verdict, int motion) {
+  if (!verdict) return range::Level::NotJudged;
+  if (joint.hasFacets() || verdict->level == range::Level::NotJudged) return verdict->level;
+  range::Level level = range::Level::Supported;
+  for (const range::Finding& finding : verdict->findings)
+    if (finding.motion == motion) level = std::max(level, finding.level);
+  return level;
 }
 
 }  // namespace
@@ -95,7 +107,13 @@ QWidget* JointView::makeJointPage() {
     column->addWidget(field);
   }
   column->addStretch();
-  return page;
+  auto* scroll = new QScrollArea(pages_);
+  scroll->setWidget(page);
+  scroll->setWidgetResizable(true);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  page->setAutoFillBackground(false);
+  scroll->viewport()->setAutoFillBackground(false);
+  return scroll;
 }
 
 void JointView::documentChanged(Changes what) {
@@ -130,7 +148,9 @@ void JointView::showJoint(JointIndex joint) {
   for (int motion = 0; motion < 3; ++motion) {
     AngleField* field = angles_[static_cast<std::size_t>(motion)];
     field->setVisible(!fixed);
-    if (!fixed) field->show(bones, document_.band(joint, motion), document_.pose()[joint][motion], level);
+    if (fixed) continue;
+    field->show(bones, document_.band(joint, motion), document_.pose()[joint][motion],
+                levelOfMotion(bones, verdict, motion));
   }
 }
 

@@ -12,17 +12,22 @@ QString capital(QString words) {
   return words;
 }
 
-QString stop(const anatomy::Joint& joint, int motion, double sign, const std::string& reason) {
-  return capital(text(range::motionName(joint, motion, sign))) + QStringLiteral(": ") + text(reason);
-}
+bool onlyTyped(const anatomy::Joint& joint) { return joint.typed.has_value() && !joint.hasFacets(); }
+
+bool isColumn(const anatomy::Joint& joint) { return joint.region <= anatomy::Region::Caudal; }
 
 }  // namespace
 
 QString motionTitleOf(const anatomy::Joint& joint, int motion) {
-  const bool column = joint.region <= anatomy::Region::Caudal;
-  if (motion == 1 && column) return QStringLiteral("Lateral flexion");
-  if (motion == 2) return column ? QStringLiteral("Torsion") : QStringLiteral("Rotation");
+  if (motion == 1 && isColumn(joint)) return QStringLiteral("Lateral flexion");
+  if (motion == 2) return isColumn(joint) ? QStringLiteral("Torsion") : QStringLiteral("Rotation");
   return capital(text(range::motionName(joint, motion, 1)));
+}
+
+QString positiveWay(const anatomy::Joint& joint, int motion) {
+  if (motion == 0) return {};
+  if (!isColumn(joint)) return motion == 2 ? QStringLiteral("inward +") : QString();
+  return motion == 1 ? QStringLiteral("left +") : QStringLiteral("left side up +");
 }
 
 QString bonesOf(const anatomy::Specimen& specimen, JointIndex joint) {
@@ -34,14 +39,16 @@ QString bonesOf(const anatomy::Specimen& specimen, JointIndex joint) {
 QString intervalWords(const range::Band& band) {
   if (!band.judged) return QStringLiteral("no limits known");
   if (band.empty) return QStringLiteral("no angle is supported");
+  constexpr double kNothing = 1e-6;
+  if (band.most - band.least < kNothing) return QStringLiteral("held at ") + signedDegrees(band.most);
   return signedDegrees(band.least) + QStringLiteral(" to ") + signedDegrees(band.most);
 }
 
-QString stopWords(const anatomy::Joint& joint, int motion, const range::Band& band) {
-  if (!band.judged) return {};
-  if (band.empty) return QStringLiteral("The other two angles leave no room here");
-  if (band.leastStop == band.mostStop) return QStringLiteral("Either way: ") + text(band.mostStop);
-  return stop(joint, motion, 1, band.mostStop) + QLatin1Char('\n') + stop(joint, motion, -1, band.leastStop);
+QString stopWords(const anatomy::Joint& joint, const range::Band& band) {
+  if (!band.judged || onlyTyped(joint)) return {};
+  if (band.empty) return QStringLiteral("The other two angles leave no room here.");
+  if (band.leastStop == band.mostStop) return QStringLiteral("\u00B1 ") + text(band.mostStop);
+  return QStringLiteral("+ ") + text(band.mostStop) + QStringLiteral("\n\u2212 ") + text(band.leastStop);
 }
 
 QString groundsWords(const anatomy::Joint& joint, const range::JointVerdict* verdict) {
@@ -50,7 +57,7 @@ QString groundsWords(const anatomy::Joint& joint, const range::JointVerdict* ver
     if (joint.hasFacets()) return QStringLiteral("Not judged: the facets of one side are not known.");
     return QStringLiteral("Not judged: no facets meet here and nobody has typed limits.");
   }
-  if (joint.typed && !joint.hasFacets())
+  if (onlyTyped(joint))
     return QStringLiteral("No facets meet here. The limits are typed: ") + text(joint.typed->source) + QLatin1Char('.');
   return {};
 }

@@ -11,12 +11,8 @@ namespace {
 
 QString share(double value) { return QString::number(value * 100, 'f', 0) + QStringLiteral(" %"); }
 
-QString gap(const range::FacetMeeting& meeting) {
-  if (meeting.shared.empty()) return QStringLiteral("apart");
-  // The unit once, behind both figures.
-  const QString least = millimetres(meeting.gapLeast).chopped(3);
-  return least + QStringLiteral(" to ") + millimetres(meeting.gapMost);
-}
+/// In mm without the unit, which stands beside the row.
+QString figures(double length) { return millimetres(length).chopped(3); }
 
 }  // namespace
 
@@ -32,8 +28,9 @@ MeetingNumbers::MeetingNumbers(QWidget* parent) : QWidget(parent), grid_(new QGr
     }
   write(Head, 1, tr("left"), true);
   write(Head, 2, tr("right"), true);
-  write(Gap, 0, tr("Facet gap"));
-  write(Centra, 0, tr("Centra apart"));
+  write(GapLeast, 0, tr("Facet gap, least, mm"));
+  write(GapMost, 0, tr("Facet gap, most, mm"));
+  write(Centra, 0, tr("Gap between centra, mm"));
 }
 
 void MeetingNumbers::write(Row row, int column, const QString& words, bool muted) {
@@ -48,18 +45,21 @@ void MeetingNumbers::write(Row row, int column, const QString& words, bool muted
 
 void MeetingNumbers::show(const range::JointVerdict& verdict, const range::Assumptions& assumptions) {
   const bool byArea = assumptions.overlapBy == range::OverlapBy::Area;
-  const QString least = tr(" (least %1)").arg(share(assumptions.leastOverlap));
-  write(ByLength, 0, tr("Overlap of length") + (byArea ? QString() : least), byArea);
-  write(ByArea, 0, tr("Overlap of area") + (byArea ? least : QString()), !byArea);
+  const QString rule = byArea ? tr("least %1 of area") : tr("least %1 of length");
+  write(Head, 0, rule.arg(share(assumptions.leastOverlap)), true);
+  write(ByLength, 0, tr("Length shared"), byArea);
+  write(ByArea, 0, tr("Area shared"), !byArea);
   const std::optional<range::FacetMeeting>* const sides[] = {&verdict.left, &verdict.right};
   for (int side = 0; side < 2; ++side) {
     const auto& meeting = *sides[side];
     const QString unknown = QStringLiteral("\u2013");
     write(ByLength, side + 1, meeting ? share(meeting->overlapLength) : unknown, byArea);
     write(ByArea, side + 1, meeting ? share(meeting->overlapArea) : unknown, !byArea);
-    write(Gap, side + 1, meeting ? gap(*meeting) : unknown);
+    const bool together = meeting && !meeting->shared.empty();
+    write(GapLeast, side + 1, together ? figures(meeting->gapLeast) : unknown);
+    write(GapMost, side + 1, together ? figures(meeting->gapMost) : unknown);
   }
-  write(Centra, 2, millimetres(verdict.centrumGap));
+  write(Centra, 2, figures(verdict.centrumGap));
   cells_[Centra][2]->setObjectName(QStringLiteral("centrumGap"));
   cells_[ByLength][1]->setObjectName(QStringLiteral("overlapLengthLeft"));
   cells_[ByLength][2]->setObjectName(QStringLiteral("overlapLengthRight"));
