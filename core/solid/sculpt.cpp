@@ -1,0 +1,139 @@
+#include "core/solid/sculpt.h"
+
+#include <algorithm>
+#include <exception>
+#include <map>
+#include <mutex>
+#include <thread>
+
+#include "core/solid/bone_shape.h"
+#include "core/solid/field/mesher.h"
+#include "core/solid/mesh_cache.h"
+#include "core/solid/shape_key.h"
+
+namespace zyga::solid {
+
+using anatomy::BoneIndex;
+using anatomy::Side;
+using anatomy::Specimen;
+
+namespace {
+
+/// Reflects across y = 0; triangles change their sense, or they would face inwards.
+TriangleMesh mirroredMesh(TriangleMesh mesh) {
+  for (Eigen::Vector3f& p : mesh.positions) p.y() = 0.0f - p.y();
+  for (Eigen::Vector3f& n : mesh.normals) n.y() = 0.0f - n.y();
+  for (auto& t : mesh.triangles) std::swap(t[1], t[2]);
+  return mesh;
+}
+
+BoneMesh mirroredMesh(const BoneMesh& bone) {
+  BoneMesh out;
+  for (const TriangleMesh& level : bone.levels) out.levels.push_back(mirroredMesh(level));
+  return out;
+}
+
+/// One solid to sculpt, and the bones that get it: as it is, or as its mirror image.
+struct Job {
+  BoneIndex bone;
+  bool inMirror = false;  ///< the bone is taken from the mirrored specimen
+  std::string key;
+  std::vector<std::size_t> plain, flipped;
+};
+
+std::vector<Job> listJobs(const Specimen& specimen, const Specimen& mirror, std::size_t budget) {
+  std::map<std::string, std::size_t> known;
+  std::vector<Job> jobs;
+  for (std::size_t i = 0; i < specimen.bones.size(); ++i) {
+    const anatomy::Bone& bone = specimen.bones[i];
+    if (bone.fusedInto) continue;
+    const bool right = bone.name.side == Side::Right;
+    const std::string key = shapeKey(right ? mirror : specimen, {i}, budget);
+    const auto [entry, isNew] = known.try_emplace(key, jobs.size());
+    if (isNew) jobs.push_back({{i}, right, key, {}, {}});
+    Job& job = jobs[entry->second];
+    (right ? job.flipped : job.plain).push_back(i);
+  }
+  return jobs;
+}
+
+class Workshop {
+ public:
+  Workshop(const Specimen& specimen, const SculptOptions& options)
+      : specimen_(specimen),
+        mirror_(mirroredSpecimen(specimen)),
+        options_(options),
+        cache_(options.cacheFolder),
+        jobs_(listJobs(specimen_, mirror_, options.triangleBudget)),
+        meshes_(specimen.bones.size()) {}
+
+  std::vector<std::shared_ptr<const BoneMesh>> run() {
+    const unsigned wanted = options_.threads > 0 ? options_.threads : std::max(1u, std::thread::hardware_concurrency());
+    std::vector<std::thread> others;
+    for (unsigned i = 1; i < std::min<std::size_t>(wanted, jobs_.size()); ++i) others.emplace_back([this] { work(); });
+    work();
+    for (std::thread& thread : others) thread.join();
+    if (failure_) std::rethrow_exception(failure_);
+    if (cancelled()) return {};
+    return std::move(meshes_);
+  }
+
+ private:
+  bool cancelled() const { return options_.cancel && options_.cancel->load(); }
+
+  void work() {
+    try {
+      for (std::size_t i = next_++; i < jobs_.size() && !cancelled() && !failed_; i = next_++) {
+        finish(jobs_[i]);
+        const std::size_t done = ++done_;
+        if (options_.progress) options_.progress(done, jobs_.size());
+      }
+    } catch (...) {
+      failed_ = true;
+      const std::lock_guard<std::mutex> lock(failureMutex_);
+      if (!failure_) failure_ = std::current_exception();
+    }
+  }
+
+  /// Each job writes only its own bones' places.
+  void finish(const Job& job) {
+    std::optional<BoneMesh> found = cache_.read(job.key);
+    if (!found) {
+      found = meshLevels(shapeOf(job.inMirror ? mirror_ : specimen_, job.bone), options_.triangleBudget);
+      cache_.write(job.key, *found);
+    }
+    if (!job.flipped.empty()) {
+      const auto mesh = std::make_shared<const BoneMesh>(mirroredMesh(*found));
+      for (const std::size_t i : job.flipped) meshes_[i] = mesh;
+    }
+    if (!job.plain.empty()) {
+      const auto mesh = std::make_shared<const BoneMesh>(std::move(*found));
+      for (const std::size_t i : job.plain) meshes_[i] = mesh;
+    }
+  }
+
+  const Specimen& specimen_;
+  const Specimen mirror_;
+  const SculptOptions& options_;
+  const MeshCache cache_;
+  const std::vector<Job> jobs_;
+  std::vector<std::shared_ptr<const BoneMesh>> meshes_;
+  std::atomic<std::size_t> next_{0}, done_{0};
+  std::atomic<bool> failed_{false};
+  std::mutex failureMutex_;
+  std::exception_ptr failure_;
+};
+
+}  // namespace
+
+std::vector<std::shared_ptr<const BoneMesh>> sculptAll(const Specimen& specimen, const SculptOptions& options) {
+  return Workshop(specimen, options).run();
+}
+
+BoneMesh sculptBone(const Specimen& specimen, BoneIndex bone, std::size_t triangleBudget) {
+  if (specimen[bone].fusedInto) return {};
+  if (specimen[bone].name.side != Side::Right) return meshLevels(shapeOf(specimen, bone), triangleBudget);
+  return mirroredMesh(meshLevels(shapeOf(mirroredSpecimen(specimen), bone), triangleBudget));
+}
+
+}  // namespace zyga::solid
