@@ -83,6 +83,19 @@ class ViewportTest : public testing::Test {
     return most / kDegree;
   }
 
+  /// Where the bone would move on screen if its chain were bent by so many degrees: a travel it can follow.
+  QPoint reachable(const char* id, int motion, double degrees) const {
+    const auto& specimen = document_.specimen();
+    const auto chain = kinematics::dragChain(specimen, bone(id));
+    const std::vector<double> even(chain.size(), 1.0 / static_cast<double>(chain.size()));
+    Eigen::Vector3d turn = Eigen::Vector3d::Zero();
+    turn[motion] = degrees * kDegree;
+    const auto bent = kinematics::spreadTurn(document_.pose(), chain, even, turn);
+    const auto X_WB = kinematics::place(specimen, document_.articulation(), bent);
+    const auto at = viewport_->camera().project(X_WB[bone(id).value].translation());
+    return QPointF(at->x(), at->y()).toPoint() - on(id);
+  }
+
   Document document_;
   std::unique_ptr<Viewport> viewport_;
 };
@@ -128,12 +141,13 @@ TEST_F(ViewportTest, DraggingANeckBoneUpRaisesItUnderThePointer) {
   const auto before = document_.pose();
   const QImage pictureBefore = viewport_->grabPicture();
   const QPoint from = on("C4"), skullFrom = on("skull");
-  drag(from, {20, -50});
+  const QPoint travel = reachable("C4", 0, 25);
+  drag(from, travel);
   EXPECT_EQ(document_.undoStack().count(), 1);
   EXPECT_EQ(document_.undoStack().undoText(), "Bend neck at C4");
   EXPECT_FALSE(document_.previewing());
   // The grabbed point has followed the pointer.
-  EXPECT_LT((on("C4") - (from + QPoint(20, -50))).manhattanLength(), 8);
+  EXPECT_LT((on("C4") - (from + travel)).manhattanLength(), 8);
   EXPECT_GT(change(before, 0), 0.5);
   // What hangs on other parts of the column stays.
   EXPECT_EQ(document_.pose()[joint("Ca5-Ca6")], before[joint("Ca5-Ca6")]);
@@ -172,7 +186,7 @@ TEST_F(ViewportTest, ATopViewSwingsSidewaysOnly) {
 
 TEST_F(ViewportTest, ThreeQuarterDragFollowsThePointer) {
   look(StandardView::ThreeQuarter);
-  const QPoint from = on("C3"), travel(30, -45);
+  const QPoint from = on("C3"), travel = reachable("C3", 1, 20);
   drag(from, travel);
   ASSERT_EQ(document_.undoStack().count(), 1);
   EXPECT_LT((on("C3") - (from + travel)).manhattanLength(), 10);
@@ -232,11 +246,20 @@ TEST_F(ViewportTest, ADoubleClickMakesTheJointTheBaseOfTheBend) {
   QTest::mouseDClick(viewport_.get(), Qt::LeftButton, {}, on("C8"));
   EXPECT_EQ(document_.bendBase(), joint("C8-C9"));
   const auto before = document_.pose();
-  drag(on("C4"), {0, -30});
+  drag(on("C4"), reachable("C4", 0, 15));
   EXPECT_EQ(document_.pose()[joint("C10-C11")], before[joint("C10-C11")]);
   EXPECT_NE(document_.pose()[joint("C8-C9")], before[joint("C8-C9")]);
   QTest::mouseDClick(viewport_.get(), Qt::LeftButton, {}, on("C8"));
   EXPECT_EQ(document_.bendBase(), std::nullopt) << "the same again takes it away";
+}
+
+TEST_F(ViewportTest, ARibStandsForItsVertebraAndTheJawOpensAlone) {
+  DragTool tool(document_);
+  EXPECT_EQ(tool.chainOf(bone("rib.D4.L")), tool.chainOf(bone("D4")));
+  EXPECT_EQ(tool.jointOf(bone("rib.D4.L")), joint("D4-D5"));
+  EXPECT_EQ(tool.chainOf(bone("jaw")), std::vector{joint("jaw")});
+  EXPECT_TRUE(tool.chainOf(bone("S2")).empty());
+  EXPECT_EQ(tool.jointOf(bone("S2")), std::nullopt);
 }
 
 TEST_F(ViewportTest, ArrowKeysNudgeTheChosenJointAndMergeIntoOneStep) {

@@ -53,7 +53,23 @@ DragMotion DragTool::motionOf(Qt::KeyboardModifiers modifiers) {
 }
 
 std::vector<JointIndex> DragTool::chainOf(BoneIndex bone) const {
-  return kinematics::dragChain(document_.specimen(), bone, document_.bendBase());
+  const auto& specimen = document_.specimen();
+  auto chain = kinematics::dragChain(specimen, bone, document_.bendBase());
+  // The jaw opens; it is not a handle for the neck.
+  if (specimen[bone].name.kind == anatomy::BoneKind::Jaw && chain.size() > 1)
+    chain.erase(chain.begin(), chain.end() - 1);
+  if (!chain.empty()) return chain;
+  // A rib, or any bone that does not move by itself, stands for the bone that carries it.
+  const auto joint = specimen.jointAbove(bone);
+  return joint ? chainOf(specimen[*joint].proximal) : chain;
+}
+
+std::optional<JointIndex> DragTool::jointOf(BoneIndex bone) const {
+  const auto& specimen = document_.specimen();
+  auto joint = specimen.jointAbove(bone);
+  while (joint && specimen[*joint].kind == anatomy::JointKind::Fixed)
+    joint = specimen.jointAbove(specimen[*joint].proximal);
+  return joint;
 }
 
 void DragTool::press(BoneIndex bone, const Eigen::Vector3d& p_W, const DragPointer& pointer) {

@@ -33,6 +33,9 @@ class DragTool : public QObject {
   /// The joints a drag of this bone would bend, root side first; empty for a bone that cannot move.
   std::vector<JointIndex> chainOf(BoneIndex bone) const;
 
+  /// The joint nearest to the bone, towards the root, that can move: a rib stands for its vertebra.
+  std::optional<JointIndex> jointOf(BoneIndex bone) const;
+
   /// Takes hold of a bone at a point on it (world, m).
   void press(BoneIndex bone, const Eigen::Vector3d& p_W, const DragPointer& pointer);
   void move(const DragPointer& pointer);

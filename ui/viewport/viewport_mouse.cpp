@@ -116,11 +116,9 @@ void Viewport::mouseDoubleClickEvent(QMouseEvent* event) {
   if (event->button() != Qt::LeftButton || !document_.hasProject()) return;
   const auto found = finder_.find(camera_, vector(event->position()), document_.placement());
   if (!found) return document_.setBendBase(std::nullopt);
-  // The nearest joint towards the root that can move: a rib stands for its vertebra.
-  const auto chain = kinematics::dragChain(document_.specimen(), found->bone);
-  if (chain.empty()) return;
-  const bool again = document_.bendBase() == chain.back();
-  document_.setBendBase(again ? std::nullopt : std::optional(chain.back()));
+  const auto joint = drag_.jointOf(found->bone);
+  if (!joint) return;
+  document_.setBendBase(document_.bendBase() == joint ? std::nullopt : joint);
   tellHint(event->modifiers());
 }
 
