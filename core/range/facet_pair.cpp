@@ -61,11 +61,11 @@ struct Opposite {
     across = R * postzyg.across();
   }
 
-  /// Mean of the prezyg's normal and the postzyg's reversed one; empty when they face the same way.
+  /// Mean of the prezyg's normal and the postzyg's reversed one; false when they face the same way or are no numbers.
   bool meanNormal(Vector3d& mean) const {
     mean = Vector3d::UnitZ() - normal;
     const double length = mean.norm();
-    if (length < 1e-6) return false;
+    if (!(length >= 1e-6)) return false;
     mean /= length;
     return true;
   }
@@ -130,7 +130,7 @@ FacetMeasures FacetPair::measure(const Eigen::Isometry3d& X_PrePost) const {
     previous = &p;
   });
   doubleArea += previous->x() * first.y() - previous->y() * first.x();
-  if (doubleArea <= kTouch * size * size) return measures;
+  if (!(doubleArea > kTouch * size * size)) return measures;
 
   measures.overlapLength = share(slide.extent(), std::min(prezygLength_, postzygLength));
   measures.overlapArea = share(0.5 * doubleArea, smallerArea_);

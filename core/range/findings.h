@@ -11,7 +11,8 @@
 
 namespace zyga::range {
 
-/// Worst last, so that the larger one wins.
+/// Worst last, so that the larger one wins. Near is, for facets, the last nearMargin of the way from full cover to the
+/// least overlap, or of a tolerated depth or gap; for typed limits, of the way from zero to the end of the range.
 enum class Level { Supported, NotJudged, Near, Beyond };
 
 std::string_view toText(Level level);
@@ -36,7 +37,8 @@ struct JointVerdict {
   std::optional<FacetMeeting> left, right;
   double centrumGap = 0;          ///< m, between the faces along the joint's long axis
   std::vector<Finding> findings;  ///< near and beyond only, worst first
-  /// "C6-C7 beyond: right facets share 38 % (least 50 %), dorsiflexion 9.4° of 7.1°"
+  /// "C6-C7 beyond: right facets share 38 % (least 50 %), dorsiflexion 9.4° of 7.1°". What follows "of" is where the
+  /// range of that motion ends with the joint's other angles as they are.
   std::string sentence;
 };
 

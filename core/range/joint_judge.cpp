@@ -51,7 +51,7 @@ Criterion typedCriterion(int motion, double angle, const anatomy::AngleLimits& l
 }  // namespace
 
 bool outside(const anatomy::AngleLimits& limits, double angle) {
-  return angle < limits.least - kRounding || angle > limits.most + kRounding;
+  return !(angle >= limits.least - kRounding && angle <= limits.most + kRounding);
 }
 
 Level Criteria::level() const {

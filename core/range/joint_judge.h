@@ -68,7 +68,7 @@ class JointJudge {
   std::array<std::optional<FacetPair>, 2> pairs_;
 };
 
-/// Whether an angle lies outside typed limits, beyond rounding (1e-9 rad).
+/// Whether an angle lies outside typed limits, beyond rounding (1e-9 rad), or is no number.
 bool outside(const anatomy::AngleLimits& limits, double angle);
 
 }  // namespace zyga::range

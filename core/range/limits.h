@@ -8,14 +8,15 @@ namespace zyga::range {
 struct Band {
   double least = 0;
   double most = 0;
-  bool judged = true;     ///< false: nothing limits this joint, and nothing vouches for it
+  bool judged = true;     ///< false: nothing vouches for this joint; a side that has facets still limits it
   bool empty = false;     ///< no value of this motion is supported with the other angles as they are
-  std::string leastStop;  ///< what stops it at `least`: "left facets share 50 %"
+  std::string leastStop;  ///< what stops it at `least`: "left facets share 50 %", "both facets share 50 %"
   std::string mostStop;
 };
 
-/// `motion` is the index into the joint's angles. Found by scanning out from the supported value nearest to zero and
-/// bisecting to 1e-5 rad.
+/// `motion` is the index into the joint's angles. Found by scanning in degrees out from the supported value nearest to
+/// zero, up to 90 degrees, and bisecting to 1e-5 rad; typed joints answer with what was typed. Ends are supported, and
+/// 1e-5 rad past them levelAt says beyond. Takes about a tenth of a millisecond.
 Band band(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
           const Assumptions& assumptions, kinematics::JointIndex joint, const Eigen::Vector3d& angles, int motion);
 

@@ -25,6 +25,8 @@ constexpr double kPitchWeight = 0.01;
 /// Cartilage also lifts both postzygs, which on tilted facets is an offset across the slide. No turn could undo it but
 /// a pitch that gives up the centring along the slide, so it counts for little.
 constexpr double kLiftWeight = 0.1;
+/// Facets farther than this from the joint's own rest do not belong together, rad.
+constexpr double kFarthest = std::numbers::pi / 2;
 constexpr int kMostSteps = 60;
 constexpr double kSettled = 1e-11;  // rad
 
@@ -82,7 +84,9 @@ class Centring {
         damping = std::max(10 * damping, 1e-4);
       }
     }
-    rest.residual = offCentre(rest, angles);
+    rest.solved = rest.solved && angles.norm() < kFarthest && facing(rest, angles);
+    const double residual = offCentre(rest, angles);
+    rest.residual = std::isfinite(residual) ? residual : 0;
     rest.rotation = joint_.restRotation * kinematics::jointRotation(joint_, angles);
     return rest;
   }
@@ -112,6 +116,13 @@ class Centring {
       J.col(k) = (residuals(rest, angles + nudge) - residuals(rest, angles - nudge)) / (2 * h);
     }
     return J;
+  }
+
+  /// Whether the facets of both sides look at each other.
+  bool facing(const Rest& rest, const Vector3d& angles) const {
+    const Eigen::Matrix3d R = view_(kinematics::placeDistal(joint_, rest, angles)).linear();
+    return std::all_of(sides_.begin(), sides_.end(),
+                       [&](const SideFacets& s) { return s.prezyg->normal.dot(R * s.postzyg->normal) < 0; });
   }
 
   double offCentre(const Rest& rest, const Vector3d& angles) const {

@@ -107,43 +107,64 @@ bool typedAtFault(const Criteria& criteria, int motion) {
   });
 }
 
-/// How far an angle has left the range of its motion; empty where the motion is not at fault or has no range.
-std::string pastItsRange(const JointJudge& judge, const Vector3d& angles, int motion) {
+/// How far an angle has left the range that leads out from zero; empty where it has not, or zero is not supported.
+std::string pastItsEnd(const JointJudge& judge, const Vector3d& angles, int motion) {
   const double angle = angles[motion];
-  if (!judge.beyond(withMotion(angles, motion, 0))) {
-    const double end = endTowards(judge, angles, motion, 0, angle);
-    return std::abs(end) < std::abs(angle) ? angleOf(judge, motion, angle, end) : "";
-  }
+  if (judge.beyond(withMotion(angles, motion, 0))) return "";
+  const double end = endTowards(judge, angles, motion, 0, angle);
+  return std::abs(end) < std::abs(angle) ? angleOf(judge, motion, angle, end) : "";
+}
+
+/// The same where the range leaves zero out. A search over all angles, so it is asked last.
+std::string outsideItsRange(const JointJudge& judge, const Vector3d& angles, int motion) {
+  const double angle = angles[motion];
   const Interval range = supportedInterval(judge, angles, motion);
   if (range.empty || (range.least <= angle && angle <= range.most)) return "";
   const double end = angle > range.most ? range.most : range.least;
-  if (angle * end > 0) return angleOf(judge, motion, angle, end);
-  return plainAngle(judge, motion, angle) + " where the least is " + plainAngle(judge, motion, end);
+  if (angle * end > 0 && std::abs(angle) > std::abs(end)) return angleOf(judge, motion, angle, end);
+  return plainAngle(judge, motion, angle) + " where " + plainAngle(judge, motion, end) + " is the least";
+}
+
+using Telling = std::string (*)(const JointJudge&, const Vector3d&, int);
+
+std::vector<std::string> tell(const JointJudge& judge, const Vector3d& angles, const std::vector<int>& motions,
+                              Telling telling) {
+  std::vector<std::string> parts;
+  for (const int k : motions) {
+    std::string text = telling(judge, angles, k);
+    if (!text.empty()) parts.push_back(std::move(text));
+  }
+  return parts;
+}
+
+std::string byItself(const JointJudge& judge, const Vector3d& angles, int motion) {
+  const std::string text = pastItsEnd(judge, withMotion(Vector3d::Zero(), motion, angles[motion]), motion);
+  return text.empty() ? "" : text + " by itself";
+}
+
+std::vector<std::string> onlyTogether(const JointJudge& judge, const Vector3d& angles,
+                                      const std::vector<int>& motions) {
+  std::vector<std::string> parts;
+  for (const int k : motions) parts.push_back(plainAngle(judge, k, angles[k]));
+  if (judge.beyond(Vector3d::Zero())) {
+    parts.back() += ", and the neutral pose is beyond as well";
+  } else if (motions.size() > 1) {
+    parts.back() += ", each supported by itself but not together";
+  }
+  return parts;
 }
 
 /// The motions that have left their range; where several have to answer together, that.
 std::vector<std::string> motionsAtFault(const JointJudge& judge, const Criteria& criteria, const Vector3d& angles) {
-  std::vector<std::string> parts;
-  const std::vector<int> motions = motionsShown(angles);
+  std::vector<int> motions = motionsShown(angles);
   if (motions.empty()) return {"in the neutral pose"};
-  bool named = false;
-  for (const int k : motions) {
-    named = named || typedAtFault(criteria, k);
-    if (typedAtFault(criteria, k)) continue;
-    const std::string text = pastItsRange(judge, angles, k);
-    if (!text.empty()) parts.push_back(text);
+  const std::size_t shown = motions.size();
+  std::erase_if(motions, [&](int k) { return typedAtFault(criteria, k); });  // their criterion names them
+  for (const Telling telling : {pastItsEnd, outsideItsRange, byItself}) {
+    std::vector<std::string> parts = tell(judge, angles, motions, telling);
+    if (!parts.empty() || motions.size() < shown) return parts;
   }
-  if (named || !parts.empty()) return parts;
-  for (const int k : motions) {
-    const std::string text = pastItsRange(judge, withMotion(Vector3d::Zero(), k, angles[k]), k);
-    if (!text.empty()) parts.push_back(text + " by itself");
-  }
-  if (!parts.empty()) return parts;
-  for (const int k : motions) parts.push_back(plainAngle(judge, k, angles[k]));
-  const bool neutralHolds = !judge.beyond(Vector3d::Zero());
-  if (neutralHolds && motions.size() > 1) parts.back() += ", each supported by itself but not together";
-  if (!neutralHolds) parts.back() += ", and the neutral pose is beyond as well";
-  return parts;
+  return onlyTogether(judge, angles, motions);
 }
 
 /// The motion that has used most of its range.
@@ -177,7 +198,7 @@ std::vector<std::string> supportedParts(const JointJudge& judge, const Criteria&
     const bool typed = end * angles[k] > 0;
     parts.push_back(typed ? typedText(judge, k, angles[k], end) : plainAngle(judge, k, angles[k]));
   }
-  if (parts.empty()) parts.push_back("in the neutral pose");
+  if (parts.empty()) parts.push_back("all angles zero");
   return parts;
 }
 

@@ -3,6 +3,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <future>
+
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
 #include "tests/support/two_vertebrae.h"
@@ -236,6 +238,12 @@ TEST(Findings, aJointThatNothingJudgesIsNeverSupported) {
   }
 }
 
+TEST(Findings, anglesThatAreNoNumbersAreNeverSupported) {
+  const double nan = std::nan("");
+  EXPECT_EQ(level(neck(), {nan, 0, 0}), Level::Beyond);
+  EXPECT_EQ(level(hip(), {0, nan, 0}), Level::Beyond);
+}
+
 TEST(Findings, oneSideAloneCanCondemnButNotVouch) {
   anatomy::Specimen specimen = neck();
   specimen.bones[0].facets.pop_back();  // no right prezyg
@@ -257,6 +265,14 @@ TEST(Findings, fixedJointsAreLeftOut) {
   EXPECT_EQ(assessment.find(kOnlyJoint), nullptr);
   ASSERT_NE(assessment.find(kinematics::JointIndex{1}), nullptr);
   EXPECT_EQ(assessment.find(kinematics::JointIndex{1})->level, Level::Beyond);
+}
+
+TEST(Findings, areTheSameFromManyThreads) {
+  const anatomy::Specimen specimen = test::twoVertebrae({.tilt = 40 * kDegree, .outline = test::Outline::Ellipse});
+  const auto sentenceAt = [&](int i) { return judge(specimen, {0.003 * i, -0.002 * i, 0}).sentence; };
+  std::vector<std::future<std::string>> told;
+  for (int i = 0; i < 100; ++i) told.push_back(std::async(std::launch::async, sentenceAt, i));
+  for (int i = 0; i < 100; ++i) EXPECT_EQ(told[static_cast<std::size_t>(i)].get(), sentenceAt(i));
 }
 
 TEST(Findings, worstComesFirst) {

@@ -105,6 +105,19 @@ TEST(Band, shrinksAsAnotherMotionSpendsTheOverlap) {
   EXPECT_GT(raised.least, 0.8 * level.least);
 }
 
+TEST(Band, growsAsLessIsAskedOfTheFacets) {
+  Posed posed = likeBones();
+  for (int motion = 0; motion < 3; ++motion) {
+    double previous = 0;
+    for (const double least : {0.9, 0.7, 0.5, 0.25, 0.0}) {
+      posed.assumptions.leastOverlap = least;
+      const Band band = posed.band(Vector3d::Zero(), motion);
+      EXPECT_GE(band.most - band.least, previous - 1e-5) << motion << " " << least;
+      previous = band.most - band.least;
+    }
+  }
+}
+
 TEST(Band, namesTheSideThatStopsIt) {
   const Posed posed{test::twoVertebrae(), {}};
   const Band band = posed.band({7 * kDegree, 0, 0}, 1);

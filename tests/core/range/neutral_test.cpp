@@ -124,6 +124,15 @@ TEST(Articulate, isNotSolvedWhereFacetsAreMissing) {
   EXPECT_EQ(rest.cartilage, 0.01);
 }
 
+TEST(Articulate, isNotSolvedWhereFacetsFaceTheSameWay) {
+  anatomy::Specimen specimen = test::twoVertebrae();
+  for (anatomy::Facet& facet : specimen.bones[1].facets) facet.normal = -facet.normal;
+  const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0.01);
+  EXPECT_FALSE(rest.solved);
+  EXPECT_TRUE(rest.rotation.allFinite());
+  EXPECT_TRUE(std::isfinite(rest.cartilage + rest.residual));
+}
+
 TEST(Articulate, typedJointsKeepTheirOwnRest) {
   anatomy::Specimen specimen = test::twoVertebrae();
   specimen.joints[0].kind = anatomy::JointKind::Typed;

@@ -205,6 +205,7 @@ TEST(Meet, agreesWithBoostGeometryOnRandomFacets) {
     const Polygon postzyg = projectedPostzyg(pair);
     const test::SharedByBoost shared = test::sharedByBoost(pair.prezyg.outline, postzyg);
     const double smaller = std::min(signedArea(pair.prezyg.outline), signedArea(pair.postzyg.outline));
+    ASSERT_TRUE(meeting.overlapLength >= 0 && meeting.overlapLength <= 1) << "pair " << i;
     ASSERT_NEAR(meeting.overlapArea, std::min(1.0, shared.area / smaller), 1e-8) << "pair " << i;
     if (shared.area < 1e-9) continue;
     ++met;
