@@ -57,27 +57,40 @@ bool canMove(const anatomy::Joint& joint) { return joint.kind != anatomy::JointK
 
 Pose pullTowards(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& start,
                  const Pull& pull, const Eigen::Vector3d& p_WTarget) {
-  constexpr int kSteps = 24;
+  constexpr int kTries = 60;
   constexpr double kClose = 1e-4;        // m
   constexpr double kLongestStep = 0.25;  // m: keeps the linearisation honest
   Pose pose = start;
   Placement X_WB;
   std::vector<std::pair<JointIndex, int>> free;
-  for (int step = 0; step < kSteps; ++step) {
-    placeInto(specimen, articulation, pose, X_WB);
-    Eigen::Vector3d error = p_WTarget - X_WB[pull.bone.value] * pull.p_BPoint;
-    if (error.norm() < kClose) break;
-    if (error.norm() > kLongestStep) error *= kLongestStep / error.norm();
-    const Eigen::Matrix3Xd J = pointJacobian(specimen, articulation, pose, pull, X_WB, free);
-    if (J.cols() == 0) break;
-    // Damped least squares, the 3x3 form: dq = J^T (J J^T + lambda^2 I)^-1 e. The damping follows the chain's size, so
-    // that a stretched chain slows down instead of thrashing.
+  placeInto(specimen, articulation, pose, X_WB);
+  Eigen::Vector3d error = p_WTarget - X_WB[pull.bone.value] * pull.p_BPoint;
+  Eigen::Matrix3Xd J = pointJacobian(specimen, articulation, pose, pull, X_WB, free);
+  double damping = 1e-3;
+  for (int i = 0; i < kTries && error.norm() > kClose && J.cols() > 0; ++i) {
+    // Damped least squares, the 3x3 form: dq = J^T (J J^T + lambda^2 I)^-1 e.
     const Eigen::Matrix3d JJt = J * J.transpose();
-    const double lambda2 = 1e-3 * JJt.trace() / 3 + 1e-12;
-    const Eigen::VectorXd dq = J.transpose() * (JJt + lambda2 * Eigen::Matrix3d::Identity()).ldlt().solve(error);
-    for (std::size_t c = 0; c < free.size(); ++c) {
-      pose[free[c].first][free[c].second] += std::clamp(dq[static_cast<Eigen::Index>(c)], -0.1, 0.1);
+    const double lambda2 = damping * JJt.trace() / 3 + 1e-12;
+    const Eigen::Vector3d goal = error * std::min(1.0, kLongestStep / error.norm());
+    const Eigen::VectorXd dq = J.transpose() * (JJt + lambda2 * Eigen::Matrix3d::Identity()).ldlt().solve(goal);
+    Pose next = pose;
+    for (std::size_t c = 0; c < free.size(); ++c)
+      next[free[c].first][free[c].second] += std::clamp(dq[static_cast<Eigen::Index>(c)], -0.1, 0.1);
+    placeInto(specimen, articulation, next, X_WB);
+    const Eigen::Vector3d left = p_WTarget - X_WB[pull.bone.value] * pull.p_BPoint;
+    // Only steps that come nearer are taken (Levenberg 1944, Quart. Appl. Math. 2:164; Marquardt 1963, J. SIAM 11:431):
+    // a chain that is stretched towards a target out of reach comes to rest there and does not thrash.
+    if (left.norm() >= error.norm()) {
+      damping *= 6;
+      if (damping > 1e8) break;
+      continue;
     }
+    const bool resting = error.norm() - left.norm() < 1e-7;
+    damping = std::max(1e-4, damping / 4);
+    pose = std::move(next);
+    error = left;
+    if (resting) break;
+    J = pointJacobian(specimen, articulation, pose, pull, X_WB, free);
   }
   return pose;
 }
