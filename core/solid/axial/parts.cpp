@@ -34,9 +34,12 @@ Shape facetPad(const Facet& facet, double depth) {
 }
 
 Shape clearFacet(const Shape& bone, const Facet& facet) {
-  const double grow = 1.45 * ellipseExcess(facet);
-  const double along = grow * facet.length() / 2, across = grow * facet.width() / 2, high = 0.9 * facet.length();
-  const Shape over = loft(facetFrame(facet), {{0, across, along}, {high, 1.35 * across, 1.5 * along}}, 0);
+  const double grow = 1.36 * ellipseExcess(facet);
+  const double along = grow * facet.length() / 2, across = grow * facet.width() / 2;
+  double high = 0.8 * facet.length();
+  // Facets that look at each other across the mid-plane each clear their own half.
+  if (facet.normal.y() < 0) high = std::min(high, 0.95 * facet.centre.y() / -facet.normal.y());
+  const Shape over = loft(facetFrame(facet), {{0, across, along}, {high, 1.1 * across, 1.3 * along}}, 0);
   // The pad stands higher over the plane than this blend is wide, so the blend rounds edges only.
   return smoothCut(bone, over, 0.07 * facet.length());
 }
@@ -45,9 +48,10 @@ Shape clearFacets(const Shape& bone, const Vertebra& v) {
   Shape out = bone;
   for (const auto* facet : {&v.left.prezyg, &v.left.postzyg})
     if (*facet) out = clearFacet(out, **facet);
+  out = mirrored(out);
   for (const auto* facet : {&v.right.prezyg, &v.right.postzyg})
-    if (*facet) out = clearFacet(out, mirrored(**facet));
-  return out;
+    if (*facet) out = clearFacet(out, **facet);
+  return mirrored(out);
 }
 
 Shape web(const std::vector<Point>& outline, double middle, double rim) {
@@ -80,21 +84,29 @@ Shape cutEnds(const Shape& spool, const Vertebra& v) {
 
 }  // namespace
 
+/// How much the hind rim must flare to stand round the neighbour's condyle, which may be larger than this cotyle.
+double rimFlare(const Vertebra& v) {
+  if (v.cotyle.flat()) return 1.03;
+  const double off = (v.cotyle.centre - v.caudalRim).norm();
+  const double opening = std::sqrt(std::max(v.cotyle.radius * v.cotyle.radius - off * off, 0.0));
+  return std::max(1.05, (opening + 0.055 * v.height) / (0.5 * v.height));
+}
+
 Shape centrum(const Vertebra& v, double waist, double keel) {
   const double L = v.length, y = v.width / 2, z = v.height / 2, rise = keel * v.height;
-  const double front = v.condyle.flat() ? 1.0 : 0.94, over = 0.04 * L;
-  const double middle = 0.5 * (1 + waist);
+  const double front = v.condyle.flat() ? 1.02 : 0.94, over = 0.04 * L;
+  const double middle = 0.5 * (1 + waist), flare = rimFlare(v);
   const Shape spool = loft(Frame::Identity(),
-                           {{-0.5 * L - over, 1.07 * y, 1.06 * z},
-                            {-0.45 * L, 1.03 * y, 1.03 * z},
-                            {-0.26 * L, middle * 0.94 * y, middle * 0.96 * z, 0, 0.55 * rise},
-                            {0.02 * L, waist * y, waist * z, 0, rise, 0.15},
-                            {0.28 * L, middle * 0.94 * front * y, middle * 0.96 * front * z, 0, 0.5 * rise},
-                            {0.44 * L, front * y, front * z},
+                           {{-0.5 * L - over, flare * y, flare * z},
+                            {-0.5 * L + 0.06 * v.height, 0.985 * flare * y, 0.985 * flare * z},
+                            {-0.27 * L, middle * 0.95 * y, middle * 0.97 * z, 0, 0.55 * rise, 0.08},
+                            {0.02 * L, waist * y, waist * z, 0, rise, 0.2},
+                            {0.28 * L, middle * 0.94 * front * y, middle * 0.96 * front * z, 0, 0.5 * rise, 0.08},
+                            {0.5 * L - 0.05 * v.height, 0.985 * front * y, 0.985 * front * z},
                             {0.5 * L + over, front * y, front * z}},
                            0);
   const Shape ends = cutEnds(spool, v);
-  return v.condyle.flat() ? ends : smoothUnion(ends, v.condyle.solid(), 0.03 * v.height);
+  return v.condyle.flat() ? ends : smoothUnion(ends, v.condyle.solid(), 0.05 * v.height);
 }
 
 Shape hollowCotyle(const Shape& bone, const Vertebra& v) {

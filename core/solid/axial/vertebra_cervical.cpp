@@ -34,14 +34,13 @@ struct CervicalForm {
 /// Middle of the bone just below a facet's pad: where rami and laminae end.
 Point under(const Facet& facet, double depth) { return facet.centre - depth * facet.normal; }
 
-Shape arch(const Vertebra& v, const CervicalForm& f) {
+Shape arch(const CervicalForm& f) {
   const double middle = 0.5 * (f.roof + 0.1 * f.H), half = 0.5 * (f.roof - 0.1 * f.H);
   return loft(Frame(Eigen::Translation3d(0, 0, middle)),
-              {{-0.36 * f.L, 0.95 * f.archHalf, 0.96 * half, 0, 0, 0.5},
-               {-0.05 * f.L, 0.86 * f.archHalf, half, 0, 0, 0.5},
-               {0.34 * f.L, 1.05 * f.archHalf, 0.96 * half, 0, 0, 0.5}},
-              std::min(0.05 * f.L, 0.5 * half));
-  (void)v;
+              {{-0.37 * f.L, 0.95 * f.archHalf, 0.94 * half, 0, 0, 0.4},
+               {-0.05 * f.L, 0.86 * f.archHalf, half, 0, 0, 0.4},
+               {0.35 * f.L, 1.05 * f.archHalf, 0.94 * half, 0, 0, 0.4}},
+              std::min(0.07 * f.L, 0.6 * half));
 }
 
 /// The spine: a blade in the mid-plane that carries a thickened summit. Its edges run down to the roof of the arch.
@@ -118,31 +117,47 @@ Shape spineToPostzyg(const CervicalForm& f, const Facet& facet) {
              0.7 * f.sheet);
 }
 
-/// The transverse process: a wing from arch and centrum out and down to the rib, with its four laminae.
+/// A lamina with a rounded edge: a sheet back to the wall of the arch, and a ridge along its free border.
+Shape shelf(const CervicalForm& f, const Point& from, const Point& to, const Point& wallTo, const Point& wallFrom) {
+  const Point sag = 0.5 * (from + to) + 0.10 * (0.5 * (wallFrom + wallTo) - 0.5 * (from + to));
+  const Shape edge = tube({{from, {0.85 * f.sheet, 0.62 * f.sheet}},
+                           {sag, {0.62 * f.sheet, 0.45 * f.sheet}},
+                           {to, {0.85 * f.sheet, 0.62 * f.sheet}}},
+                          Point::UnitZ());
+  const Shape sheet = web({from, sag, to, wallTo, 0.5 * (wallFrom + wallTo), wallFrom}, 0.85 * f.sheet, 0.6 * f.sheet);
+  return smoothUnion(edge, sheet, 0.8 * f.sheet);
+}
+
+/// The transverse process: a wing from arch and centrum out and down to the rib, and the laminae that run from it to
+/// both facets and to both ends of the centrum.
 Shape transverseProcess(const CervicalForm& f, const VertebraSide& side) {
   const Point tip = side.diapophysis;
-  const Point root(0.10 * f.L, 0.8 * f.archHalf, 0.62 * f.H);
-  const Point mid = 0.5 * (root + tip) + Point(0, 0.06 * f.W, 0.08 * f.H);
-  const Shape wing = tube(
-      {{root, {0.15 * f.L, 0.7 * f.sheet}}, {mid, {0.085 * f.L, 0.62 * f.sheet}}, {tip, {0.06 * f.L, 0.65 * f.sheet}}},
-      Point::UnitX());
+  const Point root(0.06 * f.L, 0.8 * f.archHalf, 0.66 * f.H);
+  const Point mid = 0.5 * (root + tip) + Point(0, 0.07 * f.W, 0.10 * f.H);
+  const Shape wing = tube({{root, {0.17 * f.L, 0.75 * f.sheet}},
+                           {mid, {0.095 * f.L, 0.62 * f.sheet}},
+                           {tip, {0.062 * f.L, 0.68 * f.sheet}}},
+                          Point::UnitX());
   std::vector<Shape> parts{wing};
-  const auto lamina = [&](const Point& end, double wide) {
-    const Point middle = 0.5 * (mid + end) - Point(0, 0.05 * f.W, 0.05 * f.H);
-    parts.push_back(tube({{0.7 * mid + 0.3 * tip, {wide, 0.5 * f.sheet}},
-                          {middle, {0.8 * wide, 0.38 * f.sheet}},
-                          {end, {wide, 0.45 * f.sheet}}},
-                         Point::UnitZ()));
-  };
-  lamina({-0.30 * f.L, 0.30 * f.W, 0.12 * f.H}, 0.12 * f.H);
-  lamina({0.36 * f.L, 0.34 * f.W, 0.10 * f.H}, 0.09 * f.H);
-  if (side.prezyg)
-    lamina(under(*side.prezyg, 0.24 * side.prezyg->length()) - 0.35 * side.prezyg->length() * side.prezyg->slide,
-           0.13 * f.H);
-  if (side.postzyg)
-    lamina(under(*side.postzyg, 0.30 * side.postzyg->length()) + 0.3 * side.postzyg->length() * side.postzyg->slide,
-           0.12 * f.H);
-  return smoothUnion(parts, 0.10 * f.H);
+  const Point start = 0.75 * mid + 0.25 * tip;
+  parts.push_back(shelf(f, start - Point(0.03 * f.L, 0, 0), Point(-0.33 * f.L, 0.33 * f.W, 0.14 * f.H),
+                        Point(-0.30 * f.L, 0.16 * f.W, 0.34 * f.H), Point(0.0, 0.8 * f.archHalf, 0.45 * f.H)));
+  parts.push_back(shelf(f, start + Point(0.03 * f.L, 0, 0), Point(0.38 * f.L, 0.36 * f.W, 0.10 * f.H),
+                        Point(0.36 * f.L, 0.18 * f.W, 0.30 * f.H), Point(0.12 * f.L, 0.8 * f.archHalf, 0.45 * f.H)));
+  if (side.prezyg) {
+    const Facet& facet = *side.prezyg;
+    const Point end = under(facet, 0.20 * facet.length()) - 0.2 * facet.length() * facet.slide +
+                      0.30 * facet.width() * facet.across();
+    parts.push_back(shelf(f, start + Point(0.02 * f.L, 0, 0.02 * f.H), end,
+                          Point(0.27 * f.L, 0.8 * f.archHalf, 0.92 * f.roof), root));
+  }
+  if (side.postzyg) {
+    const Facet& facet = *side.postzyg;
+    const Point end = under(facet, 0.26 * facet.length()) + 0.35 * facet.length() * facet.slide;
+    parts.push_back(shelf(f, start + Point(-0.02 * f.L, 0, 0.02 * f.H), end,
+                          Point(-0.24 * f.L, 0.8 * f.archHalf, 0.95 * f.roof), root));
+  }
+  return smoothUnion(parts, 0.09 * f.H);
 }
 
 /// The rib that has grown onto both joints: a short spur in front, a long thin shaft behind.
@@ -154,13 +169,13 @@ Shape cervicalRib(const CervicalForm& f, const VertebraSide& side) {
   if (!side.ribTip) return stub;
   const Point root(head.x(), 0.5 * (head.y() + side.diapophysis.y()), head.z() - 0.08 * f.H);
   const Point tip = *side.ribTip;
-  const double thick = std::max(0.016 * f.L, 0.04 * f.H), length = root.x() - tip.x();
+  const double thick = std::max(0.019 * f.L, 0.05 * f.H), length = root.x() - tip.x();
   const Shape shaft = tube({{root + Point(0.17 * f.L, -0.03 * f.W, -0.02 * f.H), {0.35 * thick, 0.3 * thick}},
                             {root + Point(0.07 * f.L, 0, 0), {1.7 * thick, 0.9 * thick}},
                             {root - Point(0.06 * f.L, 0, 0), {2.0 * thick, 1.0 * thick}},
                             {root - Point(0.22 * length, 0, 0.01 * length), {1.15 * thick, 0.8 * thick}},
-                            {0.4 * root + 0.6 * tip + Point(0, 0, -0.01 * length), {0.75 * thick, 0.6 * thick}},
-                            {tip, {0.32 * thick, 0.28 * thick}}},
+                            {0.4 * root + 0.6 * tip + Point(0, 0, -0.01 * length), {0.85 * thick, 0.72 * thick}},
+                            {tip, {0.5 * thick, 0.45 * thick}}},
                            Point::UnitZ());
   const Shape neck = tube({{side.diapophysis + Point(0, 0.0, 0.02 * f.H), {0.055 * f.L, 0.6 * f.sheet}},
                            {0.5 * (side.diapophysis + root) + Point(0, 0.03 * f.W, 0), {0.042 * f.L, 0.45 * f.sheet}},
@@ -173,15 +188,13 @@ Shape cervicalRib(const CervicalForm& f, const VertebraSide& side) {
 /// Hollow of the side, in two chambers with an oblique strut between them.
 Shape pleurocoel(const CervicalForm& f) {
   const double septum = 0.045 * f.W, deep = 0.26 * f.W;
-  const Point middle(-0.02 * f.L, septum + deep, 0.03 * f.H);
-  const Shape hollow = ellipsoid(middle, Point(0.33 * f.L, deep, 0.19 * f.H));
-  const Shape strut = tube({{Point(-0.06 * f.L, 0.34 * f.W, -0.26 * f.H), {0.035 * f.L, 0.14 * f.W}},
-                            {Point(0.0, 0.22 * f.W, 0.0), {0.022 * f.L, 0.16 * f.W}},
-                            {Point(0.07 * f.L, 0.34 * f.W, 0.26 * f.H), {0.035 * f.L, 0.14 * f.W}}},
+  const Point middle(-0.02 * f.L, septum + deep, 0.02 * f.H);
+  const Shape hollow = ellipsoid(middle, Point(0.34 * f.L, deep, 0.20 * f.H));
+  const Shape strut = tube({{Point(-0.08 * f.L, 0.34 * f.W, -0.28 * f.H), {0.04 * f.L, 0.14 * f.W}},
+                            {Point(-0.01 * f.L, 0.22 * f.W, 0.0), {0.026 * f.L, 0.17 * f.W}},
+                            {Point(0.07 * f.L, 0.34 * f.W, 0.28 * f.H), {0.04 * f.L, 0.14 * f.W}}},
                            Point::UnitX());
-  (void)strut;
-  const Shape bar = strut;
-  return smoothCut(hollow, bar, 0.03 * f.H);
+  return smoothCut(hollow, strut, 0.05 * f.H);
 }
 
 }  // namespace
@@ -189,7 +202,7 @@ Shape pleurocoel(const CervicalForm& f) {
 Shape cervicalShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
   const Vertebra v = describeVertebra(specimen, bone);
   const CervicalForm f(v);
-  const Shape body = smoothUnion({centrum(v, 0.64, 0.05), arch(v, f)}, 0.16 * f.H);
+  const Shape body = smoothUnion({centrum(v, 0.64, 0.05), arch(f)}, 0.16 * f.H);
   const Shape processes = bothSides(
       v,
       [&](const VertebraSide& side) {
