@@ -1,0 +1,127 @@
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QCheckBox>
+#include <QLabel>
+#include <QListView>
+#include <QSignalSpy>
+#include <QTest>
+
+#include "tests/ui/document_sample.h"
+#include "ui/panels/findings_model.h"
+#include "ui/panels/findings_panel.h"
+#include "ui/panels/readouts.h"
+
+namespace zyga::ui {
+namespace {
+
+class FindingsTest : public testing::Test {
+ protected:
+  void SetUp() override { document_.open(sampleProject(), {}); }
+  JointIndex joint(const char* id) const { return document_.specimen().findJoint(id).value(); }
+  void bend(const char* id, double dorsiflexion) {
+    kinematics::Pose pose = document_.pose();
+    pose[joint(id)].x() = dorsiflexion;
+    document_.changePose(pose, "bend");
+  }
+  /// `share` of what the bones support, rad.
+  double past(const char* id, double share) const { return document_.band(joint(id), 0).most * share; }
+
+  Document document_;
+};
+
+TEST_F(FindingsTest, ModelKeepsTheRulesOfItsKind) {
+  FindingsModel model(document_);
+  const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+  bend("C6-C7", 0.6);
+  model.setShowAll(true);
+  document_.undoStack().undo();
+  model.setShowAll(false);
+}
+
+TEST_F(FindingsTest, NeutralPoseHasNothingToSay) {
+  const FindingsModel model(document_);
+  EXPECT_EQ(model.rowCount(), 0);
+}
+
+TEST_F(FindingsTest, WorstComesFirst) {
+  const FindingsModel model(document_);
+  bend("C5-C6", past("C5-C6", 0.97));
+  bend("C6-C7", past("C6-C7", 1.2));
+  bend("C7-C8", past("C7-C8", 1.6));
+  ASSERT_EQ(model.rowCount(), 3);
+  EXPECT_TRUE(model.index(0).data().toString().startsWith("C7-C8 beyond: "));
+  EXPECT_TRUE(model.index(1).data().toString().startsWith("C6-C7 beyond: "));
+  EXPECT_TRUE(model.index(2).data().toString().startsWith("C5-C6 near"));
+  EXPECT_EQ(model.jointAt(model.index(0)), joint("C7-C8"));
+  EXPECT_EQ(model.indexOf(joint("C5-C6")).row(), 2);
+}
+
+TEST_F(FindingsTest, ShowingAllListsEveryJointOnce) {
+  FindingsModel model(document_);
+  model.setShowAll(true);
+  EXPECT_EQ(static_cast<std::size_t>(model.rowCount()), document_.assessment().joints.size());
+}
+
+TEST_F(FindingsTest, ChoosingASentenceSelectsAndFramesItsJoint) {
+  bend("C6-C7", 0.6);
+  FindingsPanel panel(document_);
+  panel.resize(320, 300);
+  panel.show();
+  auto* list = panel.findChild<QListView*>("findingsList");
+  ASSERT_TRUE(list->isVisible());
+  QSignalSpy framed(&panel, &FindingsPanel::frameJoint);
+  QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualRect(list->model()->index(0, 0)).center());
+  EXPECT_EQ(document_.selectedJoint(), joint("C6-C7"));
+  ASSERT_EQ(framed.size(), 1);
+  EXPECT_EQ(framed[0][0].value<JointIndex>(), joint("C6-C7"));
+}
+
+TEST_F(FindingsTest, CountFollowsThePose) {
+  FindingsPanel panel(document_);
+  const auto* count = panel.findChild<QLabel*>("findingsCount");
+  const auto all = document_.assessment().joints.size();
+  bend("C6-C7", 0.6);
+  EXPECT_TRUE(count->text().startsWith(QString("1 beyond of %1 joints").arg(all))) << count->text().toStdString();
+  document_.undoStack().undo();
+  EXPECT_FALSE(count->text().contains("beyond"));
+}
+
+TEST_F(FindingsTest, SentencesWrapToTheListsWidth) {
+  bend("C6-C7", 0.6);
+  FindingsPanel panel(document_);
+  auto* list = panel.findChild<QListView*>("findingsList");
+  panel.show();
+  panel.resize(900, 300);
+  const auto height = [&] {
+    QCoreApplication::processEvents();
+    return list->visualRect(list->model()->index(0, 0)).height();
+  };
+  const int wide = height();
+  panel.resize(200, 300);
+  EXPECT_TRUE(QTest::qWaitFor([&] { return height() > wide; }));
+}
+
+TEST(VerdictCount, SpeaksOfWhatThereIs) {
+  using range::Level;
+  const auto assessment = [](std::vector<Level> levels) {
+    range::Assessment result;
+    for (const Level level : levels) {
+      result.joints.push_back({});
+      result.joints.back().level = level;
+    }
+    return result;
+  };
+  EXPECT_EQ(verdictCount(assessment({Level::Supported, Level::Supported})), "all 2 joints supported");
+  EXPECT_EQ(verdictCount(assessment({Level::Beyond, Level::Near, Level::Near})), "1 beyond, 2 near of 3 joints");
+  EXPECT_EQ(verdictCount(assessment({Level::Supported, Level::NotJudged})), "1 of 2 joints supported, 1 not judged");
+}
+
+TEST_F(FindingsTest, LengthsAreThoseOfTheAnimal) {
+  const LengthsReadout lengths(document_);
+  EXPECT_TRUE(lengths.text().startsWith("neck 4.99 · trunk 2.99")) << lengths.text().toStdString();
+}
+
+}  // namespace
+}  // namespace zyga::ui
