@@ -45,11 +45,12 @@ BoneIndex addForearm(LimbRig& rig, const Elbow& elbow) {
   const double headWidth = rig.measure(ulna, Measure::ProximalWidth);
   const double face = -elbow.condyle - kJointGap * radiusLength;
   const double end = face - radiusLength;
-  const Vector3d wrist(0, 0, end - kJointGap * radiusLength);
+  const Vector3d wrist(0, 0, end - 0.5 * kJointGap * radiusLength);
   const Vector3d top(-0.16 * headWidth, 0.08 * headWidth, end + ulnaLength);
   const Vector3d bottom(-0.10 * headWidth, 0.27 * headWidth, end);
   rig.mark(ulna, "proximal", Vector3d::Zero());
   rig.mark(ulna, "distal", wrist);
+  rig.mark(ulna, "face", {0, 0, face});
   rig.mark(ulna, "top", top);
   rig.mark(ulna, "bottom", bottom);
   rig.mark(ulna, "shaftTop", top + 0.25 * (bottom - top));
@@ -58,7 +59,7 @@ BoneIndex addForearm(LimbRig& rig, const Elbow& elbow) {
            limitsInDegrees({-10, 75}, {0, 0}, {0, 0}));
 
   // In front of the ulna at the elbow, on its inner side at the wrist.
-  const Vector3d head(0.20 * headWidth, 0.03 * headWidth, face), foot(0.08 * headWidth, -0.29 * headWidth, end);
+  const Vector3d head(0.27 * headWidth, 0.03 * headWidth, face), foot(0.10 * headWidth, -0.29 * headWidth, end);
   rig.mark(radius, "proximal", Vector3d::Zero());
   rig.mark(radius, "distal", {0, 0, -radiusLength});
   rig.mark(radius, "top", Vector3d::Zero());
@@ -102,20 +103,13 @@ void placeMetacarpal(LimbRig& rig, BoneIndex carpal, BoneIndex bone, int digit, 
   // A shorter bone gives up half of what it lacks above, under the domed wrist, and half below.
   const double drop = std::max(0.0, thirdLength - rig.measure(bone, Measure::Length)) / 2;
   const Vector3d place(radius * (std::cos(turn) - 0.6), radius * std::sin(turn),
-                       -rig.measure(carpal, Measure::Height) - 0.02 * thirdLength - drop);
+                       -rig.measure(carpal, Measure::Height) - 0.012 * thirdLength - drop);
   rig.fix(carpal, bone, place, Eigen::AngleAxisd(turn, Vector3d::UnitZ()).toRotationMatrix());
-}
-
-void markPhalanx(LimbRig& rig, BoneIndex bone) {
-  const double length = rig.measure(bone, Measure::Length), height = rig.measure(bone, Measure::Height);
-  rig.mark(bone, "proximal", Vector3d::Zero());
-  rig.mark(bone, "distal", {0, 0, -length});
-  rig.mark(bone, "sole", {-0.5 * height, 0, -0.8 * length});
 }
 
 BoneIndex addFingerBase(LimbRig& rig, BoneIndex metacarpal, int digit) {
   const BoneIndex bone = rig.add(BoneKind::ManusPhalanx, digit, 1);
-  markPhalanx(rig, bone);
+  markPhalanx(rig, bone, rig.landmark(metacarpal, "distal").z() - rig.landmark(metacarpal, "bottom").z());
   const double slope = digit == 1 ? 72 : kFingerSlope;
   rig.hang("manus" + std::to_string(digit) + ".1", metacarpal, bone, rig.landmark(metacarpal, "distal"),
            limitsInDegrees({-25, 25}, {0, 0}, {0, 0}), swungForward(radians(slope)));
@@ -125,8 +119,8 @@ BoneIndex addFingerBase(LimbRig& rig, BoneIndex metacarpal, int digit) {
 /// The thumb claw points inward and somewhat back, clear of the ground.
 void addThumbClaw(LimbRig& rig, BoneIndex base) {
   const BoneIndex claw = rig.add(BoneKind::ManusPhalanx, 1, 2);
-  markPhalanx(rig, claw);
-  const Eigen::Matrix3d back = Eigen::AngleAxisd(radians(-14), Vector3d::UnitX()).toRotationMatrix();
+  markPhalanx(rig, claw, rig.landmark(base, "distal").z() - rig.landmark(base, "bottom").z());
+  const Eigen::Matrix3d back = Eigen::AngleAxisd(radians(-34), Vector3d::UnitX()).toRotationMatrix();
   rig.hang("manus1.2", base, claw, rig.landmark(base, "distal"), limitsInDegrees({-40, 20}, {0, 0}, {0, 0}),
            back * swungForward(radians(14)));
 }
@@ -134,7 +128,7 @@ void addThumbClaw(LimbRig& rig, BoneIndex base) {
 /// Under the hand as it stands: below the finger stub, with a sole that is not bone.
 void markHandSole(LimbRig& rig, BoneIndex metacarpal, BoneIndex finger) {
   const double slope = radians(kFingerSlope);
-  const double drop = rig.measure(finger, Measure::Length) * std::cos(slope) +
+  const double drop = -rig.landmark(finger, "bottom").z() * std::cos(slope) +
                       rig.measure(finger, Measure::Height) * std::sin(slope) / 2;
   rig.mark(metacarpal, "sole",
            rig.landmark(metacarpal, "distal") - Vector3d(0, 0, drop + kPad * rig.measure(metacarpal, Measure::Length)));

@@ -35,13 +35,17 @@ class Cage {
 
   bool empty() const { return ribs_.empty(); }
 
-  /// Half width in m at (x, z) of the carrying vertebra's frame, from the ribs next to x.
-  double halfWidth(double x, double z, double reach) const {
-    double widest = 0;
+  /// Half width in m at (x, z) of the carrying vertebra's frame, between the two ribs next to x.
+  double halfWidth(double x, double z) const {
+    const Rib* before = nullptr;  // the nearest rib in front of x, and behind it
+    const Rib* after = nullptr;
     for (const Rib& rib : ribs_) {
-      if (std::abs(rib.xAt(z) - x) < reach) widest = std::max(widest, rib.yAt(z));
+      if (rib.xAt(z) >= x && (!before || rib.xAt(z) < before->xAt(z))) before = &rib;
+      if (rib.xAt(z) < x && (!after || rib.xAt(z) > after->xAt(z))) after = &rib;
     }
-    return widest;
+    if (!before || !after) return (before ? before : after)->yAt(z);
+    const double t = (before->xAt(z) - x) / (before->xAt(z) - after->xAt(z));
+    return std::lerp(before->yAt(z), after->yAt(z), t);
   }
 
   /// Height of the ribs' lower ends nearest to x, m.
@@ -78,20 +82,31 @@ BoneIndex carrierOf(const Specimen& specimen) {
 }
 
 double outside(const Cage& cage, const Vector3d& place, double bladeLength) {
-  const double clearance = 0.035 * bladeLength;
+  const double clearance = 0.030 * bladeLength;
   if (cage.empty()) return 0.30 * bladeLength + clearance;
-  return cage.halfWidth(place.x(), place.z(), 0.22 * bladeLength) + clearance;
+  return cage.halfWidth(place.x(), place.z()) + clearance;
 }
 
 /// The blade on the outside of the ribs, in the frame of the vertebra that carries it: origin and turn.
 Isometry3d bladeOnCage(const Cage& cage, double length) {
   const double slope = radians(kBladeSlope);
   const Vector3d down(std::cos(slope), 0, -std::sin(slope));
-  Vector3d upper = -kBladePivot * length * down + Vector3d(0.06 * length, 0, -0.22 * length);
+  Vector3d upper = -kBladePivot * length * down + Vector3d(0.06 * length, 0, -0.07 * length);
   Vector3d lower = upper + kSocketDepth * length * down;
   upper.y() = outside(cage, upper, length);
-  // The socket stays under the trunk's side: the blade leans out no farther than the ribs above it need.
-  lower.y() = std::max(outside(cage, lower, length), 0.9 * upper.y());
+  lower.y() = outside(cage, lower, length);
+  // Between its ends the blade must clear the bow of the ribs: each place that does not pushes both ends out by its
+  // share of the way between them.
+  for (int round = 0; round < 4; ++round) {
+    for (const double share : {0.2, 0.35, 0.5, 0.65, 0.8}) {
+      const Vector3d place = upper + share * (lower - upper);
+      const double lift = std::max(outside(cage, place, length) - place.y(), 0.0);
+      const double norm = share * share + (1 - share) * (1 - share);
+      upper.y() += lift * (1 - share) / norm;
+      lower.y() += lift * share / norm;
+    }
+  }
+  lower.y() = std::max(lower.y(), upper.y() - 0.06 * length);  // a blade hardly leans out
   const Vector3d up = (upper - lower).normalized();
   // Across the blade the cage narrows forward; the plate turns with it.
   const Vector3d front = lower + Vector3d(0.25 * length, 0, 0);
@@ -140,7 +155,10 @@ void addLowerPelvis(LimbRig& rig, BoneIndex ilium, BoneKind kind, double forward
   rig.mark(bone, "distal", {0, 0, -length});
   rig.mark(bone, "top", Vector3d::Zero());
   rig.mark(bone, "bottom", {0, 0, -length});
-  rig.fix(ilium, bone, Vector3d::Zero(), frameAlong(-end, Vector3d::UnitX()));
+  const Eigen::Matrix3d R_IB = frameAlong(-end, Vector3d::UnitX());
+  const Vector3d p_IMiddle(end.x(), -halfWidth, end.z());
+  rig.mark(bone, "middle", R_IB.transpose() * p_IMiddle);
+  rig.fix(ilium, bone, Vector3d::Zero(), R_IB);
 }
 
 BoneIndex middleSacral(const Specimen& specimen) {
@@ -162,7 +180,7 @@ BoneIndex addShoulderGirdle(LimbRig& rig) {
   rig.mark(scapula, "top", {0, 0, kBladePivot * length});
   rig.mark(scapula, "bottom", {0, 0, bottom});
   // On the hind edge of the seam with the coracoid, where it opens down and back.
-  rig.mark(scapula, "distal", {-0.55 * socketWidth, -0.030 * length, bottom - 0.055 * length});
+  rig.mark(scapula, "distal", {-0.55 * socketWidth, -0.048 * length, bottom - 0.055 * length});
   const Isometry3d X_CScapula = bladeOnCage(cage, length);
   rig.hang("scapula", carrier, scapula, X_CScapula.translation(), limitsInDegrees({-10, 10}, {-5, 5}, {-5, 5}),
            X_CScapula.linear());

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <cmath>
 
 #include "core/anatomy/limb_rig.h"
@@ -51,7 +52,7 @@ BoneIndex addShank(LimbRig& rig, const Knee& knee) {
 
   const BoneIndex fibula = rig.add(BoneKind::Fibula);
   const double splint = rig.measure(fibula, Measure::Length);
-  const Vector3d head(-0.06 * width, inward + 0.58 * width, face - 0.02 * length);
+  const Vector3d head(-0.06 * width, inward + 0.60 * width, face - 0.02 * length);
   const Vector3d foot(0.0, inward + 0.50 * width, face - 0.02 * length - splint);
   rig.mark(fibula, "proximal", Vector3d::Zero());
   rig.mark(fibula, "distal", {0, 0, -splint});
@@ -112,18 +113,16 @@ void placeMetatarsals(LimbRig& rig, BoneIndex astragalus, const std::array<BoneI
 
 void addToe(LimbRig& rig, BoneIndex metatarsal, int digit) {
   BoneIndex last = metatarsal;
+  double knuckle = rig.landmark(metatarsal, "distal").z() - rig.landmark(metatarsal, "bottom").z();
   for (int joint = 1; joint <= kToeBones[digit - 1]; ++joint) {
     const BoneIndex bone = rig.add(BoneKind::PesPhalanx, digit, joint);
-    const double length = rig.measure(bone, Measure::Length), height = rig.measure(bone, Measure::Height);
-    rig.mark(bone, "proximal", Vector3d::Zero());
-    rig.mark(bone, "distal", {0, 0, -length});
-    rig.mark(bone, "sole", {-0.5 * height, 0, -0.5 * length});
     // The claws of the inner toes are turned outward.
     const bool first = joint == 1;
-    const double outward = first ? 4 : digit <= 3 && joint == kToeBones[digit - 1] ? 12 : 3;
+    const double outward = first ? 6 : digit <= 3 && joint == kToeBones[digit - 1] ? 16 : 3;
     const Eigen::Matrix3d turn = Eigen::AngleAxisd(radians(outward), Vector3d::UnitX()).toRotationMatrix();
     rig.hang("pes" + std::to_string(digit) + "." + std::to_string(joint), last, bone, rig.landmark(last, "distal"),
              limitsInDegrees({-30, 25}, {0, 0}, {0, 0}), turn * swungForward(radians(first ? kFirstToe : kNextToe)));
+    knuckle = markPhalanx(rig, bone, knuckle);
     last = bone;
   }
 }
@@ -133,13 +132,14 @@ void markFootSole(LimbRig& rig, BoneIndex metatarsal) {
   const double length = rig.measure(metatarsal, Measure::Length), slope = standingMetatarsalSlope();
   double toe = 0, lowest = 0, angle = slope + radians(kFirstToe);
   for (int joint = 1; joint <= kToeBones[2]; ++joint) {
-    const auto bone = rig.specimen().findBone(rig.sidedId("pes3." + std::to_string(joint)));
-    lowest = std::max(lowest, toe + rig.measure(*bone, Measure::Height) * std::sin(angle) / 2);
-    toe += rig.measure(*bone, Measure::Length) * std::cos(angle);
+    const BoneIndex bone = *rig.specimen().findBone(rig.sidedId("pes3." + std::to_string(joint)));
+    const double half = rig.measure(bone, Measure::Height) * std::sin(angle) / 2;
+    lowest = std::max({lowest, toe + half, toe - rig.landmark(bone, "bottom").z() * std::cos(angle)});
+    toe -= rig.landmark(bone, "distal").z() * std::cos(angle);
     angle += radians(kNextToe);
   }
   const Vector3d p_BDistal = rig.landmark(metatarsal, "distal");
-  const double ground = p_BDistal.z() * std::cos(slope) - std::max(lowest, toe) - kPad * length;
+  const double ground = p_BDistal.z() * std::cos(slope) - lowest - kPad * length;
   const Vector3d p_heel(-0.5 * p_BDistal.z() * std::sin(slope), 0, ground);  // from the ankle, upright axes
   rig.mark(metatarsal, "sole", swungForward(slope).transpose() * p_heel);
 }

@@ -27,11 +27,13 @@
 /// Scapula. Origin on the blade, about which it slides on the ribs; z up the blade; `distal` is the shoulder socket.
 /// Coracoid. Origin: the seam with the scapula. It has no mesh of its own. Sternal plate: origin in its middle, x
 /// cranial, z dorsal.
-/// Ilium, pubis, ischium. Origin: the hip socket; on the ilium `front`, `back`, `crest` are ends of its blade.
+/// Ilium, pubis, ischium. Origin: the hip socket; on the ilium `front`, `back`, `crest` are ends of its blade, on the
+/// other two `middle` is the point of the mid-plane beside `bottom`, where they meet their fellows.
+/// Ulna. `face`: where the humerus rests, below the origin.
 /// Femur. Origin: centre of its head; the shaft (`top`, `bottom`, `shaftTop`...) lies outward of it.
 /// Astragalus. Origin: its middle, about which the ankle turns.
 /// Carpals. Origin on the wrist's axis; `middle` is the middle of the bone.
 /// `sole`: on metacarpals the lowest point of the standing hand under that bone, the pad that is not bone included; on
-/// the third metatarsal the lowest point of the standing foot, pad included, below the heel; on fingers and toes a point
-/// of their underside.
+/// the third metatarsal the lowest point of the standing foot, pad included, below the heel; on fingers and toes a
+/// point of their underside.
 namespace zyga::anatomy {}

@@ -43,7 +43,7 @@ struct Phalanx {
   double length, width, height;
 };
 constexpr Phalanx kThumb{0.26, 0.27, 0.22};
-constexpr Phalanx kThumbClaw{0.62, 0.17, 0.27};
+constexpr Phalanx kThumbClaw{0.56, 0.17, 0.26};
 constexpr std::array<Phalanx, 5> kFinger{
     kThumb, {0.19, 0.27, 0.20}, {0.19, 0.27, 0.20}, {0.18, 0.26, 0.19}, {0.17, 0.26, 0.19}};
 const std::array<std::vector<Phalanx>, 5> kToes{{
@@ -94,7 +94,7 @@ Values carpalValues(const Frame& f, int number) {
   const double share = number == 1 ? 1.0 : 0.72;
   return {{Measure::Length, 0.17 * f.humerus * share},
           {Measure::Width, 0.18 * f.humerus * share},
-          {Measure::Height, 0.045 * f.humerus}};
+          {Measure::Height, 0.055 * f.humerus}};
 }
 
 Values metacarpalValues(const Frame& f, int digit) {

@@ -1,5 +1,7 @@
 #include "core/anatomy/limb_rig.h"
 
+#include <algorithm>
+
 namespace zyga::anatomy {
 
 std::vector<Eigen::Isometry3d> restFrames(const Specimen& specimen) {
@@ -89,6 +91,18 @@ void LimbRig::hang(const std::string& stem, BoneIndex proximal, BoneIndex distal
   joint.kind = JointKind::Typed;
   joint.typed = limits;
   specimen_.joints.push_back(joint);
+}
+
+double markPhalanx(LimbRig& rig, BoneIndex bone, double knuckle) {
+  const double length = rig.measure(bone, Measure::Length), height = rig.measure(bone, Measure::Height);
+  const double far = std::min(0.33 * height, 0.4 * length);
+  const double top = -1.05 * knuckle, bottom = top - length;
+  rig.mark(bone, "proximal", Eigen::Vector3d::Zero());
+  rig.mark(bone, "top", {0, 0, top});
+  rig.mark(bone, "bottom", {0, 0, bottom});
+  rig.mark(bone, "distal", {0, 0, bottom + far});
+  rig.mark(bone, "sole", {-0.5 * height, 0, top - 0.5 * length});
+  return far;
 }
 
 }  // namespace zyga::anatomy

@@ -65,6 +65,10 @@ void addForeLimb(LimbRig& rig, BoneIndex scapula);
 BoneIndex addPelvis(LimbRig& rig);
 void addHindLimb(LimbRig& rig, BoneIndex ilium);
 
+/// Landmarks of a finger or toe bone whose base rides on a knuckle of radius `knuckle` (m). Returns the radius of its
+/// own far knuckle.
+double markPhalanx(LimbRig& rig, BoneIndex bone, double knuckle);
+
 /// Attitude of the standing foot: slope of the third metatarsal from the vertical, rad.
 double standingMetatarsalSlope();
 /// Thigh, knee, upper arm and elbow of a standing animal, rad, signs as limbAxes.

@@ -22,6 +22,11 @@ bool isClaw(const anatomy::BoneName& name) {
   return name.number <= 3 && name.phalanx == name.number + 1;
 }
 
+bool hasNext(const Specimen& specimen, anatomy::BoneName phalanx) {
+  ++phalanx.phalanx;
+  return specimen.findBone(toId(phalanx)).has_value();
+}
+
 }  // namespace
 
 Shape appendicularShape(const Specimen& specimen, anatomy::BoneIndex index) {
@@ -63,7 +68,7 @@ Shape appendicularShape(const Specimen& specimen, anatomy::BoneIndex index) {
       return metatarsalShape(bone);
     case BoneKind::ManusPhalanx:
     case BoneKind::PesPhalanx:
-      return isClaw(bone.name) ? clawShape(bone) : phalanxShape(bone);
+      return isClaw(bone.name) ? clawShape(bone) : phalanxShape(bone, !hasNext(specimen, bone.name));
     default:
       return {};
   }

@@ -28,9 +28,9 @@ Shape humerusShape(const Bone& humerus) {
                               {0.11, 0.044, 0.97 * p, 0, -0.002},
                               {0.20, 0.046, 0.84 * p, 0, 0.004},
                               {0.33, 0.052, 1.34 * s, -0.002, 0.010},
-                              {0.48, 0.72 * s, 1.04 * s, 0, 0.006},
-                              {0.60, 0.70 * s, s, 0, 0.002},
-                              {0.74, 0.060, 1.14 * s, 0.002, 0},
+                              {0.48, 0.80 * s, 1.04 * s, 0, 0.006},
+                              {0.60, 0.78 * s, s, 0, 0.002},
+                              {0.74, 0.068, 1.14 * s, 0.002, 0},
                               {0.87, 0.060, 0.88 * d, 0.004, 0},
                               {0.95, 0.056, 0.97 * d, 0.004, 0},
                               {1.0, 0.048, 0.86 * d, 0.002, 0}},
@@ -80,7 +80,8 @@ Shape ulnaShape(const Bone& ulna) {
                             keel(-0.50 * p, 0.34 * p), keel(0.42 * p, 0.22 * p), knob, hindKeel},
                            b.blend(0.035));
   // The elbow's bearing surface, hollowed by the condyles above.
-  const Shape bearing = ellipsoid(b.at(-0.045, 0.06, -0.02), Point(0.105, 0.16, 0.085) * b.length());
+  const double reach = -ulna.landmark("face").z();
+  const Shape bearing = ellipsoid(Point(0.02 * b.length(), 0, 0), Point(1.25 * reach, 0.30 * b.length(), reach));
   bone = smoothCut(bone, bearing, b.blend(0.02));
   return weathered(bone, b.blend(0.0007), b.blend(0.17));
 }
@@ -119,7 +120,7 @@ Shape carpalShape(const Bone& carpal) {
                            {h, 0.72 * l, 0.74 * w, 0, 0, 0.2}},
                           0.55 * h);
   const Shape dish = ellipsoid(middle + Point(0, 0, 1.25 * h), {0.62 * l, 0.62 * w, 0.5 * h});
-  return weathered(smoothCut(disc, dish, 0.4 * h), 0.05 * h, 1.4 * h);
+  return weathered(smoothCut(disc, dish, 0.4 * h), 0.015 * h, 2.5 * h);
 }
 
 }  // namespace zyga::solid

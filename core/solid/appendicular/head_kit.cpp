@@ -37,9 +37,9 @@ Shape crown(const Point& root, const Point& outward, const Point& along, double 
             double size) {
   const Point tip = (row.direction * Point::UnitZ() + row.forward * outward).normalized();
   const auto knot = [&](double share, double out, double wide, double thick) {
-    const double neck = 1 + (wide - 1) * row.spoon;
+    const double neck = 1 + (wide - 1) * row.spoon, worn = 1 + (thick - 1) * std::max(row.spoon, 0.5);
     return Knot{root + tip * (share * length) + outward * (out * length),
-                {0.5 * size * row.width * neck, 0.5 * size * row.thickness * thick},
+                {0.5 * size * row.width * neck, 0.5 * size * row.thickness * worn},
                 along};
   };
   return tube({knot(-0.20, -0.02, 0.66, 0.9), knot(0.10, 0.0, 0.68, 1.05), knot(0.42, 0.04, 0.98, 1.0),
@@ -99,7 +99,7 @@ ToothArch lowerArch(const anatomy::Bone& skull) {
 ToothRow upperTeeth(const anatomy::Bone& skull) {
   const double l = skull.measures.value(Measure::Length);
   if (isTall(skull)) return {13, 0.06, 1.36, 0.122 * l, 0.070 * l, 0.043 * l, 0.028 * l, 1, -1, 0.16};
-  return {10, 0.007, 1.30, 0.072 * l, 0.050 * l, 0.0145 * l, 0.015 * l, 0.15, -1, 0.35};
+  return {9, 0.008, 1.30, 0.072 * l, 0.050 * l, 0.0185 * l, 0.0185 * l, 0.15, -1, 0.35};
 }
 
 ToothRow lowerTeeth(const anatomy::Bone& skull) {

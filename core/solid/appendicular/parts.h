@@ -33,7 +33,8 @@ Shape astragalusShape(const Bone& astragalus);
 
 Shape metacarpalShape(const Bone& metacarpal);
 Shape metatarsalShape(const Bone& metatarsal);
-Shape phalanxShape(const Bone& phalanx);
+/// A finger or toe bone that is no claw; the last of its digit ends in a nub.
+Shape phalanxShape(const Bone& phalanx, bool last);
 Shape clawShape(const Bone& claw);
 
 }  // namespace zyga::solid

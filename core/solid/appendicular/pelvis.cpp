@@ -20,6 +20,13 @@ Shape rimArc(double radius, double from, double to, double wide, double thick) {
   return tube(knots, Point::UnitY());
 }
 
+/// The part on this side of the mid-plane, a hair short of it.
+Shape toMiddle(const Shape& shape, const Bone& bone) {
+  const Point middle = bone.landmark("middle"), inward = (middle - bone.landmark("bottom")).normalized();
+  const double length = bone.measures.value(Measure::Length);
+  return intersect(shape, halfSpace(middle - 0.004 * length * inward, inward), 0.012 * length);
+}
+
 }  // namespace
 
 Shape iliumShape(const Bone& ilium, const Bone& femur) {
@@ -41,12 +48,12 @@ Shape iliumShape(const Bone& ilium, const Bone& femur) {
   const Shape front = plate(flare, lobe, {0.040 * l, 0.018 * l, 0.10 * l, -0.5 / l, 0.5 / l});
 
   const Shape roof = rimArc(socket + 0.030 * l, 0.15, 2.85, 0.062 * l, 0.034 * l);
-  const Shape pubic = tube({{Point(0.105 * l, 0.002 * l, 0.10 * h), {0.060 * l, 0.056 * l}, Point::Zero()},
-                            {Point(0.150 * l, -0.004 * l, -0.03 * h), {0.060 * l, 0.048 * l}, Point::Zero()},
-                            {Point(0.172 * l, -0.010 * l, -0.10 * h), {0.062 * l, 0.052 * l}, Point::Zero()}},
+  const Shape pubic = tube({{Point(0.105 * l, 0.002 * l, 0.12 * h), {0.060 * l, 0.056 * l}, Point::Zero()},
+                            {Point(0.142 * l, -0.003 * l, 0.03 * h), {0.058 * l, 0.048 * l}, Point::Zero()},
+                            {Point(0.162 * l, -0.008 * l, -0.05 * h), {0.060 * l, 0.052 * l}, Point::Zero()}},
                            Point::UnitY());
   const Shape ischiadic = tube({{Point(-0.11 * l, 0, 0.12 * h), {0.050 * l, 0.040 * l}, Point::Zero()},
-                                {Point(-0.150 * l, -0.006 * l, 0.02 * h), {0.046 * l, 0.034 * l}, Point::Zero()}},
+                                {Point(-0.148 * l, -0.005 * l, 0.055 * h), {0.046 * l, 0.034 * l}, Point::Zero()}},
                                Point::UnitY());
   // Where the sacral ribs' yoke meets it inside.
   const Shape yoke = tube({{Point(0.22 * l, -0.012 * l, 0.36 * h), {0.030 * l, 0.022 * l}, Point::Zero()},
@@ -68,14 +75,14 @@ Shape pubisShape(const Bone& pubis, const Bone& femur) {
                 {wide * b.length(), thick * b.length()},
                 b.along(across.x(), across.y(), across.z())};
   };
-  const Point flat(0, 1, 0.25), turned(0, 0.75, -0.7), foot(0, 1, -0.25);
+  const Point flat(0, 1, 0.1), turned(0, 0.9, -0.45), foot(0, 1, -0.3);
   const Shape shaft =
-      tube({section(0.20, 0.10, 0.0, 0.30 * p, 0.090, flat), section(0.34, 0.065, 0.0, 0.26 * p, 0.066, flat),
+      tube({section(0.27, 0.075, 0.0, 0.26 * p, 0.076, flat), section(0.37, 0.055, 0.0, 0.25 * p, 0.064, flat),
             section(0.52, 0.03, 0.0, 1.02 * s, 0.056, turned), section(0.72, 0.005, 0.0, s, 0.052, turned),
             section(0.88, 0.0, 0.0, 0.90 * d, 0.058, foot), section(0.965, 0.0, 0.0, 0.98 * d, 0.060, foot)},
            b.along(0, 1, 0));
   const Shape iliac =
-      tube({section(0.10, 0.165, 0.0, 0.085, 0.075, {0, 0, 1}), section(0.20, 0.14, 0.0, 0.080, 0.085, {0, 0, 1})},
+      tube({section(0.265, 0.115, 0.0, 0.080, 0.070, {0, 0, 1}), section(0.32, 0.09, 0.0, 0.074, 0.080, {0, 0, 1})},
            b.along(0, 0, 1));
   // The plate towards the ischium, with its hole, and the apron that meets its fellow in the mid-plane.
   const auto leafAt = [&](std::vector<Point> corners, double middle) {
@@ -96,7 +103,8 @@ Shape pubisShape(const Bone& pubis, const Bone& femur) {
   const Shape foramen = roundCone(b.at(0.34, -0.075, 0.3), b.at(0.34, -0.075, -0.3), b.blend(0.036), b.blend(0.036));
   bone = smoothCut(bone, foramen, b.blend(0.02));
   const Shape hole = roundCone(b.at(0, 0, -0.5), b.at(0, 0, 0.5), socket * b.length(), socket * b.length());
-  return weathered(smoothCut(bone, hole, b.blend(0.015)), b.blend(0.0007), b.blend(0.17));
+  bone = smoothCut(bone, hole, b.blend(0.015));
+  return weathered(toMiddle(bone, pubis), b.blend(0.0007), b.blend(0.17));
 }
 
 Shape ischiumShape(const Bone& ischium, const Bone& femur) {
@@ -108,14 +116,14 @@ Shape ischiumShape(const Bone& ischium, const Bone& femur) {
                 {wide * b.length(), thick * b.length()},
                 b.along(across.x(), across.y(), across.z())};
   };
-  const Point flat(0, 1, 0.2), turned(0, 0.5, -0.86);
+  const Point flat(0, 1, 0.0), turned(0, 0.8, -0.6);
   const Shape shaft =
-      tube({section(0.19, -0.05, 0.0, 0.26 * p, 0.056, flat), section(0.32, -0.03, 0.0, 0.22 * p, 0.050, flat),
+      tube({section(0.23, -0.05, 0.0, 0.24 * p, 0.052, flat), section(0.32, -0.03, 0.0, 0.22 * p, 0.050, flat),
             section(0.50, 0.0, 0.0, 1.08 * s, 0.042, turned), section(0.74, 0.005, 0.0, s, 0.036, turned),
             section(0.90, 0.0, 0.0, 0.92 * d, 0.040, turned), section(0.965, 0.0, 0.0, d, 0.042, turned)},
            b.along(0, 1, 0));
   const Shape iliac =
-      tube({section(0.085, -0.155, 0.0, 0.070, 0.055, {0, 0, 1}), section(0.18, -0.12, 0.0, 0.062, 0.060, {0, 0, 1})},
+      tube({section(0.215, -0.125, 0.0, 0.060, 0.052, {0, 0, 1}), section(0.27, -0.09, 0.0, 0.056, 0.056, {0, 0, 1})},
            b.along(0, 0, 1));
   const std::vector<Point> corners{b.at(0.16, 0.02, 0),     b.at(0.30, -0.06, 0),    b.at(0.56, -0.02, -0.03),
                                    b.at(0.46, 0.09, -0.05), b.at(0.36, 0.20, -0.05), b.at(0.20, 0.22, -0.02)};
@@ -126,7 +134,8 @@ Shape ischiumShape(const Bone& ischium, const Bone& femur) {
   const Shape web = plate(frame, outline, {0.05 * b.length(), 0.026 * b.length(), 0.10 * b.length(), 0, 0});
   Shape bone = smoothUnion({shaft, iliac, web}, b.blend(0.06));
   const Shape hole = roundCone(b.at(0, 0, -0.5), b.at(0, 0, 0.5), socket * b.length(), socket * b.length());
-  return weathered(smoothCut(bone, hole, b.blend(0.015)), b.blend(0.0007), b.blend(0.17));
+  bone = smoothCut(bone, hole, b.blend(0.015));
+  return weathered(toMiddle(bone, ischium), b.blend(0.0007), b.blend(0.17));
 }
 
 }  // namespace zyga::solid

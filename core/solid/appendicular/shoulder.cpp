@@ -8,7 +8,7 @@ namespace {
 using anatomy::Measure;
 
 /// The blade hugs the ribs: its ends bend inward.
-constexpr double kBladeBend = 0.16;
+constexpr double kBladeBend = 0.22;
 
 struct Blade {
   double length, top, waist, plate;  ///< m

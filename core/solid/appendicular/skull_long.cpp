@@ -91,7 +91,7 @@ Shape cheek(const HeadRuler& h) {
                           {{0.33, 0.42, 0.45}, 0.026, 0.016}},
                          kSide);
   struts.push_back(brow);
-  return smoothUnion(struts, 0.038 * h.length);
+  return smoothUnion(struts, 0.044 * h.length);
 }
 
 /// A long flat-sided trough that broadens to a square front.
@@ -122,12 +122,12 @@ Shape muzzle(const HeadRuler& h, const ToothArch& arch) {
                                      {{{0.93, 0.12, -0.285}, 0.016, 0.010},
                                       {{0.80, 0.14, -0.125}, 0.018, 0.012},
                                       {{0.64, 0.15, 0.055}, 0.018, 0.012},
-                                      {{0.54, 0.17, 0.19}, 0.012, 0.008}},
+                                      {{0.54, 0.17, 0.19}, 0.008, 0.004}},
                                      kSide));
   std::vector<Knot> rim;
   for (int i = 0; i <= 10; ++i) {
     const Point p = arch.at(0.002 + i * 1.50 / 10);
-    rim.push_back({h.at(p.x(), p.y(), p.z() + 0.05), {(0.018 - 0.0010 * i) * l, (0.014 - 0.0010 * i) * l}, kUp});
+    rim.push_back({h.at(p.x(), p.y(), p.z() + 0.05), {(0.018 - 0.0012 * i) * l, (0.014 - 0.0012 * i) * l}, kUp});
   }
   bone = smoothUnion({bone, ridges, symmetric(tube(rim, kUp))}, 0.020 * l);
   // Slit in front of the opening before the eye, and the long facial groove.
