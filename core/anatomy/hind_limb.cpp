@@ -42,7 +42,7 @@ Knee addThigh(LimbRig& rig, BoneIndex ilium) {
 BoneIndex addShank(LimbRig& rig, const Knee& knee) {
   const BoneIndex tibia = rig.add(BoneKind::Tibia);
   const double length = rig.measure(tibia, Measure::Length), width = rig.measure(tibia, Measure::ProximalWidth);
-  const double face = -knee.condyle - kJointGap * length, inward = -0.06 * width;
+  const double face = -knee.condyle - 0.4 * kJointGap * length, inward = -0.06 * width;
   rig.mark(tibia, "proximal", Vector3d::Zero());
   rig.mark(tibia, "top", {0, inward, face});
   rig.mark(tibia, "bottom", {0, inward, face - length});

@@ -123,7 +123,7 @@ Shape sternalShape(const Bone& sternal) {
                                                       l, w);
   const Shape body = plate(Frame::Identity(), outline, {0.11 * w * 2, 0.05 * w * 2, 0.5 * w, 0.18 / l, 0.25 / l});
   const Shape boss = ellipsoid({0.72 * l, -0.10 * w, -0.02 * w}, {0.26 * l, 0.42 * w, 0.13 * w});
-  return weathered(smoothUnion(body, boss, 0.2 * w), 0.008 * w, 0.3 * w);
+  return weathered(smoothUnion(body, boss, 0.2 * w), 0.004 * w, 0.9 * w);
 }
 
 }  // namespace zyga::solid
