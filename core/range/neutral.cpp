@@ -154,7 +154,7 @@ Rest articulate(const anatomy::Specimen& specimen, kinematics::JointIndex joint,
   if (!centring.possible()) {
     return {specimen[joint].restRotation, cartilage, 0, !specimen[joint].hasFacets()};
   }
-  const Rest bare = centring.solve(0);
+  Rest bare = centring.solve(0);
   if (cartilage == 0) return bare;
   // Thickness is that of a wedge-shaped disc along the arc about the facets, as in the published law: turn = t / h
   // exactly (Taylor 2014, PeerJ 2:e712). The bones part a little farther along their axes, found by iteration.
