@@ -5,10 +5,12 @@
 #include <QDockWidget>
 #include <QFileInfo>
 #include <QMimeData>
+#include <QPainter>
 #include <QScreen>
 #include <QSettings>
 #include <QStatusBar>
 #include <QVBoxLayout>
+#include <utility>
 
 #include "app/window/elided_label.h"
 #include "app/window/file_flow.h"
@@ -37,7 +39,8 @@ constexpr char kFoldedKey[] = "window/folded";
 constexpr char kLastKey[] = "files/last";
 /// Layouts of an older arrangement of docks are not restored.
 constexpr int kStateVersion = 1;
-constexpr int kTallScreen = 1000;  // px
+constexpr int kTallScreen = 1000;                   // px
+constexpr int kLeftWidth = 280, kRightWidth = 328;  // px, at least
 
 enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings };
 
@@ -103,6 +106,8 @@ QDockWidget* MainWindow::createDock(const QString& name, const QString& title, Q
   dock->setObjectName(name);
   content->setProperty("role", "panel");
   content->setAttribute(Qt::WA_StyledBackground);
+  if (area == Qt::LeftDockWidgetArea) content->setMinimumWidth(kLeftWidth);
+  if (area == Qt::RightDockWidgetArea) content->setMinimumWidth(kRightWidth);
   dock->setWidget(content);
   dock->setTitleBarWidget(new PanelTitle(*dock));
   addDockWidget(area, dock);
@@ -199,24 +204,39 @@ bool MainWindow::frame(const QString& boneId) {
   return true;
 }
 
+QPixmap MainWindow::picture() {
+  QPixmap whole = grab();
+  QPainter painter(&whole);
+  const QImage animal = viewport_->grabPicture();
+  painter.drawImage(QRect(viewport_->mapTo(this, QPoint(0, 0)), viewport_->size()), animal);
+  return whole;
+}
+
 bool MainWindow::settled() const {
   return document_.hasProject() && !files_->busy() && !sculpt_.busy() && !output_->busy() && viewport_->ready();
 }
 
-/// The right side is full at once on a tall screen; on a small one the assumptions start folded to one line.
+/// The assumptions start folded to one line unless the right side has room for everything.
 void MainWindow::defaultLayout() {
-  const QSize room = screen()->availableSize();
-  resize(room.width() * 9 / 10, room.height() * 9 / 10);
-  resizeDocks({docks_[kBones], docks_[kJoint]}, {296, 340}, Qt::Horizontal);
+  resizeDocks({docks_[kBones], docks_[kJoint]}, {kLeftWidth, kRightWidth}, Qt::Horizontal);
   resizeDocks({docks_[kBones], docks_[kPoses]}, {520, 200}, Qt::Vertical);
-  resizeDocks({docks_[kJoint], docks_[kAssumptions], docks_[kFindings]}, {360, 300, 220}, Qt::Vertical);
-  title(*docks_[kAssumptions])->setFolded(room.height() < kTallScreen);
+  resizeDocks({docks_[kJoint], docks_[kAssumptions], docks_[kFindings]}, {460, 340, 220}, Qt::Vertical);
+  title(*docks_[kAssumptions])->setFolded(height() < kTallWindow);
 }
 
 void MainWindow::restoreLayout() {
   const QSettings settings;
-  defaultLayout();
+  const QSize room = screen()->availableSize();
+  resize(room.width() * 9 / 10, room.height() * 9 / 10);
   restoreGeometry(settings.value(kGeometryKey).toByteArray());
+}
+
+/// Sizes of docks hold only once the window has its own.
+void MainWindow::showEvent(QShowEvent* event) {
+  QMainWindow::showEvent(event);
+  if (std::exchange(laidOut_, true)) return;
+  const QSettings settings;
+  defaultLayout();
   if (!restoreState(settings.value(kStateKey).toByteArray(), kStateVersion)) return;
   const QStringList folded = settings.value(kFoldedKey).toStringList();
   for (QDockWidget* dock : docks_)

@@ -40,10 +40,13 @@ class MainWindow : public QMainWindow {
   void openUsual();
   /// Shows a bone close up and chooses it; by id. False when there is none.
   bool frame(const QString& boneId);
+  /// The whole window as a picture, the animal in full detail.
+  QPixmap picture();
   /// True once the bones are on screen and nothing is under way.
   bool settled() const;
 
  protected:
+  void showEvent(QShowEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
@@ -94,6 +97,7 @@ class MainWindow : public QMainWindow {
           *stand_ = nullptr, *perspective_ = nullptr, *frameAll_ = nullptr, *dark_ = nullptr, *export_ = nullptr,
           *picture_ = nullptr;
   QList<QAction*> views_;
+  bool laidOut_ = false;
 };
 
 }  // namespace zyga::ui

@@ -48,7 +48,7 @@ void screenshotWhenSettled(MainWindow& window, const QString& file, const QStrin
     wait->stop();
     if (!bone.isEmpty()) window.frame(bone);
     QTimer::singleShot(kRest, &window, [&window, file] {
-      if (!window.grab().save(file)) std::fprintf(stderr, "%s could not be written\n", qPrintable(file));
+      if (!window.picture().save(file)) std::fprintf(stderr, "%s could not be written\n", qPrintable(file));
       window.close();
     });
   });

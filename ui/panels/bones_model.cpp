@@ -41,6 +41,9 @@ void BonesModel::regroup() {
       group->bones.push_back({i});
     }
     std::sort(groups_.begin(), groups_.end(), [](const Group& a, const Group& b) { return a.region < b.region; });
+    for (Group& group : groups_)
+      std::sort(group.bones.begin(), group.bones.end(),
+                [&](BoneIndex a, BoneIndex b) { return bones[a.value].name < bones[b.value].name; });
   }
   endResetModel();
 }
@@ -107,10 +110,14 @@ QVariant BonesModel::regionData(const Group& group, int column, int role) const 
 QVariant BonesModel::boneData(const anatomy::Bone& bone, int column, int role) const {
   if (role == kIdRole) return QString::fromStdString(bone.id);
   if (role == kEvidenceRole) return static_cast<int>(bone.evidence);
-  if (role == Qt::ToolTipRole && !bone.source.empty()) return QString::fromStdString(bone.source);
-  if (column == kBone && role == Qt::DisplayRole) return capitalised(QString::fromStdString(title(bone.name)));
+  const QString name = capitalised(QString::fromStdString(title(bone.name)));
+  if (role == kTitleRole || (role == Qt::ToolTipRole && column == kBone)) return name;
+  // Under the heading of its region a vertebra is best told by its number.
+  if (column == kBone && role == Qt::DisplayRole)
+    return isVertebra(bone.name.kind) ? QString::fromStdString(bone.id) : name;
   if (column == kEvidence) {
-    if (role == Qt::DisplayRole) return text(toText(bone.evidence));
+    if (role == Qt::DisplayRole) return evidenceWord(bone.evidence);
+    if (role == Qt::ToolTipRole) return text(toText(bone.evidence));
     if (role == Qt::EditRole) return static_cast<int>(bone.evidence);
     if (role == Qt::DecorationRole) return evidenceMark(bone.evidence, kMarkSize, 2);
   }

@@ -13,7 +13,7 @@ class BonesModel : public QAbstractItemModel {
   Q_OBJECT
  public:
   enum Column { kBone, kEvidence, kSource, kColumnCount };
-  enum Role { kIdRole = Qt::UserRole, kEvidenceRole };
+  enum Role { kIdRole = Qt::UserRole, kTitleRole, kEvidenceRole };
 
   explicit BonesModel(Document& document, QObject* parent = nullptr);
 

@@ -30,7 +30,8 @@ class BoneFilter : public QSortFilterProxyModel {
     if (fits(parent.data())) return true;
     for (int column = 0; column < BonesModel::kColumnCount; ++column)
       if (fits(sourceModel()->index(row, column, parent).data())) return true;
-    return fits(sourceModel()->index(row, 0, parent).data(BonesModel::kIdRole));
+    const QModelIndex bone = sourceModel()->index(row, 0, parent);
+    return fits(bone.data(BonesModel::kIdRole)) || fits(bone.data(BonesModel::kTitleRole));
   }
 
  private:
@@ -56,8 +57,9 @@ BonesPanel::BonesPanel(Document& document, QWidget* parent)
   split->setChildrenCollapsible(false);
   split->addWidget(tree_);
   split->addWidget(createDetail());
-  split->setStretchFactor(0, 3);
+  split->setStretchFactor(0, 1);
   split->setStretchFactor(1, 1);
+  split->setSizes({300, 200});
   auto* layout = new QVBoxLayout(this);
   setPanelMargins(*layout);
   layout->addWidget(search_);
@@ -92,7 +94,7 @@ void BonesPanel::createTree() {
   header.setStretchLastSection(false);
   header.setSectionResizeMode(BonesModel::kBone, QHeaderView::Stretch);
   header.setSectionResizeMode(BonesModel::kEvidence, QHeaderView::Fixed);
-  header.resizeSection(BonesModel::kEvidence, 116);
+  header.resizeSection(BonesModel::kEvidence, 112);
   connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this, &BonesPanel::takeSelection);
   connect(tree_, &QTreeView::doubleClicked, this, [this](const QModelIndex& index) {
     if (const auto bone = model_->boneAt(filtered_->mapToSource(index))) emit frameBone(*bone);
@@ -106,6 +108,8 @@ QWidget* BonesPanel::createDetail() {
   table->setShowGrid(false);
   table->setSelectionBehavior(QAbstractItemView::SelectRows);
   table->setWordWrap(false);
+  table->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  table->horizontalHeader()->setMinimumSectionSize(40);
   table->setTabKeyNavigation(false);
   table->setAccessibleName(tr("Measures of the chosen bone"));
   table->verticalHeader()->hide();
@@ -113,7 +117,7 @@ QWidget* BonesPanel::createDetail() {
   table->horizontalHeader()->setStretchLastSection(true);
   table->horizontalHeader()->setHighlightSections(false);
   table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-  table->horizontalHeader()->resizeSection(MeasuresModel::kMeasure, 112);
+  table->horizontalHeader()->resizeSection(MeasuresModel::kMeasure, 116);
   table->horizontalHeader()->resizeSection(MeasuresModel::kValue, 68);
   detailTitle_->setProperty("role", "title");
   auto* detail = new QWidget;

@@ -28,6 +28,22 @@ QPixmap evidenceMark(Evidence evidence, int size, qreal devicePixelRatio) {
   return mark;
 }
 
+QString evidenceWord(Evidence evidence) {
+  switch (evidence) {
+    case Evidence::Found:
+      return QObject::tr("found");
+    case Evidence::FoundDeformed:
+      return QObject::tr("deformed");
+    case Evidence::Mirrored:
+      return QObject::tr("mirrored");
+    case Evidence::Scaled:
+      return QObject::tr("scaled");
+    case Evidence::Inferred:
+      break;
+  }
+  return QObject::tr("inferred");
+}
+
 QComboBox* evidenceChoice(QWidget* parent) {
   QComboBox* box = calmComboBox();
   box->setParent(parent);

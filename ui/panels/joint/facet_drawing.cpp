@@ -130,7 +130,7 @@ void FacetDrawing::paintEvent(QPaintEvent*) {
   paintHalf(painter, QRectF(QPointF(width() - room.width(), top), room), right_, tr("right"), scale);
   if (!left_.meeting && !right_.meeting) return;
   painter.setPen(theme().muted);
-  painter.drawText(rect(), Qt::AlignTop | Qt::AlignHCenter, tr("cranial \u2191"));
+  painter.drawText(rect().adjusted(0, 2, 0, 0), Qt::AlignTop | Qt::AlignHCenter, tr("cranial \u2191"));
   paintScaleBar(painter, scale);
 }
 

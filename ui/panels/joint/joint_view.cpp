@@ -62,6 +62,13 @@ JointView::JointView(Document& document, QWidget* parent)
   refresh();
 }
 
+QSize JointView::minimumSizeHint() const {
+  constexpr int kFiguresAcross = 37, kLinesDown = 10;
+  return {fontMetrics().horizontalAdvance(QLatin1Char('0')) * kFiguresAcross, fontMetrics().height() * kLinesDown};
+}
+
+QSize JointView::sizeHint() const { return {minimumSizeHint().width(), fontMetrics().height() * 36}; }
+
 QWidget* JointView::makeEmptyPage() {
   auto* words = wrapped("muted", "empty", pages_);
   words->setText(tr("Choose a joint on the animal or on the strip"));

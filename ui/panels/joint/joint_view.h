@@ -21,6 +21,9 @@ class JointView : public QWidget {
   Q_OBJECT
  public:
   explicit JointView(Document& document, QWidget* parent = nullptr);
+  /// Wide enough for the numbers; what is too high is scrolled.
+  QSize minimumSizeHint() const override;
+  QSize sizeHint() const override;
 
  private:
   QWidget* makeEmptyPage();
