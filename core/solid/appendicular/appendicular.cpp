@@ -1,5 +1,7 @@
 #include "core/solid/appendicular/appendicular.h"
 
+#include <stdexcept>
+
 #include "core/solid/appendicular/parts.h"
 
 namespace zyga::solid {

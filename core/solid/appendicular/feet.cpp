@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "core/solid/appendicular/limb_kit.h"
 #include "core/solid/appendicular/parts.h"
 

@@ -86,7 +86,7 @@ Shape jawShape(const Bone& jaw, const Bone& skull) {
     const Point p = arch.at(0.1 + 1.25 * i / 8);
     line.push_back({h.at(p.x(), p.y(), p.z()) + Point(0.020 * l + 0.016 * l * std::cos(0.1 + 1.25 * i / 8),
                                                       0.040 * l * std::sin(0.1 + 1.25 * i / 8), -0.18 * deep),
-                    {0.010 * l, 0.010 * l},
+                    {0.009 * l, 0.009 * l},
                     Point::Zero()});
   }
   bone = smoothCut(smoothCut(bone, pit, 0.03 * l), tube(line, Point::UnitZ()), 0.02 * l);

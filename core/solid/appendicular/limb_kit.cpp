@@ -1,5 +1,7 @@
 #include "core/solid/appendicular/limb_kit.h"
 
+#include <algorithm>
+
 namespace zyga::solid {
 
 LongBone::LongBone(const anatomy::Bone& bone) : bone_(bone) {
@@ -45,6 +47,21 @@ Shape LongBone::ridge(const std::vector<Point>& points, const std::vector<double
     knots.push_back({at(points[i].x(), points[i].y(), points[i].z()), {half, half}, Point::Zero()});
   }
   return tube(knots, along(0, 1, 0));
+}
+
+Knot LongBone::section(const Point& downCranialLateral, double wide, double thick, const Point& across) const {
+  const Point& p = downCranialLateral;
+  return {at(p.x(), p.y(), p.z()), {wide * length_, thick * length_}, along(across.x(), across.y(), across.z())};
+}
+
+Shape LongBone::web(const std::vector<Point>& corners, double thickness) const {
+  std::vector<Point> points;
+  for (const Point& p : corners) points.push_back(at(p.x(), p.y(), p.z()));
+  const Point normal = (points[1] - points[0]).cross(points[2] - points[0]).normalized();
+  const Frame frame = frameOn(points[0], normal, points[1] - points[0]);
+  std::vector<Eigen::Vector2d> outline;
+  for (const Point& p : points) outline.push_back((frame.inverse() * p).head<2>());
+  return plate(frame, outline, {thickness * length_, 0.55 * thickness * length_, 0.10 * length_, 0, 0});
 }
 
 std::vector<Eigen::Vector2d> scaled(std::vector<Eigen::Vector2d> outline, double byX, double byY) {

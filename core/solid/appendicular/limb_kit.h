@@ -40,6 +40,10 @@ class LongBone {
   Shape lump(const Point& downCranialLateral, const Point& halves) const;
   /// Smooth ridge through points (down, cranial, lateral) whose half thickness is given at each.
   Shape ridge(const std::vector<Point>& points, const std::vector<double>& halves) const;
+  /// Knot of a tube: place (down, cranial, lateral), half extents, and the direction of the wide one in the same axes.
+  Knot section(const Point& downCranialLateral, double wide, double thick, const Point& across) const;
+  /// Thin plate through corners (down, cranial, lateral) that lie nearly in one plane.
+  Shape web(const std::vector<Point>& corners, double thickness) const;
   double blend(double share) const { return share * length_; }
 
  private:

@@ -126,7 +126,7 @@ Shape muzzle(const HeadRuler& h, const ToothArch& arch) {
                                      kSide));
   std::vector<Knot> rim;
   for (int i = 0; i <= 10; ++i) {
-    const Point p = arch.at(0.002 + i * 1.50 / 10);
+    const Point p = arch.at(0.002 + i * 1.05 / 10);
     rim.push_back({h.at(p.x(), p.y(), p.z() + 0.05), {(0.018 - 0.0012 * i) * l, (0.014 - 0.0012 * i) * l}, kUp});
   }
   bone = smoothUnion({bone, ridges, symmetric(tube(rim, kUp))}, 0.020 * l);
