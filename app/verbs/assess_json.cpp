@@ -1,3 +1,4 @@
+#include <array>
 #include <numbers>
 
 #include "app/verbs/assess_report.h"
@@ -32,6 +33,14 @@ std::string assumptionsJson(const range::Assumptions& assumptions) {
   return onOneLine(members);
 }
 
+/// Word of the trade for a region; unlike its title it stays as it is.
+std::string_view regionWord(anatomy::Region region) {
+  static constexpr std::array<std::string_view, 13> kWords{
+      "skull",           "cervical", "dorsal", "sacral",     "caudal",   "ribs", "chevrons",
+      "shoulder girdle", "forelimb", "manus",  "hip girdle", "hindlimb", "pes"};
+  return kWords.at(static_cast<std::size_t>(region));
+}
+
 std::string facetsJson(const std::optional<range::FacetMeeting>& meeting) {
   if (!meeting) return "null";
   return onOneLine({member("overlap_length", millionths(meeting->overlapLength)),
@@ -45,7 +54,7 @@ std::string jointJson(const Report& report, const range::JointVerdict& verdict) 
   const auto& angles = report.pose[verdict.joint];
   std::vector<std::string> reasons;
   for (const auto& finding : verdict.findings) reasons.push_back(jsonString(finding.text));
-  return onOneLine({member("id", jsonString(joint.id)), member("region", jsonString(title(joint.region))),
+  return onOneLine({member("id", jsonString(joint.id)), member("region", jsonString(regionWord(joint.region))),
                     member("dorsiflexion_deg", degrees(angles(0))), member("lateral_deg", degrees(angles(1))),
                     member("torsion_deg", degrees(angles(2))), member("left", facetsJson(verdict.left)),
                     member("right", facetsJson(verdict.right)),

@@ -11,18 +11,22 @@ namespace {
 
 using Row = std::vector<std::string>;
 
-std::string percent(double share, int decimals = 0) { return fixed(share * 100, decimals) + " %"; }
+std::string percent(double share) { return fixed(share * 100, 0) + " %"; }
 
 std::string cartilageText(const range::Cartilage& cartilage) {
   const bool inMillimetres = cartilage.in == range::Cartilage::In::Millimetres;
   return millionths(cartilage.amount) + (inMillimetres ? " mm" : " % of the centrum");
 }
 
+std::string cartilagesText(const range::Assumptions& a) {
+  if (a.neck == a.trunk && a.trunk == a.tail) return cartilageText(a.neck);
+  return "neck " + cartilageText(a.neck) + ", trunk " + cartilageText(a.trunk) + ", tail " + cartilageText(a.tail);
+}
+
 std::string assumptionsText(const range::Assumptions& a) {
   const char* by = a.overlapBy == range::OverlapBy::Length ? "length" : "area";
-  return "  assuming that facets share at least " + percent(a.leastOverlap) + " by " + by + ", near within " +
-         percent(a.nearMargin) + " of a limit,\n  cartilage in the neck " + cartilageText(a.neck) + ", trunk " +
-         cartilageText(a.trunk) + ", tail " + cartilageText(a.tail) + "\n";
+  return "  assuming: facets share at least " + percent(a.leastOverlap) + " by " + by + ", near within " +
+         percent(a.nearMargin) + " of a limit; cartilage " + cartilagesText(a) + "\n";
 }
 
 /// The joints with something to tell, worst first, otherwise in joint order.

@@ -121,17 +121,30 @@ class Bender {
   kinematics::Pose pose_;
 };
 
+/// The joints that were bent, each once.
+std::vector<JointIndex> bentJoints(const std::vector<Bend>& bends) {
+  std::vector<JointIndex> joints;
+  for (const auto& bend : bends) joints.insert(joints.end(), bend.joints.begin(), bend.joints.end());
+  std::sort(joints.begin(), joints.end());
+  joints.erase(std::unique(joints.begin(), joints.end()), joints.end());
+  return joints;
+}
+
+/// Every verdict of a few joints; of many only what is not simply supported.
 void tellVerdicts(const files::Project& project, const std::vector<Bend>& bends) {
+  constexpr std::size_t kFew = 3;
   const auto assessment = assessmentOf(project, project.pose);
-  std::vector<JointIndex> told;
-  for (const auto& bend : bends) {
-    for (const auto joint : bend.joints) {
-      const auto* verdict = assessment.find(joint);
-      if (!verdict || std::find(told.begin(), told.end(), joint) != told.end()) continue;
-      told.push_back(joint);
+  const auto joints = bentJoints(bends);
+  std::size_t supported = 0;
+  for (const auto joint : joints) {
+    const auto* verdict = assessment.find(joint);
+    if (!verdict) continue;
+    supported += verdict->level == range::Level::Supported;
+    if (joints.size() <= kFew || verdict->level != range::Level::Supported)
       std::cout << "  " << verdict->sentence << "\n";
-    }
   }
+  std::cout << "  " << joints.size() << (joints.size() == 1 ? " joint bent, " : " joints bent, ") << supported
+            << " supported\n";
 }
 
 int bend(const VerbSpec& spec, const Arguments& arguments) {

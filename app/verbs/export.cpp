@@ -20,14 +20,20 @@ files::ExportOptions optionsOf(const Arguments& arguments) {
   return options;
 }
 
+std::size_t trianglesOf(const Arguments& arguments) {
+  const auto given = arguments.find("--triangles");
+  return static_cast<std::size_t>(given ? numberOf({"--triangles", *given}, 200, 200000, "a number") : 12000.0);
+}
+
 int exportVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto out = required(spec, arguments, "--out");
   const auto options = optionsOf(arguments);
   files::checkExport(out);
+  const auto triangles = trianglesOf(arguments);
   const auto project = files::readProject(arguments.file);
   const auto chosen = choosePose(project, arguments);
   const auto X_WB = kinematics::place(project.specimen, articulationOf(project), chosen.pose);
-  files::exportMeshes(project.specimen, X_WB, sculpt(project.specimen), out, options);
+  files::exportMeshes(project.specimen, X_WB, sculpt(project.specimen, triangles), out, options);
   std::cout << "wrote " << out << "\n";
   return kDone;
 }
@@ -41,6 +47,7 @@ Verb exportVerb() {
            {{"--out", "FILE", "its ending sets the format: glb, gltf, obj, ply, stl or dae"},
             {"--pose", "NAME", "a named pose instead of the present one"},
             {"--joined", "", "all bones as one mesh"},
+            {"--triangles", "N", "about so many a bone; 12000 unless said otherwise"},
             {"--unit", "m|cm|mm", "metres unless said otherwise; glTF is always in metres"},
             {"--up", "y|z", "z unless said otherwise; glTF is always y up"}},
            "In glTF and COLLADA nodes are named by bone and nested as the joints are; OBJ has an object a bone; PLY "

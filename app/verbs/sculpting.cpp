@@ -27,8 +27,9 @@ std::filesystem::path cacheFolder() {
   return !failed && access(folder.c_str(), W_OK) == 0 ? folder : std::filesystem::path();
 }
 
-files::BoneMeshes sculpt(const anatomy::Specimen& specimen) {
+files::BoneMeshes sculpt(const anatomy::Specimen& specimen, std::size_t triangles) {
   solid::SculptOptions options;
+  options.triangleBudget = triangles;
   options.cacheFolder = cacheFolder();
   std::mutex mutex;
   std::size_t most = 0;

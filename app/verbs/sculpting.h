@@ -11,6 +11,8 @@ namespace zyga::app {
 std::filesystem::path cacheFolder();
 
 /// The bones' meshes, from the cache where they are there. Shows progress on stderr when that is a terminal.
-files::BoneMeshes sculpt(const anatomy::Specimen& specimen);
+/// `triangles` is about what each bone gets.
+files::BoneMeshes sculpt(const anatomy::Specimen& specimen,
+                         std::size_t triangles = solid::SculptOptions().triangleBudget);
 
 }  // namespace zyga::app

@@ -1,0 +1,94 @@
+#include <set>
+
+#include "tests/app/program.h"
+
+namespace zyga::app {
+namespace {
+
+using testing::AllOf;
+using testing::HasSubstr;
+
+class AssessVerb : public Program {
+ protected:
+  std::string beyond() const {
+    run({"bend", smallAnimal(), "--joint", "C3-C4", "--dorsiflexion", "40", "--lateral", "-2", "--out", "beyond.zyga"});
+    return "beyond.zyga";
+  }
+  static QJsonObject jointOf(const QJsonObject& json, const QString& id) {
+    for (const auto& joint : json["joints"].toArray()) {
+      if (joint.toObject()["id"].toString() == id) return joint.toObject();
+    }
+    ADD_FAILURE() << "no joint " << id.toStdString();
+    return {};
+  }
+  static std::set<std::string> keys(const QJsonObject& object) {
+    std::set<std::string> out;
+    for (const auto& key : object.keys()) out.insert(key.toStdString());
+    return out;
+  }
+};
+
+TEST_F(AssessVerb, NeutralStandingIsSupported) {
+  const auto ended = run({"assess", smallAnimal()});
+  EXPECT_EQ(ended.exit, 0);
+  EXPECT_THAT(ended.out, AllOf(HasSubstr("Small invented animal"), HasSubstr("supported"), HasSubstr("bare bones")));
+}
+
+TEST_F(AssessVerb, BeyondIsExitOneWithTheReason) {
+  const auto ended = run({"assess", beyond()});
+  EXPECT_EQ(ended.exit, 1);
+  EXPECT_EQ(ended.err, "");
+  EXPECT_THAT(ended.out, AllOf(HasSubstr("present pose: beyond"), HasSubstr("C3-C4"), HasSubstr("40.0"),
+                               HasSubstr("facets share"), HasSubstr("1 beyond")));
+}
+
+TEST_F(AssessVerb, JsonHasTheKeysScriptsRelyOn) {
+  const auto json = run({"assess", beyond(), "--json"}).json();
+  for (const auto* key : {"specimen", "pose", "assumptions", "summary", "level", "joints"}) {
+    EXPECT_TRUE(json.contains(key)) << key;
+  }
+  EXPECT_EQ(keys(json["summary"].toObject()),
+            (std::set<std::string>{"skull_m", "neck_m", "trunk_m", "sacrum_m", "tail_m", "column_m", "total_m",
+                                   "femur_m", "humerus_to_femur"}));
+  const auto joint = jointOf(json, "C3-C4");
+  EXPECT_EQ(keys(joint), (std::set<std::string>{"id", "region", "dorsiflexion_deg", "lateral_deg", "torsion_deg",
+                                                "left", "right", "centrum_gap_mm", "level", "reasons", "sentence"}));
+  EXPECT_EQ(keys(joint["left"].toObject()),
+            (std::set<std::string>{"overlap_length", "overlap_area", "gap_min_mm", "gap_max_mm"}));
+}
+
+TEST_F(AssessVerb, JsonTellsTheBentJoint) {
+  const auto json = run({"assess", beyond(), "--json"}).json();
+  EXPECT_EQ(json["level"].toString(), "beyond");
+  const auto joint = jointOf(json, "C3-C4");
+  EXPECT_EQ(joint["region"].toString(), "cervical");
+  EXPECT_NEAR(joint["dorsiflexion_deg"].toDouble(), 40, 1e-6);
+  EXPECT_NEAR(joint["lateral_deg"].toDouble(), -2, 1e-6);
+  EXPECT_EQ(joint["level"].toString(), "beyond");
+  EXPECT_FALSE(joint["reasons"].toArray().isEmpty());
+  EXPECT_THAT(joint["sentence"].toString().toStdString(), HasSubstr("C3-C4 beyond: "));
+  EXPECT_LT(joint["left"].toObject()["overlap_length"].toDouble(), 0.5);
+  EXPECT_EQ(jointOf(json, "C4-C5")["level"].toString(), "supported");
+  EXPECT_TRUE(jointOf(json, "hip.L")["left"].isNull());
+}
+
+TEST_F(AssessVerb, NamedPoseIsJudgedInsteadOfThePresentOne) {
+  beyond();
+  EXPECT_EQ(run({"assess", "beyond.zyga", "--pose", "neutral standing"}).exit, 0);
+  const auto ended = run({"assess", "beyond.zyga", "--pose", "rearing"});
+  EXPECT_EQ(ended.exit, 2);
+  EXPECT_THAT(ended.err, HasSubstr("there is no pose 'rearing'; there are 'neutral standing'"));
+}
+
+TEST_F(AssessVerb, DamagedProjectIsToldWithItsPlace) {
+  auto text = bytes(smallAnimal());
+  write("cut.zyga", text.substr(0, text.size() / 2));
+  const auto cut = run({"assess", "cut.zyga"});
+  EXPECT_EQ(cut.exit, 2);
+  EXPECT_THAT(cut.err, testing::ContainsRegex("cut.zyga:[0-9]+, column [0-9]+: "));
+  write("new.zyga", text.replace(text.find("\"version\": 1"), 12, "\"version\": 2"));
+  EXPECT_THAT(run({"assess", "new.zyga"}).err, HasSubstr("newest this program reads is 1"));
+}
+
+}  // namespace
+}  // namespace zyga::app

@@ -1,0 +1,80 @@
+#pragma once
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+namespace zyga::app {
+
+/// How one run of the program ended.
+struct Ended {
+  int exit = -1;
+  std::string out, err;
+
+  QJsonObject json() const {
+    QJsonParseError error{};
+    const auto document = QJsonDocument::fromJson(QByteArray::fromStdString(out), &error);
+    EXPECT_EQ(error.error, QJsonParseError::NoError) << error.errorString().toStdString() << "\n" << out;
+    return document.object();
+  }
+};
+
+/// Runs the real executable in a folder of its own, without a display.
+class Program : public testing::Test {
+ protected:
+  Ended run(const std::vector<std::string>& arguments) const {
+    QProcess process;
+    auto environment = QProcessEnvironment::systemEnvironment();
+    environment.remove("DISPLAY");
+    environment.remove("WAYLAND_DISPLAY");
+    environment.insert("XDG_CACHE_HOME", cache_);
+    process.setProcessEnvironment(environment);
+    process.setWorkingDirectory(folder_.path());
+    QStringList words;
+    for (const auto& argument : arguments) words << QString::fromStdString(argument);
+    process.start(ZYGAPOSE_PROGRAM, words);
+    EXPECT_TRUE(process.waitForFinished(280000));
+    EXPECT_EQ(process.exitStatus(), QProcess::NormalExit);
+    return {process.exitCode(), process.readAllStandardOutput().toStdString(),
+            process.readAllStandardError().toStdString()};
+  }
+
+  std::filesystem::path path(const std::string& name) const {
+    return std::filesystem::path(folder_.path().toStdString()) / name;
+  }
+  std::string write(const std::string& name, const std::string& text) const {
+    std::ofstream(path(name)) << text;
+    return name;
+  }
+  std::string bytes(const std::string& name) const {
+    std::ostringstream out;
+    out << std::ifstream(path(name), std::ios::binary).rdbuf();
+    return out.str();
+  }
+
+  /// A small invented animal with a measured bit of neck, as a project.
+  std::string smallAnimal() const {
+    write("small.csv",
+          "# specimen: Small invented animal\n# plan: high browser\n"
+          "# cervicals: 6\n# dorsals: 9\n# sacrals: 4\n# caudals: 12\n"
+          "bone,length (mm),evidence,source\nC3,300,found,invented\nC4,310,found,invented\n");
+    EXPECT_EQ(run({"make", "small.csv", "--out", "small.zyga"}).exit, 0);
+    return "small.zyga";
+  }
+
+  void setCache(const QString& folder) { cache_ = folder; }
+
+ private:
+  QTemporaryDir folder_;
+  QString cache_ = folder_.path() + "/cache";
+};
+
+}  // namespace zyga::app
