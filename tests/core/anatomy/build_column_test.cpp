@@ -28,7 +28,8 @@ TEST_P(Counts, WholeAnimalBuilds) {
     for (std::size_t j = 0; j < specimen.joints.size(); ++j) {
       const Joint& joint = specimen.joints[j];
       const auto carrier = specimen.jointAbove(joint.proximal);
-      EXPECT_TRUE(!carrier || carrier->value < j) << joint.id << ": the joint that carries the proximal bone comes first";
+      EXPECT_TRUE(!carrier || carrier->value < j)
+          << joint.id << ": the joint that carries the proximal bone comes first";
       EXPECT_EQ(specimen.jointAbove(joint.distal)->value, j) << joint.id;
       EXPECT_TRUE(joint.restRotation.isUnitary(1e-9)) << joint.id;
     }
