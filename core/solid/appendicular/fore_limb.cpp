@@ -44,7 +44,7 @@ Shape humerusShape(const Bone& humerus) {
   const Shape radial = b.lump({0.945, 0.034, 0.44 * d}, {0.055, 0.058, 0.40 * d});
   const Shape ulnar = b.lump({0.945, 0.030, -0.46 * d}, {0.055, 0.054, 0.44 * d});
   bone = smoothUnion({bone, radial, ulnar}, b.blend(0.025));
-  const Shape fossa = b.ridge({{0.80, -0.088, 0}, {0.90, -0.092, 0}, {1.01, -0.080, 0}}, {0.024, 0.040, 0.044});
+  const Shape fossa = b.lump({0.90, -0.100, 0}, {0.11, 0.062, 0.42 * d});
   const Shape groove = b.ridge({{0.88, 0.112, 0}, {0.95, 0.104, 0}, {1.02, 0.07, 0}}, {0.016, 0.024, 0.022});
   bone = smoothCut(smoothCut(bone, fossa, b.blend(0.025)), groove, b.blend(0.02));
   return weathered(bone, b.blend(0.0007), b.blend(0.17));
@@ -67,17 +67,22 @@ Shape ulnaShape(const Bone& ulna) {
     return b.ridge({{0.075, -0.01, 0.25 * lateral}, {0.060, 0.6 * cranial, 0.7 * lateral}, {0.070, cranial, lateral}},
                    {0.056, 0.046, reach});
   };
-  const auto keel = [&](double lateral, double cranial) {
-    return b.ridge({{0.08, 0.85 * cranial, 0.88 * lateral},
-                    {0.20, 0.50 * cranial, 0.58 * lateral},
-                    {0.42, 0.4 * s, 0.3 * s * (lateral > 0 ? 1 : -1)}},
-                   {0.030, 0.026, 0.020});
+  // Thin walls run down from the arms to the shaft.
+  const auto wall = [&](double lateral, double cranial) {
+    const double side = lateral > 0 ? 1 : -1;
+    return b.web({{0.050, -0.035, 0},
+                  {0.060, 0.92 * cranial, 0.92 * lateral},
+                  {0.14, 0.74 * cranial, 0.76 * lateral},
+                  {0.30, 0.55 * s, 0.75 * s * side},
+                  {0.46, 0.2 * s, 0.35 * s * side},
+                  {0.40, -0.02, 0}},
+                 0.060);
   };
   const Shape knob = b.lump({0.052, -0.070, 0.02}, {0.052, 0.062, 0.060});
   const Shape hindKeel =
       b.ridge({{0.07, -0.10, 0.02}, {0.22, -0.070, 0.012}, {0.42, -0.7 * s, 0}}, {0.032, 0.026, 0.018});
   Shape bone = smoothUnion({shaft, arm(-0.50 * p, 0.34 * p, 0.036), arm(0.42 * p, 0.22 * p, 0.036),
-                            keel(-0.50 * p, 0.34 * p), keel(0.42 * p, 0.22 * p), knob, hindKeel},
+                            wall(-0.50 * p, 0.34 * p), wall(0.42 * p, 0.22 * p), knob, hindKeel},
                            b.blend(0.035));
   // The elbow's bearing surface, hollowed by the condyles above.
   const double reach = -ulna.landmark("face").z();
@@ -101,8 +106,7 @@ Shape radiusShape(const Bone& radius) {
                              0.025);
   const Shape line = b.ridge({{0.30, -0.55 * s, 0.75 * s}, {0.60, -0.6 * s, 0.8 * s}, {0.88, -0.5 * d, 0.55 * d}},
                              {0.012, 0.013, 0.016});
-  const Shape tubercle = b.ridge({{0.10, 0.2 * p, -0.72 * p}, {0.20, 0.3 * s, -0.9 * s}}, {0.020, 0.012});
-  return weathered(smoothUnion({shaft, line, tubercle}, b.blend(0.025)), b.blend(0.0007), b.blend(0.17));
+  return weathered(smoothUnion(shaft, line, b.blend(0.025)), b.blend(0.0007), b.blend(0.17));
 }
 
 Shape carpalShape(const Bone& carpal) {
