@@ -39,7 +39,7 @@ constexpr char kFoldedKey[] = "window/folded";
 constexpr char kLastKey[] = "files/last";
 /// Layouts of an older arrangement of docks are not restored.
 constexpr int kStateVersion = 1;
-constexpr int kTallScreen = 1000;                   // px
+constexpr int kTallWindow = 1200;                   // px
 constexpr int kLeftWidth = 280, kRightWidth = 328;  // px, at least
 
 enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings };
@@ -77,7 +77,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   createMenus();
   createToolBar();
   connectParts();
-  restoreLayout();
+  restoreSize();
   updateTitle();
   updateActions();
   offerLeftovers();
@@ -224,7 +224,7 @@ void MainWindow::defaultLayout() {
   title(*docks_[kAssumptions])->setFolded(height() < kTallWindow);
 }
 
-void MainWindow::restoreLayout() {
+void MainWindow::restoreSize() {
   const QSettings settings;
   const QSize room = screen()->availableSize();
   resize(room.width() * 9 / 10, room.height() * 9 / 10);

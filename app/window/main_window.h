@@ -73,7 +73,7 @@ class MainWindow : public QMainWindow {
   void setDark(bool dark);
   void nextPane();
   void defaultLayout();
-  void restoreLayout();
+  void restoreSize();
   void keepLayout() const;
   void offerLeftovers();
   void updateTitle();

@@ -1,0 +1,149 @@
+#pragma once
+
+#include <gtest/gtest.h>
+
+#include <QAction>
+#include <QApplication>
+#include <QDialog>
+#include <QFileDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListView>
+#include <QMimeData>
+#include <QMouseEvent>
+#include <QPushButton>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+#include <fstream>
+
+#include "app/window/main_window.h"
+#include "ui/strip/range_strip.h"
+#include "ui/theme/theme.h"
+#include "ui/viewport/viewport.h"
+
+namespace zyga::ui {
+
+constexpr int kPatience = 120'000;  // ms; sculpting on one busy core
+
+/// The whole window on the first sample, and a person's hands and eyes on it. Bones are sculpted once for all tests.
+class WindowTest : public testing::Test {
+ protected:
+  static void SetUpTestSuite() { bones_ = new QTemporaryDir; }
+  static void TearDownTestSuite() { delete std::exchange(bones_, nullptr); }
+
+  void SetUp() override {
+    QSettings().clear();
+    ThemeSwitch::instance().apply(*qApp, Scheme::Light);
+    openWindow();
+    window_->open(sample());
+    settle();
+  }
+  void TearDown() override { closeWindow(); }
+
+  void openWindow() {
+    document_ = std::make_unique<Document>();
+    window_ = std::make_unique<MainWindow>(*document_, WindowFolders{path(bones_->path()), folder() / "recovery"});
+    window_->resize(1280, 800);
+    window_->show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
+  }
+  void closeWindow() {
+    window_.reset();
+    document_.reset();
+  }
+  void settle() {
+    ASSERT_TRUE(QTest::qWaitFor([this] { return window_->settled(); }, kPatience));
+  }
+  static QString sample() { return QString(ZYGAPOSE_SOURCE_DIR) + "/samples/high_browser.csv"; }
+  static std::filesystem::path path(const QString& text) { return text.toStdString(); }
+  std::filesystem::path folder() const { return path(folder_.path()); }
+
+  template <typename Widget>
+  Widget* part(const char* name) const {
+    return window_->findChild<Widget*>(name);
+  }
+  Viewport* viewport() const { return part<Viewport>("viewport"); }
+  RangeStrip* strip() const { return part<RangeStrip>("rangeStrip"); }
+  QAction* action(const QString& text) const {
+    for (QAction* action : window_->findChildren<QAction*>())
+      if (action->text().remove('&').startsWith(text)) return action;
+    return nullptr;
+  }
+  QStringList findings() const {
+    const auto* list = part<QListView>("findingsList");
+    QStringList sentences;
+    for (int row = 0; row < list->model()->rowCount(); ++row)
+      sentences += list->model()->index(row, 0).data().toString();
+    return sentences;
+  }
+  QStringList messages() const {
+    QStringList texts;
+    for (const auto* label : window_->findChildren<QLabel*>("messageText"))
+      if (label->isVisible()) texts += label->text();
+    return texts;
+  }
+
+  JointIndex joint(const char* id) const { return document_->specimen().findJoint(id).value(); }
+  BoneIndex bone(const char* id) const { return document_->specimen().findBone(id).value(); }
+
+  void drag(QWidget* widget, QPointF from, QPointF to) {
+    QTest::mouseMove(widget, from.toPoint());
+    QTest::mousePress(widget, Qt::LeftButton, {}, from.toPoint());
+    constexpr int kSteps = 12;
+    for (int step = 1; step <= kSteps; ++step) {
+      const QPointF at = from + (to - from) * step / kSteps;
+      QMouseEvent move(QEvent::MouseMove, at, widget->mapToGlobal(at), Qt::NoButton, Qt::LeftButton, Qt::NoModifier);
+      QApplication::sendEvent(widget, &move);
+      QCoreApplication::processEvents();
+    }
+    QTest::mouseRelease(widget, Qt::LeftButton, {}, to.toPoint());
+  }
+  /// A dialog of this kind once it is on screen.
+  template <typename Dialog = QDialog>
+  Dialog* dialog(const char* name = nullptr) {
+    Dialog* found = nullptr;
+    const auto look = [&] {
+      for (auto* candidate : window_->findChildren<Dialog*>())
+        if (candidate->isVisible() && (!name || candidate->objectName() == name)) found = candidate;
+      return found != nullptr;
+    };
+    return QTest::qWaitFor(look) ? found : nullptr;
+  }
+  void press(QWidget& dialog, const QString& text) {
+    for (auto* button : dialog.findChildren<QAbstractButton*>())
+      if (button->text().remove('&').startsWith(text)) return QTest::mouseClick(button, Qt::LeftButton);
+    FAIL() << "no button " << text.toStdString();
+  }
+  /// Types a file's name into the file dialog that is open.
+  void answerFile(const std::filesystem::path& file) {
+    auto* files = dialog<QFileDialog>();
+    ASSERT_NE(files, nullptr);
+    auto* name = files->findChild<QLineEdit*>("fileNameEdit");
+    ASSERT_NE(name, nullptr);
+    name->clear();
+    QTest::keyClicks(name, QString::fromStdString(file.string()));
+    QTest::keyClick(name, Qt::Key_Return);
+  }
+  void drop(const std::filesystem::path& file) {
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(QString::fromStdString(file.string()))});
+    QDragEnterEvent enter({600, 300}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(window_.get(), &enter);
+    ASSERT_TRUE(enter.isAccepted());
+    QDropEvent fall(QPointF(600, 300), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(window_.get(), &fall);
+  }
+  std::filesystem::path write(const char* name, const char* text) const {
+    const auto file = folder() / name;
+    std::ofstream(file) << text;
+    return file;
+  }
+
+  static inline QTemporaryDir* bones_ = nullptr;
+  QTemporaryDir folder_;
+  std::unique_ptr<Document> document_;
+  std::unique_ptr<MainWindow> window_;
+};
+
+}  // namespace zyga::ui
