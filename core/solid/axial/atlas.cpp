@@ -39,7 +39,7 @@ Shape atlasShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
   const Shape canal =
       loft(Frame(Eigen::Translation3d(0, 0, 0.52 * H)), {{-2 * L, 0.24 * W, 0.24 * H}, {2 * L, 0.24 * W, 0.24 * H}}, 0);
   out = smoothCut(out, canal, 0.05 * H);
-  return clearFacets(out, v);
+  return layFacets(out, v);
 }
 
 }  // namespace zyga::solid

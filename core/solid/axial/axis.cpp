@@ -12,16 +12,16 @@ namespace {
 /// The odontoid peg over the half-round front face.
 Shape peg(const Vertebra& v) {
   const double L = v.length, H = v.height, W = v.width;
-  return tube({{Point(0.40 * L, 0, 0.12 * H), {0.24 * W, 0.20 * H}},
-               {Point(0.5 * L + 0.25 * H, 0, 0.17 * H), {0.18 * W, 0.14 * H}},
-               {Point(0.5 * L + 0.52 * H, 0, 0.20 * H), {0.10 * W, 0.07 * H}}},
+  return tube({{Point(0.40 * L, 0, 0.12 * H), {0.27 * W, 0.22 * H}},
+               {Point(0.5 * L + 0.25 * H, 0, 0.17 * H), {0.20 * W, 0.16 * H}},
+               {Point(0.5 * L + 0.52 * H, 0, 0.20 * H), {0.13 * W, 0.09 * H}}},
               Point::UnitY());
 }
 
 /// Front face for the crescent of the atlas: a low swelling, not a full ball.
 Shape frontFace(const Vertebra& v) {
   const double L = v.length, H = v.height, W = v.width;
-  return ellipsoid(Point(0.46 * L, 0, -0.03 * H), Point(0.26 * H, 0.44 * W, 0.42 * H));
+  return ellipsoid(Point(0.46 * L, 0, -0.03 * H), Point(0.30 * H, 0.46 * W, 0.45 * H));
 }
 
 /// Long low blade that rises backwards.
@@ -49,18 +49,17 @@ Shape arch(const Vertebra& v) {
 }
 
 Shape postzyg(const Vertebra& v, const Facet& facet) {
-  const double H = v.height, depth = 0.34 * facet.length();
+  const double H = v.height, depth = padDepth(facet);
   const Point end = facet.centre - 0.55 * depth * facet.normal;
   const Shape ramus = tube({{Point(-0.12 * v.length, 0.10 * v.width, 0.82 * H), {0.16 * H, 0.06 * H}},
                             {end, {0.42 * facet.width(), 0.8 * depth}}},
                            Point::UnitZ());
   const Shape sheet =
-      web({end + 0.3 * depth * facet.normal * 0, Point(-0.34 * v.length, 0.02 * H, v.spineTop.z() - 0.10 * H),
+      web({end, Point(-0.34 * v.length, 0.02 * H, v.spineTop.z() - 0.10 * H),
            Point(-0.10 * v.length, 0.03 * H, 1.05 * H), Point(-0.14 * v.length, 0.10 * v.width, 0.85 * H)},
           0.08 * H, 0.06 * H);
   const Point knob = facet.centre - 1.1 * depth * facet.normal - 0.2 * facet.length() * facet.slide;
-  return smoothUnion(
-      {ramus, facetPad(facet, depth), sheet, ellipsoid(knob, Point(0.10 * v.length, 0.06 * H, 0.07 * H))}, 0.08 * H);
+  return smoothUnion({ramus, sheet, ellipsoid(knob, Point(0.10 * v.length, 0.06 * H, 0.07 * H))}, 0.08 * H);
 }
 
 /// Low processes for the slender first rib, where there is one.
@@ -94,7 +93,7 @@ Shape axisShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
   const double H = v.height;
   Vertebra spool = v;
   spool.condyle.radius = 0;
-  Shape out = smoothUnion({centrum(spool, 0.66, 0.04), frontFace(v), peg(v), arch(v)}, 0.12 * H);
+  Shape out = smoothUnion({centrum(spool, 0.66, 0.04, 0.86), frontFace(v), peg(v), arch(v)}, 0.12 * H);
   out = smoothCut(out, symmetric(hollow(v)), 0.05 * H);
   const Shape processes = bothSides(
       v,
@@ -106,7 +105,7 @@ Shape axisShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
       0.04 * H);
   out = smoothUnion({out, processes, spineBlade(v)}, 0.12 * H);
   out = smoothCut(out, canalTool(v, 0.10 * H), 0.04 * H);
-  return clearFacets(hollowCotyle(out, v), v);
+  return layFacets(hollowCotyle(out, v), v);
 }
 
 }  // namespace zyga::solid

@@ -25,7 +25,7 @@ RibForm describe(const anatomy::Bone& bone) {
   f.length = bone.measures.value(Measure::Length);
   f.plank = std::clamp(1.0 - (bone.name.number - 2) / 5.0, 0.0, 1.0);
   const double width = bone.measures.valueOr(Measure::ShaftWidth, 0.035 * f.length);
-  f.wide = 0.5 * width;
+  f.wide = 0.55 * width;
   f.thick = f.wide * std::lerp(0.55, 0.40, f.plank);
   return f;
 }
@@ -63,21 +63,25 @@ Shape shaft(const RibForm& f) {
   return tube(knots, Point::UnitX());
 }
 
+/// The neck branches off the shaft a little below the tuberculum and runs in to the capitulum; a sheet of bone fills
+/// the angle between the two.
 Shape heads(const RibForm& f) {
-  const Point shoulder = bow(f).front() - Point(0, 0, 0.6 * f.wide);
-  const Point neckMiddle = 0.5 * shoulder - Point(0, 0, 0.12 * shoulder.norm());
-  const Shape neck = tube({{Point(0, 0.012, 0), {1.05 * f.wide, 1.0 * f.wide}},
-                           {0.35 * neckMiddle, {0.85 * f.wide, 0.75 * f.wide}},
-                           {neckMiddle + Point(0, 0.1 * shoulder.y(), 0), {0.95 * f.wide, 0.62 * f.wide}},
-                           {shoulder, {1.25 * f.wide, 0.8 * f.wide}}},
+  const std::vector<Point> path = bow(f);
+  const Point branch = 0.35 * path[0] + 0.65 * path[1], belly = 0.55 * branch + Point(0, 0, -0.10 * branch.norm());
+  const Shape neck = tube({{Point(0, 0.1 * f.wide, 0), {0.95 * f.wide, 0.9 * f.wide}},
+                           {0.22 * branch, {0.72 * f.wide, 0.62 * f.wide}},
+                           {belly, {0.95 * f.wide, 0.55 * f.wide}},
+                           {branch - Point(0, 0, 0.8 * f.wide), {1.35 * f.wide, 0.75 * f.wide}},
+                           {path[2] - Point(0, 0.1 * f.thick, 0), {0.8 * f.wide, 0.7 * f.thick}},
+                           {0.4 * path[2] + 0.6 * path[3], {0.45 * f.wide, 0.3 * f.thick}}},
                           Point::UnitZ());
-  const Shape knob = tube({{f.tuberculum + Point(0, 0.1 * f.wide, -0.35 * f.wide), {1.0 * f.wide, 0.75 * f.wide}},
-                           {shoulder - Point(0, 0, 0.4 * f.wide), {1.1 * f.wide, 0.9 * f.wide}}},
+  const Shape knob = tube({{f.tuberculum + Point(0, 0.15 * f.wide, -0.4 * f.wide), {0.95 * f.wide, 0.72 * f.wide}},
+                           {path[0] - Point(0, 0, 0.7 * f.wide), {0.95 * f.wide, 0.8 * f.wide}},
+                           {path[1] - Point(0, 0, 0.5 * f.wide), {1.0 * f.wide, 0.8 * f.wide}}},
                           Point::UnitX());
-  // The sheet between the two heads.
-  const Shape sheet = strut(0.45 * shoulder + 0.2 * neckMiddle, shoulder, {0.9 * f.wide, 0.3 * f.wide},
-                            {1.3 * f.wide, 0.4 * f.wide}, Point::UnitZ());
-  return smoothUnion({neck, knob, sheet}, 0.9 * f.wide);
+  const Point in = 0.5 * belly + Point(0, 0, 0.3 * f.wide);
+  const Shape sheet = strut(in, branch, {0.8 * f.wide, 0.28 * f.wide}, {1.6 * f.wide, 0.36 * f.wide}, Point::UnitZ());
+  return smoothUnion({neck, knob, sheet}, 1.2 * f.wide);
 }
 
 /// Groove down the hind side of the upper shaft.
@@ -93,7 +97,7 @@ Shape groove(const RibForm& f) {
 
 Shape dorsalRibShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
   const RibForm f = describe(specimen[bone]);
-  const Shape rib = smoothUnion(shaft(f), heads(f), 1.0 * f.wide);
+  const Shape rib = smoothUnion(shaft(f), heads(f), 1.3 * f.wide);
   return smoothCut(rib, groove(f), 0.25 * f.wide);
 }
 

@@ -21,37 +21,50 @@ double ellipseExcess(const Facet& facet) {
 /// x along the facet's normal, z along the direction of sliding.
 Frame facetFrame(const Facet& facet) { return frameAlong(facet.centre, facet.centre + facet.normal, facet.slide); }
 
-}  // namespace
+bool steep(const Facet& facet) { return std::abs(facet.normal.z()) < 0.6; }
 
-Shape facetPad(const Facet& facet, double depth) {
-  const double grow = 1.22 * ellipseExcess(facet);
+/// The pad's top stands over the facet's plane; clearFacet levels it.
+Shape facetPad(const Facet& facet) {
+  const double grow = 1.34 * ellipseExcess(facet), depth = padDepth(facet), over = 0.08 * facet.length();
   const double along = grow * facet.length() / 2, across = grow * facet.width() / 2;
-  const double over = 0.10 * facet.length();
   return loft(
       facetFrame(facet),
-      {{-depth, 0.62 * across, 0.62 * along}, {-0.4 * depth, 0.96 * across, 0.96 * along}, {over, across, along}},
+      {{-depth, 0.55 * across, 0.6 * along}, {-0.45 * depth, 0.90 * across, 0.92 * along}, {over, across, along}},
       0.3 * over);
 }
 
 Shape clearFacet(const Shape& bone, const Facet& facet) {
-  const double grow = 1.36 * ellipseExcess(facet);
+  const double grow = 1.46 * ellipseExcess(facet);
   const double along = grow * facet.length() / 2, across = grow * facet.width() / 2;
-  double high = 0.8 * facet.length();
+  // Steep facets need less room over them, and have less before they meet the bone's own rim.
+  double high = (steep(facet) ? 0.4 : 0.8) * facet.length();
   // Facets that look at each other across the mid-plane each clear their own half.
   if (facet.normal.y() < 0) high = std::min(high, 0.95 * facet.centre.y() / -facet.normal.y());
   const Shape over = loft(facetFrame(facet), {{0, across, along}, {high, 1.1 * across, 1.3 * along}}, 0);
   // The pad stands higher over the plane than this blend is wide, so the blend rounds edges only.
-  return smoothCut(bone, over, 0.07 * facet.length());
+  return smoothCut(bone, over, 0.05 * facet.length());
 }
 
-Shape clearFacets(const Shape& bone, const Vertebra& v) {
+/// Left side only.
+Shape layOneSide(const Shape& bone, const VertebraSide& side) {
   Shape out = bone;
-  for (const auto* facet : {&v.left.prezyg, &v.left.postzyg})
+  for (const auto* facet : {&side.prezyg, &side.postzyg})
+    if (*facet) out = smoothUnion(out, facetPad(**facet), 0.25 * padDepth(**facet));
+  for (const auto* facet : {&side.prezyg, &side.postzyg})
     if (*facet) out = clearFacet(out, **facet);
-  out = mirrored(out);
-  for (const auto* facet : {&v.right.prezyg, &v.right.postzyg})
-    if (*facet) out = clearFacet(out, **facet);
-  return mirrored(out);
+  return out;
+}
+
+}  // namespace
+
+double padDepth(const Facet& facet) {
+  // Hind facets that look outward stand back to back: their pads meet in the mid-plane.
+  const double room = steep(facet) && facet.normal.y() > 0 ? 0.9 * facet.centre.y() : facet.length();
+  return std::min(0.32 * facet.length(), room);
+}
+
+Shape layFacets(const Shape& bone, const Vertebra& v) {
+  return mirrored(layOneSide(mirrored(layOneSide(bone, v.left)), v.right));
 }
 
 Shape web(const std::vector<Point>& outline, double middle, double rim) {
@@ -92,9 +105,9 @@ double rimFlare(const Vertebra& v) {
   return std::max(1.05, (opening + 0.055 * v.height) / (0.5 * v.height));
 }
 
-Shape centrum(const Vertebra& v, double waist, double keel) {
+Shape centrum(const Vertebra& v, double waist, double keel, double frontFlare) {
   const double L = v.length, y = v.width / 2, z = v.height / 2, rise = keel * v.height;
-  const double front = v.condyle.flat() ? 1.02 : 0.94, over = 0.04 * L;
+  const double front = frontFlare > 0 ? frontFlare : v.condyle.flat() ? 1.02 : 0.94, over = 0.04 * L;
   const double middle = 0.5 * (1 + waist), flare = rimFlare(v);
   const Shape spool = loft(Frame::Identity(),
                            {{-0.5 * L - over, flare * y, flare * z},
@@ -121,11 +134,11 @@ Shape canalTool(const Vertebra& v, double radius) {
   const double far = 0.75 * v.length;
   const Frame frame = Frame(Eigen::Translation3d(v.canal));
   return loft(frame,
-              {{-far, 1.3 * radius, 1.15 * radius},
+              {{-far, 1.2 * radius, 1.1 * radius},
                {-0.4 * v.length, 1.25 * radius, 1.2 * radius},
                {0, radius, radius},
                {0.4 * v.length, 1.25 * radius, 1.2 * radius},
-               {far, 1.3 * radius, 1.15 * radius}},
+               {far, 1.2 * radius, 1.1 * radius}},
               0);
 }
 

@@ -5,13 +5,12 @@
 /// Parts that vertebrae of all regions are made of.
 namespace zyga::solid {
 
-/// Flat pad that carries a facet, wider than its outline, its top a little over the facet's plane: clearFacet levels
-/// it. `depth` is its thickness below the plane, m.
-Shape facetPad(const anatomy::Facet& facet, double depth);
+/// How far the bone under a facet reaches below its plane, m.
+double padDepth(const anatomy::Facet& facet);
 
-/// Takes away all that lies over a facet, so that the bone's surface is the facet's plane within its outline.
-Shape clearFacet(const Shape& bone, const anatomy::Facet& facet);
-Shape clearFacets(const Shape& bone, const Vertebra& v);
+/// Gives the bone all its facets: a flat pad a little wider than the outline, free of anything over it, so that the
+/// bone's surface is the facet's plane within its outline. The last thing done to a vertebra.
+Shape layFacets(const Shape& bone, const Vertebra& v);
 
 /// Thin sheet of bone through the points of its outline, which need only be roughly coplanar.
 Shape web(const std::vector<Point>& outline, double middle, double rim);
@@ -20,10 +19,11 @@ Shape web(const std::vector<Point>& outline, double middle, double rim);
 Shape ridge(const Point& a, const Point& b, double wide, double thick, const Point& wideDirection);
 
 /// Centrum without its processes: waisted spool with condyle and cotyle, faces cut to the wedge. `waist` is the share
-/// of the end's extents left in the middle, `keel` how far the under side rises there, share of H.
-Shape centrum(const Vertebra& v, double waist, double keel);
+/// of the end's extents left in the middle, `keel` how far the under side rises there, share of H; `frontFlare` scales
+/// the front end, 0 for what suits the kind of face.
+Shape centrum(const Vertebra& v, double waist, double keel, double frontFlare = 0);
 
-/// Rim of the cotyle hollowed for the neighbour's condyle; the last thing done to a centrum.
+/// The cotyle hollowed for the neighbour's condyle, so that its rim stands round it.
 Shape hollowCotyle(const Shape& bone, const Vertebra& v);
 
 /// Through hole of the neural canal, flared towards both ends.

@@ -31,9 +31,9 @@ Point under(const Facet& facet, double depth) { return facet.centre - depth * fa
 Shape rod(const Vertebra& v) {
   const Shape spool = centrum(v, 0.72, 0.0);
   const double rise = v.spineTop.z() - 0.46 * v.height;
-  if (rise < 0.04 * v.height) return spool;
+  if (rise < 0.10 * v.height) return spool;
   const Shape ridge = tube({{v.at(-0.30, 0, 0.30), {0.08 * v.height, 0.05 * v.height}},
-                            {v.at(-0.05, 0, 0.36) + Point(0, 0, 0.5 * rise), {0.14 * v.height, 0.07 * v.height}},
+                            {v.at(-0.05, 0, 0.36) + Point(0, 0, 0.4 * rise), {0.12 * v.height, 0.12 * v.height}},
                             {v.at(0.30, 0, 0.30), {0.08 * v.height, 0.05 * v.height}}},
                            Point::UnitZ());
   return smoothUnion(spool, ridge, 0.15 * v.height);
@@ -48,41 +48,52 @@ Shape arch(const CaudalForm& f) {
               0.05 * f.H);
 }
 
-/// Blade that leans back, its summit swollen where the spine is tall.
+/// Blade that leans back, broad seen from the side, its summit swollen where the spine is tall.
 Shape spine(const Vertebra& v, const CaudalForm& f) {
-  const Point top = v.spineTop - Point(0, 0, 0.03 * f.H), foot(-0.02 * f.L, 0, f.roof - 0.10 * f.H);
-  const double tall = std::clamp((top.z() - f.roof) / f.H, 0.0, 1.2);
-  const double swell = 0.055 + 0.05 * tall;
-  const Point hind = top - Point(std::max(0.08, 0.30 - 0.22 * tall) * f.L, 0, 0.02 * f.H);
-  const Shape blade = tube({{foot, {0.28 * f.L, 0.07 * f.H}},
-                            {0.5 * (foot + top), {(0.22 - 0.04 * tall) * f.L, 0.05 * f.H}},
-                            {top - Point(0.02 * f.L, 0, 0.06 * f.H), {(0.19 - 0.03 * tall) * f.L, swell * f.H}}},
-                           Point::UnitX());
-  const Shape summit = tube({{top + Point(0.06 * f.L, 0, -0.07 * f.H), {swell * f.H, 0.05 * f.H}},
-                             {hind - Point(0, 0, 0.05 * f.H), {0.9 * swell * f.H, 0.05 * f.H}}},
+  const double tall = std::clamp((v.spineTop.z() - f.roof) / f.H, 0.0, 1.2) / 1.2;
+  const double top = v.spineTop.z(), x = v.spineTop.x(), low = f.roof - 0.12 * f.H;
+  const double front = std::lerp(0.02, 0.19, tall) * f.L, back = std::lerp(0.34, 0.23, tall) * f.L;
+  const Shape blade = web({{0.27 * f.L, 0, low},
+                           {0.20 * f.L, 0, low + 0.25 * (top - low)},
+                           {x + front + 0.02 * f.L, 0, low + 0.70 * (top - low)},
+                           {x + 0.9 * front, 0, top - 0.02 * f.H},
+                           {x - 0.9 * back, 0, top - 0.05 * f.H},
+                           {x - back, 0, low + 0.72 * (top - low)},
+                           {0.5 * x - back - 0.02 * f.L, 0, low + 0.35 * (top - low)},
+                           {-0.34 * f.L, 0, low}},
+                          std::lerp(0.12, 0.16, tall) * f.H, 0.09 * f.H);
+  const double swell = std::lerp(0.05, 0.10, tall) * f.H;
+  const Shape summit = tube({{{x + 0.65 * front, 0, top - 0.07 * f.H}, {0.8 * swell, 0.055 * f.H}},
+                             {{x - 0.1 * f.L, 0, top - 0.075 * f.H}, {swell, 0.07 * f.H}},
+                             {{x - 0.75 * back, 0, top - 0.10 * f.H}, {0.75 * swell, 0.055 * f.H}}},
                             Point::UnitY());
-  return smoothUnion(blade, summit, 0.10 * f.H);
+  const Shape flank =
+      tube({{{-0.02 * f.L, 0, low}, {0.15 * f.H, 0.13 * f.L}},
+            {{0.5 * x - 0.03 * f.L, 0, 0.55 * low + 0.45 * top}, {std::lerp(0.05, 0.085, tall) * f.H, 0.10 * f.L}},
+            {{x - 0.06 * f.L, 0, top - 0.14 * f.H}, {0.9 * swell, 0.10 * f.L}}},
+           Point::UnitY());
+  return smoothUnion({blade, summit, flank}, 0.12 * f.H);
 }
 
 Shape prezyg(const CaudalForm& f, const Facet& facet) {
-  const double depth = std::min(0.30 * facet.length(), 0.16 * f.H);
+  const double depth = padDepth(facet);
   const Point end = under(facet, 0.6 * depth);
   const Shape ramus =
       tube({{Point(0.10 * f.L, 0.12 * f.W, f.roof - 0.12 * f.H), {0.14 * f.H, 0.07 * f.H}},
             {0.5 * (Point(0.14 * f.L, 0.13 * f.W, f.roof - 0.10 * f.H) + end), {0.10 * f.H, 0.06 * f.H}},
             {end + 0.25 * facet.length() * facet.slide, {0.46 * facet.width(), 0.8 * depth}}},
            Point::UnitZ());
-  return smoothUnion(ramus, facetPad(facet, depth), 0.06 * f.H);
+  return ramus;
 }
 
 /// The hind facets look outward from the sides of the spine's foot.
 Shape postzyg(const CaudalForm& f, const Facet& facet) {
-  const double depth = std::min(0.9 * facet.centre.y(), 0.16 * f.H);
+  const double depth = padDepth(facet);
   const Point end = under(facet, 0.75 * depth);
   const Shape ramus = tube({{Point(-0.12 * f.L, 0.04 * f.W, f.roof + 0.02 * f.H), {0.14 * f.H, 0.06 * f.H}},
                             {end, {0.55 * facet.width(), 0.8 * depth}}},
                            Point::UnitZ());
-  return smoothUnion(ramus, facetPad(facet, depth), 0.06 * f.H);
+  return ramus;
 }
 
 /// A tall fan at the root of the tail, a spike behind it, nothing farther back.
@@ -139,7 +150,7 @@ Shape caudalShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
       0.03 * f.H);
   out = smoothUnion({out, processes, spine(v, f)}, 0.10 * f.H);
   out = smoothCut(out, canalTool(v, f.canal), 0.03 * f.H);
-  return clearFacets(dishFront(hollowCotyle(out, v), v), v);
+  return layFacets(dishFront(hollowCotyle(out, v), v), v);
 }
 
 }  // namespace zyga::solid

@@ -62,7 +62,7 @@ Shape spine(const Vertebra& v, const CervicalForm& f) {
 
 /// Stalk of the front facet and the laminae that hold it to centrum and spine.
 Shape prezyg(const CervicalForm& f, const Facet& facet) {
-  const double depth = 0.30 * facet.length();
+  const double depth = padDepth(facet);
   const Point end = under(facet, 0.55 * depth);
   const Point root(0.20 * f.L, 0.75 * f.archHalf, 0.86 * f.roof);
   const Shape ramus =
@@ -76,7 +76,7 @@ Shape prezyg(const CervicalForm& f, const Facet& facet) {
             {0.5 * (knee + end) + Point(-0.03 * f.L, -0.02 * f.W, 0), {0.045 * f.L, 0.42 * f.sheet}},
             {end - Point(0.02 * f.L, 0, 0.02 * f.H), {0.06 * f.L, 0.5 * f.sheet}}},
            Point::UnitX());
-  return smoothUnion({ramus, facetPad(facet, depth), fromCentrum}, 0.08 * f.H);
+  return smoothUnion({ramus, fromCentrum}, 0.08 * f.H);
 }
 
 /// Sheet between the spine's front edge and the front facet's stalk, its free edge hollow.
@@ -90,7 +90,7 @@ Shape spineToPrezyg(const CervicalForm& f, const Facet& facet) {
 }
 
 Shape postzyg(const CervicalForm& f, const Facet& facet) {
-  const double depth = 0.28 * facet.length();
+  const double depth = padDepth(facet);
   const Point end = under(facet, 0.6 * depth);
   const Point root(-0.16 * f.L, 0.6 * f.archHalf, f.roof - 0.02 * f.H);
   const Shape ramus = tube({{root, {0.10 * f.L, 0.8 * f.sheet}},
@@ -105,7 +105,7 @@ Shape postzyg(const CervicalForm& f, const Facet& facet) {
                                   {0.5 * (knee + end) + Point(0.04 * f.L, -0.03 * f.W, 0), {0.04 * f.L, 0.4 * f.sheet}},
                                   {end + 0.25 * facet.length() * facet.slide, {0.05 * f.L, 0.5 * f.sheet}}},
                                  Point::UnitX());
-  return smoothUnion({ramus, facetPad(facet, depth), epipophysis, fromCentrum}, 0.08 * f.H);
+  return smoothUnion({ramus, epipophysis, fromCentrum}, 0.08 * f.H);
 }
 
 Shape spineToPostzyg(const CervicalForm& f, const Facet& facet) {
@@ -216,7 +216,7 @@ Shape cervicalShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) 
   out = smoothUnion({out, processes, spine(v, f)}, 0.12 * f.H);
   out = smoothCut(out, canalTool(v, f.canal), 0.04 * f.H);
   out = hollowCotyle(out, v);
-  return clearFacets(out, v);
+  return layFacets(out, v);
 }
 
 }  // namespace zyga::solid

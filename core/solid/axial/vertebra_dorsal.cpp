@@ -38,34 +38,34 @@ Point under(const Facet& facet, double depth) { return facet.centre - depth * fa
 
 /// Tall pedicels beside the canal, closed above.
 Shape arch(const DorsalForm& f) {
-  const double half = 0.30 * f.W;
-  const Shape pedicels = loft(frameAlong(Point(0, 0, 0.25 * f.H), Point(0, 0, 1), Point::UnitX()),
-                              {{0, half, 0.36 * f.L, 0, 0.02 * f.L, 0.3},
-                               {0.30 * f.H, 0.76 * half, 0.30 * f.L, 0, 0.0, 0.35},
-                               {0.62 * f.H, 0.72 * half, 0.24 * f.L, 0, -0.03 * f.L, 0.3},
-                               {f.roof - 0.20 * f.H, 0.60 * half, 0.20 * f.L, 0, -0.05 * f.L, 0.2}},
-                              0.05 * f.H);
-  return pedicels;
+  const double half = 0.31 * f.W;
+  return loft(frameAlong(Point(0, 0, 0.22 * f.H), Point(0, 0, 1), Point::UnitX()),
+              {{0, half, 0.43 * f.L, 0, 0.0, 0.4},
+               {0.26 * f.H, 0.82 * half, 0.37 * f.L, 0, 0.0, 0.4},
+               {0.55 * f.H, 0.72 * half, 0.30 * f.L, 0, -0.03 * f.L, 0.35},
+               {f.roof - 0.16 * f.H, 0.62 * half, 0.26 * f.L, 0, -0.06 * f.L, 0.2}},
+              0.05 * f.H);
 }
 
 /// Cross-shaped core with ridges in front and behind, and a broad summit whose sides stand out as small flanges.
 Shape wholeSpine(const DorsalForm& f) {
   const Point a = f.onSpine(-0.10), b = f.onSpine(0.45), c = f.onSpine(0.80), d = f.onSpine(0.96);
-  const Shape core = tube({{a, {0.10 * f.H, 0.17 * f.L}},
-                           {b, {0.085 * f.H, 0.12 * f.L}},
-                           {c, {0.15 * f.H, 0.10 * f.L}},
-                           {d, {0.17 * f.H, 0.085 * f.L}}},
+  const Shape core = tube({{a, {0.12 * f.H, 0.20 * f.L}},
+                           {b, {0.11 * f.H, 0.16 * f.L}},
+                           {c, {0.20 * f.H, 0.14 * f.L}},
+                           {f.onSpine(0.93), {0.20 * f.H, 0.13 * f.L}},
+                           {d, {0.13 * f.H, 0.10 * f.L}}},
                           Point::UnitY());
-  const Shape front = web({f.onSpine(0.05) + Point(0.20 * f.L, 0, 0), f.onSpine(0.5) + Point(0.17 * f.L, 0, 0),
-                           f.onSpine(0.95) + Point(0.10 * f.L, 0, 0), f.onSpine(0.9), f.onSpine(0.1)},
+  const Shape front = web({f.onSpine(0.05) + Point(0.22 * f.L, 0, 0), f.onSpine(0.5) + Point(0.22 * f.L, 0, 0),
+                           f.onSpine(0.93) + Point(0.18 * f.L, 0, 0), f.onSpine(0.9), f.onSpine(0.1)},
                           1.1 * f.sheet, 0.7 * f.sheet);
-  const Shape back = web({f.onSpine(0.10) - Point(0.22 * f.L, 0, 0), f.onSpine(0.5) - Point(0.18 * f.L, 0, 0),
-                          f.onSpine(0.95) - Point(0.10 * f.L, 0, 0), f.onSpine(0.9), f.onSpine(0.1)},
+  const Shape back = web({f.onSpine(0.10) - Point(0.26 * f.L, 0, 0), f.onSpine(0.5) - Point(0.25 * f.L, 0, 0),
+                          f.onSpine(0.93) - Point(0.19 * f.L, 0, 0), f.onSpine(0.9), f.onSpine(0.1)},
                          1.1 * f.sheet, 0.7 * f.sheet);
   const Point flange = f.onSpine(0.83);
-  const Shape flanges = symmetric(tube({{flange, {0.10 * f.L, 0.05 * f.H}},
-                                        {flange + Point(0, 0.15 * f.H, 0.01 * f.H), {0.085 * f.L, 0.045 * f.H}},
-                                        {flange + Point(0, 0.24 * f.H, -0.05 * f.H), {0.05 * f.L, 0.03 * f.H}}},
+  const Shape flanges = symmetric(tube({{flange, {0.13 * f.L, 0.07 * f.H}},
+                                        {flange + Point(0, 0.19 * f.H, 0.0), {0.10 * f.L, 0.05 * f.H}},
+                                        {flange + Point(0, 0.28 * f.H, -0.06 * f.H), {0.06 * f.L, 0.035 * f.H}}},
                                        Point::UnitX()),
                                   0.02 * f.H);
   return smoothUnion({core, front, back, flanges}, 0.10 * f.H);
@@ -94,7 +94,7 @@ Point spineSide(const DorsalForm& f, double share) {
 }
 
 Shape prezyg(const DorsalForm& f, const Facet& facet) {
-  const double depth = 0.42 * facet.length();
+  const double depth = padDepth(facet);
   const Point end = under(facet, 0.5 * depth);
   const Point root(0.12 * f.L, 0.16 * f.W, f.roof - 0.12 * f.H);
   const Shape ramus = tube({{root, {0.15 * f.H, 0.09 * f.H}},
@@ -110,11 +110,11 @@ Shape prezyg(const DorsalForm& f, const Facet& facet) {
   const Shape toSpine = web({low, 0.5 * (low + top) + Point(-0.03 * f.L, 0.0, -0.08 * f.H), top, spineSide(f, 0.35),
                              Point(-0.02 * f.L, 0.06 * f.H, f.roof - 0.05 * f.H)},
                             0.9 * f.sheet, 0.7 * f.sheet);
-  return smoothUnion({ramus, facetPad(facet, depth), toCentrum, toSpine}, 0.08 * f.H);
+  return smoothUnion({ramus, toCentrum, toSpine}, 0.08 * f.H);
 }
 
 Shape postzyg(const DorsalForm& f, const Facet& facet) {
-  const double depth = 0.40 * facet.length();
+  const double depth = padDepth(facet);
   const Point end = under(facet, 0.5 * depth);
   const Point root = f.onSpine(0.05) + Point(-0.08 * f.L, 0.08 * f.W, 0);
   const Shape ramus =
@@ -124,7 +124,7 @@ Shape postzyg(const DorsalForm& f, const Facet& facet) {
   const Shape toSpine = web({low, 0.5 * (low + top) + Point(0.03 * f.L, 0.02 * f.H, -0.05 * f.H), top,
                              spineSide(f, 0.3), Point(-0.1 * f.L, 0.08 * f.H, f.roof)},
                             0.9 * f.sheet, 0.7 * f.sheet);
-  return smoothUnion({ramus, facetPad(facet, depth), toSpine}, 0.08 * f.H);
+  return smoothUnion({ramus, toSpine}, 0.08 * f.H);
 }
 
 /// The wedge under the hind facets that locks torsion.
@@ -139,11 +139,11 @@ Shape hyposphene(const DorsalForm& f, const Facet& facet) {
 
 /// The wing out to the rib, with its laminae to centrum, spine, facets and the rib's lower joint.
 Shape transverseProcess(const DorsalForm& f, const VertebraSide& side) {
-  const Point tip = side.diapophysis - Point(0, 0.03 * f.H, 0);
+  const Point tip = side.diapophysis - Point(0, 0.07 * f.H, 0);
   const Point root(-0.04 * f.L, 0.16 * f.W, f.roof + 0.02 * f.H);
   const Point mid = 0.45 * root + 0.55 * tip + Point(0, 0, 0.02 * f.H);
   std::vector<Shape> parts{
-      tube({{root, {0.20 * f.L, 0.09 * f.H}}, {mid, {0.12 * f.L, 0.06 * f.H}}, {tip, {0.12 * f.L, 0.085 * f.H}}},
+      tube({{root, {0.24 * f.L, 0.10 * f.H}}, {mid, {0.12 * f.L, 0.06 * f.H}}, {tip, {0.12 * f.L, 0.085 * f.H}}},
            Point::UnitX())};
   const auto sheet = [&](std::vector<Point> outline) { parts.push_back(web(outline, 0.9 * f.sheet, 0.7 * f.sheet)); };
   const Point outer = 0.22 * root + 0.78 * tip;
@@ -174,7 +174,7 @@ Shape transverseProcess(const DorsalForm& f, const VertebraSide& side) {
 }
 
 Shape pleurocoel(const DorsalForm& f) {
-  return ellipsoid(Point(-0.02 * f.L, 0.36 * f.W, 0.17 * f.H), Point(0.25 * f.L, 0.27 * f.W, 0.17 * f.H));
+  return ellipsoid(Point(0.07 * f.L, 0.37 * f.W, 0.16 * f.H), Point(0.22 * f.L, 0.24 * f.W, 0.17 * f.H));
 }
 
 }  // namespace
@@ -197,7 +197,7 @@ Shape dorsalShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
   if (f.wedge && v.left.postzyg) parts.push_back(hyposphene(f, *v.left.postzyg));
   out = smoothUnion(parts, 0.10 * f.H);
   out = smoothCut(out, canalTool(v, f.canal), 0.04 * f.H);
-  return clearFacets(hollowCotyle(out, v), v);
+  return layFacets(hollowCotyle(out, v), v);
 }
 
 }  // namespace zyga::solid

@@ -63,12 +63,12 @@ Shape sideBar(const Vertebra& v, const VertebraSide& side) {
 }
 
 Shape zygapophysis(const Vertebra& v, const Facet& facet, double rootX) {
-  const double depth = 0.40 * facet.length();
+  const double depth = padDepth(facet);
   const Point end = facet.centre - 0.5 * depth * facet.normal;
   const Shape ramus = tube({{Point(rootX * v.length, 0.10 * v.width, end.z()), {0.13 * v.height, 0.08 * v.height}},
                             {end, {0.36 * facet.width(), 0.7 * depth}}},
                            Point::UnitZ());
-  return smoothUnion(ramus, facetPad(facet, depth), 0.06 * v.height);
+  return ramus;
 }
 
 /// The summit and plate must not lie over the facets of the free neighbours.
@@ -101,7 +101,7 @@ Shape sacralShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
   Shape out = smoothUnion({body, freeEnds(spinePlate(v), v), processes}, 0.10 * H);
   out = smoothCut(out, canalTool(v, 0.11 * H), 0.04 * H);
   if (v.left.postzyg) out = hollowCotyle(out, v);
-  return clearFacets(out, v);
+  return layFacets(out, v);
 }
 
 }  // namespace zyga::solid

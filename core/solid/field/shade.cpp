@@ -25,12 +25,13 @@ std::map<Key, std::vector<std::uint32_t>> byPlace(const TriangleMesh& mesh, doub
 struct Group {
   std::vector<std::uint32_t> vertices;
   std::vector<Point> points;
+  std::vector<float> slope;
   Point middle = Point::Zero();
   double radius = 0;
 };
 
 Group makeGroup(const TriangleMesh& mesh, const std::vector<std::uint32_t>& vertices) {
-  Group group{vertices, {}, Point::Zero(), 0};
+  Group group{vertices, {}, {}, Point::Zero(), 0};
   Box box;
   for (const std::uint32_t v : vertices) {
     group.points.push_back(mesh.positions[v].cast<double>());
@@ -53,7 +54,7 @@ void setOcclusion(const FieldNode& node, const Group& group, double reach, Trian
       moved.push_back(group.points[i] + out * mesh.normals[group.vertices[i]].cast<double>());
     const std::vector<float> values = sampleValues(node, moved);
     for (std::size_t i = 0; i < values.size(); ++i)
-      open[i] += weight * std::clamp(values[i] / static_cast<float>(0.9 * out), 0.0f, 1.0f);
+      open[i] += weight * std::clamp(values[i] / (0.9f * group.slope[i] * static_cast<float>(out)), 0.0f, 1.0f);
     total += weight;
   }
   for (std::size_t i = 0; i < open.size(); ++i) mesh.occlusion[group.vertices[i]] = open[i] / total;
@@ -65,10 +66,13 @@ void settle(const FieldNode& node, Group& group, double step, TriangleMesh& mesh
     mesh.positions[group.vertices[i]] = group.points[i].cast<float>();
 }
 
-void setNormals(const FieldNode& node, const Group& group, double step, TriangleMesh& mesh) {
+/// Also keeps how steep the field is at each vertex: distances along the normal are measured by it.
+void setNormals(const FieldNode& node, Group& group, double step, TriangleMesh& mesh) {
   const FieldSamples samples = sampleField(node, group.points, step);
-  for (std::size_t i = 0; i < group.points.size(); ++i)
+  for (std::size_t i = 0; i < group.points.size(); ++i) {
+    group.slope.push_back(std::clamp(samples.gradient[i].norm(), 0.3f, 1.0f));
     if (samples.gradient[i].norm() > 0.05f) mesh.normals[group.vertices[i]] = samples.gradient[i].normalized();
+  }
 }
 
 }  // namespace
