@@ -46,7 +46,7 @@ RangeStrip::RangeStrip(Document& document, QWidget* parent)
 
 QSize RangeStrip::sizeHint() const { return {1000, std::max(184, fontMetrics().height() * 12)}; }
 
-QSize RangeStrip::minimumSizeHint() const { return {480, std::max(120, fontMetrics().height() * 8)}; }
+QSize RangeStrip::minimumSizeHint() const { return {560, std::max(152, fontMetrics().height() * 11)}; }
 
 void RangeStrip::setMotion(int motion) {
   if (motion == motion_) return;

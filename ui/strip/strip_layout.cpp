@@ -10,7 +10,7 @@
 namespace zyga::ui {
 namespace {
 
-constexpr std::array<double, 11> kScales{2, 3, 5, 8, 10, 15, 20, 30, 45, 60, 90};  // degrees
+constexpr std::array<double, 12> kScales{2, 3, 5, 8, 10, 15, 20, 25, 30, 45, 60, 90};  // degrees
 /// The plot ends this much beyond the last tick, so that a mark on it is whole.
 constexpr double kHeadroom = 1.1;
 constexpr qreal kBonesLeast = 14, kBonesMost = 34;

@@ -11,7 +11,7 @@
 namespace zyga::ui {
 namespace {
 
-constexpr int kHeight = 132;
+constexpr int kLinesHigh = 9;
 
 QFont smallFont(const QFont& base) {
   QFont font = base;
@@ -65,7 +65,7 @@ FacetDrawing::FacetDrawing(QWidget* parent) : QWidget(parent) {
   setAccessibleName(tr("Facets of the joint, to scale"));
 }
 
-QSize FacetDrawing::sizeHint() const { return {280, kHeight}; }
+QSize FacetDrawing::sizeHint() const { return {280, fontMetrics().height() * kLinesHigh}; }
 
 void FacetDrawing::show(const range::JointVerdict& verdict) {
   left_ = {verdict.left, levelOf(verdict, anatomy::Side::Left)};

@@ -63,7 +63,7 @@ JointView::JointView(Document& document, QWidget* parent)
 }
 
 QSize JointView::minimumSizeHint() const {
-  constexpr int kFiguresAcross = 37, kLinesDown = 10;
+  constexpr int kFiguresAcross = 40, kLinesDown = 10;
   return {fontMetrics().horizontalAdvance(QLatin1Char('0')) * kFiguresAcross, fontMetrics().height() * kLinesDown};
 }
 
