@@ -68,7 +68,7 @@ void main() {
   key *= sunlit() * mix(0.45, 1.0, openness);
   vec3 fill = mix(bounce, sky, 0.5 + 0.5 * n.z) * openness * openness;
   float face = max(dot(n, toEye), 0.0) * openness;
-  vec3 light = vec3(1.0, 0.97, 0.91) * 0.86 * key + 0.36 * fill + vec3(0.13) * face;
+  vec3 light = vec3(1.0, 0.97, 0.91) * 0.98 * key + 0.42 * fill + vec3(0.15) * face;
   vec3 lit = marked(bone) * light;
   // What has sunk into the ground is dimmed, not hidden, so that it can be pulled out again.
   lit = mix(lit, groundColour, 0.7 * smoothstep(0.01, -0.04, p_W.z));

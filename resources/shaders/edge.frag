@@ -40,10 +40,13 @@ float edge(ivec2 at) {
   vec4 sl = texelFetch(shape, l, 0), sr = texelFetch(shape, r, 0);
   vec4 sd = texelFetch(shape, d, 0), su = texelFetch(shape, u, 0);
   float turn = max(distance(sl.xyz, sr.xyz), distance(sd.xyz, su.xyz));
-  float crease = 0.45 * smoothstep(0.32, 0.75, turn);
+  // Far away the lines inside the animal would run together into a grey: only its outline keeps full strength.
+  float inside = mix(0.4, 1.0, smoothstep(0.016, 0.004, pixel * pixelScale));
+  float outline = max(around.x, max(around.y, max(around.z, around.w))) >= 1.0 || here >= 1.0 ? 1.0 : inside;
+  float crease = 0.45 * inside * smoothstep(0.32, 0.75, turn);
   float other = max(max(abs(s.w - sl.w), abs(s.w - sr.w)), max(abs(s.w - sd.w), abs(s.w - su.w)));
-  float between = 0.7 * step(0.01, other);
-  return max(max(step_, crease), between);
+  float between = 0.7 * outline * step(0.01, other);
+  return max(max(outline * step_, crease), between);
 }
 
 float widest(vec2 at, vec2 texel, int channel, float radius) {

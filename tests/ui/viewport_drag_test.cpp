@@ -176,12 +176,27 @@ TEST_F(ViewportTest, ATopViewSwingsSidewaysOnly) {
   look(StandardView::Dorsal);
   const auto before = document_.pose();
   const Eigen::Vector3d headBefore = document_.placement()[bone("skull").value].translation();
-  drag(on("skull"), {0, 60});
+  drag(on("skull"), reachable("skull", 1, 30));
   EXPECT_EQ(change(before, 0), 0);
   EXPECT_GT(change(before, 1), 0.5);
   // Down on this picture is the animal's left, and lateral flexion to the left is positive (design, section 3).
   EXPECT_GT(document_.placement()[bone("skull").value].translation().y(), headBefore.y() + 0.2);
   EXPECT_GT(document_.pose()[joint("C6-C7")][1], before[joint("C6-C7")][1]);
+}
+
+TEST_F(ViewportTest, ADragOutOfReachStretchesTheNeckAndHoldsStill) {
+  const QPoint from = on("C2"), out = (from - on("D1")) / 2;
+  press(from);
+  moveTo(from, from + out);
+  double largest = 0;
+  kinematics::Pose last = document_.pose();
+  for (int i = 1; i <= 10; ++i) {
+    send(QEvent::MouseMove, from + out + QPoint(0, 2 * i), Qt::NoButton, Qt::LeftButton);
+    largest = std::max(largest, change(last, 0));
+    last = document_.pose();
+  }
+  EXPECT_LT(largest, 3) << "degrees a joint may turn while the pointer travels two pixels";
+  release(from + out + QPoint(0, 20));
 }
 
 TEST_F(ViewportTest, ThreeQuarterDragFollowsThePointer) {

@@ -23,6 +23,7 @@ class Framebuffer {
   void resolveInto(Framebuffer& other);
   /// Copies the first colour plane onto all of another target, stretched to its size.
   void copyTo(GLuint target, QSize size);
+  GLuint id() const { return id_; }
   QSize size() const { return size_; }
   int samples() const { return samples_; }
   GLuint colour(std::size_t i) const { return planes_[i]; }

@@ -10,6 +10,7 @@ using Clock = std::chrono::steady_clock;
 
 constexpr double kFineEdge = 2.2, kMovingEdge = 5.0;  // pixels
 constexpr std::chrono::milliseconds kUploadBudget{8};
+constexpr int kShadowTurns = 4;  // each map is drawn once in so many moving frames
 
 bool drawsOnProcessor(Gl& gl) {
   const QString name = reinterpret_cast<const char*>(gl.glGetString(GL_RENDERER));
@@ -59,11 +60,19 @@ FrameView Renderer::viewOf(const FrameRequest& request, double scale, double edg
   return view;
 }
 
-void Renderer::drawShadow(const FrameRequest& request, const FrameView& view) {
-  const std::pair<std::uint64_t, std::uint64_t> now{request.pose, meshes_.revision()};
-  if (shadowed_ == now) return;
-  shadow_.draw(*request.scene, view.light_W, meshes_);
-  shadowed_ = now;
+bool Renderer::drawShadow(const FrameRequest& request, const FrameView& view, bool inTurn) {
+  const Casters now{request.pose, meshes_.revision()};
+  bool drew = false;
+  if (inTurn) ++shadowTurn_;
+  for (const auto map : {ShadowPass::Map::OnBones, ShadowPass::Map::OnGround}) {
+    auto& done = shadowed_[static_cast<std::size_t>(map)];
+    const bool waits = inTurn && done && shadowTurn_ % kShadowTurns != 2 * static_cast<int>(map);
+    if (done == now || waits) continue;
+    shadow_.draw(map, *request.scene, view.light_W, meshes_);
+    done = now;
+    drew = true;
+  }
+  return drew;
 }
 
 void Renderer::prepare(std::unique_ptr<Framebuffer>& buffer, QSize size, int samples) {
@@ -85,7 +94,7 @@ void Renderer::drawMoving(const FrameRequest& request) {
   shownScale_ = pace_.scale();
   const FrameView view = viewOf(request, shownScale_, kMovingEdge);
   const QSize size = (QSizeF(request.pixels) * shownScale_).toSize().expandedTo({16, 16});
-  drawShadow(request, view);
+  drawShadow(request, view, true);
   prepare(coarse_, size, 0);
   beginScene(*coarse_, request, view);
   bones_.draw(*request.scene, view, meshes_, shadow_, request.theme);
@@ -98,13 +107,16 @@ void Renderer::drawMoving(const FrameRequest& request) {
 bool Renderer::refineSlice(const FrameRequest& request, std::size_t triangles) {
   const FrameView view = viewOf(request, 1, kFineEdge);
   if (!refinement_ || refinement_->key != keyOf(request)) {
-    refinement_ = Refinement{keyOf(request), 0};
-    drawShadow(request, view);
+    refinement_ = Refinement{keyOf(request)};
+    if (drawShadow(request, view, false) && software_) return true;
+  }
+  if (!refinement_->begun) {
+    refinement_->begun = true;
     prepare(multisampled_, request.pixels, samples_);
     beginScene(*multisampled_, request, view);
-  } else {
-    multisampled_->bind();
+    if (software_) return true;
   }
+  multisampled_->bind();
   refinement_->nextBone =
       bones_.draw(*request.scene, view, meshes_, shadow_, request.theme, refinement_->nextBone, triangles);
   if (refinement_->nextBone < request.scene->bones.size()) return true;
@@ -138,7 +150,8 @@ void Renderer::finish(const FrameRequest& request) {
   for (int round = 0; round < 2; ++round) {
     while (meshes_.waiting()) meshes_.upload(std::chrono::milliseconds(1000));
     refinement_.reset();
-    refineSlice(request, ~std::size_t{0});
+    while (refineSlice(request, ~std::size_t{0})) {
+    }
   }
 }
 
@@ -157,7 +170,14 @@ void Renderer::paint(const FrameRequest& request, GLuint target) {
   Framebuffer& shown = shownFine_ ? *fine_ : *coarse_;
   const FrameView view = viewOf(request, shownScale_, shownFine_ ? kFineEdge : kMovingEdge);
   edges_.drawMask(*request.scene, view, meshes_, shown.size());
-  edges_.draw(shown, *request.scene, view, meshes_, request.theme, target, request.pixels);
+  if (shownScale_ == 1) return edges_.draw(shown, *request.scene, view, meshes_, request.theme, target, request.pixels);
+  if (!finished_ || finished_->size() != shown.size())
+    finished_ =
+        std::make_unique<Framebuffer>(gl_, shown.size(), 0, std::vector<GLenum>{GL_RGBA8}, Framebuffer::Depth::None);
+  edges_.draw(shown, *request.scene, view, meshes_, request.theme, finished_->id(), shown.size());
+  finished_->copyTo(target, request.pixels);
+  gl_.glBindFramebuffer(GL_FRAMEBUFFER, target);
+  gl_.glViewport(0, 0, request.pixels.width(), request.pixels.height());
 }
 
 }  // namespace zyga::ui

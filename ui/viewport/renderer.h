@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <optional>
 
@@ -52,11 +53,14 @@ class Renderer {
   };
   struct Refinement {
     Key key;
+    bool begun = false;
     std::size_t nextBone = 0;
   };
   Key keyOf(const FrameRequest& request) const;
   FrameView viewOf(const FrameRequest& request, double scale, double edgePixels) const;
-  void drawShadow(const FrameRequest& request, const FrameView& view);
+  /// Brings the shadow maps up to date; with `inTurn` only one of them each few calls, so that moving bones are not
+  /// held up by their shadow. True when something was drawn.
+  bool drawShadow(const FrameRequest& request, const FrameView& view, bool inTurn);
   void drawMoving(const FrameRequest& request);
   void prepare(std::unique_ptr<Framebuffer>& buffer, QSize size, int samples);
   void beginScene(Framebuffer& buffer, const FrameRequest& request, const FrameView& view);
@@ -71,12 +75,14 @@ class Renderer {
   BonePass bones_;
   EdgePass edges_;
   Pace pace_;
-  std::unique_ptr<Framebuffer> multisampled_, fine_, coarse_;
+  std::unique_ptr<Framebuffer> multisampled_, fine_, coarse_, finished_;
   std::optional<Key> shown_;
   bool shownFine_ = false;
   double shownScale_ = 1;
   std::optional<Refinement> refinement_;
-  std::optional<std::pair<std::uint64_t, std::uint64_t>> shadowed_;  // pose and meshes the maps were drawn for
+  using Casters = std::pair<std::uint64_t, std::uint64_t>;  // revisions of pose and meshes
+  std::array<std::optional<Casters>, 2> shadowed_;          // what each map was drawn for
+  int shadowTurn_ = 0;
   double lastFrame_ = 0;
 };
 

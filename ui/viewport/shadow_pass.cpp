@@ -1,6 +1,7 @@
 #include "ui/viewport/shadow_pass.h"
 
 #include <algorithm>
+#include <array>
 
 namespace zyga::ui {
 namespace {
@@ -10,6 +11,38 @@ constexpr float kCastBlur = 0.45f, kContactBlur = 0.12f;
 constexpr float kTaps = 4;
 
 QSize mapSize(bool fine) { return fine ? QSize(512, 512) : QSize(256, 256); }
+
+std::array<Eigen::Vector3f, 8> corners(const Eigen::AlignedBox3d& box) {
+  std::array<Eigen::Vector3f, 8> out;
+  for (std::size_t i = 0; i < 8; ++i)
+    out[i] = box.corner(static_cast<Eigen::AlignedBox3d::CornerType>(i)).cast<float>();
+  return out;
+}
+
+// Clip coordinates that hold the box as the light sees it. The map's x runs along the animal, which is far longer than
+// wide, so that the texels are spent on it.
+Eigen::Matrix4f lightClip(const Eigen::AlignedBox3d& box, const Eigen::Vector3f& light_W) {
+  const Eigen::Vector3f along = (Eigen::Vector3f::UnitX() - light_W.x() * light_W).normalized();
+  Eigen::Matrix3f R_LW;
+  R_LW << along.transpose(), light_W.cross(along).transpose(), light_W.transpose();
+  Eigen::AlignedBox3f seen;
+  for (const auto& corner : corners(box)) seen.extend(R_LW * corner);
+  const Eigen::Vector3f half = 0.51f * seen.sizes() + Eigen::Vector3f::Constant(0.02f);
+  Eigen::Matrix4f clip = Eigen::Matrix4f::Identity();
+  clip.topLeftCorner<3, 3>() = Eigen::Vector3f(1 / half.x(), 1 / half.y(), -1 / half.z()).asDiagonal() * R_LW;
+  clip.topRightCorner<3, 1>() = -clip.topLeftCorner<3, 3>() * (R_LW.transpose() * seen.center());
+  return clip;
+}
+
+// Centre and half size of the part of the ground that the box can throw its shadow on, with room for the blur.
+Eigen::Vector4f shadowRegion(const Eigen::AlignedBox3d& box, const Eigen::Vector3f& light_W) {
+  Eigen::AlignedBox2f ground;
+  for (const auto& p : corners(box))
+    ground.extend(Eigen::Vector2f(p.head<2>() - light_W.head<2>() * (std::max(p.z(), 0.0f) / light_W.z())));
+  Eigen::Vector4f region;
+  region << ground.center(), 0.5f * ground.sizes() + Eigen::Vector2f::Constant(2.5f * kCastBlur);
+  return region;
+}
 
 }  // namespace
 
@@ -23,32 +56,12 @@ ShadowPass::ShadowPass(Gl& gl, bool fine)
       ground_(gl, mapSize(fine), 0, {GL_RGBA8}, Framebuffer::Depth::None),
       halfBlurred_(gl, mapSize(fine), 0, {GL_RGBA8}, Framebuffer::Depth::None) {}
 
-void ShadowPass::draw(const Scene& scene, const Eigen::Vector3f& light_W, MeshStore& meshes) {
+void ShadowPass::draw(Map map, const Scene& scene, const Eigen::Vector3f& light_W, MeshStore& meshes) {
   if (scene.box.isEmpty()) return;
-  place(scene, light_W);
-  drawDepth(scene, meshes);
-  drawGround(scene, light_W, meshes);
-  blur();
-}
-
-void ShadowPass::place(const Scene& scene, const Eigen::Vector3f& light_W) {
-  // The map's x runs along the animal, which is far longer than wide, so that the texels are spent on it.
-  const Eigen::Vector3f along = (Eigen::Vector3f::UnitX() - light_W.x() * light_W).normalized();
-  Eigen::Matrix3f R_LW;
-  R_LW << along.transpose(), light_W.cross(along).transpose(), light_W.transpose();
-  Eigen::AlignedBox3f seen;
-  Eigen::AlignedBox2f ground;
-  for (int i = 0; i < 8; ++i) {
-    const Eigen::Vector3f p = scene.box.corner(static_cast<Eigen::AlignedBox3d::CornerType>(i)).cast<float>();
-    seen.extend(R_LW * p);
-    ground.extend(Eigen::Vector2f(p.head<2>() - light_W.head<2>() * (std::max(p.z(), 0.0f) / light_W.z())));
-  }
-  const Eigen::Vector3f half = 0.51f * seen.sizes() + Eigen::Vector3f::Constant(0.02f);
-  lightOfWorld_.setIdentity();
-  lightOfWorld_.topLeftCorner<3, 3>() = Eigen::Vector3f(1 / half.x(), 1 / half.y(), -1 / half.z()).asDiagonal() * R_LW;
-  lightOfWorld_.topRightCorner<3, 1>() = -lightOfWorld_.topLeftCorner<3, 3>() * (R_LW.transpose() * seen.center());
-  const Eigen::Vector2f reach = 0.5f * ground.sizes() + Eigen::Vector2f::Constant(2.5f * kCastBlur);
-  region_ << ground.center(), reach;
+  if (map == Map::OnBones)
+    drawDepth(scene, light_W, meshes);
+  else
+    drawGround(scene, light_W, meshes);
 }
 
 void ShadowPass::drawBones(const Scene& scene, MeshStore& meshes, Program& program) {
@@ -61,7 +74,8 @@ void ShadowPass::drawBones(const Scene& scene, MeshStore& meshes, Program& progr
   gl_.glBindVertexArray(0);
 }
 
-void ShadowPass::drawDepth(const Scene& scene, MeshStore& meshes) {
+void ShadowPass::drawDepth(const Scene& scene, const Eigen::Vector3f& light_W, MeshStore& meshes) {
+  lightOfWorld_ = lightClip(scene.box, light_W);
   lightDepth_.bind();
   gl_.glEnable(GL_DEPTH_TEST);
   gl_.glDepthMask(GL_TRUE);
@@ -76,6 +90,7 @@ void ShadowPass::drawDepth(const Scene& scene, MeshStore& meshes) {
 }
 
 void ShadowPass::drawGround(const Scene& scene, const Eigen::Vector3f& light_W, MeshStore& meshes) {
+  region_ = shadowRegion(scene.box, light_W);
   ground_.bind();
   gl_.glClearColor(0, 0, 0, 0);
   gl_.glClear(GL_COLOR_BUFFER_BIT);
@@ -87,6 +102,7 @@ void ShadowPass::drawGround(const Scene& scene, const Eigen::Vector3f& light_W, 
   drawBones(scene, meshes, groundProgram_);
   gl_.glBlendEquation(GL_FUNC_ADD);
   gl_.glDisable(GL_BLEND);
+  blur();
 }
 
 void ShadowPass::blur() {

@@ -13,7 +13,8 @@ class ShadowPass {
   /// `fine`: the size of the maps on a machine with a graphics processor.
   ShadowPass(Gl& gl, bool fine);
 
-  void draw(const Scene& scene, const Eigen::Vector3f& light_W, MeshStore& meshes);
+  enum class Map { OnBones, OnGround };
+  void draw(Map map, const Scene& scene, const Eigen::Vector3f& light_W, MeshStore& meshes);
   const Eigen::Matrix4f& lightOfWorld() const { return lightOfWorld_; }
   GLuint lightDepth() const { return lightDepth_.depth(); }
   GLuint ground() const { return ground_.colour(0); }
@@ -21,8 +22,7 @@ class ShadowPass {
   const Eigen::Vector4f& region() const { return region_; }
 
  private:
-  void place(const Scene& scene, const Eigen::Vector3f& light_W);
-  void drawDepth(const Scene& scene, MeshStore& meshes);
+  void drawDepth(const Scene& scene, const Eigen::Vector3f& light_W, MeshStore& meshes);
   void drawGround(const Scene& scene, const Eigen::Vector3f& light_W, MeshStore& meshes);
   void blur();
   void drawBones(const Scene& scene, MeshStore& meshes, Program& program);
