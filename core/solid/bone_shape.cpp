@@ -40,4 +40,15 @@ Shape shapeOf(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
   return mirrored(leftOrMidline(mirroredSpecimen(specimen), bone));
 }
 
+std::vector<FlatPart> flatPartsOf(const anatomy::Bone& bone) {
+  std::vector<FlatPart> parts;
+  for (const anatomy::Facet& facet : bone.facets)
+    parts.push_back({facet.centre, facet.normal, facet.slide, facet.length() / 2, facet.width() / 2});
+  return parts;
+}
+
+BoneMesh meshBone(const anatomy::Specimen& specimen, anatomy::BoneIndex bone, std::size_t triangleBudget) {
+  return meshLevels(shapeOf(specimen, bone), triangleBudget, flatPartsOf(specimen[bone]));
+}
+
 }  // namespace zyga::solid

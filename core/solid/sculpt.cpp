@@ -7,7 +7,6 @@
 #include <thread>
 
 #include "core/solid/bone_shape.h"
-#include "core/solid/field/mesher.h"
 #include "core/solid/mesh_cache.h"
 #include "core/solid/shape_key.h"
 
@@ -99,7 +98,7 @@ class Workshop {
   void finish(const Job& job) {
     std::optional<BoneMesh> found = cache_.read(job.key);
     if (!found) {
-      found = meshLevels(shapeOf(job.inMirror ? mirror_ : specimen_, job.bone), options_.triangleBudget);
+      found = meshBone(job.inMirror ? mirror_ : specimen_, job.bone, options_.triangleBudget);
       cache_.write(job.key, *found);
     }
     if (!job.flipped.empty()) {
@@ -132,8 +131,8 @@ std::vector<std::shared_ptr<const BoneMesh>> sculptAll(const Specimen& specimen,
 
 BoneMesh sculptBone(const Specimen& specimen, BoneIndex bone, std::size_t triangleBudget) {
   if (specimen[bone].fusedInto) return {};
-  if (specimen[bone].name.side != Side::Right) return meshLevels(shapeOf(specimen, bone), triangleBudget);
-  return mirroredMesh(meshLevels(shapeOf(mirroredSpecimen(specimen), bone), triangleBudget));
+  if (specimen[bone].name.side != Side::Right) return meshBone(specimen, bone, triangleBudget);
+  return mirroredMesh(meshBone(mirroredSpecimen(specimen), bone, triangleBudget));
 }
 
 }  // namespace zyga::solid

@@ -25,7 +25,7 @@ bool steep(const Facet& facet) { return std::abs(facet.normal.z()) < 0.6; }
 
 /// The pad's top stands over the facet's plane; clearFacet levels it.
 Shape facetPad(const Facet& facet) {
-  const double grow = 1.34 * ellipseExcess(facet), depth = padDepth(facet), over = 0.08 * facet.length();
+  const double grow = 1.42 * ellipseExcess(facet), depth = padDepth(facet), over = 0.08 * facet.length();
   const double along = grow * facet.length() / 2, across = grow * facet.width() / 2;
   return loft(
       facetFrame(facet),
@@ -34,7 +34,7 @@ Shape facetPad(const Facet& facet) {
 }
 
 Shape clearFacet(const Shape& bone, const Facet& facet) {
-  const double grow = 1.46 * ellipseExcess(facet);
+  const double grow = 1.56 * ellipseExcess(facet);
   const double along = grow * facet.length() / 2, across = grow * facet.width() / 2;
   // Steep facets need less room over them, and have less before they meet the bone's own rim.
   double high = (steep(facet) ? 0.4 : 0.8) * facet.length();

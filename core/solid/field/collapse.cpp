@@ -40,7 +40,9 @@ struct Candidate {
 
 class Collapser {
  public:
-  explicit Collapser(const TriangleMesh& mesh) : triangles_(mesh.triangles), quadrics_(mesh.positions.size()) {
+  Collapser(const TriangleMesh& mesh, std::vector<bool> keep)
+      : triangles_(mesh.triangles), keep_(std::move(keep)), quadrics_(mesh.positions.size()) {
+    keep_.resize(mesh.positions.size(), false);
     for (const Eigen::Vector3f& p : mesh.positions) positions_.push_back(p.cast<double>());
     for (const auto& t : triangles_) addQuadrics(t);
   }
@@ -87,7 +89,9 @@ class Collapser {
         Quadric q = quadrics_[u];
         q.add(quadrics_[v]);
         const double toV = q.at(positions_[v]), toU = q.at(positions_[u]);
-        all.push_back(toV <= toU ? Candidate{toV, u, v} : Candidate{toU, v, u});
+        if (keep_[u] && keep_[v]) continue;
+        const bool intoV = keep_[v] || (!keep_[u] && toV <= toU);
+        all.push_back(intoV ? Candidate{toV, u, v} : Candidate{toU, v, u});
       }
     std::sort(all.begin(), all.end(), [](const Candidate& a, const Candidate& b) {
       return std::tie(a.cost, a.from, a.to) < std::tie(b.cost, b.from, b.to);
@@ -101,6 +105,7 @@ class Collapser {
     locked_.assign(positions_.size(), false);
     removed_.assign(triangles_.size(), false);
     const std::vector<Candidate> order = candidates();
+    if (order.empty()) return 0;
     const std::size_t wanted = (triangles_.size() - target + 1) / 2;
     // The dearest edges wait for a later round, when cheaper ones may have become free.
     const std::size_t allowed = std::min(order.size() - 1, 2 * wanted + order.size() / 20);
@@ -166,6 +171,7 @@ class Collapser {
 
   std::vector<Vector> positions_;
   std::vector<std::array<Vertex, 3>> triangles_;
+  std::vector<bool> keep_;
   std::vector<Quadric> quadrics_;
   std::vector<std::size_t> first_, around_;
   std::vector<bool> locked_, removed_;
@@ -173,8 +179,8 @@ class Collapser {
 
 }  // namespace
 
-TriangleMesh collapseEdges(const TriangleMesh& mesh, std::size_t triangles) {
-  Collapser collapser(mesh);
+TriangleMesh collapseEdges(const TriangleMesh& mesh, std::size_t triangles, const std::vector<bool>& keep) {
+  Collapser collapser(mesh, keep);
   collapser.run(triangles);
   TriangleMesh out = mesh;
   out.triangles = collapser.take();

@@ -22,8 +22,16 @@ void shade(const Shape& shape, TriangleMesh& mesh, double reach);
 /// input's.
 TriangleMesh simplified(const TriangleMesh& mesh, std::size_t triangles);
 
+/// A part of the surface that the shape keeps flat: an ellipse with these half extents (m) along `along` and across it.
+struct FlatPart {
+  Point centre = Point::Zero();
+  Point normal = Point::UnitZ();
+  Point along = Point::UnitX();
+  double halfAlong = 0, halfAcross = 0;
+};
+
 /// Levels of detail of the shape, finest first: at most about `triangleBudget` triangles, then a quarter, then a
-/// sixteenth.
-BoneMesh meshLevels(const Shape& shape, std::size_t triangleBudget);
+/// sixteenth. In the finest, the flat parts are exactly flat.
+BoneMesh meshLevels(const Shape& shape, std::size_t triangleBudget, const std::vector<FlatPart>& flat = {});
 
 }  // namespace zyga::solid
