@@ -23,7 +23,7 @@ Frame facetFrame(const Facet& facet) { return frameAlong(facet.centre, facet.cen
 
 bool steep(const Facet& facet) { return std::abs(facet.normal.z()) < 0.6; }
 
-/// The pad's top stands over the facet's plane; clearFacet levels it.
+/// The pad's top stands over the facet's plane and is levelled later.
 Shape facetPad(const Facet& facet) {
   const double grow = 1.42 * ellipseExcess(facet), depth = padDepth(facet), over = 0.08 * facet.length();
   const double along = grow * facet.length() / 2, across = grow * facet.width() / 2;
@@ -33,26 +33,35 @@ Shape facetPad(const Facet& facet) {
       0.3 * over);
 }
 
-Shape clearFacet(const Shape& bone, const Facet& facet) {
+/// All that must be free over a facet.
+Shape roomOver(const Facet& facet) {
   const double grow = 1.56 * ellipseExcess(facet);
   const double along = grow * facet.length() / 2, across = grow * facet.width() / 2;
   // Steep facets need less room over them, and have less before they meet the bone's own rim.
   double high = (steep(facet) ? 0.4 : 0.8) * facet.length();
   // Facets that look at each other across the mid-plane each clear their own half.
   if (facet.normal.y() < 0) high = std::min(high, 0.95 * facet.centre.y() / -facet.normal.y());
-  const Shape over = loft(facetFrame(facet), {{0, across, along}, {high, 1.1 * across, 1.3 * along}}, 0);
-  // The pad stands higher over the plane than this blend is wide, so the blend rounds edges only.
-  return smoothCut(bone, over, 0.05 * facet.length());
+  return loft(facetFrame(facet), {{0, across, along}, {high, 1.1 * across, 1.3 * along}}, 0);
 }
 
-/// Left side only.
-Shape layOneSide(const Shape& bone, const VertebraSide& side) {
-  Shape out = bone;
-  for (const auto* facet : {&side.prezyg, &side.postzyg})
-    if (*facet) out = smoothUnion(out, facetPad(**facet), 0.25 * padDepth(**facet));
-  for (const auto* facet : {&side.prezyg, &side.postzyg})
-    if (*facet) out = clearFacet(out, **facet);
-  return out;
+/// A left facet and the mirror image of a right one, laid in one go so that the bone stays symmetric.
+struct FacetPair {
+  std::optional<Facet> left, right;
+  const Facet& either() const { return left ? *left : *right; }
+  bool empty() const { return !left && !right; }
+  template <class Sculpt>
+  Shape both(Sculpt sculpt) const {
+    return unite({left ? sculpt(*left) : Shape(), right ? mirrored(sculpt(*right)) : Shape()});
+  }
+};
+
+Shape addPads(const Shape& bone, const FacetPair& pair) {
+  return pair.empty() ? bone : smoothUnion(bone, pair.both(facetPad), 0.25 * padDepth(pair.either()));
+}
+
+/// The pads stand higher over their planes than this blend is wide, so the blend rounds edges only.
+Shape level(const Shape& bone, const FacetPair& pair) {
+  return pair.empty() ? bone : smoothCut(bone, pair.both(roomOver), 0.05 * pair.either().length());
 }
 
 }  // namespace
@@ -64,7 +73,8 @@ double padDepth(const Facet& facet) {
 }
 
 Shape layFacets(const Shape& bone, const Vertebra& v) {
-  return mirrored(layOneSide(mirrored(layOneSide(bone, v.left)), v.right));
+  const FacetPair front{v.left.prezyg, v.right.prezyg}, hind{v.left.postzyg, v.right.postzyg};
+  return level(level(addPads(addPads(bone, front), hind), front), hind);
 }
 
 Shape web(const std::vector<Point>& outline, double middle, double rim) {

@@ -79,7 +79,7 @@ void flatten(TriangleMesh& mesh, const std::vector<FlatPart>& parts) {
   for (const FlatPart& part : parts)
     for (Eigen::Vector3f& position : mesh.positions) {
       const InPart place = placeIn(part, position);
-      if (place.radius < kBeside && std::abs(place.height) < 0.06 * part.halfAlong)
+      if (place.radius < kBeside && std::abs(place.height) < 0.1 * part.halfAlong)
         position = (position.cast<double>() - place.height * part.normal).cast<float>();
     }
 }
@@ -98,7 +98,7 @@ std::vector<bool> ringsAround(const TriangleMesh& mesh, const std::vector<FlatPa
 /// First level: the bulk is taken away quickly, the rest with the flat parts kept whole.
 TriangleMesh finestLevel(const TriangleMesh& fine, std::size_t budget, const std::vector<FlatPart>& flat) {
   if (flat.empty()) return simplified(fine, budget);
-  TriangleMesh bulk = simplified(fine, 5 * budget / 2);
+  TriangleMesh bulk = simplified(fine, 3 * budget);
   flatten(bulk, flat);
   return withTriangles(bulk, collapseEdges(bulk, budget, ringsAround(bulk, flat)).triangles);
 }

@@ -32,6 +32,8 @@ class Profile {
     for (std::size_t i = 1; i + 1 < n; ++i)
       slope_[i] = monotoneSlope(x_[i - 1], x_[i], x_[i + 1], v_[i - 1], v_[i], v_[i + 1]);
     if (n < 2) return;
+    if (n == 2) slope_[0] = slope_[1] = (v_[1] - v_[0]) / (x_[1] - x_[0]);
+    if (n == 2) return;
     slope_[0] = endSlope((v_[1] - v_[0]) / (x_[1] - x_[0]), slope_[1]);
     slope_[n - 1] = endSlope((v_[n - 1] - v_[n - 2]) / (x_[n - 1] - x_[n - 2]), slope_[n - 2]);
   }

@@ -42,22 +42,20 @@ Group makeGroup(const TriangleMesh& mesh, const std::vector<std::uint32_t>& vert
   return group;
 }
 
-/// Hollows are where the surface is nearer than one has gone out along the normal; the nearest samples count most.
+/// Hollows are where the surface is nearer than one has gone out along the normal; near samples lie closer together.
 void setOcclusion(const FieldNode& node, const Group& group, double reach, TriangleMesh& mesh) {
   constexpr int kSteps = 5;
   std::vector<float> open(group.points.size(), 0);
-  float total = 0, weight = 1;
-  for (int s = 0; s < kSteps; ++s, weight *= 0.75f) {
+  for (int s = 0; s < kSteps; ++s) {
     const double out = reach * std::pow(0.55, kSteps - 1 - s);
     std::vector<Point> moved;
     for (std::size_t i = 0; i < group.points.size(); ++i)
       moved.push_back(group.points[i] + out * mesh.normals[group.vertices[i]].cast<double>());
     const std::vector<float> values = sampleValues(node, moved);
     for (std::size_t i = 0; i < values.size(); ++i)
-      open[i] += weight * std::clamp(values[i] / (0.9f * group.slope[i] * static_cast<float>(out)), 0.0f, 1.0f);
-    total += weight;
+      open[i] += std::clamp(values[i] / (0.9f * group.slope[i] * static_cast<float>(out)), 0.0f, 1.0f);
   }
-  for (std::size_t i = 0; i < open.size(); ++i) mesh.occlusion[group.vertices[i]] = open[i] / total;
+  for (std::size_t i = 0; i < open.size(); ++i) mesh.occlusion[group.vertices[i]] = open[i] / kSteps;
 }
 
 void settle(const FieldNode& node, Group& group, double step, TriangleMesh& mesh) {
