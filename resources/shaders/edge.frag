@@ -12,6 +12,7 @@ uniform float metresPerPixel;
 uniform float lensFactor;  // m a pixel spans per m of distance, perspective
 uniform vec3 ink;
 uniform float inkStrength;
+uniform float rimStrength;   // of the outline against the background
 uniform vec3 choice;
 uniform vec3 ghost;
 uniform vec2 hasMask;      // chosen or under the pointer; compared pose
@@ -42,7 +43,7 @@ float edge(ivec2 at) {
   float turn = max(distance(sl.xyz, sr.xyz), distance(sd.xyz, su.xyz));
   // Far away the lines inside the animal would run together into a grey: only its outline keeps full strength.
   float inside = mix(0.4, 1.0, smoothstep(0.016, 0.004, pixel * pixelScale));
-  float outline = max(around.x, max(around.y, max(around.z, around.w))) >= 1.0 || here >= 1.0 ? 1.0 : inside;
+  float outline = max(around.x, max(around.y, max(around.z, around.w))) >= 1.0 || here >= 1.0 ? rimStrength : inside;
   float crease = 0.45 * inside * smoothstep(0.32, 0.75, turn);
   float other = max(max(abs(s.w - sl.w), abs(s.w - sr.w)), max(abs(s.w - sd.w), abs(s.w - su.w)));
   float between = 0.7 * outline * step(0.01, other);

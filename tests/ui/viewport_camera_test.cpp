@@ -2,12 +2,14 @@
 
 #include <QMatrix4x4>
 #include <QVector4D>
+#include <algorithm>
 #include <cmath>
 #include <random>
 
 #include "ui/viewport/camera.h"
 #include "ui/viewport/frame_view.h"
 #include "ui/viewport/pace.h"
+#include "ui/viewport/screen_tiles.h"
 
 namespace zyga::ui {
 namespace {
@@ -239,6 +241,38 @@ TEST(FrameView, NeverMissesASphereThatShows) {
     }
   }
   EXPECT_GT(hidden, 500) << "culling must spare something";
+}
+
+TEST(ScreenTiles, CoverWhatWasTakenInOnceAndLittleMore) {
+  Dice dice;
+  const QSize size(613, 407);  // no multiple of a tile
+  for (int round = 0; round < 50; ++round) {
+    ScreenTiles tiles(size);
+    std::vector<Eigen::AlignedBox2d> boxes;
+    for (int i = 0; i < 5; ++i) {
+      const Eigen::Vector2d low(dice.in(-60, 640), dice.in(-60, 440));
+      boxes.emplace_back(low, low + Eigen::Vector2d(dice.in(0, 90), dice.in(0, 90)));
+      tiles.add(boxes.back());
+    }
+    const auto rectangles = tiles.rectangles();
+    const auto holding = [&](double x, double y) {
+      const Eigen::Vector2f part(static_cast<float>(x / size.width()), static_cast<float>(1 - y / size.height()));
+      return std::count_if(rectangles.begin(), rectangles.end(), [&](const auto& r) { return r.contains(part); });
+    };
+    for (int k = 0; k < 200; ++k) {
+      const double x = dice.in(0, size.width()), y = dice.in(0, size.height());
+      const bool inside =
+          std::any_of(boxes.begin(), boxes.end(), [&](const auto& box) { return box.contains(Eigen::Vector2d(x, y)); });
+      EXPECT_LE(holding(x, y), 1);
+      EXPECT_GE(holding(x, y), inside ? 1 : 0);
+    }
+  }
+  ScreenTiles none(size), outside(size), all(size);
+  outside.add({Eigen::Vector2d(-200, 10), Eigen::Vector2d(-100, 50)});
+  all.addAll();
+  EXPECT_EQ(none.share(), 0);
+  EXPECT_EQ(outside.share(), 0);
+  EXPECT_EQ(all.share(), 1);
 }
 
 TEST(Pace, DrawsFewerPixelsWhenSlowAndComesBack) {

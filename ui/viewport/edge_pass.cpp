@@ -97,6 +97,8 @@ void EdgePass::setFrame(const Framebuffer& picture, const FrameView& view, const
   edgeProgram_.set("ink",
                    screenColour(dark ? theme.viewportGround.darker(180) : mixed(theme.text, theme.boneFound, 0.12)));
   edgeProgram_.set("inkStrength", dark ? 0.78f : 0.72f);
+  // Dark ink on a dark ground would only eat away the thin bones.
+  edgeProgram_.set("rimStrength", dark ? 0.2f : 1.0f);
   edgeProgram_.set("choice", screenColour(theme.choice));
   edgeProgram_.set("ghost", screenColour(theme.muted));
   edgeProgram_.set("hasMask", Eigen::Vector2f(choice_ ? 1.0f : 0.0f, ghost_ ? 1.0f : 0.0f));
