@@ -14,6 +14,8 @@ using Eigen::Vector3d;
 /// Slope of the shoulder blade against the horizontal. At least 55 degrees, 55 to 65 in three genera: Schwarz, Frey &
 /// Meyer 2007, Anat. Rec. 290:32.
 constexpr double kBladeSlope = 60;
+/// The front of the trunk stands raised by about this much, so that the blade is laid steeper against its vertebra.
+constexpr double kTrunkRise = 11;
 /// The blade's origin, about which it slides on the ribs, below its upper end, share of its length.
 constexpr double kBladePivot = 0.35;
 constexpr double kSocketDepth = 0.90;  ///< of the shoulder socket below the blade's upper end, share of its length
@@ -89,7 +91,7 @@ double outside(const Cage& cage, const Vector3d& place, double bladeLength) {
 
 /// The blade on the outside of the ribs, in the frame of the vertebra that carries it: origin and turn.
 Isometry3d bladeOnCage(const Cage& cage, double length) {
-  const double slope = radians(kBladeSlope);
+  const double slope = radians(kBladeSlope + kTrunkRise);
   const Vector3d down(std::cos(slope), 0, -std::sin(slope));
   Vector3d upper = -kBladePivot * length * down + Vector3d(0.06 * length, 0, -0.07 * length);
   Vector3d lower = upper + kSocketDepth * length * down;

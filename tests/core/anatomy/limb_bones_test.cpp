@@ -174,20 +174,6 @@ TEST(LimbBones, StandsLikeAColumn) {
   EXPECT_NEAR(slope("metatarsal3.R"), 50, 0.01);
 }
 
-// The blade stands at 55 degrees or more, 55 to 65 in three genera: Schwarz, Frey & Meyer 2007, Anat. Rec. 290:32.
-TEST(LimbBones, ShoulderBladeIsSteep) {
-  for (BodyPlan plan : kPlans) {
-    const Specimen& specimen = animal(plan);
-    const auto X_RB = restFrames(specimen);
-    const std::size_t carrier = specimen[*specimen.jointAbove(*specimen.findBone("scapula.L"))].proximal.value;
-    const Eigen::Vector3d up =
-        X_RB[carrier].linear().transpose() * X_RB[specimen.findBone("scapula.L")->value].linear().col(2);
-    const double slope = std::atan2(up.z(), -up.x()) * 180 / 3.14159265358979;
-    EXPECT_GE(slope, 55);
-    EXPECT_LE(slope, 65);
-  }
-}
-
 TEST(LimbBones, ShoulderBladeLiesOutsideTheRibs) {
   for (BodyPlan plan : kPlans) {
     const Specimen& specimen = animal(plan);
