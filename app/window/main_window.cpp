@@ -108,8 +108,13 @@ QDockWidget* MainWindow::createDock(const QString& name, const QString& title, Q
   content->setAttribute(Qt::WA_StyledBackground);
   if (area == Qt::LeftDockWidgetArea) content->setMinimumWidth(kLeftWidth);
   if (area == Qt::RightDockWidgetArea) content->setMinimumWidth(kRightWidth);
-  dock->setWidget(content);
-  dock->setTitleBarWidget(new PanelTitle(*dock));
+  // A dock whose whole widget is hidden loses its width, so what folds away is one step further in.
+  auto* body = new QWidget;
+  auto* layout = new QVBoxLayout(body);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->addWidget(content);
+  dock->setWidget(body);
+  dock->setTitleBarWidget(new PanelTitle(*dock, *content));
   addDockWidget(area, dock);
   docks_ += dock;
   panes_ += content;
@@ -219,7 +224,7 @@ bool MainWindow::settled() const {
 /// The assumptions start folded to one line unless the right side has room for everything.
 void MainWindow::defaultLayout() {
   resizeDocks({docks_[kBones], docks_[kJoint]}, {kLeftWidth, kRightWidth}, Qt::Horizontal);
-  resizeDocks({docks_[kBones], docks_[kPoses]}, {520, 200}, Qt::Vertical);
+  resizeDocks({docks_[kBones], docks_[kPoses]}, {700, 140}, Qt::Vertical);
   resizeDocks({docks_[kJoint], docks_[kAssumptions], docks_[kFindings]}, {460, 340, 220}, Qt::Vertical);
   title(*docks_[kAssumptions])->setFolded(height() < kTallWindow);
 }

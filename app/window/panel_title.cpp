@@ -25,11 +25,14 @@ QToolButton* smallButton(const char* iconName, const QString& text) {
 
 }  // namespace
 
-PanelTitle::PanelTitle(QDockWidget& dock)
-    : QWidget(&dock), dock_(dock), summary_(new ElidedLabel(true)), fold_(smallButton("small/up", tr("Fold"))) {
+PanelTitle::PanelTitle(QDockWidget& dock, QWidget& content)
+    : QWidget(&dock),
+      dock_(dock),
+      content_(content),
+      summary_(new ElidedLabel(true)),
+      fold_(smallButton("small/up", tr("Fold"))) {
   setProperty("role", "panel");
   setAttribute(Qt::WA_StyledBackground);
-  setFixedHeight(kHeight);
   auto* name = new QLabel(dock.windowTitle());
   name->setProperty("role", "title");
   QToolButton* close = smallButton("close", tr("Close %1; the View menu brings it back").arg(dock.windowTitle()));
@@ -45,6 +48,10 @@ PanelTitle::PanelTitle(QDockWidget& dock)
   refresh();
 }
 
+QSize PanelTitle::sizeHint() const { return {QWidget::sizeHint().width(), kHeight}; }
+
+QSize PanelTitle::minimumSizeHint() const { return {QWidget::minimumSizeHint().width(), kHeight}; }
+
 void PanelTitle::setSummary(const QString& text) {
   words_ = text;
   refresh();
@@ -56,7 +63,7 @@ void PanelTitle::setFolded(bool folded) {
 }
 
 void PanelTitle::refresh() {
-  if (QWidget* content = dock_.widget()) content->setVisible(!folded_);
+  content_.setVisible(!folded_);
   dock_.setMinimumHeight(folded_ ? kHeight : 0);
   dock_.setMaximumHeight(folded_ ? kHeight : QWIDGETSIZE_MAX);
   summary_->setText(folded_ ? words_ : QString());

@@ -15,12 +15,15 @@ class ElidedLabel;
 class PanelTitle : public QWidget {
   Q_OBJECT
  public:
-  explicit PanelTitle(QDockWidget& dock);
+  PanelTitle(QDockWidget& dock, QWidget& content);
 
   bool folded() const { return folded_; }
   void setFolded(bool folded);
   /// Shown beside the name while the panel is folded.
   void setSummary(const QString& text);
+
+  QSize sizeHint() const override;
+  QSize minimumSizeHint() const override;
 
  protected:
   void mousePressEvent(QMouseEvent* event) override;
@@ -30,6 +33,7 @@ class PanelTitle : public QWidget {
   void refresh();
 
   QDockWidget& dock_;
+  QWidget& content_;
   ElidedLabel* summary_;
   QToolButton* fold_;
   QString words_;

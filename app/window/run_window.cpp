@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QSettings>
+#include <QTemporaryDir>
 #include <QTimer>
 #include <cstdio>
 
@@ -69,6 +70,12 @@ int runWindow(int argc, char** argv) {
   if (parser.positionalArguments().size() > 1 || (parser.isSet(kSize) && size.isEmpty())) {
     std::fputs("usage: zygapose [FILE] [--dark|--light] [--size WxH] [--frame BONE] [--screenshot FILE.png]\n", stderr);
     return 2;
+  }
+  // A picture of the window shows it as it first opens, and leaves the person's own arrangement alone.
+  const QTemporaryDir ownSettings;
+  if (parser.isSet(kScreenshot)) {
+    QSettings::setDefaultFormat(QSettings::IniFormat);
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, ownSettings.path());
   }
   ThemeSwitch::instance().apply(application, startsDark(parser) ? Scheme::Dark : Scheme::Light);
   Document document;

@@ -5,6 +5,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QDialog>
+#include <QDialogButtonBox>
 #include <QFileDialog>
 #include <QLabel>
 #include <QLineEdit>
@@ -47,6 +48,8 @@ class WindowTest : public testing::Test {
     window_->resize(1280, 800);
     window_->show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
+    window_->activateWindow();  // Xvfb has no window manager that would
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
   }
   void closeWindow() {
     window_.reset();
@@ -123,7 +126,10 @@ class WindowTest : public testing::Test {
     ASSERT_NE(name, nullptr);
     name->clear();
     QTest::keyClicks(name, QString::fromStdString(file.string()));
-    QTest::keyClick(name, Qt::Key_Return);
+    for (auto* button : files->findChild<QDialogButtonBox*>("buttonBox")->buttons())
+      if (button->isEnabled() && button->text().remove('&') == files->labelText(QFileDialog::Accept).remove('&'))
+        return QTest::mouseClick(button, Qt::LeftButton);
+    FAIL() << "the file dialog does not take " << file;
   }
   void drop(const std::filesystem::path& file) {
     QMimeData data;

@@ -74,7 +74,7 @@ QDoubleSpinBox* AssumptionsPanel::percentField(const char* name, const QString& 
   field->setObjectName(name);
   field->setAccessibleName(label);
   field->setDecimals(0);
-  field->setMinimumWidth(64);
+  field->setMinimumWidth(88);
   field->setRange(0, most);
   field->setSingleStep(5);
   field->setAlignment(Qt::AlignRight);

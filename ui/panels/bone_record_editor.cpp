@@ -1,8 +1,7 @@
 #include "ui/panels/bone_record_editor.h"
 
 #include <QComboBox>
-#include <QFormLayout>
-#include <QLabel>
+#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QSignalBlocker>
 
@@ -30,13 +29,14 @@ BoneRecordEditor::BoneRecordEditor(Document& document, QWidget* parent)
   evidence_->setAccessibleName(tr("Evidence"));
   source_->setObjectName("boneSource");
   source_->setAccessibleName(tr("Source"));
-  source_->setPlaceholderText(tr("specimen, page, or whose choice"));
-  auto* form = new QFormLayout(this);
-  form->setContentsMargins(0, 0, 0, 0);
-  form->setSpacing(kGridStep);
-  form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-  form->addRow(mutedLabel(tr("Evidence")), evidence_);
-  form->addRow(mutedLabel(tr("Source")), source_);
+  source_->setPlaceholderText(tr("source"));
+  evidence_->setToolTip(tr("How this bone is known"));
+  source_->setToolTip(tr("Where that is written, or whose choice it is"));
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(kGridStep);
+  row->addWidget(evidence_);
+  row->addWidget(source_, 1);
   connect(evidence_, &QComboBox::activated, this, &BoneRecordEditor::takeEvidence);
   connect(source_, &QLineEdit::editingFinished, this, &BoneRecordEditor::takeSource);
   connect(&document_, &Document::changed, this, [this](Changes what) {

@@ -117,8 +117,8 @@ QWidget* BonesPanel::createDetail() {
   table->horizontalHeader()->setStretchLastSection(true);
   table->horizontalHeader()->setHighlightSections(false);
   table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-  table->horizontalHeader()->resizeSection(MeasuresModel::kMeasure, 116);
-  table->horizontalHeader()->resizeSection(MeasuresModel::kValue, 68);
+  table->horizontalHeader()->resizeSection(MeasuresModel::kMeasure, 104);
+  table->horizontalHeader()->resizeSection(MeasuresModel::kValue, 64);
   detailTitle_->setProperty("role", "title");
   auto* detail = new QWidget;
   auto* layout = new QVBoxLayout(detail);

@@ -49,7 +49,7 @@ QComboBox* evidenceChoice(QWidget* parent) {
   box->setParent(parent);
   for (const Evidence evidence :
        {Evidence::Found, Evidence::FoundDeformed, Evidence::Mirrored, Evidence::Scaled, Evidence::Inferred})
-    box->addItem(QString::fromUtf8(toText(evidence).data()), static_cast<int>(evidence));
+    box->addItem(evidenceWord(evidence), static_cast<int>(evidence));
   paintEvidenceMarks(*box);
   return box;
 }

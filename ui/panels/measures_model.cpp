@@ -74,7 +74,7 @@ QVariant MeasuresModel::headerData(int section, Qt::Orientation orientation, int
     case kValue:
       return tr("Value");
     default:
-      return tr("Where from");
+      return tr("Origin");
   }
 }
 
