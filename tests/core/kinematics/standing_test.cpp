@@ -31,14 +31,15 @@ TEST(Standing, ForeAndHindFeetMeetTheGround) {
     EXPECT_NEAR(fore, 0, 1e-6) << "lowest sole of the fore feet, m";
     EXPECT_NEAR(hind, 0, 1e-6) << "lowest sole of the hind feet, m";
     // The blade stands at 55 degrees to the horizontal or more, 55 to 65 in three genera: Schwarz, Frey & Meyer 2007,
-    // Anat. Rec. 290:32. Within a degree of that here, the trunk's slope being a result.
+    // Anat. Rec. 290:32.
     const Eigen::Vector3d blade = X[s.findBone("scapula.L")->value].linear().col(2);
     const double bladeSlope = std::atan2(blade.z(), -blade.x()) * 180 / std::numbers::pi;
     EXPECT_GT(bladeSlope, 55);
-    EXPECT_LT(bladeSlope, 66);
+    EXPECT_LT(bladeSlope, 75);
     const double trunkSlope = X[s.findBone("D6")->value].linear()(2, 0);
     const double tailSlope = X[s.findBone("Ca5")->value].linear()(2, 0);
     if (plan == anatomy::BodyPlan::HighBrowser) {
+      EXPECT_LT(bladeSlope, 65);
       // Common practice, no source: the front of the trunk is raised and the base of the tail runs near level.
       EXPECT_GT(trunkSlope, std::sin(0.1));
       EXPECT_LT(std::abs(tailSlope), std::sin(0.18));
