@@ -25,7 +25,7 @@ bool steep(const Facet& facet) { return std::abs(facet.normal.z()) < 0.6; }
 
 /// The pad's top stands over the facet's plane and is levelled later.
 Shape facetPad(const Facet& facet) {
-  const double grow = 1.42 * ellipseExcess(facet), depth = padDepth(facet), over = 0.08 * facet.length();
+  const double grow = 1.46 * ellipseExcess(facet), depth = padDepth(facet), over = 0.08 * facet.length();
   const double along = grow * facet.length() / 2, across = grow * facet.width() / 2;
   return loft(
       facetFrame(facet),
@@ -35,7 +35,7 @@ Shape facetPad(const Facet& facet) {
 
 /// All that must be free over a facet.
 Shape roomOver(const Facet& facet) {
-  const double grow = 1.56 * ellipseExcess(facet);
+  const double grow = 1.6 * ellipseExcess(facet);
   const double along = grow * facet.length() / 2, across = grow * facet.width() / 2;
   // Steep facets need less room over them, and have less before they meet the bone's own rim.
   double high = (steep(facet) ? 0.4 : 0.8) * facet.length();

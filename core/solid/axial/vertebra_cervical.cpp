@@ -17,8 +17,9 @@ struct CervicalForm {
   double canal;                 ///< radius
   double roof;                  ///< z of the arch's roof
   double archHalf;              ///< half width of the arch over the canal
-  Point spineFront, spineBack;  ///< ends of the spine's summit, in the mid-plane
+  Point spineFront, spineBack;  ///< ends of the summit; off the mid-plane where the spine is split
   double summit;                ///< half width of the spine's summit
+  double foot;                  ///< z where a split spine parts; its summit when it is whole
 
   explicit CervicalForm(const Vertebra& v) : L(v.length), H(v.height), W(v.width) {
     sheet = std::max(0.03 * L, 0.075 * H);
@@ -26,8 +27,10 @@ struct CervicalForm {
     roof = v.canal.z() + canal + 0.10 * H;
     archHalf = std::max(0.17 * W, canal + 0.08 * H);
     summit = 0.09 * H;
-    spineFront = v.spineTop + Point(0.09 * L, 0, -0.05 * H);
-    spineBack = v.spineTop + Point(-0.12 * L, 0, -0.03 * H);
+    const double apart = v.fork > 0.1 * H ? std::clamp(0.42 * v.fork, 0.13 * H, 0.34 * H) : 0;
+    foot = v.spineTop.z() - (apart > 0 ? v.fork : 0);
+    spineFront = v.spineTop + Point(0.09 * L, apart, -0.05 * H);
+    spineBack = v.spineTop + Point(-0.12 * L, apart, -0.03 * H);
   }
 };
 
@@ -58,6 +61,25 @@ Shape spine(const Vertebra& v, const CervicalForm& f) {
                           {f.spineFront - Point(0, 0, 0.04 * f.H), {0.7 * f.summit, 0.05 * f.H}}},
                          Point::UnitY());
   return smoothUnion(blade, top, 0.12 * f.H);
+}
+
+/// A spine in two: a low blade, and over it a plate each side that leaves a trough between.
+Shape splitSpine(const CervicalForm& f) {
+  const double low = f.roof - 0.12 * f.H, foot = std::max(f.foot, low + 0.08 * f.H);
+  const Shape blade = web({{-0.33 * f.L, 0, low},
+                           {-0.24 * f.L, 0, 0.5 * (low + foot)},
+                           {-0.14 * f.L, 0, foot},
+                           {0.14 * f.L, 0, foot},
+                           {0.24 * f.L, 0, 0.5 * (low + foot)},
+                           {0.31 * f.L, 0, low}},
+                          1.5 * f.sheet, 0.9 * f.sheet);
+  const Point middle = 0.5 * (f.spineFront + f.spineBack);
+  const Shape half =
+      tube({{Point(0.02 * f.L, 0.02 * f.H, foot - 0.08 * f.H), {0.17 * f.L, 0.9 * f.sheet}},
+            {Point(0.5 * middle.x(), 0.45 * middle.y(), 0.55 * foot + 0.45 * middle.z()), {0.14 * f.L, 0.75 * f.sheet}},
+            {middle - Point(0, 0, 0.03 * f.H), {0.10 * f.L, 0.9 * f.sheet}}},
+           Point::UnitX());
+  return smoothUnion(blade, symmetric(half, 0.05 * f.H), 0.10 * f.H);
 }
 
 /// Stalk of the front facet and the laminae that hold it to centrum and spine.
@@ -213,7 +235,7 @@ Shape cervicalShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) 
       },
       0.05 * f.H);
   Shape out = smoothCut(body, symmetric(pleurocoel(f)), 0.05 * f.H);
-  out = smoothUnion({out, processes, spine(v, f)}, 0.12 * f.H);
+  out = smoothUnion({out, processes, f.spineFront.y() > 0 ? splitSpine(f) : spine(v, f)}, 0.12 * f.H);
   out = smoothCut(out, canalTool(v, f.canal), 0.04 * f.H);
   out = hollowCotyle(out, v);
   return layFacets(out, v);

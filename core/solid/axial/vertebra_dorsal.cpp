@@ -53,8 +53,7 @@ Shape wholeSpine(const DorsalForm& f) {
   const Shape core = tube({{a, {0.12 * f.H, 0.20 * f.L}},
                            {b, {0.11 * f.H, 0.16 * f.L}},
                            {c, {0.20 * f.H, 0.14 * f.L}},
-                           {f.onSpine(0.93), {0.20 * f.H, 0.13 * f.L}},
-                           {d, {0.13 * f.H, 0.10 * f.L}}},
+                           {d, {0.165 * f.H, 0.11 * f.L}}},
                           Point::UnitY());
   const Shape front = web({f.onSpine(0.05) + Point(0.22 * f.L, 0, 0), f.onSpine(0.5) + Point(0.22 * f.L, 0, 0),
                            f.onSpine(0.93) + Point(0.18 * f.L, 0, 0), f.onSpine(0.9), f.onSpine(0.1)},
