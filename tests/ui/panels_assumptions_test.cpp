@@ -69,7 +69,7 @@ TEST_F(AssumptionsTest, OverlapByAreaIsSaid) {
   by->setFocus();
   QTest::keyClick(by, Qt::Key_Down);
   EXPECT_EQ(document_.assumptions().overlapBy, range::OverlapBy::Area);
-  EXPECT_TRUE(assumptionsInShort(document_.assumptions()).contains("of area"));
+  EXPECT_TRUE(assumptionsInShort(document_.assumptions()).contains("by area"));
 }
 
 }  // namespace

@@ -27,12 +27,10 @@ namespace zyga::ui {
 
 constexpr int kPatience = 120'000;  // ms; sculpting on one busy core
 
-/// The whole window on the first sample, and a person's hands and eyes on it. Bones are sculpted once for all tests.
+/// The whole window on the first sample, and a person's hands and eyes on it. The bones' cache is the tests' own but
+/// outlives them, so that each program need not sculpt anew; it goes by content, so it cannot be out of date.
 class WindowTest : public testing::Test {
  protected:
-  static void SetUpTestSuite() { bones_ = new QTemporaryDir; }
-  static void TearDownTestSuite() { delete std::exchange(bones_, nullptr); }
-
   void SetUp() override {
     QSettings().clear();
     ThemeSwitch::instance().apply(*qApp, Scheme::Light);
@@ -44,7 +42,8 @@ class WindowTest : public testing::Test {
 
   void openWindow() {
     document_ = std::make_unique<Document>();
-    window_ = std::make_unique<MainWindow>(*document_, WindowFolders{path(bones_->path()), folder() / "recovery"});
+    window_ = std::make_unique<MainWindow>(*document_,
+                                           WindowFolders{SculptJob::standardCacheFolder(), folder() / "recovery"});
     window_->resize(1280, 800);
     window_->show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
@@ -59,8 +58,7 @@ class WindowTest : public testing::Test {
     ASSERT_TRUE(QTest::qWaitFor([this] { return window_->settled(); }, kPatience));
   }
   static QString sample() { return QString(ZYGAPOSE_SOURCE_DIR) + "/samples/high_browser.csv"; }
-  static std::filesystem::path path(const QString& text) { return text.toStdString(); }
-  std::filesystem::path folder() const { return path(folder_.path()); }
+  std::filesystem::path folder() const { return folder_.path().toStdString(); }
 
   template <typename Widget>
   Widget* part(const char* name) const {
@@ -118,16 +116,16 @@ class WindowTest : public testing::Test {
       if (button->text().remove('&').startsWith(text)) return QTest::mouseClick(button, Qt::LeftButton);
     FAIL() << "no button " << text.toStdString();
   }
-  /// Types a file's name into the file dialog that is open.
+  /// Pastes a file's name into the file dialog that is open, and accepts it.
   void answerFile(const std::filesystem::path& file) {
     auto* files = dialog<QFileDialog>();
     ASSERT_NE(files, nullptr);
     auto* name = files->findChild<QLineEdit*>("fileNameEdit");
     ASSERT_NE(name, nullptr);
-    name->clear();
-    QTest::keyClicks(name, QString::fromStdString(file.string()));
-    for (auto* button : files->findChild<QDialogButtonBox*>("buttonBox")->buttons())
-      if (button->isEnabled() && button->text().remove('&') == files->labelText(QFileDialog::Accept).remove('&'))
+    name->setText(QString::fromStdString(file.string()));
+    auto* buttons = files->findChild<QDialogButtonBox*>("buttonBox");
+    for (auto* button : buttons->buttons())
+      if (buttons->buttonRole(button) == QDialogButtonBox::AcceptRole && button->isEnabled())
         return QTest::mouseClick(button, Qt::LeftButton);
     FAIL() << "the file dialog does not take " << file;
   }
@@ -146,7 +144,6 @@ class WindowTest : public testing::Test {
     return file;
   }
 
-  static inline QTemporaryDir* bones_ = nullptr;
   QTemporaryDir folder_;
   std::unique_ptr<Document> document_;
   std::unique_ptr<MainWindow> window_;

@@ -25,6 +25,10 @@ void push(Document& document, BoneIndex bone, BoneRecord after, const QString& t
 
 BoneRecordEditor::BoneRecordEditor(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), evidence_(evidenceChoice()), source_(new QLineEdit) {
+  // The list above keeps its height when the first bone is chosen.
+  QSizePolicy steady = sizePolicy();
+  steady.setRetainSizeWhenHidden(true);
+  setSizePolicy(steady);
   evidence_->setObjectName("boneEvidence");
   evidence_->setAccessibleName(tr("Evidence"));
   source_->setObjectName("boneSource");

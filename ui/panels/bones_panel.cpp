@@ -117,8 +117,8 @@ QWidget* BonesPanel::createDetail() {
   table->horizontalHeader()->setStretchLastSection(true);
   table->horizontalHeader()->setHighlightSections(false);
   table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-  table->horizontalHeader()->resizeSection(MeasuresModel::kMeasure, 104);
-  table->horizontalHeader()->resizeSection(MeasuresModel::kValue, 64);
+  table->horizontalHeader()->resizeSection(MeasuresModel::kMeasure, 100);
+  table->horizontalHeader()->resizeSection(MeasuresModel::kValue, 72);
   detailTitle_->setProperty("role", "title");
   auto* detail = new QWidget;
   auto* layout = new QVBoxLayout(detail);
@@ -157,7 +157,8 @@ void BonesPanel::showSelection() {
   const QModelIndex index = filtered_->mapFromSource(model_->indexOf(*document_.selectedBone()));
   if (!index.isValid()) return tree_->selectionModel()->clear();
   tree_->selectionModel()->setCurrentIndex(index, QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
-  tree_->scrollTo(index);
+  if (!tree_->viewport()->rect().contains(tree_->visualRect(index)))
+    tree_->scrollTo(index, QAbstractItemView::PositionAtCenter);
 }
 
 void BonesPanel::takeSelection() {

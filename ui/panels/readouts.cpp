@@ -43,11 +43,11 @@ QString assumptionsInShort(const range::Assumptions& assumptions) {
     return QString("%1 %2").arg(cartilage.amount).arg(percent ? "%" : "mm");
   };
   const QString by =
-      assumptions.overlapBy == range::OverlapBy::Length ? QObject::tr("of length") : QObject::tr("of area");
+      assumptions.overlapBy == range::OverlapBy::Length ? QObject::tr("by length") : QObject::tr("by area");
   const QString neck = thickness(assumptions.neck), trunk = thickness(assumptions.trunk),
                 tail = thickness(assumptions.tail);
   const QString cartilage = neck == trunk && trunk == tail ? neck : QStringList{neck, trunk, tail}.join(" / ");
-  return QObject::tr("%1 % %2, cartilage %3").arg(assumptions.leastOverlap * 100).arg(by, cartilage);
+  return QObject::tr("%1 % %2, %3 cartilage").arg(assumptions.leastOverlap * 100).arg(by, cartilage);
 }
 
 double headHeight(const Document& document) {
