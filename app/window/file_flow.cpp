@@ -84,7 +84,7 @@ void FileFlow::adopt(Opened opened, bool remember) {
   if (remember) recent_.add(toQString(opened.file));
   if (!opened.messages.empty()) {
     const QString name = toQString(opened.file.filename());
-    messages_.tell(tr("%1 was opened with %n remark(s).", nullptr, static_cast<int>(opened.messages.size())).arg(name),
+    messages_.tell(tr("%1 was opened; remarks on the table: %2.").arg(name).arg(opened.messages.size()),
                    {{tr("Show"), [this, name, messages = opened.messages] {
                        auto* dialog = new TableFaultsDialog(name, messages, &window_);
                        dialog->setAttribute(Qt::WA_DeleteOnClose);

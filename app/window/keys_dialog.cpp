@@ -20,13 +20,14 @@ struct Gesture {
 };
 
 constexpr Gesture kAnimal[] = {{"Bend the neck, the tail or a limb", "drag a bone"},
-                               {"Bend to the side, twist", "hold Ctrl or Alt while dragging, as the status line says"},
+                               {"Bend to the side", "Shift while dragging a bone"},
+                               {"Twist", "Ctrl or Alt while dragging a bone"},
                                {"Choose a bone and its joint", "click"},
                                {"Bend only from this joint on", "double-click"},
                                {"Turn the view", "drag with the right button, or beside the animal"},
                                {"Move the view", "drag with the middle button, or Shift and the right button"},
                                {"Magnify", "wheel, + and −"},
-                               {"Turn the chosen joint", "arrow keys; with Shift in larger steps"},
+                               {"Turn the chosen joint", "arrow keys, with Ctrl to twist; with Shift in larger steps"},
                                {"Take a drag back", "Esc while dragging"}};
 
 constexpr Gesture kStrip[] = {{"Bend one joint", "drag its mark up or down"},
@@ -110,7 +111,8 @@ AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent) {
   layout->addWidget(caution);
   layout->addStretch(1);
   addClose(*this, *layout);
-  setFixedWidth(440);
+  constexpr int kWidth = 440;
+  setFixedSize(kWidth, layout->heightForWidth(kWidth));
 }
 
 }  // namespace zyga::ui

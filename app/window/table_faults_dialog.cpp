@@ -23,7 +23,8 @@ bool isError(const TableMessage& message) { return message.severity == TableMess
 QString headline(const QString& fileName, const std::vector<TableMessage>& messages) {
   const auto errors = std::count_if(messages.begin(), messages.end(), isError);
   if (errors == 0) return TableFaultsDialog::tr("%1 was opened with remarks").arg(fileName);
-  return TableFaultsDialog::tr("%1 has %n fault(s)", nullptr, static_cast<int>(errors)).arg(fileName);
+  if (errors == 1) return TableFaultsDialog::tr("%1 has one fault").arg(fileName);
+  return TableFaultsDialog::tr("%1 has %2 faults").arg(fileName).arg(errors);
 }
 
 QTableWidgetItem* cell(const QString& text) {

@@ -33,7 +33,7 @@ int CalmStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const
 int CalmStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
                          QStyleHintReturn* result) const {
   if (hint == SH_ToolTip_WakeUpDelay) return kTipDelay;
-  if (hint == SH_EtchDisabledText) return 0;
+  if (hint == SH_EtchDisabledText || hint == SH_DialogButtonBox_ButtonsHaveIcons) return 0;
   return QProxyStyle::styleHint(hint, option, widget, result);
 }
 
