@@ -38,10 +38,10 @@ Shape roomOver(const Facet& facet) {
   const double grow = 1.6 * ellipseExcess(facet);
   const double along = grow * facet.length() / 2, across = grow * facet.width() / 2;
   // Steep facets need less room over them, and have less before they meet the bone's own rim.
-  double high = (steep(facet) ? 0.4 : 0.8) * facet.length();
+  const double high = (steep(facet) ? 0.4 : 0.8) * facet.length();
+  const Shape room = loft(facetFrame(facet), {{0, across, along}, {high, 1.1 * across, 1.3 * along}}, 0);
   // Facets that look at each other across the mid-plane each clear their own half.
-  if (facet.normal.y() < 0) high = std::min(high, 0.95 * facet.centre.y() / -facet.normal.y());
-  return loft(facetFrame(facet), {{0, across, along}, {high, 1.1 * across, 1.3 * along}}, 0);
+  return facet.normal.y() < 0 ? intersect(room, halfSpace(Point::Zero(), -Point::UnitY())) : room;
 }
 
 /// A left facet and the mirror image of a right one, laid in one go so that the bone stays symmetric.

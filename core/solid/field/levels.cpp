@@ -95,12 +95,46 @@ std::vector<bool> ringsAround(const TriangleMesh& mesh, const std::vector<FlatPa
   return rings;
 }
 
-/// First level: the bulk is taken away quickly, the rest with the flat parts kept whole.
+/// Distance from the origin to a segment of the plane.
+double distanceToSegment(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
+  const Eigen::Vector2d e = b - a;
+  const double t = std::clamp(-a.dot(e) / std::max(e.squaredNorm(), 1e-18), 0.0, 1.0);
+  return (a + t * e).norm();
+}
+
+/// Whether a triangle that leaves the plane of the part beside it reaches into the part.
+bool intruded(const TriangleMesh& mesh, const FlatPart& part) {
+  constexpr double kOff = 2e-5;
+  const Point across = part.normal.cross(part.along);
+  std::vector<Eigen::Vector2d> flat;
+  std::vector<double> height;
+  for (const Eigen::Vector3f& position : mesh.positions) {
+    const Point q = position.cast<double>() - part.centre;
+    flat.emplace_back(q.dot(part.along) / part.halfAlong, q.dot(across) / part.halfAcross);
+    height.push_back(std::abs(q.dot(part.normal)));
+  }
+  const auto isOn = [&](std::uint32_t v) { return height[v] < kOff && flat[v].norm() < kBeside; };
+  return std::any_of(mesh.triangles.begin(), mesh.triangles.end(), [&](const auto& t) {
+    if (!isOn(t[0]) && !isOn(t[1]) && !isOn(t[2])) return false;
+    if (height[t[0]] < kOff && height[t[1]] < kOff && height[t[2]] < kOff) return false;
+    return std::min({distanceToSegment(flat[t[0]], flat[t[1]]), distanceToSegment(flat[t[1]], flat[t[2]]),
+                     distanceToSegment(flat[t[2]], flat[t[0]])}) < 1;
+  });
+}
+
+TriangleMesh collapsedAroundParts(TriangleMesh mesh, std::size_t budget, const std::vector<FlatPart>& flat) {
+  flatten(mesh, flat);
+  return withTriangles(mesh, collapseEdges(mesh, budget, ringsAround(mesh, flat)).triangles);
+}
+
+/// First level: the bulk is taken away quickly, the rest with the flat parts kept whole. Where the quick step has
+/// already bitten into a part, everything is done the careful way.
 TriangleMesh finestLevel(const TriangleMesh& fine, std::size_t budget, const std::vector<FlatPart>& flat) {
   if (flat.empty()) return simplified(fine, budget);
-  TriangleMesh bulk = simplified(fine, 3 * budget);
-  flatten(bulk, flat);
-  return withTriangles(bulk, collapseEdges(bulk, budget, ringsAround(bulk, flat)).triangles);
+  const TriangleMesh quick = collapsedAroundParts(simplified(fine, 3 * budget), budget, flat);
+  const bool whole =
+      std::none_of(flat.begin(), flat.end(), [&](const FlatPart& part) { return intruded(quick, part); });
+  return whole ? quick : collapsedAroundParts(fine, budget, flat);
 }
 
 }  // namespace
