@@ -16,8 +16,8 @@ struct Pull {
 };
 
 /// The pose that brings the grabbed point as close as the chain can to `p_WTarget` (m), starting from `pose` and
-/// sharing the bend evenly: damped least squares (Wampler 1986, IEEE Trans. SMC 16:93; Nakamura & Hanafusa 1986,
-/// J. Dyn. Sys. 108:163). Ranges are not looked at; the findings tell what breaks.
+/// sharing the bend evenly: of all ways there the one with the least sum of squared turns. Ranges are not looked at;
+/// the findings tell what breaks.
 Pose pullTowards(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose,
                  const Pull& pull, const Eigen::Vector3d& p_WTarget);
 

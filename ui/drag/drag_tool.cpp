@@ -10,8 +10,6 @@ namespace {
 
 constexpr double kRadians = 3.14159265358979323846 / 180;
 constexpr double kDegreesPerPixel = 0.35;  // of twist or swing, over the whole chain
-constexpr int kMostRounds = 6;             // of the solver, each good for a few metres of travel
-constexpr double kSettled = 1e-3;          // m
 
 // Where the line of sight meets the plane through `p_WPlane` that faces the viewer.
 Eigen::Vector3d onPlane(const DragPointer& pointer, const Eigen::Vector3d& p_WPlane) {
@@ -115,16 +113,7 @@ kinematics::Pose DragTool::pulled(const DragPointer& pointer, std::array<bool, 3
   const Eigen::Vector3d p_WTarget = onPlane(pointer, grip_->p_WPoint);
   const kinematics::Pull pull{grip_->chain, motions, grip_->bone, grip_->p_BPoint};
   // Always from where the drag began, so that the way the pointer took leaves no trace.
-  kinematics::Pose pose = grip_->start;
-  double before = (p_WTarget - grip_->p_WPoint).norm();
-  for (int round = 0; round < kMostRounds && before > kSettled; ++round) {
-    pose = kinematics::pullTowards(specimen, document_.articulation(), pose, pull, p_WTarget);
-    const auto X_WB = kinematics::place(specimen, document_.articulation(), pose);
-    const double after = (p_WTarget - X_WB[grip_->bone.value] * grip_->p_BPoint).norm();
-    if (before - after < kSettled) break;
-    before = after;
-  }
-  return pose;
+  return kinematics::pullTowards(specimen, document_.articulation(), grip_->start, pull, p_WTarget);
 }
 
 kinematics::Pose DragTool::turned(int motion, double degrees) const {

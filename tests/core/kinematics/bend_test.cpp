@@ -26,6 +26,24 @@ TEST(Bend, TheGrabbedPointComesToTheTarget) {
   EXPECT_LT((place(animal(), rest, bent)[skull.value] * pull.p_BPoint - target).norm(), 1e-3);
 }
 
+// A grabbed bone brought nearer to the chain's root makes an arch, not two kinks: no joint turns by much more than the
+// rest.
+TEST(Bend, TheBendIsSharedAlongTheChain) {
+  const Articulation rest = restArticulation(animal());
+  const Pose pose = Pose::neutral(animal());
+  const BoneIndex c9 = *animal().findBone("C9");
+  const Pull pull{dragChain(animal(), c9), {true, true, false}, c9, Vector3d(0.1, 0.05, 0.05)};
+  const Vector3d p = place(animal(), rest, pose)[c9.value] * pull.p_BPoint;
+  const Pose bent = pullTowards(animal(), rest, pose, pull, p + Vector3d(-0.35, 0.2, 0.9));
+  double most = 0, sum = 0;
+  for (const JointIndex j : pull.joints) {
+    most = std::max(most, bent[j].norm());
+    sum += bent[j].norm();
+  }
+  EXPECT_LT((place(animal(), rest, bent)[c9.value] * pull.p_BPoint - (p + Vector3d(-0.35, 0.2, 0.9))).norm(), 1e-3);
+  EXPECT_LT(most, 2.5 * sum / static_cast<double>(pull.joints.size()));
+}
+
 TEST(Bend, OnlyTheChainAnswers) {
   const Articulation rest = restArticulation(animal());
   const BoneIndex c5 = *animal().findBone("C5");
