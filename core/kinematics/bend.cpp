@@ -59,7 +59,8 @@ Pose pullTowards(const anatomy::Specimen& specimen, const Articulation& articula
                  const Pull& pull, const Eigen::Vector3d& p_WTarget) {
   // Gauss-Newton with Levenberg-Marquardt damping (Levenberg 1944, Quart. Appl. Math. 2:164; Marquardt 1963, J. SIAM
   // 11:431) on |p(q) - target|^2 + kEven |q - q_start|^2. The second term is what shares the bend among the joints: of
-  // all the ways to the target it picks the one with the least sum of squared turns, at a cost of some tenths of a millimetre.
+  // all the ways to the target it picks the one with the least sum of squared turns, at a cost of some tenths of a
+  // millimetre.
   constexpr int kTries = 80;
   constexpr double kEven = 1e-3;         // m^2
   constexpr double kLongestStep = 0.25;  // m: keeps the linearisation honest
