@@ -10,23 +10,12 @@
 
 #include "core/anatomy/body_plan.h"
 #include "core/anatomy/csv.h"
+#include "core/anatomy/region_ranges.h"
 
 namespace zyga::anatomy {
 namespace {
 
 using Severity = TableMessage::Severity;
-
-struct CountRange {
-  std::string_view word;  ///< as in "# cervicals: 13"
-  BoneKind kind;
-  int RegionCounts::*count;
-  int least, most;
-};
-
-constexpr std::array<CountRange, 4> kCounts{{{"cervicals", BoneKind::Cervical, &RegionCounts::cervical, 2, 19},
-                                             {"dorsals", BoneKind::Dorsal, &RegionCounts::dorsal, 9, 14},
-                                             {"sacrals", BoneKind::Sacral, &RegionCounts::sacral, 4, 6},
-                                             {"caudals", BoneKind::Caudal, &RegionCounts::caudal, 10, 90}}};
 
 constexpr std::array<std::string_view, 4> kTotals{"neck", "trunk", "sacrum", "tail"};
 
@@ -350,23 +339,6 @@ class Reader {
   TableReading reading_;
 };
 
-std::string numberText(double value) {
-  char text[32];
-  std::snprintf(text, sizeof text, "%.6g", value);
-  return text;
-}
-
-std::vector<Measure> usedMeasures(const MeasurementTable& table) {
-  std::vector<Measure> used;
-  for (int i = 0; i < kMeasureCount; ++i) {
-    const auto measure = static_cast<Measure>(i);
-    const bool any = std::any_of(table.rows.begin(), table.rows.end(),
-                                 [measure](const TableRow& r) { return r.measures[measure].measured(); });
-    if (any || measure == Measure::Length) used.push_back(measure);
-  }
-  return used;
-}
-
 }  // namespace
 
 std::string_view toText(BodyPlan plan) { return plan == BodyPlan::HighBrowser ? "high browser" : "low browser"; }
@@ -399,31 +371,6 @@ bool TableReading::usable() const {
 
 TableReading readMeasurementTable(std::string_view text, std::string_view fileName) {
   return Reader(text, fileName).read();
-}
-
-std::string writeMeasurementTable(const MeasurementTable& table) {
-  const std::vector<Measure> used = usedMeasures(table);
-  std::string text = "# specimen: " + table.name + "\n# plan: " + std::string(toText(table.plan)) + "\n";
-  for (const CountRange& range : kCounts) {
-    text += "# " + std::string(range.word) + ": " + std::to_string(table.counts.*range.count) + "\n";
-  }
-  text += "bone";
-  for (const Measure m : used) text += "," + std::string(title(m)) + (isAngle(m) ? " (deg)" : " (mm)");
-  text += ",evidence,source\n";
-  for (const auto& [region, total] : table.regionTotals) {
-    text += region + "," + numberText(total * 1e3) + std::string(used.size() + 1, ',') + "\n";
-  }
-  for (const TableRow& row : table.rows) {
-    if (!row.measures.anyMeasured()) continue;
-    text += toId(row.name);
-    for (const Measure m : used) {
-      const Cell& cell = row.measures[m];
-      const double scale = isAngle(m) ? 180 / std::numbers::pi : 1e3;
-      text += "," + (cell.measured() ? numberText(cell.value * scale) : std::string());
-    }
-    text += "," + quotedCsv(std::string(toText(row.evidence))) + "," + quotedCsv(row.source) + "\n";
-  }
-  return text;
 }
 
 }  // namespace zyga::anatomy
