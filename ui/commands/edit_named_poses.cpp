@@ -29,11 +29,9 @@ void push(Document& document, Poses after, const QString& text) {
 }  // namespace
 
 EditNamedPoses::EditNamedPoses(Document& document, Poses after, const QString& text)
-    : QUndoCommand(text), document_(document), before_(document.project().poses), after_(std::move(after)) {}
-
-void EditNamedPoses::undo() { document_.setNamedPoses(before_); }
-
-void EditNamedPoses::redo() { document_.setNamedPoses(after_); }
+    : SetValue(
+          document.project().poses, std::move(after),
+          [&document](const Poses& poses) { document.setNamedPoses(poses); }, text) {}
 
 void addNamedPose(Document& document, const QString& name) {
   Poses poses = document.project().poses;

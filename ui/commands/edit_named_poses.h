@@ -1,9 +1,9 @@
 #pragma once
 
-#include <QUndoCommand>
 #include <vector>
 
 #include "core/files/project.h"
+#include "ui/document/set_value.h"
 
 namespace zyga::ui {
 
@@ -11,17 +11,9 @@ class Document;
 
 /// Another list of named poses. The functions below make the usual edits; an index outside the list throws
 /// std::out_of_range.
-class EditNamedPoses : public QUndoCommand {
+class EditNamedPoses : public SetValue<std::vector<files::NamedPose>> {
  public:
   EditNamedPoses(Document& document, std::vector<files::NamedPose> after, const QString& text);
-
-  void undo() override;
-  void redo() override;
-
- private:
-  Document& document_;
-  std::vector<files::NamedPose> before_;
-  std::vector<files::NamedPose> after_;
 };
 
 /// Keeps the present pose under a name of its own ("Alert", then "Alert 2").

@@ -5,14 +5,9 @@
 namespace zyga::ui {
 
 SetBoneRecord::SetBoneRecord(Document& document, anatomy::BoneIndex bone, BoneRecord after, const QString& text)
-    : QUndoCommand(text),
-      document_(document),
-      bone_(bone),
-      before_{document.specimen()[bone].evidence, document.specimen()[bone].source},
-      after_(std::move(after)) {}
-
-void SetBoneRecord::undo() { document_.setBoneRecord(bone_, before_.evidence, before_.source); }
-
-void SetBoneRecord::redo() { document_.setBoneRecord(bone_, after_.evidence, after_.source); }
+    : SetValue(
+          {document.specimen()[bone].evidence, document.specimen()[bone].source}, std::move(after),
+          [&document, bone](const BoneRecord& record) { document.setBoneRecord(bone, record.evidence, record.source); },
+          text) {}
 
 }  // namespace zyga::ui

@@ -1,9 +1,9 @@
 #pragma once
 
-#include <QUndoCommand>
 #include <string>
 
 #include "core/anatomy/specimen.h"
+#include "ui/document/set_value.h"
 
 namespace zyga::ui {
 
@@ -16,18 +16,9 @@ struct BoneRecord {
   bool operator==(const BoneRecord&) const = default;
 };
 
-class SetBoneRecord : public QUndoCommand {
+class SetBoneRecord : public SetValue<BoneRecord> {
  public:
   SetBoneRecord(Document& document, anatomy::BoneIndex bone, BoneRecord after, const QString& text);
-
-  void undo() override;
-  void redo() override;
-
- private:
-  Document& document_;
-  anatomy::BoneIndex bone_;
-  BoneRecord before_;
-  BoneRecord after_;
 };
 
 }  // namespace zyga::ui
