@@ -40,7 +40,7 @@ constexpr char kLastKey[] = "files/last";
 /// Layouts of an older arrangement of docks are not restored.
 constexpr int kStateVersion = 1;
 constexpr int kTallWindow = 1200;                   // px
-constexpr int kLeftWidth = 280, kRightWidth = 328;  // px, at least
+constexpr int kLeftWidth = 312, kRightWidth = 328;  // px, at least
 
 enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings };
 

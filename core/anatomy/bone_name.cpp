@@ -131,7 +131,7 @@ std::string_view title(Region region) {
     case Region::Chevrons:
       return "Chevrons";
     case Region::ShoulderGirdle:
-      return "Shoulder girdle";
+      return "Shoulder";
     case Region::Forelimb:
       return "Forelimb";
     case Region::Manus:

@@ -117,8 +117,8 @@ QWidget* BonesPanel::createDetail() {
   table->horizontalHeader()->setStretchLastSection(true);
   table->horizontalHeader()->setHighlightSections(false);
   table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-  table->horizontalHeader()->resizeSection(MeasuresModel::kMeasure, 100);
-  table->horizontalHeader()->resizeSection(MeasuresModel::kValue, 72);
+  table->horizontalHeader()->setSectionResizeMode(MeasuresModel::kMeasure, QHeaderView::ResizeToContents);
+  table->horizontalHeader()->setSectionResizeMode(MeasuresModel::kValue, QHeaderView::ResizeToContents);
   detailTitle_->setProperty("role", "title");
   auto* detail = new QWidget;
   auto* layout = new QVBoxLayout(detail);

@@ -2,6 +2,7 @@
 
 #include <QAbstractItemView>
 #include <QPainter>
+#include <QStyle>
 #include <QTextLayout>
 
 #include "ui/panels/findings_model.h"
@@ -31,9 +32,11 @@ qreal layOut(QTextLayout& layout, qreal width) {
   return height;
 }
 
+/// Leaves room for the scroll bar whether it is there or not, so that sentences keep their height when it comes.
 qreal textWidth(const QStyleOptionViewItem& option) {
   const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
-  const int full = view ? view->viewport()->width() : option.rect.width();
+  const int full = view ? view->contentsRect().width() - view->style()->pixelMetric(QStyle::PM_ScrollBarExtent)
+                        : option.rect.width();
   return std::max(80, full - kTextLeft - kGridStep);
 }
 
