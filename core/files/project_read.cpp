@@ -66,11 +66,15 @@ range::Cartilage readCartilage(const JsonPlace& place) {
 
 range::Assumptions readAssumptions(const JsonPlace& place) {
   range::Assumptions assumptions;
-  std::vector<std::string_view> keys{"overlap_by"};
+  std::vector<std::string_view> keys{"overlap_by", "contact_tolerated_mm"};
   assumptions.overlapBy = readWord(place["overlap_by"], schema::kOverlapBy);
   for (const auto& [key, field] : schema::kShares) {
     assumptions.*field = readNotNegative(place[key], schema::kPercent);
     keys.push_back(key);
+  }
+  // Files written before contact was judged do not say what they tolerate.
+  if (const auto contact = place.find("contact_tolerated_mm")) {
+    assumptions.contactTolerated = readNotNegative(*contact, schema::kMillimetres);
   }
   for (const auto& [key, field] : schema::kCartilages) {
     assumptions.*field = readCartilage(place[key]);

@@ -43,6 +43,8 @@ std::string assumptionsText(const range::Assumptions& assumptions) {
   for (const auto& [key, field] : schema::kShares) {
     members.push_back(member(key, number(assumptions.*field, schema::kPercent, std::string(key))));
   }
+  members.push_back(member("contact_tolerated_mm",
+                           number(assumptions.contactTolerated, schema::kMillimetres, "the tolerated contact")));
   for (const auto& [key, field] : schema::kCartilages)
     members.push_back(member(key, cartilageText(assumptions.*field)));
   return onLines(members, "  ", '{', '}');

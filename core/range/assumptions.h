@@ -34,6 +34,9 @@ struct Assumptions {
   double facetContactTolerated = 0.10;
   /// Facets may gape by this share of their length. Author's choice.
   double facetGapTolerated = 0.25;
+  /// Bones may enter each other by this depth (m) away from their joint before it counts as contact: a bone's shape is
+  /// seldom known better. Author's choice.
+  double contactTolerated = 0.005;
   /// How close to a limit is "near the edge": share of the overlap, and share of a typed or tolerated range.
   double nearMargin = 0.10;
 

@@ -44,6 +44,7 @@ inline range::Assumptions oddAssumptions() {
   assumptions.tail = {range::Cartilage::In::PercentOfCentrum, 18};
   assumptions.facetContactTolerated = 0.07;
   assumptions.facetGapTolerated = 0.31;
+  assumptions.contactTolerated = 0.0025;
   assumptions.nearMargin = 0.2;
   return assumptions;
 }
