@@ -66,13 +66,16 @@ range::Cartilage readCartilage(const JsonPlace& place) {
 
 range::Assumptions readAssumptions(const JsonPlace& place) {
   range::Assumptions assumptions;
-  std::vector<std::string_view> keys{"overlap_by", "contact_tolerated_mm"};
+  std::vector<std::string_view> keys{"overlap_by", "neutral_by", "contact_tolerated_mm"};
   assumptions.overlapBy = readWord(place["overlap_by"], schema::kOverlapBy);
   for (const auto& [key, field] : schema::kShares) {
     assumptions.*field = readNotNegative(place[key], schema::kPercent);
     keys.push_back(key);
   }
-  // Files written before contact was judged do not say what they tolerate.
+  // Older files know neither the second definition of neutral nor contact: they keep the defaults.
+  if (const auto neutral = place.find("neutral_by")) {
+    assumptions.neutralBy = readWord(*neutral, schema::kNeutralBy);
+  }
   if (const auto contact = place.find("contact_tolerated_mm")) {
     assumptions.contactTolerated = readNotNegative(*contact, schema::kMillimetres);
   }

@@ -40,6 +40,9 @@ inline constexpr std::array<std::pair<std::string_view, range::Cartilage::In>, 2
 inline constexpr std::array<std::pair<std::string_view, range::OverlapBy>, 2> kOverlapBy{
     {{"length", range::OverlapBy::Length}, {"area", range::OverlapBy::Area}}};
 
+inline constexpr std::array<std::pair<std::string_view, range::NeutralBy>, 2> kNeutralBy{
+    {{"facets", range::NeutralBy::Facets}, {"facets and centra", range::NeutralBy::FacetsAndCentra}}};
+
 inline constexpr std::array<std::pair<std::string_view, anatomy::CellOrigin>, 4> kOrigins{
     {{"measured", anatomy::CellOrigin::Measured},
      {"between neighbours", anatomy::CellOrigin::BetweenNeighbours},

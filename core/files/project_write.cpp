@@ -40,6 +40,7 @@ std::string cartilageText(const range::Cartilage& cartilage) {
 std::string assumptionsText(const range::Assumptions& assumptions) {
   std::vector<std::string> members;
   members.push_back(member("overlap_by", jsonString(schema::wordOf(schema::kOverlapBy, assumptions.overlapBy))));
+  members.push_back(member("neutral_by", jsonString(schema::wordOf(schema::kNeutralBy, assumptions.neutralBy))));
   for (const auto& [key, field] : schema::kShares) {
     members.push_back(member(key, number(assumptions.*field, schema::kPercent, std::string(key))));
   }

@@ -9,6 +9,11 @@ namespace zyga::range {
 
 enum class OverlapBy { Length, Area };
 
+/// What the neutral articulation asks for. Two definitions are in use: facets in greatest contact, and beside that
+/// the faces of the centra parallel (Taylor, Wedel & Naish 2009, Acta Palaeontol. Pol. 54:213; Mallison 2010, Swiss J.
+/// Geosci. 103:211). They agree where no centrum is wedged.
+enum class NeutralBy { Facets, FacetsAndCentra };
+
 /// Thickness of the cartilage between two centra.
 struct Cartilage {
   enum class In { PercentOfCentrum, Millimetres };
@@ -26,6 +31,7 @@ struct Assumptions {
   /// (Cobley, Rayfield & Barrett 2013, PLoS ONE 8(8):e72187).
   double leastOverlap = 0.5;
   OverlapBy overlapBy = OverlapBy::Length;
+  NeutralBy neutralBy = NeutralBy::Facets;
   Cartilage neck;   ///< skull to the first dorsal
   Cartilage trunk;  ///< dorsals to the sacrum
   Cartilage tail;

@@ -45,6 +45,7 @@ inline range::Assumptions oddAssumptions() {
   assumptions.facetContactTolerated = 0.07;
   assumptions.facetGapTolerated = 0.31;
   assumptions.contactTolerated = 0.0025;
+  assumptions.neutralBy = range::NeutralBy::FacetsAndCentra;
   assumptions.nearMargin = 0.2;
   return assumptions;
 }

@@ -62,12 +62,14 @@ TEST(Project, WritesTheSameBytesAgain) {
 
 // Breaks the build when an assumption is added, so that the file and oddAssumptions() are not forgotten.
 TEST(Project, KnowsEveryAssumption) {
-  auto [least, by, neck, trunk, tail, contact, gap, near] = example::oddAssumptions();
+  auto [least, by, neutral, neck, trunk, tail, press, gap, contact, near] = example::oddAssumptions();
   const range::Assumptions usual;
   EXPECT_NE(least, usual.leastOverlap);
   EXPECT_NE(by, usual.overlapBy);
   EXPECT_FALSE(neck == usual.neck || trunk == usual.trunk || tail == usual.tail);
-  EXPECT_NE(contact, usual.facetContactTolerated);
+  EXPECT_NE(neutral, usual.neutralBy);
+  EXPECT_NE(press, usual.facetContactTolerated);
+  EXPECT_NE(contact, usual.contactTolerated);
   EXPECT_NE(gap, usual.facetGapTolerated);
   EXPECT_NE(near, usual.nearMargin);
 }
@@ -106,6 +108,19 @@ TEST(Project, WritesOnlyTurnedJoints) {
   EXPECT_THAT(writeProjectText(project), HasSubstr("\"angles_deg\": {}"));
   project.pose[*project.specimen.findJoint("C6-C7")] = {7.1 * std::numbers::pi / 180, 0, 0};
   EXPECT_THAT(writeProjectText(project), HasSubstr("\"angles_deg\": {\n      \"C6-C7\": [7.1, 0, 0]\n    }"));
+}
+
+TEST(Project, FilesFromBeforeAnAssumptionKeepItsDefault) {
+  auto text = wholeText();
+  for (const char* key : {"\"neutral_by\"", "\"contact_tolerated_mm\""}) {
+    const auto start = text.rfind('\n', text.find(key));
+    ASSERT_NE(start, std::string::npos);
+    text.erase(start, text.find('\n', start + 1) - start);
+  }
+  const auto read = parseProject(text, "old.zyga").assumptions;
+  EXPECT_EQ(read.neutralBy, range::Assumptions{}.neutralBy);
+  EXPECT_EQ(read.contactTolerated, range::Assumptions{}.contactTolerated);
+  EXPECT_EQ(read.nearMargin, example::oddAssumptions().nearMargin);
 }
 
 TEST(Project, RefusesToWriteWhatIsNoNumber) {
