@@ -17,7 +17,7 @@ enum class Level { Supported, NotJudged, Near, Beyond };
 
 std::string_view toText(Level level);
 
-enum class FindingKind { Overlap, FacetContact, FacetGap, TypedLimit };
+enum class FindingKind { Overlap, FacetContact, FacetGap, TypedLimit, BoneContact };
 
 /// One criterion at one joint.
 struct Finding {
@@ -42,9 +42,21 @@ struct JointVerdict {
   std::string sentence;
 };
 
+/// Two bones that enter each other away from their joint.
+struct ContactFinding {
+  anatomy::BoneIndex bone;                        ///< whose surface reaches deepest into the other
+  anatomy::BoneIndex other;                       ///< the bone it enters
+  double depth = 0;                               ///< m
+  Eigen::Vector3d p_W = Eigen::Vector3d::Zero();  ///< the deepest place, m
+  Level level = Level::Beyond;                    ///< near: in the last nearMargin of what is tolerated
+  std::string text;                               ///< "spines of D3 and D4 enter each other by 12 mm (tolerated 5 mm)"
+};
+
 struct Assessment {
-  Level level = Level::Supported;
-  std::vector<JointVerdict> joints;  ///< every joint that can move, in joint order
+  Level level = Level::Supported;        ///< the worst of joints and contacts
+  std::vector<JointVerdict> joints;      ///< every joint that can move, in joint order
+  bool contactJudged = false;            ///< false: the bones' shapes were not at hand, and contacts is empty
+  std::vector<ContactFinding> contacts;  ///< near and beyond only, deepest first
   const JointVerdict* find(kinematics::JointIndex joint) const;
 };
 
