@@ -1,0 +1,106 @@
+#include "core/range/reach_ranges.h"
+
+#include <algorithm>
+
+#include "core/range/band_search.h"
+#include "core/range/sentences.h"
+#include "core/range/wording.h"
+
+namespace zyga::range {
+
+using Eigen::Vector3d;
+using kinematics::JointIndex;
+
+namespace {
+
+constexpr double kRounding = 1e-9;
+
+bool judgeable(const JointJudge& judge) { return judge.hasFacets() || judge.joint().typed; }
+
+/// Supported angles with every motion near the middle of what it can do from there.
+std::optional<Vector3d> middleOf(const JointJudge& judge) {
+  Vector3d angles = Vector3d::Zero();
+  if (!judgeable(judge)) return angles;
+  for (int motion = 0; motion < 3; ++motion) {
+    const Interval interval = supportedInterval(judge, angles, motion);
+    if (interval.empty) continue;
+    // Zero where it is well inside, so that a joint at rest stays at rest.
+    const double margin = 0.2 * (interval.most - interval.least);
+    angles[motion] = std::clamp(0.0, interval.least + margin, interval.most - margin);
+  }
+  return judge.beyond(angles) ? std::nullopt : std::optional(angles);
+}
+
+}  // namespace
+
+struct ReachRanges::Known {
+  Known(JointJudge&& made) : judge(std::move(made)), inside(middleOf(judge)) {
+    for (int motion = 0; motion < 3 && inside; ++motion) {
+      if (!judgeable(judge)) {
+        halfWidths[motion] = kSearchedFar;
+        continue;
+      }
+      const Interval interval = supportedInterval(judge, *inside, motion);
+      if (!interval.empty) halfWidths[motion] = 0.5 * (interval.most - interval.least);
+    }
+  }
+
+  JointJudge judge;
+  std::optional<Vector3d> inside;
+  Vector3d halfWidths = Vector3d::Zero();
+};
+
+ReachRanges::ReachRanges(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
+                         const Assumptions& assumptions)
+    : specimen_(specimen), articulation_(articulation), assumptions_(assumptions), known_(specimen.joints.size()) {}
+
+ReachRanges::~ReachRanges() = default;
+
+ReachRanges::Known& ReachRanges::known(JointIndex joint) const {
+  auto& found = known_[joint.value];
+  if (!found) found = std::make_unique<Known>(JointJudge(specimen_, articulation_, assumptions_, joint));
+  return *found;
+}
+
+kinematics::JointRanges::Box ReachRanges::box(JointIndex joint) const {
+  Box box{Vector3d::Constant(-kSearchedFar), Vector3d::Constant(kSearchedFar)};
+  const auto& typed = specimen_[joint].typed;
+  for (int k = 0; typed && k < 3; ++k) {
+    box.least[k] = typed->angles[static_cast<std::size_t>(k)].least;
+    box.most[k] = typed->angles[static_cast<std::size_t>(k)].most;
+  }
+  return box;
+}
+
+kinematics::JointRanges::Excesses ReachRanges::excesses(JointIndex joint, const Vector3d& angles) const {
+  Excesses excesses;
+  const JointJudge& judge = known(joint).judge;
+  if (!judge.hasFacets()) return excesses;
+  const Criteria criteria = judge.criteria(angles);
+  // A criterion has a place of its own, so that one that has nothing to say at some angles leaves the others in theirs.
+  excesses.count = 6;
+  excesses.values.fill(-1);
+  for (const Criterion& c : criteria) {
+    if (c.kind == FindingKind::TypedLimit) continue;
+    const std::size_t kind = c.kind == FindingKind::Overlap ? 0 : c.kind == FindingKind::FacetContact ? 1 : 2;
+    double& value = excesses.values[2 * kind + (c.side == anatomy::Side::Right ? 1 : 0)];
+    value = c.level == Level::Beyond ? std::max(c.excess, kRounding) : std::min(c.excess, 0.0);
+  }
+  return excesses;
+}
+
+std::optional<Vector3d> ReachRanges::inside(JointIndex joint) const { return known(joint).inside; }
+
+Vector3d ReachRanges::halfWidths(JointIndex joint) const { return known(joint).halfWidths; }
+
+std::string ReachRanges::stopWords(const kinematics::Pose& pose, const kinematics::StoppingJoint& stop) const {
+  const JointJudge& judge = known(stop.joint).judge;
+  const Vector3d angles = pose[stop.joint];
+  int motion = 0;
+  stop.push.cwiseAbs().maxCoeff(&motion);
+  const std::string what = motionName(judge.joint(), motion, stop.push[motion]);
+  return judge.joint().id + " " + what + " " + degreesText(std::abs(angles[motion])) + ": " +
+         stopText(judge, judge.criteria(angles + 1e-4 * stop.push));
+}
+
+}  // namespace zyga::range
