@@ -60,9 +60,26 @@ Level Criteria::level() const {
   return worst;
 }
 
+Stopping stopping(const Criteria& justPast) {
+  Stopping stop;
+  for (const Criterion& c : justPast) {
+    if (c.level == Level::Beyond && (!stop.worst || c.excess > stop.worst->excess + 1e-6)) stop.worst = &c;
+  }
+  stop.both = std::any_of(justPast.begin(), justPast.end(), [&](const Criterion& c) {
+    return c.level == Level::Beyond && &c != stop.worst && c.kind == stop.worst->kind &&
+           c.kind != FindingKind::TypedLimit;
+  });
+  return stop;
+}
+
 JointJudge::JointJudge(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
-                       const Assumptions& assumptions, kinematics::JointIndex joint)
-    : joint_(specimen[joint]), rest_(articulation[joint]), assumptions_(assumptions), view_(specimen, joint) {
+                       const Assumptions& assumptions, kinematics::JointIndex joint, const NeighbourContact* contact)
+    : joint_(specimen[joint]),
+      rest_(articulation[joint]),
+      assumptions_(assumptions),
+      contact_(contact),
+      index_(joint),
+      view_(specimen, joint) {
   const auto sides = facetsOf(specimen, joint);
   for (std::size_t s = 0; s < 2; ++s) {
     if (sides[s]) pairs_[s].emplace(*sides[s].prezyg, *sides[s].postzyg);
@@ -123,6 +140,10 @@ bool JointJudge::beyond(const Vector3d& angles) const {
     if (criteria.level() == Level::Beyond) return true;
   }
   return false;
+}
+
+ContactPlace JointJudge::contact(const Vector3d& angles) const {
+  return contact_->deepest(index_, kinematics::placeDistal(joint_, rest_, angles));
 }
 
 std::optional<FacetMeeting> JointJudge::meeting(const Vector3d& angles, int side) const {

@@ -3,6 +3,7 @@
 #include "core/range/column_joint.h"
 #include "core/range/facet_pair.h"
 #include "core/range/findings.h"
+#include "core/range/neighbour_contact.h"
 
 namespace zyga::range {
 
@@ -29,12 +30,19 @@ struct Criteria {
   Level level() const;
 };
 
+/// What stops a motion, from the criteria just past its end.
+struct Stopping {
+  const Criterion* worst = nullptr;  ///< none when no criterion is beyond
+  bool both = false;                 ///< left and right facets stop it at once
+};
+Stopping stopping(const Criteria& justPast);
+
 /// Judges one joint at any angles. Looks the facets up once, so that searches can ask again and again; refers to
 /// everything it was made from.
 class JointJudge {
  public:
   JointJudge(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
-             const Assumptions& assumptions, kinematics::JointIndex joint);
+             const Assumptions& assumptions, kinematics::JointIndex joint, const NeighbourContact* contact = nullptr);
 
   const anatomy::Joint& joint() const { return joint_; }
   const Assumptions& assumptions() const { return assumptions_; }
@@ -46,6 +54,14 @@ class JointJudge {
   Criteria criteria(const Eigen::Vector3d& angles) const;
   /// criteria(angles).level() == Level::Beyond, sooner.
   bool beyond(const Eigen::Vector3d& angles) const;
+  /// Whether there is anybody to ask about contact. It is no part of criteria() and beyond(), because it costs far more
+  /// than they do: searches ask it apart.
+  bool asksContact() const { return contact_ && !fixed(); }
+  ContactPlace contact(const Eigen::Vector3d& angles) const;
+  /// The bones enter each other deeper than is tolerated.
+  bool contactBeyond(const Eigen::Vector3d& angles) const {
+    return asksContact() && contact(angles).depth > assumptions_.contactTolerated;
+  }
   /// The facets of one side (0 left, 1 right) at these angles, with outlines.
   std::optional<FacetMeeting> meeting(const Eigen::Vector3d& angles, int side) const;
   /// Distance of the two centres of rotation, m: between the faces in their middle.
@@ -64,6 +80,8 @@ class JointJudge {
   const anatomy::Joint& joint_;
   const kinematics::Articulation::Rest& rest_;
   const Assumptions& assumptions_;
+  const NeighbourContact* contact_;
+  kinematics::JointIndex index_;
   PrezygView view_;
   std::array<std::optional<FacetPair>, 2> pairs_;
 };

@@ -245,17 +245,11 @@ std::string sentence(const JointJudge& judge, const Criteria& criteria, const Ve
 }
 
 std::string stopText(const JointJudge& judge, const Criteria& justOutside) {
-  const Criterion* worst = nullptr;
-  for (const Criterion& c : justOutside) {
-    if (c.level == Level::Beyond && (!worst || c.excess > worst->excess + 1e-6)) worst = &c;
-  }
+  const auto [worst, both] = stopping(justOutside);
   if (!worst) return "nothing stops it within " + degreesText(kSearchedFar);
   if (worst->kind == FindingKind::TypedLimit) {
     return "limit " + degreesText(worst->limit) + " (" + judge.joint().typed->source + ")";
   }
-  const bool both = std::any_of(justOutside.begin(), justOutside.end(), [worst](const Criterion& c) {
-    return &c != worst && c.kind == worst->kind && c.level == Level::Beyond;
-  });
   const std::string amount =
       worst->kind == FindingKind::Overlap ? percentText(worst->limit) : millimetresText(worst->limit);
   return (both ? "both" : std::string(sideWord(worst->side))) + " facets " + facetDeed(worst->kind, amount);

@@ -1,0 +1,143 @@
+#include "core/range/supported_map.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "core/range/band_search.h"
+
+namespace zyga::range {
+namespace {
+
+using Eigen::Vector2d;
+using Eigen::Vector3d;
+
+constexpr double kDegree = std::numbers::pi / 180;
+constexpr int kRays = 24;
+constexpr double kMargin = 0.08;              // of the supported extent, beyond it
+constexpr double kLeastExtent = 4 * kDegree;  // so that a stiff joint still has a picture
+/// Contact is asked at every fourth cell and its depth taken as linear between: it costs much more than the facets do.
+constexpr int kContactEvery = 4;
+
+/// Dorsiflexion and lateral flexion, the torsion given.
+class Plane {
+ public:
+  Plane(const JointJudge& judge, double torsion) : judge_(judge), torsion_(torsion) {}
+  Vector3d angles(const Vector2d& at) const { return {at.x(), at.y(), torsion_}; }
+  bool beyond(const Vector2d& at) const { return judge_.beyond(angles(at)); }
+
+  /// Somewhere supported: neutral, else the nearest along either axis.
+  std::optional<Vector2d> supported() const {
+    if (!beyond(Vector2d::Zero())) return Vector2d::Zero();
+    for (int motion = 0; motion < 2; ++motion) {
+      const Interval found = supportedInterval(judge_, angles(Vector2d::Zero()), motion);
+      Vector2d middle = Vector2d::Zero();
+      middle[motion] = 0.5 * (found.least + found.most);
+      if (!found.empty) return middle;
+    }
+    return std::nullopt;
+  }
+
+  /// The last supported point on a ray, to a degree.
+  Vector2d lastAlong(const Vector2d& from, const Vector2d& direction) const {
+    Vector2d last = from;
+    for (double way = kDegree; way < std::numbers::pi; way += kDegree) {
+      const Vector2d next = from + way * direction;
+      if (beyond(next)) break;
+      last = next;
+    }
+    return last;
+  }
+
+ private:
+  const JointJudge& judge_;
+  double torsion_;
+};
+
+/// What a few rays from a supported point reach, with zero.
+Eigen::AlignedBox2d supportedBox(const Plane& plane) {
+  Eigen::AlignedBox2d box(Vector2d::Zero());
+  const std::optional<Vector2d> from = plane.supported();
+  for (int i = 0; from && i < kRays; ++i) {
+    const double turn = 2 * std::numbers::pi * i / kRays;
+    box.extend(plane.lastAlong(*from, {std::cos(turn), std::sin(turn)}));
+  }
+  return box;
+}
+
+Eigen::AlignedBox2d window(const JointJudge& judge, double torsion) {
+  Eigen::AlignedBox2d box = supportedBox(Plane(judge, torsion));
+  if (box.sizes().isZero() && torsion != 0) box = supportedBox(Plane(judge, 0));
+  // The rays stop up to a degree short.
+  const Vector2d around = kMargin * box.sizes() + Vector2d::Constant(kDegree);
+  box.min() -= around;
+  box.max() += around;
+  const Vector2d lacking = (Vector2d::Constant(kLeastExtent) - box.sizes()).cwiseMax(0);
+  box.min() -= 0.5 * lacking;
+  box.max() += 0.5 * lacking;
+  return box;
+}
+
+/// Depth of contact over the window, sampled coarsely.
+class ContactDepths {
+ public:
+  ContactDepths(const JointJudge& judge, const SupportedMap& map, double torsion)
+      : nodes_((map.size + kContactEvery - 1) / kContactEvery + 1) {
+    for (int row = 0; row < nodes_; ++row) {
+      for (int column = 0; column < nodes_; ++column) {
+        const Vector3d angles(map.dorsiflexionOf(row * kContactEvery), map.lateralOf(column * kContactEvery), torsion);
+        depths_.push_back(judge.contact(angles).depth);
+      }
+    }
+  }
+
+  double at(int row, int column) const {
+    const double r = static_cast<double>(row % kContactEvery) / kContactEvery;
+    const double c = static_cast<double>(column % kContactEvery) / kContactEvery;
+    const auto node = [&](int down, int along) {
+      return depths_[static_cast<std::size_t>((row / kContactEvery + down) * nodes_ + column / kContactEvery + along)];
+    };
+    return (1 - r) * ((1 - c) * node(0, 0) + c * node(0, 1)) + r * ((1 - c) * node(1, 0) + c * node(1, 1));
+  }
+
+ private:
+  int nodes_;
+  std::vector<double> depths_;
+};
+
+void addContact(SupportedMap& map, const JointJudge& judge, double torsion) {
+  const ContactDepths depths(judge, map, torsion);
+  for (int row = 0; row < map.size; ++row) {
+    for (int column = 0; column < map.size; ++column) {
+      if (depths.at(row, column) <= judge.assumptions().contactTolerated) continue;
+      map.cells[static_cast<std::size_t>(row * map.size + column)] = Level::Beyond;
+    }
+  }
+}
+
+}  // namespace
+
+SupportedMap supportedMap(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
+                          const Assumptions& assumptions, kinematics::JointIndex joint, const Vector3d& angles,
+                          int size, const NeighbourContact* contact) {
+  const JointJudge judge(specimen, articulation, assumptions, joint, contact);
+  SupportedMap map;
+  if (judge.fixed() || (!judge.hasFacets() && !judge.joint().typed)) return map;
+  const double torsion = angles[2];
+  const Eigen::AlignedBox2d box = window(JointJudge(specimen, articulation, assumptions, joint), torsion);
+  map.size = size;
+  map.ventral = box.min().x();
+  map.dorsal = box.max().x();
+  map.right = box.min().y();
+  map.left = box.max().y();
+  map.cells.reserve(static_cast<std::size_t>(size * size));
+  for (int row = 0; row < size; ++row) {
+    for (int column = 0; column < size; ++column) {
+      map.cells.push_back(judge.criteria({map.dorsiflexionOf(row), map.lateralOf(column), torsion}).level());
+    }
+  }
+  if (judge.asksContact()) addContact(map, judge, torsion);
+  return map;
+}
+
+}  // namespace zyga::range
