@@ -8,7 +8,6 @@
 #include "core/range/neutral.h"
 #include "tests/ui/document_sample.h"
 #include "ui/commands/edit_named_poses.h"
-#include "ui/commands/set_assumptions.h"
 #include "ui/commands/set_bone_record.h"
 
 namespace zyga::ui {
@@ -24,6 +23,11 @@ class DocumentTest : public testing::Test {
     kinematics::Pose pose = document_.pose();
     pose[joint(id)].x() += dorsiflexion;
     return pose;
+  }
+  range::Assumptions thickNeck(double percent) const {
+    range::Assumptions changed = document_.project().assumptions;
+    changed.neck = {range::Cartilage::In::PercentOfCentrum, percent};
+    return changed;
   }
   QString snapshot() const { return QString::fromStdString(files::writeProjectText(document_.project())); }
 
@@ -56,7 +60,7 @@ TEST_F(DocumentTest, AssumptionsAreUndoable) {
   range::Assumptions changed = document_.assumptions();
   changed.leastOverlap = 0.25;
   changed.neck.amount = 7;
-  expectUndoable([&] { document_.undoStack().push(new SetAssumptions(document_, changed, "assume")); });
+  expectUndoable([&] { document_.changeAssumptions(changed, "assume"); });
 }
 
 TEST_F(DocumentTest, NamedPosesAreUndoable) {
@@ -114,7 +118,7 @@ TEST_F(DocumentTest, BandsFollowTheOtherAnglesAndTheAssumptions) {
 
   range::Assumptions lenient = document_.assumptions();
   lenient.leastOverlap = 0.25;
-  document_.setAssumptions(lenient);
+  document_.setAssumptions(lenient, document_.pose());
   EXPECT_GT(document_.band(j, 0).most, straight);
 }
 
@@ -144,6 +148,66 @@ TEST_F(DocumentTest, DragThatEndsWhereItBeganIsNoStep) {
   document_.commitPreview("nothing");
   EXPECT_FALSE(document_.previewing());
   EXPECT_EQ(document_.undoStack().count(), 0);
+}
+
+TEST_F(DocumentTest, AssumptionsArePreviewedAndCommittedAsOneStep) {
+  const QString before = snapshot();
+  const JointIndex j = joint("C6-C7");
+  const double straight = document_.band(j, 0).most;
+  const Eigen::Isometry3d head = document_.placement()[bone("skull").value];
+  for (const double percent : {6.0, 9.0, 12.0}) document_.previewAssumptions(thickNeck(percent));
+  EXPECT_TRUE(document_.previewing());
+  EXPECT_EQ(snapshot(), before) << "the project waits for the release";
+  EXPECT_EQ(document_.assumptions().neck.amount, 12);
+  EXPECT_NE(document_.band(j, 0).most, straight);
+  EXPECT_FALSE(document_.placement()[bone("skull").value].isApprox(head)) << "the neck is articulated anew";
+  const kinematics::Articulation expected = range::articulate(document_.specimen(), document_.assumptions());
+  document_.commitPreview("Cartilage of the neck");
+  EXPECT_FALSE(document_.previewing());
+  EXPECT_EQ(document_.undoStack().count(), 1);
+  EXPECT_EQ(document_.undoStack().undoText(), "Cartilage of the neck, deflections kept");
+  EXPECT_EQ(document_.articulation(), expected);
+  document_.undoStack().undo();
+  EXPECT_EQ(snapshot(), before);
+  EXPECT_DOUBLE_EQ(document_.band(j, 0).most, straight);
+}
+
+TEST_F(DocumentTest, CancelledAssumptionsLeaveNothingBehind) {
+  const kinematics::Articulation settled = document_.articulation();
+  document_.previewAssumptions(thickNeck(12));
+  document_.cancelPreview();
+  EXPECT_FALSE(document_.previewing());
+  EXPECT_EQ(document_.articulation(), settled);
+  EXPECT_EQ(document_.assumptions(), document_.project().assumptions);
+  EXPECT_EQ(document_.undoStack().count(), 0);
+}
+
+TEST_F(DocumentTest, BonesCanStayInSpaceWhenNeutralMoves) {
+  document_.changePose(turned("C6-C7", 0.05), "bend");
+  const kinematics::Placement before = document_.placement();
+  const kinematics::Pose posed = document_.pose();
+  document_.setKeepsInSpace(true);
+  document_.previewAssumptions(thickNeck(6));
+  document_.previewAssumptions(thickNeck(12));
+  EXPECT_FALSE(document_.pose() == posed) << "the deflections follow";
+  for (std::size_t b = 0; b < before.size(); ++b)
+    EXPECT_TRUE(document_.placement()[b].linear().isApprox(before[b].linear(), 1e-9))
+        << document_.specimen().bones[b].id;
+  const kinematics::Pose previewed = document_.pose();
+  document_.commitPreview("Cartilage of the neck");
+  EXPECT_EQ(document_.undoStack().undoText(), "Cartilage of the neck, bones kept in space");
+  EXPECT_EQ(document_.project().pose, previewed);
+  document_.undoStack().undo();
+  EXPECT_EQ(document_.pose(), posed);
+  EXPECT_TRUE(document_.placement()[bone("skull").value].isApprox(before[bone("skull").value], 1e-12));
+}
+
+TEST_F(DocumentTest, StepsThatMoveNoNeutralSayNothingAboutIt) {
+  range::Assumptions lenient = document_.assumptions();
+  lenient.leastOverlap = 0.25;
+  document_.previewAssumptions(lenient);
+  document_.commitPreview("Least overlap");
+  EXPECT_EQ(document_.undoStack().undoText(), "Least overlap");
 }
 
 TEST_F(DocumentTest, StepsWithOneKeyMergeAndVanishAtTheirStart) {

@@ -3,19 +3,32 @@
 #include <algorithm>
 #include <array>
 
+#include "core/kinematics/keep_in_space.h"
 #include "core/range/neutral.h"
+#include "ui/document/set_assumptions.h"
 #include "ui/document/set_pose.h"
 
 namespace zyga::ui {
 
 using kinematics::Pose;
 
+namespace {
+
+bool movesNeutral(const range::Assumptions& a, const range::Assumptions& b) {
+  return a.neutralBy != b.neutralBy || a.neck != b.neck || a.trunk != b.trunk || a.tail != b.tail;
+}
+
+}  // namespace
+
 struct Document::State {
   std::optional<files::Project> project;
   std::filesystem::path path;
   std::optional<Pose> preview;
+  std::optional<range::Assumptions> previewAssumptions;
+  bool keepsInSpace = false;
 
   kinematics::Articulation articulation;
+  kinematics::Articulation settled;  ///< under the project's assumptions, while others are previewed
   kinematics::Placement placement;
   range::Assessment assessment;
   std::vector<std::array<std::optional<range::Band>, 3>> bands;
@@ -27,17 +40,39 @@ struct Document::State {
   std::optional<std::size_t> comparedPose;
 
   const Pose& pose() const { return preview ? *preview : project->pose; }
+  const range::Assumptions& assumptions() const {
+    return previewAssumptions ? *previewAssumptions : project->assumptions;
+  }
   void deriveAll();
+  void deriveFrom(const range::Assumptions& before);
+  void judgeAll();
+  Pose carriedTo(const kinematics::Articulation& next) const;
   void deriveFrom(const Pose& before);
   void place() { kinematics::placeInto(project->specimen, articulation, pose(), placement); }
   void forgetBands(JointIndex joint) { bands[joint.value] = {}; }
 };
 
 void Document::State::deriveAll() {
-  articulation = range::articulate(project->specimen, project->assumptions);
+  articulation = range::articulate(project->specimen, assumptions());
+  judgeAll();
+}
+
+/// Only cartilage and the definition of neutral move the bones; the rest changes verdicts alone.
+void Document::State::deriveFrom(const range::Assumptions& before) {
+  if (movesNeutral(before, assumptions())) articulation = range::articulate(project->specimen, assumptions());
+  judgeAll();
+}
+
+void Document::State::judgeAll() {
   bands.assign(project->specimen.joints.size(), {});
   place();
-  assessment = range::assess(project->specimen, articulation, project->assumptions, pose());
+  assessment = range::assess(project->specimen, articulation, assumptions(), pose());
+}
+
+/// The project's pose as it is under another articulation.
+Pose Document::State::carriedTo(const kinematics::Articulation& next) const {
+  if (!keepsInSpace) return project->pose;
+  return kinematics::keepInSpace(project->specimen, previewAssumptions ? settled : articulation, next, project->pose);
 }
 
 /// A verdict hangs on its own joint's angles alone, so only the joints that have moved since `before` are judged again.
@@ -50,7 +85,7 @@ void Document::State::deriveFrom(const Pose& before) {
   for (range::JointVerdict& verdict : assessment.joints) {
     const JointIndex joint = verdict.joint;
     if (now[joint] != before[joint])
-      verdict = range::assessJoint(project->specimen, articulation, project->assumptions, joint, now[joint]);
+      verdict = range::assessJoint(project->specimen, articulation, assumptions(), joint, now[joint]);
     assessment.level = std::max(assessment.level, verdict.level);
   }
 }
@@ -60,8 +95,11 @@ Document::~Document() = default;
 
 bool Document::hasProject() const { return state_->project.has_value(); }
 const files::Project& Document::project() const { return state_->project.value(); }
+const range::Assumptions& Document::assumptions() const { return project(), state_->assumptions(); }
 const Pose& Document::pose() const { return state_->pose(); }
-bool Document::previewing() const { return state_->preview.has_value(); }
+bool Document::previewing() const { return state_->preview || state_->previewAssumptions; }
+bool Document::keepsInSpace() const { return state_->keepsInSpace; }
+void Document::setKeepsInSpace(bool keeps) { state_->keepsInSpace = keeps; }
 const kinematics::Articulation& Document::articulation() const { return state_->articulation; }
 const kinematics::Placement& Document::placement() const { return state_->placement; }
 const range::Assessment& Document::assessment() const { return state_->assessment; }
@@ -82,6 +120,7 @@ void Document::open(files::Project project, const std::filesystem::path& path) {
   s.project = std::move(project);
   s.path = path;
   s.preview.reset();
+  s.previewAssumptions.reset();
   s.meshes.clear();
   s.selectedJoint = s.bendBase = std::nullopt;
   s.selectedBone = s.hoveredBone = std::nullopt;
@@ -108,7 +147,20 @@ void Document::previewPose(const Pose& pose) {
   emit changed(Change::Pose);
 }
 
+void Document::previewAssumptions(const range::Assumptions& assumptions) {
+  State& s = *state_;
+  const range::Assumptions before = this->assumptions();
+  if (!s.previewAssumptions) s.settled = s.articulation;
+  s.previewAssumptions = assumptions;
+  s.preview.reset();
+  if (movesNeutral(before, assumptions)) s.articulation = range::articulate(specimen(), assumptions);
+  if (s.keepsInSpace) s.preview = s.carriedTo(s.articulation);
+  s.judgeAll();
+  emit changed(Changes(Change::Assumptions) | Change::Pose);
+}
+
 void Document::commitPreview(const QString& text) {
+  if (state_->previewAssumptions) return changeAssumptions(range::Assumptions(assumptions()), text);
   if (!state_->preview) return;
   const Pose reached = *state_->preview;
   if (reached == project().pose) return cancelPreview();
@@ -116,12 +168,26 @@ void Document::commitPreview(const QString& text) {
 }
 
 void Document::cancelPreview() {
-  if (state_->preview) setPose(project().pose);
+  State& s = *state_;
+  if (s.previewAssumptions) return setAssumptions(range::Assumptions(project().assumptions), Pose(project().pose));
+  if (s.preview) setPose(project().pose);
 }
 
 void Document::changePose(const Pose& pose, const QString& text, int mergeKey) {
   if (pose == project().pose) return cancelPreview();
   state_->undoStack.push(new SetPose(*this, pose, text, mergeKey));
+}
+
+void Document::changeAssumptions(const range::Assumptions& assumptions, const QString& text, int mergeKey) {
+  const range::Assumptions& settled = project().assumptions;
+  if (assumptions == settled) return cancelPreview();
+  AssumedPose after{assumptions, project().pose};
+  QString said = text;
+  if (movesNeutral(settled, assumptions)) {
+    after.pose = state_->carriedTo(range::articulate(specimen(), assumptions));
+    said = keepsInSpace() ? tr("%1, bones kept in space").arg(text) : tr("%1, deflections kept").arg(text);
+  }
+  state_->undoStack.push(new SetAssumptions(*this, std::move(after), said, mergeKey));
 }
 
 void Document::setPose(const Pose& pose) {
@@ -132,10 +198,15 @@ void Document::setPose(const Pose& pose) {
   emit changed(Change::Pose);
 }
 
-void Document::setAssumptions(const range::Assumptions& assumptions) {
-  state_->project->assumptions = assumptions;
-  state_->deriveAll();
-  emit changed(Change::Assumptions);
+void Document::setAssumptions(const range::Assumptions& assumptions, const Pose& pose) {
+  State& s = *state_;
+  const range::Assumptions before = this->assumptions();
+  s.preview.reset();
+  s.previewAssumptions.reset();
+  s.project->assumptions = assumptions;
+  s.project->pose = pose;
+  s.deriveFrom(before);
+  emit changed(Changes(Change::Assumptions) | Change::Pose);
 }
 
 namespace {

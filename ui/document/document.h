@@ -45,7 +45,8 @@ class Document : public QObject {
   bool hasProject() const;
   const files::Project& project() const;
   const anatomy::Specimen& specimen() const { return project().specimen; }
-  const range::Assumptions& assumptions() const { return project().assumptions; }
+  /// Those on screen: the preview while a slider moves, else the project's.
+  const range::Assumptions& assumptions() const;
   /// The pose on screen: the preview during a drag, else the project's.
   const kinematics::Pose& pose() const;
   bool previewing() const;
@@ -71,15 +72,23 @@ class Document : public QObject {
   void setMeshes(files::BoneMeshes meshes);
   void setSavedAs(const std::filesystem::path& path);
 
-  /// Live drags: shows a pose without changing the project. commitPreview pushes one undoable step (none when nothing
-  /// moved), cancelPreview goes back.
+  /// Live drags: shows a pose, or other assumptions, without changing the project. commitPreview pushes one undoable
+  /// step (none when nothing moved), cancelPreview goes back.
   void previewPose(const kinematics::Pose& pose);
+  void previewAssumptions(const range::Assumptions& assumptions);
   void commitPreview(const QString& text);
   void cancelPreview();
 
   /// One undoable step from the present pose to `pose`. Steps with the same non-zero mergeKey that follow each other
   /// become one.
   void changePose(const kinematics::Pose& pose, const QString& text, int mergeKey = 0);
+  /// The same for assumptions. Where they move the neutral articulation the step's text says what stayed: the
+  /// deflections, or the bones in space.
+  void changeAssumptions(const range::Assumptions& assumptions, const QString& text, int mergeKey = 0);
+  /// What stays when assumptions move the neutral articulation: the deflections, so that the bones turn (false), or the
+  /// bones in space, so that the deflections are recomputed. A habit of the person, not of the project.
+  bool keepsInSpace() const;
+  void setKeepsInSpace(bool keeps);
 
   std::optional<JointIndex> selectedJoint() const;
   std::optional<BoneIndex> selectedBone() const;
@@ -96,7 +105,7 @@ class Document : public QObject {
 
   /// For commands only: no undo step is recorded.
   void setPose(const kinematics::Pose& pose);
-  void setAssumptions(const range::Assumptions& assumptions);
+  void setAssumptions(const range::Assumptions& assumptions, const kinematics::Pose& pose);
   void setNamedPoses(std::vector<files::NamedPose> poses);
   void setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source);
 

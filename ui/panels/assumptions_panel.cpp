@@ -9,7 +9,6 @@
 #include <QSignalBlocker>
 #include <QToolButton>
 
-#include "ui/commands/set_assumptions.h"
 #include "ui/panels/cartilage_field.h"
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
@@ -195,7 +194,7 @@ void AssumptionsPanel::change(int mergeKey, const QString& what, const std::func
   range::Assumptions after = document_.assumptions();
   edit(after);
   if (after == document_.assumptions()) return;
-  document_.undoStack().push(new SetAssumptions(document_, after, what, mergeKey));
+  document_.changeAssumptions(after, what, mergeKey);
 }
 
 void AssumptionsPanel::refresh() {
