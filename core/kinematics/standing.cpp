@@ -6,35 +6,125 @@
 namespace zyga::kinematics {
 namespace {
 
-using anatomy::BoneKind;
+using anatomy::Specimen;
+using Eigen::Matrix3d;
+using Eigen::Vector3d;
 
-bool isFore(const anatomy::Bone& bone) { return anatomy::regionOf(bone.name) == anatomy::Region::Manus; }
+constexpr double kHeldUp = 0.15;  // m
 
-/// Lowest sole of the fore or hind feet, in the frame of the root with the given placement.
-std::optional<Eigen::Vector3d> lowest(const anatomy::Specimen& specimen, const std::vector<SolePoint>& soles,
-                                      const Placement& X_RB, const Eigen::Matrix3d& R_WR, bool fore) {
-  std::optional<Eigen::Vector3d> found;
-  for (const SolePoint& sole : soles) {
-    if (isFore(specimen[sole.bone]) != fore) continue;
-    const Eigen::Vector3d p = X_RB[sole.bone.value] * sole.p_BSole;
-    if (!found || (R_WR * p).z() < (R_WR * *found).z()) found = p;
+struct Contact {
+  Foot foot;
+  Vector3d p_W;  ///< lowest point of the sole
+};
+
+std::vector<Contact> contactsOf(const std::vector<FootRig>& rigs, const Placement& X_WB,
+                                const std::vector<Foot>& feet) {
+  std::vector<Contact> contacts;
+  for (const FootRig& rig : rigs) {
+    if (std::find(feet.begin(), feet.end(), rig.foot) == feet.end()) continue;
+    Contact contact{rig.foot, X_WB[rig.bone.value] * rig.p_BSoles.front()};
+    for (const Vector3d& p_B : rig.p_BSoles) {
+      const Vector3d p_W = X_WB[rig.bone.value] * p_B;
+      if (p_W.z() < contact.p_W.z()) contact.p_W = p_W;
+    }
+    contacts.push_back(contact);
   }
-  return found;
+  return contacts;
 }
 
-Eigen::Matrix3d pitchUp(double angle) { return Eigen::AngleAxisd(-angle, Eigen::Vector3d::UnitY()).toRotationMatrix(); }
+/// Unit normal of the plane through three contacts, upwards.
+Vector3d normalOf(const Contact& a, const Contact& b, const Contact& c) {
+  const Vector3d n = (b.p_W - a.p_W).cross(c.p_W - a.p_W).normalized();
+  return n.z() < 0 ? Vector3d(-n) : n;
+}
 
-/// Turns the joints on which a limb hangs so that the limb keeps its attitude to the ground when the trunk rises by
-/// `change`: flexion is positive forwards, and a rising trunk carries the limb forwards.
-void keepAttitude(const anatomy::Specimen& specimen, Pose& pose, double change) {
-  for (const char* id : {"hip.L", "hip.R", "shoulder.L", "shoulder.R"}) {
-    if (const auto joint = specimen.findJoint(id)) pose[*joint][0] -= change;
+/// How far inside the triangle the point lies, seen from above: the least of its three barycentric shares.
+double insideness(const Contact& a, const Contact& b, const Contact& c, const Vector3d& p_W) {
+  const auto area = [](const Vector3d& p, const Vector3d& q, const Vector3d& r) {
+    return (q.x() - p.x()) * (r.y() - p.y()) - (q.y() - p.y()) * (r.x() - p.x());
+  };
+  const double whole = area(a.p_W, b.p_W, c.p_W);
+  return std::min({area(p_W, b.p_W, c.p_W), area(a.p_W, p_W, c.p_W), area(a.p_W, b.p_W, p_W)},
+                  [&](double s, double t) { return s / whole < t / whole; }) /
+         whole;
+}
+
+/// Normal of the plane that four contacts rest on.
+Vector3d normalOfFour(const std::vector<Contact>& contacts, const Vector3d& p_WMiddle) {
+  constexpr double kInPlane = 1e-9;  // m
+  Vector3d best = Vector3d::UnitZ();
+  double most = -1e9;
+  for (std::size_t left = 0; left < 4; ++left) {
+    const Contact &a = contacts[(left + 1) % 4], &b = contacts[(left + 2) % 4], &c = contacts[(left + 3) % 4];
+    const Vector3d n = normalOf(a, b, c);
+    if (n.dot(contacts[left].p_W - a.p_W) < -kInPlane) continue;  // the fourth would be under ground
+    const double inside = insideness(a, b, c, p_WMiddle);
+    if (inside <= most) continue;
+    most = inside;
+    best = n;
   }
+  return best;
+}
+
+/// The middle between hips and shoulders.
+Vector3d middleOfTrunk(const Specimen& specimen, const Placement& X_WB) {
+  Vector3d sum = Vector3d::Zero();
+  int count = 0;
+  for (const char* id : {"hip.L", "hip.R", "shoulder.L", "shoulder.R"}) {
+    const auto joint = specimen.findJoint(id);
+    if (!joint) continue;
+    sum += X_WB[specimen[*joint].distal.value].translation();
+    ++count;
+  }
+  return count > 0 ? Vector3d(sum / count) : sum;
+}
+
+/// Upward normal of what the contacts rest on.
+Vector3d supportNormal(const Specimen& specimen, const Placement& X_WB, const std::vector<Contact>& contacts) {
+  if (contacts.size() >= 4) return normalOfFour(contacts, middleOfTrunk(specimen, X_WB));
+  if (contacts.size() == 3) return normalOf(contacts[0], contacts[1], contacts[2]);
+  const Vector3d along = contacts.front().p_W - contacts.back().p_W;
+  return (Vector3d::UnitZ() - along * along.z() / along.squaredNorm()).normalized();
+}
+
+/// The joints on which the limbs hang, with the attitude of what hangs on them.
+class HangingLimbs {
+ public:
+  HangingLimbs(const Specimen& specimen, const Placement& X_WB) : specimen_(specimen) {
+    for (const char* id : {"hip.L", "hip.R", "shoulder.L", "shoulder.R"}) {
+      if (const auto joint = specimen.findJoint(id))
+        limbs_.push_back({*joint, X_WB[specimen[*joint].distal.value].linear()});
+    }
+  }
+
+  /// The angles at which each limb has its attitude again with the trunk turned by `R_W` (in the world) from where
+  /// `X_WB` has it.
+  void keep(const Articulation& articulation, const Placement& X_WB, const Matrix3d& R_W, Pose& pose) const {
+    for (const Limb& limb : limbs_) {
+      const anatomy::Joint& joint = specimen_[limb.joint];
+      const Matrix3d R_WP = R_W * X_WB[joint.proximal.value].linear();
+      pose[limb.joint] = jointAngles(joint, (R_WP * articulation[limb.joint].rotation).transpose() * limb.R_WLimb);
+    }
+  }
+
+ private:
+  struct Limb {
+    JointIndex joint;
+    Matrix3d R_WLimb;
+  };
+  const Specimen& specimen_;
+  std::vector<Limb> limbs_;
+};
+
+bool canTilt(const std::vector<Contact>& contacts) {
+  const bool fore = std::any_of(contacts.begin(), contacts.end(), [](const Contact& c) { return isFore(c.foot); });
+  const bool hind = std::any_of(contacts.begin(), contacts.end(), [](const Contact& c) { return !isFore(c.foot); });
+  return fore && hind;
 }
 
 }  // namespace
 
-std::vector<SolePoint> solePoints(const anatomy::Specimen& specimen) {
+std::vector<SolePoint> solePoints(const Specimen& specimen) {
   std::vector<SolePoint> soles;
   for (std::size_t i = 0; i < specimen.bones.size(); ++i) {
     const auto sole = specimen.bones[i].landmarks.find("sole");
@@ -43,30 +133,50 @@ std::vector<SolePoint> solePoints(const anatomy::Specimen& specimen) {
   return soles;
 }
 
-Pose stand(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& start) {
-  const std::vector<SolePoint> soles = solePoints(specimen);
-  Pose pose = start;
-  pose.X_WRoot = Eigen::Isometry3d::Identity();
-  double slope = 0;  // of the root's x axis against the ground
-  for (int step = 0; step < 40; ++step) {
-    const Placement X_RB = place(specimen, articulation, pose);  // the root is at the origin of its own frame here
-    const Eigen::Matrix3d R_WR = pitchUp(slope);
-    const auto hind = lowest(specimen, soles, X_RB, R_WR, false);
-    const auto fore = lowest(specimen, soles, X_RB, R_WR, true);
-    if (!hind || !fore) return start;
-    const Eigen::Vector3d base = *fore - *hind;
-    // The line between the soles must be level: the root rises by as much as the line falls.
-    const double change = -std::atan2(base.z(), base.x()) - slope;
-    slope += change;
-    keepAttitude(specimen, pose, change);
-    if (std::abs(change) < 1e-10) break;
+std::vector<Foot> carryingFeet(const Specimen& specimen, const Articulation& articulation, const Pose& pose) {
+  const std::vector<FootPlace> places = footPlaces(specimen, place(specimen, articulation, pose));
+  const auto fellow = [&](const FootPlace& foot) {
+    return std::find_if(places.begin(), places.end(), [&](const FootPlace& other) {
+      return other.foot != foot.foot && isFore(other.foot) == isFore(foot.foot);
+    });
+  };
+  std::vector<Foot> carrying;
+  for (const FootPlace& foot : places) {
+    const auto other = fellow(foot);
+    if (other == places.end() || foot.height - other->height < kHeldUp) carrying.push_back(foot.foot);
   }
-  const Placement X_RB = place(specimen, articulation, pose);
-  const Eigen::Matrix3d R_WR = pitchUp(slope);
-  const auto hind = lowest(specimen, soles, X_RB, R_WR, false);
-  pose.X_WRoot.linear() = R_WR;
-  pose.X_WRoot.translation() = Eigen::Vector3d(0, 0, -(R_WR * *hind).z());
+  return carrying;
+}
+
+Pose stand(const Specimen& specimen, const Articulation& articulation, const Pose& start,
+           const std::vector<Foot>& carrying) {
+  constexpr int kSteps = 60;
+  constexpr double kLevel = 1e-12;  // of the normal's tilt
+  const std::vector<FootRig> rigs = footRigs(specimen);
+  Pose pose = start;
+  Placement X_WB = place(specimen, articulation, pose);
+  const HangingLimbs limbs(specimen, X_WB);
+  std::vector<Contact> contacts = contactsOf(rigs, X_WB, carrying);
+  if (contacts.empty()) return start;
+  for (int step = 0; step < kSteps && canTilt(contacts); ++step) {
+    const Vector3d normal = supportNormal(specimen, X_WB, contacts);
+    if (normal.head<2>().norm() < kLevel) break;
+    // Turned so that what the feet rest on becomes level. Hips and shoulders give their turn back to the limbs, which
+    // moves the soles against the trunk a little: hence the repetition.
+    const Matrix3d R_W = Eigen::Quaterniond::FromTwoVectors(normal, Vector3d::UnitZ()).toRotationMatrix();
+    limbs.keep(articulation, X_WB, R_W, pose);
+    pose.X_WRoot.linear() = (R_W * pose.X_WRoot.linear()).eval();
+    placeInto(specimen, articulation, pose, X_WB);
+    contacts = contactsOf(rigs, X_WB, carrying);
+  }
+  double lowest = contacts.front().p_W.z();
+  for (const Contact& contact : contacts) lowest = std::min(lowest, contact.p_W.z());
+  pose.X_WRoot.translation().z() -= lowest;
   return pose;
+}
+
+Pose stand(const Specimen& specimen, const Articulation& articulation, const Pose& pose) {
+  return stand(specimen, articulation, pose, carryingFeet(specimen, articulation, pose));
 }
 
 }  // namespace zyga::kinematics

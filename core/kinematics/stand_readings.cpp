@@ -1,0 +1,78 @@
+#include "core/kinematics/stand_readings.h"
+
+#include <cmath>
+#include <limits>
+
+namespace zyga::kinematics {
+namespace {
+
+using anatomy::Specimen;
+using Eigen::Vector3d;
+
+constexpr double kUnknown = std::numeric_limits<double>::quiet_NaN();
+
+double rise(const Vector3d& along) { return std::atan2(along.z(), along.head<2>().norm()); }
+
+std::optional<Vector3d> point(const Specimen& specimen, const Placement& X_WB, const std::string& bone,
+                              std::string_view landmark) {
+  const auto index = specimen.findBone(bone);
+  if (!index) return std::nullopt;
+  const auto& landmarks = specimen[*index].landmarks;
+  const auto found = landmarks.find(landmark);
+  if (found == landmarks.end()) return std::nullopt;
+  return X_WB[index->value] * found->second;
+}
+
+double slopeBetween(const std::optional<Vector3d>& from, const std::optional<Vector3d>& to) {
+  return from && to ? rise(*to - *from) : kUnknown;
+}
+
+double meanHeight(const std::optional<Vector3d>& left, const std::optional<Vector3d>& right) {
+  return left && right ? (left->z() + right->z()) / 2 : kUnknown;
+}
+
+/// As seen from the side: in the upright plane of the animal's heading.
+double bladeSlope(const Specimen& specimen, const Placement& X_WB, const std::string& bone) {
+  const auto blade = specimen.findBone(bone);
+  if (!blade || X_WB.empty()) return kUnknown;
+  Vector3d heading_W = X_WB.front().linear().col(0);
+  heading_W.z() = 0;
+  const Vector3d up_W = X_WB[blade->value].linear().col(2);
+  return std::atan2(up_W.z(), -up_W.dot(heading_W.normalized()));
+}
+
+double glenoacetabular(const std::optional<Vector3d>& shoulderLeft, const std::optional<Vector3d>& hipLeft,
+                       const std::optional<Vector3d>& shoulderRight, const std::optional<Vector3d>& hipRight) {
+  if (!shoulderLeft || !hipLeft || !shoulderRight || !hipRight) return kUnknown;
+  return ((*shoulderLeft - *hipLeft).norm() + (*shoulderRight - *hipRight).norm()) / 2;
+}
+
+}  // namespace
+
+StandReadings readStand(const Specimen& specimen, const Placement& X_WB) {
+  const auto at = [&](const std::string& bone, std::string_view landmark) {
+    return point(specimen, X_WB, bone, landmark);
+  };
+  StandReadings r;
+  r.trunkSlope = slopeBetween(at("D" + std::to_string(specimen.counts.dorsal), "caudalRim"), at("D1", "cranialRim"));
+  const Vector3d left_W = X_WB.empty() ? Vector3d::UnitY() : Vector3d(X_WB.front().linear().col(1));
+  r.roll = rise(left_W);
+  const auto hipLeft = at("femur.L", "proximal"), hipRight = at("femur.R", "proximal");
+  const auto shoulderLeft = at("humerus.L", "proximal"), shoulderRight = at("humerus.R", "proximal");
+  r.hipHeight = meanHeight(hipLeft, hipRight);
+  r.shoulderHeight = meanHeight(shoulderLeft, shoulderRight);
+  r.glenoacetabular = glenoacetabular(shoulderLeft, hipLeft, shoulderRight, hipRight);
+  const auto neck = specimen.findBone("C" + std::to_string(specimen.counts.cervical));
+  // A vertebra's frame has its canal horizontal.
+  r.neckBaseSlope = neck ? rise(X_WB[neck->value].linear().col(0)) : kUnknown;
+  r.tailBaseSlope = slopeBetween(at("Ca1", "cranialRim"), at("Ca5", "caudalRim"));
+  r.bladeSlope = {bladeSlope(specimen, X_WB, "scapula.L"), bladeSlope(specimen, X_WB, "scapula.R")};
+  r.feet = footPlaces(specimen, X_WB);
+  return r;
+}
+
+double straightHindlimb(double femur, double tibia, double metatarsal, double cartilage) {
+  return (femur + tibia + metatarsal) * (1 + cartilage);
+}
+
+}  // namespace zyga::kinematics
