@@ -2,48 +2,13 @@
 
 #include <algorithm>
 
+#include "core/kinematics/jacobian.h"
+
 namespace zyga::kinematics {
 namespace {
 
 using anatomy::BoneKind;
 using anatomy::Region;
-
-/// Axis of one motion of a joint in the world, unit, and the centre it turns about.
-struct WorldAxis {
-  Eigen::Vector3d direction_W;
-  Eigen::Vector3d p_WCentre;
-};
-
-WorldAxis worldAxis(const anatomy::Joint& joint, const Articulation::Rest& rest, const Eigen::Vector3d& angles,
-                    int motion, const Placement& X_WB) {
-  const Eigen::Isometry3d& X_WP = X_WB[joint.proximal.value];
-  Eigen::Matrix3d R = X_WP.linear() * rest.rotation;
-  for (int k = 0; k < motion; ++k) {
-    R = R * Eigen::AngleAxisd(angles[k], joint.axes[static_cast<std::size_t>(k)]).toRotationMatrix();
-  }
-  const double before = rest.cartilage * joint.cartilageShareProximal;
-  return {R * joint.axes[static_cast<std::size_t>(motion)],
-          X_WP * (joint.centreProximal + before * joint.longAxisProximal)};
-}
-
-/// One column a free angle: how the grabbed point moves as it turns, m/rad.
-Eigen::Matrix3Xd pointJacobian(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose,
-                               const Pull& pull, const Placement& X_WB, std::vector<std::pair<JointIndex, int>>& free) {
-  free.clear();
-  std::vector<Eigen::Vector3d> columns;
-  const Eigen::Vector3d p_WPoint = X_WB[pull.bone.value] * pull.p_BPoint;
-  for (const JointIndex j : pull.joints) {
-    for (int motion = 0; motion < 3; ++motion) {
-      if (!pull.motions[static_cast<std::size_t>(motion)]) continue;
-      const WorldAxis axis = worldAxis(specimen[j], articulation[j], pose[j], motion, X_WB);
-      columns.push_back(axis.direction_W.cross(p_WPoint - axis.p_WCentre));
-      free.emplace_back(j, motion);
-    }
-  }
-  Eigen::Matrix3Xd J(3, static_cast<Eigen::Index>(columns.size()));
-  for (std::size_t c = 0; c < columns.size(); ++c) J.col(static_cast<Eigen::Index>(c)) = columns[c];
-  return J;
-}
 
 bool isNeckPart(const anatomy::Bone& bone) {
   const BoneKind kind = bone.name.kind;
@@ -71,8 +36,11 @@ Pose pullTowards(const anatomy::Specimen& specimen, const Articulation& articula
   placeInto(specimen, articulation, pose, X_WB);
   const auto errorNow = [&]() -> Eigen::Vector3d { return p_WTarget - X_WB[pull.bone.value] * pull.p_BPoint; };
   Eigen::Vector3d error = errorNow();
-  std::vector<std::pair<JointIndex, int>> free;
-  Eigen::Matrix3Xd J = pointJacobian(specimen, articulation, pose, pull, X_WB, free);
+  const std::vector<FreeMotion> free = freeMotions(pull.joints, pull.motions);
+  const auto jacobianNow = [&]() -> Eigen::Matrix3Xd {
+    return jacobian(specimen, articulation, pose, X_WB, free, X_WB[pull.bone.value] * pull.p_BPoint).point;
+  };
+  Eigen::Matrix3Xd J = jacobianNow();
   Eigen::VectorXd turned = Eigen::VectorXd::Zero(J.cols());  // q - q_start
   double merit = error.squaredNorm();
   double damping = 1e-2;
@@ -87,7 +55,7 @@ Pose pullTowards(const anatomy::Specimen& specimen, const Articulation& articula
     if (longest > kLongestTurn) dq *= kLongestTurn / longest;
     Pose next = pose;
     for (std::size_t k = 0; k < free.size(); ++k) {
-      next[free[k].first][free[k].second] += dq[static_cast<Eigen::Index>(k)];
+      next[free[k].joint][free[k].motion] += dq[static_cast<Eigen::Index>(k)];
     }
     placeInto(specimen, articulation, next, X_WB);
     const double better = errorNow().squaredNorm() + kEven * (turned + dq).squaredNorm();
@@ -104,7 +72,7 @@ Pose pullTowards(const anatomy::Specimen& specimen, const Articulation& articula
     error = errorNow();
     merit = better;
     if (settled) break;
-    J = pointJacobian(specimen, articulation, pose, pull, X_WB, free);
+    J = jacobianNow();
   }
   return pose;
 }

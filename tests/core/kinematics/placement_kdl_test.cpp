@@ -2,74 +2,19 @@
 #include <gtest/gtest.h>
 
 #include <kdl/treefksolverpos_recursive.hpp>
-#include <random>
 
 #include "core/anatomy/build_specimen.h"
 #include "core/kinematics/placement.h"
 #include "tests/support/kdl_tree.h"
+#include "tests/support/random_tree.h"
 
 namespace zyga::kinematics {
 namespace {
 
 using Eigen::Vector3d;
-
-class Chance {
- public:
-  explicit Chance(unsigned seed) : random_(seed) {}
-
-  double in(double least, double most) { return std::uniform_real_distribution<double>(least, most)(random_); }
-  std::size_t below(std::size_t n) { return std::uniform_int_distribution<std::size_t>(0, n - 1)(random_); }
-  Vector3d point() {
-    const double x = in(-1, 1), y = in(-1, 1), z = in(-1, 1);
-    return {x, y, z};
-  }
-  Vector3d unit() { return point().normalized(); }
-  Eigen::Matrix3d rotation() { return Eigen::AngleAxisd(in(-3, 3), unit()).toRotationMatrix(); }
-
- private:
-  std::mt19937 random_;
-};
-
-/// Any three square axes, of either hand, along the coordinate axes or not.
-std::array<Vector3d, 3> randomAxes(Chance& chance) {
-  Eigen::Matrix3d R = chance.below(2) ? chance.rotation() : Eigen::Matrix3d(Eigen::Matrix3d::Identity());
-  for (int k = 0; k < 3; ++k)
-    if (chance.below(2)) R.col(k) = -R.col(k);
-  return {R.col(0), R.col(1), R.col(2)};
-}
-
-anatomy::Joint randomJoint(Chance& chance, std::size_t distal) {
-  anatomy::Joint joint;
-  joint.kind = chance.below(4) == 0 ? anatomy::JointKind::Fixed : anatomy::JointKind::Typed;
-  joint.proximal = {chance.below(distal)};
-  joint.distal = {distal};
-  joint.centreProximal = chance.point();
-  joint.centreDistal = chance.point();
-  joint.axes = randomAxes(chance);
-  joint.longAxisProximal = chance.unit();
-  joint.longAxisDistal = chance.unit();
-  joint.cartilageShareProximal = chance.in(0, 1);
-  return joint;
-}
-
-struct RandomTree {
-  anatomy::Specimen specimen;
-  Articulation articulation;
-  Pose pose;
-
-  RandomTree(Chance& chance, std::size_t bones) {
-    specimen.bones.resize(bones);
-    for (std::size_t i = 1; i < bones; ++i) {
-      specimen.joints.push_back(randomJoint(chance, i));
-      if (i == 1) specimen.joints.back().kind = anatomy::JointKind::Typed;  // KDL does not take a tree without joints
-      articulation.rests.push_back({chance.rotation(), chance.in(0, 0.1)});
-      const bool fixed = specimen.joints.back().kind == anatomy::JointKind::Fixed;
-      pose.angles.push_back(fixed ? Vector3d(Vector3d::Zero()) : Vector3d(3 * chance.point()));
-    }
-    pose.X_WRoot.linear() = chance.rotation();
-    pose.X_WRoot.translation() = 10 * chance.point();
-  }
-};
+using test::Chance;
+using test::randomJoint;
+using test::RandomTree;
 
 void expectSameFrames(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose,
                       double tolerance) {

@@ -1,0 +1,116 @@
+#include "core/kinematics/quadratic_program.h"
+
+#include <Eigen/Cholesky>
+#include <algorithm>
+#include <limits>
+
+namespace zyga::kinematics {
+namespace {
+
+constexpr double kViolated = 1e-11;
+constexpr double kDependent = 1e-13;  // share of its own length that a normal must keep outside the active ones
+constexpr double kNever = std::numeric_limits<double>::infinity();
+
+}  // namespace
+
+void HalfSpace::add(int entry, double value) {
+  at[static_cast<std::size_t>(count)] = entry;
+  normal[static_cast<std::size_t>(count++)] = value;
+}
+
+double HalfSpace::operator()(const Eigen::VectorXd& x) const {
+  double sum = 0;
+  for (int i = 0; i < count; ++i) sum += normal[static_cast<std::size_t>(i)] * x[at[static_cast<std::size_t>(i)]];
+  return sum;
+}
+
+Eigen::VectorXd QuadraticProgram::times(const HalfSpace& halfSpace) const {
+  Eigen::VectorXd product = Eigen::VectorXd::Zero(inverse_.rows());
+  for (int i = 0; i < halfSpace.count; ++i) {
+    const auto k = static_cast<std::size_t>(i);
+    product += halfSpace.normal[k] * inverse_.col(halfSpace.at[k]);
+  }
+  return product;
+}
+
+void QuadraticProgram::drop(std::size_t place) {
+  const auto at = static_cast<std::ptrdiff_t>(place);
+  active_.erase(active_.begin() + at);
+  multipliers_.erase(multipliers_.begin() + at);
+  inverseTimes_.erase(inverseTimes_.begin() + at);
+}
+
+QuadraticProgram::Step QuadraticProgram::stepFor(const std::vector<HalfSpace>& halfSpaces,
+                                                 const HalfSpace& violated) const {
+  Step step;
+  const auto n = static_cast<Eigen::Index>(active_.size());
+  step.along = -times(violated);
+  const double own = -violated(step.along);
+  step.release.resize(n);
+  if (n > 0) {
+    Eigen::MatrixXd G(n, n);
+    for (Eigen::Index i = 0; i < n; ++i) {
+      const HalfSpace& row = halfSpaces[active_[static_cast<std::size_t>(i)]];
+      for (Eigen::Index j = 0; j <= i; ++j) G(i, j) = row(inverseTimes_[static_cast<std::size_t>(j)]);
+      step.release[i] = -row(step.along);
+    }
+    step.release = G.selfadjointView<Eigen::Lower>().ldlt().solve(step.release);
+    for (Eigen::Index i = 0; i < n; ++i) step.along += step.release[i] * inverseTimes_[static_cast<std::size_t>(i)];
+  }
+  step.slope = -violated(step.along);
+  if (step.slope < kDependent * own) step.slope = 0;
+  return step;
+}
+
+bool QuadraticProgram::takeIn(const std::vector<HalfSpace>& halfSpaces, std::size_t violated, Eigen::VectorXd& x) {
+  const HalfSpace& wanted = halfSpaces[violated];
+  double multiplier = 0;
+  for (;;) {
+    const Step step = stepFor(halfSpaces, wanted);
+    double released = kNever;
+    std::size_t first = 0;
+    for (std::size_t i = 0; i < active_.size(); ++i) {
+      const double rate = step.release[static_cast<Eigen::Index>(i)];
+      if (rate <= 0 || multipliers_[i] / rate >= released) continue;
+      released = multipliers_[i] / rate;
+      first = i;
+    }
+    const double met = step.slope > 0 ? (wanted(x) - wanted.most) / step.slope : kNever;
+    const double length = std::min(released, met);
+    if (length == kNever) return false;
+    if (step.slope > 0) x += length * step.along;
+    for (std::size_t i = 0; i < active_.size(); ++i) {
+      multipliers_[i] = std::max(0.0, multipliers_[i] - length * step.release[static_cast<Eigen::Index>(i)]);
+    }
+    multiplier += length;
+    if (met <= released) break;
+    drop(first);
+  }
+  active_.push_back(violated);
+  multipliers_.push_back(multiplier);
+  inverseTimes_.push_back(times(wanted));
+  return true;
+}
+
+bool QuadraticProgram::solve(const Eigen::VectorXd& g, const std::vector<HalfSpace>& halfSpaces, Eigen::VectorXd& x) {
+  active_.clear();
+  multipliers_.clear();
+  inverseTimes_.clear();
+  x.noalias() = inverse_ * g;
+  // Every round raises the dual value; the bound is for rounding alone.
+  for (std::size_t round = 0; round < 4 * halfSpaces.size() + 16; ++round) {
+    std::size_t worst = halfSpaces.size();
+    double most = kViolated;
+    for (std::size_t i = 0; i < halfSpaces.size(); ++i) {
+      const double violation = halfSpaces[i](x) - halfSpaces[i].most;
+      if (violation <= most || std::find(active_.begin(), active_.end(), i) != active_.end()) continue;
+      most = violation;
+      worst = i;
+    }
+    if (worst == halfSpaces.size()) return true;
+    if (!takeIn(halfSpaces, worst, x)) return false;
+  }
+  return true;
+}
+
+}  // namespace zyga::kinematics

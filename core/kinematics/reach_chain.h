@@ -1,0 +1,61 @@
+#pragma once
+
+#include "core/kinematics/jacobian.h"
+#include "core/kinematics/quadratic_program.h"
+#include "core/kinematics/reach.h"
+
+namespace zyga::kinematics {
+
+/// The angles that a reach may change, each counted in half widths of its range, so that a step of one means the same
+/// everywhere; and where they take the point. A helper of reach.
+class ReachChain {
+ public:
+  ReachChain(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
+             const Pose& start, const Reach& wish);
+
+  /// One joint with something to turn; its angles are free()[first] and the `count - 1` after it.
+  struct Turning {
+    JointIndex joint;
+    int first = 0;
+    int count = 0;
+    JointRanges::Box box;
+    Eigen::Vector3d anchor;  ///< supported angles to fall back towards
+  };
+  const std::vector<Turning>& turning() const { return turning_; }
+  const std::vector<FreeMotion>& free() const { return free_; }
+  Eigen::Index size() const { return static_cast<Eigen::Index>(free_.size()); }
+  const Eigen::VectorXd& units() const { return units_; }            ///< rad a half width
+  const Eigen::VectorXd& reluctance() const { return reluctance_; }  ///< of each angle, 1 or more: the style
+  /// The start, with every joint brought inside its range where ranges hold.
+  const Pose& home() const { return home_; }
+  /// Home with the chain's angles taken from another pose, brought inside their ranges.
+  Pose homeWith(const Pose& other) const;
+
+  /// Bones from the chain on, for a pose that differs from the start in the chain's angles alone.
+  void placeInto(const Pose& pose, Placement& X_WB) const;
+  Eigen::Vector3d pointOf(const Placement& X_WB) const { return X_WB[wish_.bone.value] * wish_.p_BPoint; }
+
+  /// A pose's angles away from home, in units.
+  Eigen::VectorXd away(const Pose& pose) const;
+  /// Adds a step (units) and brings what left its range back in, along the way to the joint's anchor.
+  Pose stepped(const Pose& pose, const Eigen::VectorXd& step) const;
+  /// What the ranges allow a step (units) from here, no angle by more than `longest` units.
+  std::vector<HalfSpace> allowed(const Pose& pose, double longest) const;
+
+ private:
+  void addTurning(JointIndex joint, const Pose& start);
+  void addCriteria(const Turning& turning, const Eigen::Vector3d& angles, std::vector<HalfSpace>& halfSpaces) const;
+  Eigen::Vector3d broughtIn(const Turning& turning, Eigen::Vector3d angles) const;
+
+  const anatomy::Specimen& specimen_;
+  const Articulation& articulation_;
+  const JointRanges& ranges_;
+  const Reach& wish_;
+  std::vector<Turning> turning_;
+  std::vector<FreeMotion> free_;
+  std::vector<JointIndex> path_;  ///< from the first turning joint to the bone
+  Eigen::VectorXd units_, reluctance_;
+  Pose home_;
+};
+
+}  // namespace zyga::kinematics
