@@ -18,6 +18,8 @@ constexpr double kBladeSlope = 60;
 constexpr double kTrunkRise = 11;
 /// The blade's origin, about which it slides on the ribs, below its upper end, share of its length.
 constexpr double kBladePivot = 0.35;
+/// Radius of the ribs' bow under the blade, share of the blade's distance from the mid-plane.
+constexpr double kBarrel = 0.9;
 constexpr double kSocketDepth = 0.90;  ///< of the shoulder socket below the blade's upper end, share of its length
 
 /// Half the width of the ribcage around one place, from the marked points of the ribs at rest.
@@ -184,8 +186,12 @@ BoneIndex addShoulderGirdle(LimbRig& rig) {
   // On the hind edge of the seam with the coracoid, where it opens down and back.
   rig.mark(scapula, "distal", {-0.55 * socketWidth, -0.048 * length, bottom - 0.055 * length});
   const Isometry3d X_CScapula = bladeOnCage(cage, length);
-  rig.hang("scapula", carrier, scapula, X_CScapula.translation(), limitsInDegrees({-10, 10}, {-5, 5}, {-5, 5}),
-           X_CScapula.linear());
+  // The blade glides over the barrel of the ribs: its joint turns about a point inside the barrel, level with the
+  // blade's origin. The first angle tilts the blade, the second slides it along the ribs, the third around the chest.
+  const Vector3d p_COrigin = X_CScapula.translation();
+  const Vector3d p_CBarrel = p_COrigin - Vector3d(0, kBarrel * p_COrigin.y(), 0);
+  rig.glide("scapula", carrier, scapula, p_COrigin, p_CBarrel, limitsInDegrees({-15, 15}, {-10, 10}, {-4, 4}),
+            X_CScapula.linear());
   addCoracoid(rig, scapula);
   addSternalPlate(rig, carrier, cage, X_CScapula, rig.landmark(scapula, "distal"));
   return scapula;

@@ -34,7 +34,7 @@ Knee addThigh(LimbRig& rig, BoneIndex ilium) {
   rig.mark(femur, "shaftTop", {0, out, -0.2 * length});
   rig.mark(femur, "shaftBottom", {0, out, -0.75 * length});
   // The wedge of the sacrum is taken back: a thigh at zero hangs upright from a level first sacral.
-  rig.hang("hip", ilium, femur, Vector3d::Zero(), limitsInDegrees({-40, 45}, {-8, 20}, {-20, 20}),
+  rig.hang("hip", ilium, femur, Vector3d::Zero(), limitsInDegrees({-45, 50}, {-12, 25}, {-20, 20}),
            rig.attitude(ilium).transpose());
   return {femur, condyle};
 }
@@ -48,7 +48,7 @@ BoneIndex addShank(LimbRig& rig, const Knee& knee) {
   rig.mark(tibia, "bottom", {0, inward, face - length});
   rig.mark(tibia, "shaftTop", {0, inward, face - 0.25 * length});
   rig.mark(tibia, "shaftBottom", {0, inward, face - 0.75 * length});
-  rig.hang("knee", knee.femur, tibia, rig.landmark(knee.femur, "distal"), limitsInDegrees({-85, 12}, {0, 0}, {0, 0}));
+  rig.hang("knee", knee.femur, tibia, rig.landmark(knee.femur, "distal"), limitsInDegrees({-90, 3}, {0, 0}, {0, 0}));
 
   const BoneIndex fibula = rig.add(BoneKind::Fibula);
   const double splint = rig.measure(fibula, Measure::Length);
@@ -94,7 +94,7 @@ void placeMetatarsals(LimbRig& rig, BoneIndex astragalus, const std::array<BoneI
   // Zero is the natural slope of the standing foot.
   const StandingLimbs stance = standingLimbs();
   const double slope = standingMetatarsalSlope() - stance.hip - stance.knee;
-  rig.hang("ankle", astragalus, foot[2], Vector3d::Zero(), limitsInDegrees({-35, 25}, {0, 0}, {0, 0}),
+  rig.hang("ankle", astragalus, foot[2], Vector3d::Zero(), limitsInDegrees({-40, 30}, {-12, 12}, {-10, 10}),
            swungForward(slope));
   for (int digit : {1, 2, 4, 5}) {
     const BoneIndex bone = foot[digit - 1];

@@ -93,6 +93,14 @@ void LimbRig::hang(const std::string& stem, BoneIndex proximal, BoneIndex distal
   specimen_.joints.push_back(joint);
 }
 
+void LimbRig::glide(const std::string& stem, BoneIndex proximal, BoneIndex distal, const Eigen::Vector3d& p_P,
+                    const Eigen::Vector3d& p_PCentre, const TypedLimits& limits, const Eigen::Matrix3d& R_PD) {
+  hang(stem, proximal, distal, p_P, limits, R_PD);
+  Joint& joint = specimen_.joints.back();
+  joint.centreProximal = sided(side_, p_PCentre);
+  joint.centreDistal = sided(side_, Eigen::Vector3d(R_PD.transpose() * (p_PCentre - p_P)));
+}
+
 double markPhalanx(LimbRig& rig, BoneIndex bone, double knuckle) {
   const double length = rig.measure(bone, Measure::Length), height = rig.measure(bone, Measure::Height);
   const double far = std::min(0.33 * height, 0.4 * length);

@@ -48,6 +48,10 @@ class LimbRig {
   /// The same with a joint of three typed angles about the distal bone's origin.
   void hang(const std::string& stem, BoneIndex proximal, BoneIndex distal, const Eigen::Vector3d& p_P,
             const TypedLimits& limits, const Eigen::Matrix3d& R_PD = Eigen::Matrix3d::Identity());
+  /// The same, turning about the point `p_PCentre` of the proximal bone instead: the distal bone glides over something
+  /// round.
+  void glide(const std::string& stem, BoneIndex proximal, BoneIndex distal, const Eigen::Vector3d& p_P,
+             const Eigen::Vector3d& p_PCentre, const TypedLimits& limits, const Eigen::Matrix3d& R_PD);
 
  private:
   Joint jointBetween(BoneIndex proximal, BoneIndex distal, const Eigen::Vector3d& p_P,
