@@ -1,6 +1,7 @@
 #pragma once
 
 #include <Eigen/Geometry>
+#include <array>
 #include <string>
 #include <vector>
 
@@ -31,6 +32,9 @@ struct Articulation {
     double cartilage = 0;                                    ///< m, along the joint's long axis
     double residual = 0;                                     ///< m, how far the facets are from centred
     bool solved = true;
+    /// m, left and right: how much deeper the facets enter each other here, and how much farther they stand apart, than
+    /// without cartilage. Cartilage turns a joint and so wedges its facets open, which is no fault of a pose.
+    std::array<double, 2> pressByCartilage{}, gapeByCartilage{};
     bool operator==(const Rest&) const = default;
   };
   std::vector<Rest> rests;  ///< by joint

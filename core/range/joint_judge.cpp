@@ -26,12 +26,15 @@ Criterion overlapCriterion(const Assumptions& assumptions, Side side, const Face
   return c;
 }
 
-/// Near within the margin's share of what is tolerated.
-Criterion depthCriterion(FindingKind kind, Side side, double measured, double tolerated, double length, double margin) {
-  Criterion c{kind, side, 0, std::max(0.0, measured), tolerated};
-  c.level =
-      levelOf(measured > tolerated + kRounding * length, measured > (1 - margin) * tolerated + kRounding * length);
-  c.excess = length > 0 ? (measured - tolerated) / length : 0;
+/// What the cartilage does to the facets at rest is granted on top of what is tolerated: the same assumption must not
+/// make a joint and condemn it. How the bones fit without cartilage is granted nothing. Near within the margin's share
+/// of what is tolerated.
+Criterion depthCriterion(FindingKind kind, Side side, double measured, double granted, double tolerated, double length,
+                         double margin) {
+  const double limit = granted + tolerated;
+  Criterion c{kind, side, 0, std::max(0.0, measured), limit};
+  c.level = levelOf(measured > limit + kRounding * length, measured > limit - margin * tolerated + kRounding * length);
+  c.excess = length > 0 ? (measured - limit) / length : 0;
   return c;
 }
 
@@ -91,10 +94,11 @@ void JointJudge::addFacets(Criteria& criteria, int side, const FacetMeasures& me
   criteria.add(overlapCriterion(assumptions_, name, measures));
   if (measures.overlapArea <= 0) return;  // no gap without a shared area
   const double length = pairs_[static_cast<std::size_t>(side)]->shorterLength();
-  criteria.add(depthCriterion(FindingKind::FacetContact, name, -measures.gapLeast,
+  const auto s = static_cast<std::size_t>(side);
+  criteria.add(depthCriterion(FindingKind::FacetContact, name, -measures.gapLeast, rest_.pressByCartilage[s],
                               assumptions_.facetContactTolerated * length, length, assumptions_.nearMargin));
-  criteria.add(depthCriterion(FindingKind::FacetGap, name, measures.gapMost, assumptions_.facetGapTolerated * length,
-                              length, assumptions_.nearMargin));
+  criteria.add(depthCriterion(FindingKind::FacetGap, name, measures.gapMost, rest_.gapeByCartilage[s],
+                              assumptions_.facetGapTolerated * length, length, assumptions_.nearMargin));
 }
 
 void JointJudge::addTyped(Criteria& criteria, const Vector3d& angles) const {
