@@ -1,16 +1,22 @@
 #include "ui/panels/assumptions_panel.h"
 
 #include <QComboBox>
-#include <QFormLayout>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
 #include <QScrollArea>
+#include <QSettings>
 #include <QSignalBlocker>
 #include <QToolButton>
 
+#include "core/range/presets.h"
 #include "ui/panels/cartilage_field.h"
+#include "ui/panels/joint/neutral_words.h"
+#include "ui/panels/live_amount.h"
 #include "ui/panels/panel_parts.h"
+#include "ui/panels/readouts.h"
+#include "ui/theme/drag_slider.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
 
@@ -18,46 +24,48 @@ namespace zyga::ui {
 namespace {
 
 /// Merge keys of the steps, by field.
-enum class Field { Least = 2000, By, Neck, Trunk, Tail, Contact, Gap, Near };
+enum class Field { Least = 2000, By, Neck, Trunk, Tail, Press, Gape, Contact, Near, Neutral };
 
-/// Cartilage between centra, % of centrum length. Taylor & Wedel 2013, PLoS ONE 8(10):e78214, abstract.
-struct CartilagePreset {
-  const char* animal;
-  double percent;
-};
-constexpr CartilagePreset kPresets[] = {{"Rhea", 2.59},
-                                        {"Sauroposeidon", 4.5},
-                                        {"Turkey", 4.56},
-                                        {"Juvenile Apatosaurus, low", 15},
-                                        {"Juvenile Apatosaurus, high", 20},
-                                        {"Juvenile giraffe", 24}};
+constexpr char kKeepsInSpaceKey[] = "assumptions/keepInSpace";
 
-void setQuietly(QDoubleSpinBox& box, double value) {
-  const QSignalBlocker quiet(&box);
-  box.setValue(value);
+void addHeading(QGridLayout& grid, const QString& words, QWidget* beside = nullptr) {
+  const int row = grid.rowCount();
+  auto* label = new QLabel(words);
+  label->setProperty("role", "title");
+  grid.addWidget(label, row, 0, 1, beside ? 2 : 3, Qt::AlignLeft | Qt::AlignVCenter);
+  if (beside) grid.addWidget(beside, row, 2, Qt::AlignRight);
+}
+
+void addRow(QGridLayout& grid, const QString& words, QWidget* field, const QString& tip = {}) {
+  const int row = grid.rowCount();
+  auto* label = new QLabel(words);
+  label->setToolTip(tip);
+  label->setBuddy(field);
+  grid.addWidget(label, row, 0);
+  grid.addWidget(field, row, 1, 1, 2);
 }
 
 }  // namespace
 
+/// A number of the assumptions with its control's words.
+struct AssumptionsPanel::AmountRow {
+  const char* name;
+  QString label, tip, step, unit;
+  double range::Assumptions::*part;
+  double perUnit;  ///< the part's own unit in one unit shown
+  double most, by, fine;
+  Field key;
+};
+
 AssumptionsPanel::AssumptionsPanel(Document& document, QWidget* parent) : QWidget(parent), document_(document) {
-  auto* content = new QWidget;
-  auto* form = new QFormLayout(content);
-  setPanelMargins(*form);
-  form->setLabelAlignment(Qt::AlignLeft);
-  form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-  createOverlap(*form);
-  createCartilage(*form);
-  createTolerances(*form);
-  auto* caution = mutedLabel(tr("A range taken from bare bone may be off by 5° a joint, and flesh may lessen it."));
-  caution->setToolTip(tr("Kuznetsov & Tereschenko 2010; Cobley, Rayfield & Barrett 2013; Hutson & Hutson 2012"));
-  form->addRow(caution);
+  document_.setKeepsInSpace(QSettings().value(kKeepsInSpaceKey, false).toBool());
   auto* scroll = new QScrollArea;
   scroll->setWidgetResizable(true);
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  scroll->setWidget(content);
+  scroll->setWidget(makeContent());
   // The surface is the panel's, not the window's.
-  content->setAutoFillBackground(false);
+  scroll->widget()->setAutoFillBackground(false);
   scroll->viewport()->setAutoFillBackground(false);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
@@ -68,148 +76,242 @@ AssumptionsPanel::AssumptionsPanel(Document& document, QWidget* parent) : QWidge
   refresh();
 }
 
-QDoubleSpinBox* AssumptionsPanel::percentField(const char* name, const QString& label, double most) {
-  auto* field = new UnitSpinBox("%");
-  field->setObjectName(name);
-  field->setAccessibleName(label);
-  field->setDecimals(0);
-  field->setMinimumWidth(88);
-  field->setRange(0, most);
-  field->setSingleStep(5);
-  field->setAlignment(Qt::AlignRight);
-  return field;
+QWidget* AssumptionsPanel::makeContent() {
+  auto* content = new QWidget;
+  auto* grid = new QGridLayout(content);
+  setPanelMargins(*grid);
+  grid->setVerticalSpacing(kGridStep);
+  grid->setColumnStretch(1, 1);
+  addOverlap(*grid);
+  addCartilage(*grid);
+  addTolerances(*grid);
+  addNeutral(*grid);
+  auto* caution = mutedLabel(bareBoneCaution());
+  caution->setToolTip(bareBoneSources());
+  grid->addWidget(caution, grid->rowCount(), 0, 1, 3);
+  grid->setRowStretch(grid->rowCount(), 1);
+  return content;
 }
 
-void AssumptionsPanel::createOverlap(QFormLayout& form) {
-  least_ = percentField("leastOverlap", tr("Least facet overlap"), 100);
+LiveAmount* AssumptionsPanel::addAmount(QGridLayout& grid, const AmountRow& row) {
+  auto* amount = new LiveAmount(row.label, row.unit);
+  amount->setToolTip(row.tip);
+  amount->field()->setObjectName(row.name);
+  amount->slider()->setObjectName(QString("%1Slider").arg(row.name));
+  amount->setScale(row.most, row.by, row.fine, row.fine < 1 ? 1 : 0);
+  addRow(grid, row.label, amount, row.tip);
+  const auto edit = [part = row.part, perUnit = row.perUnit](double value) -> Edit {
+    return [=](range::Assumptions& a) { a.*part = value * perUnit; };
+  };
+  connect(amount, &LiveAmount::moved, this, [this, edit, step = row.step](double v) { preview(step, edit(v)); });
+  connect(amount, &LiveAmount::released, this, [this, step = row.step] { release(step); });
+  connect(amount, &LiveAmount::cancelled, &document_, &Document::cancelPreview);
+  connect(amount, &LiveAmount::typed, this,
+          [this, edit, step = row.step, key = row.key](double v) { change(static_cast<int>(key), step, edit(v)); });
+  showers_.push_back([=, part = row.part, perUnit = row.perUnit](const range::Assumptions& a) {
+    amount->setValue(a.*part / perUnit);
+  });
+  return amount;
+}
+
+void AssumptionsPanel::addOverlap(QGridLayout& grid) {
   by_ = calmComboBox();
   by_->setObjectName("overlapBy");
   by_->addItem(tr("of length"), static_cast<int>(range::OverlapBy::Length));
   by_->addItem(tr("of area"), static_cast<int>(range::OverlapBy::Area));
   by_->setAccessibleName(tr("Overlap by"));
-  auto* row = new QHBoxLayout;
-  row->setSpacing(kGridStep);
-  row->addWidget(least_, 1);
-  row->addWidget(by_, 1);
-  form.addRow(tr("Least overlap"), row);
-  auto* presets = new QHBoxLayout;
-  presets->setSpacing(kGridStep);
-  for (const int percent : {50, 25, 0}) {
-    auto* button = new QToolButton;
-    button->setText(tr("%1 %").arg(percent));
-    button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    button->setFocusPolicy(Qt::TabFocus);
-    button->setObjectName(QString("overlap%1").arg(percent));
-    button->setToolTip(
-        tr("Published rules: 50 % of facet length (Cobley, Rayfield & Barrett 2013); living animals keep "
-           "50 %, 25 % or almost none (Kambic et al. 2017)"));
-    connect(button, &QToolButton::clicked, this, [this, percent] { least_->setValue(percent); });
-    presets->addWidget(button, 1);
-  }
-  form.addRow(QString(), presets);
-  connect(least_, &QDoubleSpinBox::valueChanged, this, [this](double percent) {
-    change(static_cast<int>(Field::Least), tr("Least overlap"),
-           [=](range::Assumptions& a) { a.leastOverlap = percent / 100; });
-  });
+  by_->setToolTip(
+      tr("The published rule counts the facet's length (Cobley, Rayfield & Barrett 2013); area is the "
+         "stricter reading at the same share"));
   connect(by_, &QComboBox::currentIndexChanged, this, [this] {
     const auto by = static_cast<range::OverlapBy>(by_->currentData().toInt());
     change(static_cast<int>(Field::By), tr("Overlap by length or area"),
            [=](range::Assumptions& a) { a.overlapBy = by; });
   });
+  showers_.push_back([this](const range::Assumptions& a) {
+    const QSignalBlocker quiet(by_);
+    by_->setCurrentIndex(by_->findData(static_cast<int>(a.overlapBy)));
+  });
+  addHeading(grid, tr("Facets must overlap"), by_);
+  addAmount(grid, {"leastOverlap", tr("At least"), tr("Share of the facet that must stay covered"), tr("Least overlap"),
+                   "%", &range::Assumptions::leastOverlap, 0.01, 100, 5, 1, Field::Least});
+  grid.addWidget(overlapPresets(), grid.rowCount(), 1, 1, 2);
 }
 
-void AssumptionsPanel::createCartilage(QFormLayout& form) {
+QWidget* AssumptionsPanel::overlapPresets() {
+  auto* presets = new QWidget;
+  auto* row = new QHBoxLayout(presets);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(kGridStep);
+  for (const range::OverlapPreset& preset : range::kOverlapPresets) {
+    auto* button = new QToolButton;
+    button->setText(tr("%1 %").arg(preset.share * 100));
+    button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    button->setFocusPolicy(Qt::TabFocus);
+    button->setObjectName(QString("overlap%1").arg(preset.share * 100));
+    button->setAccessibleName(tr("Least overlap %1").arg(button->text()));
+    button->setToolTip(QString("%1\n%2").arg(tr(preset.meaning), QString::fromUtf8(preset.source)));
+    connect(button, &QToolButton::clicked, this, [this, share = preset.share] {
+      change(static_cast<int>(Field::Least), tr("Least overlap"),
+             [=](range::Assumptions& a) { a.leastOverlap = share; });
+    });
+    row->addWidget(button, 1);
+  }
+  return presets;
+}
+
+void AssumptionsPanel::addCartilage(QGridLayout& grid) {
+  addHeading(grid, tr("Cartilage"), cartilagePresets());
   struct Row {
-    CartilageField** field;
     range::Cartilage range::Assumptions::*part;
     const char* name;
     QString label, step;
     Field key;
   };
   const Row rows[] = {
-      {&neck_, &range::Assumptions::neck, "neckCartilage", tr("Cartilage, neck"), tr("Cartilage of the neck"),
-       Field::Neck},
-      {&trunk_, &range::Assumptions::trunk, "trunkCartilage", tr("trunk"), tr("Cartilage of the trunk"), Field::Trunk},
-      {&tail_, &range::Assumptions::tail, "tailCartilage", tr("tail"), tr("Cartilage of the tail"), Field::Tail}};
+      {&range::Assumptions::neck, "neckCartilage", tr("Neck"), tr("Cartilage of the neck"), Field::Neck},
+      {&range::Assumptions::trunk, "trunkCartilage", tr("Trunk"), tr("Cartilage of the trunk"), Field::Trunk},
+      {&range::Assumptions::tail, "tailCartilage", tr("Tail"), tr("Cartilage of the tail"), Field::Tail}};
   for (const Row& row : rows) {
-    CartilageField* field = *row.field = new CartilageField(row.label);
+    auto* field = new CartilageField(row.step);
     field->setObjectName(row.name);
-    form.addRow(row.label, field);
-    connect(field, &CartilageField::edited, this, [this, field, part = row.part, key = row.key, step = row.step] {
-      change(static_cast<int>(key), step, [=](range::Assumptions& a) { a.*part = field->value(); });
+    addRow(grid, row.label, field, tr("Thickness between the centra"));
+    const auto edit = [part = row.part](const range::Cartilage& cartilage) -> Edit {
+      return [=](range::Assumptions& a) { a.*part = cartilage; };
+    };
+    connect(field, &CartilageField::moved, this,
+            [this, edit, step = row.step](const range::Cartilage& c) { preview(step, edit(c)); });
+    connect(field, &CartilageField::released, this, [this, step = row.step] { release(step); });
+    connect(field, &CartilageField::cancelled, &document_, &Document::cancelPreview);
+    connect(field, &CartilageField::edited, this, [this, edit, field, step = row.step, key = row.key] {
+      change(static_cast<int>(key), step, edit(field->value()));
     });
+    showers_.push_back([field, part = row.part](const range::Assumptions& a) { field->setValue(a.*part); });
   }
-  form.addRow(QString(), cartilagePresets());
 }
 
 QToolButton* AssumptionsPanel::cartilagePresets() {
   auto* button = new QToolButton;
+  button->setObjectName("cartilagePresets");
   button->setText(tr("Neck as in…"));
-  button->setToolTip(tr("Thickness measured in other animals: Taylor & Wedel 2013, PLoS ONE 8(10):e78214"));
+  button->setToolTip(tr("Thickness found or argued for in other animals, each with its source"));
+  button->setFocusPolicy(Qt::TabFocus);
   button->setPopupMode(QToolButton::InstantPopup);
   auto* menu = new QMenu(button);
-  for (const CartilagePreset& preset : kPresets) {
-    const QString label = tr("%1: %2 %").arg(QString::fromLatin1(preset.animal)).arg(preset.percent);
-    menu->addAction(label, this, [this, percent = preset.percent] {
-      change(static_cast<int>(Field::Neck), tr("Cartilage of the neck"), [=](range::Assumptions& a) {
-        a.neck = {range::Cartilage::In::PercentOfCentrum, percent};
-      });
+  menu->setToolTipsVisible(true);
+  for (const range::CartilagePreset& preset : range::kCartilagePresets) {
+    const QString label = tr("%1: %2 %").arg(QString::fromUtf8(preset.animal)).arg(preset.percent);
+    QAction* action = menu->addAction(label, this, [this, cartilage = preset.cartilage()] {
+      change(static_cast<int>(Field::Neck), tr("Cartilage of the neck"),
+             [=](range::Assumptions& a) { a.neck = cartilage; });
     });
+    action->setToolTip(QString::fromUtf8(preset.source));
   }
+  menu->addSeparator();
+  menu->addAction(tr("None of them is the right value for another animal"))->setEnabled(false);
   button->setMenu(menu);
   return button;
 }
 
-void AssumptionsPanel::createTolerances(QFormLayout& form) {
-  struct Row {
-    QDoubleSpinBox** field;
-    double range::Assumptions::*part;
-    const char* name;
-    QString label, tip, step;
-    double most;
-    Field key;
-  };
-  const Row rows[] = {{&contact_, &range::Assumptions::facetContactTolerated, "facetContact", tr("Facets may press"),
-                       tr("Share of the facet's length by which facets may enter each other. Author's choice"),
-                       tr("Tolerated facet contact"), 50, Field::Contact},
-                      {&gap_, &range::Assumptions::facetGapTolerated, "facetGap", tr("Facets may gape"),
-                       tr("Share of the facet's length by which facets may stand apart. Author's choice"),
-                       tr("Tolerated facet gap"), 100, Field::Gap},
-                      {&near_, &range::Assumptions::nearMargin, "nearMargin", tr("Near the edge"),
-                       tr("How close to a limit counts as near, as a share of the range. Author's choice"),
-                       tr("Near margin"), 50, Field::Near}};
-  for (const Row& row : rows) {
-    QDoubleSpinBox* field = *row.field = percentField(row.name, row.label, row.most);
-    field->setToolTip(row.tip);
-    form.addRow(row.label, field);
-    connect(field, &QDoubleSpinBox::valueChanged, this,
-            [this, part = row.part, key = row.key, step = row.step](double percent) {
-              change(static_cast<int>(key), step, [=](range::Assumptions& a) { a.*part = percent / 100; });
-            });
-  }
+void AssumptionsPanel::addTolerances(QGridLayout& grid) {
+  addHeading(grid, tr("Tolerated"));
+  addAmount(grid, {"facetContact", tr("Facets press"),
+                   tr("Share of the facet's length by which facets may enter each other. Author's choice"),
+                   tr("Tolerated facet pressure"), "%", &range::Assumptions::facetContactTolerated, 0.01, 50, 5, 1,
+                   Field::Press});
+  addAmount(grid,
+            {"facetGap", tr("Facets gape"),
+             tr("Share of the facet's length by which facets may stand apart. Author's choice"),
+             tr("Tolerated facet gap"), "%", &range::Assumptions::facetGapTolerated, 0.01, 100, 5, 1, Field::Gape});
+  addAmount(grid,
+            {"boneContact", tr("Bones touch"),
+             tr("Depth by which bones may enter each other away from their joint. Author's choice"),
+             tr("Tolerated contact"), "mm", &range::Assumptions::contactTolerated, 0.001, 50, 1, 0.5, Field::Contact});
+  addAmount(grid, {"nearMargin", tr("Near the edge"),
+                   tr("How close to a limit counts as near, as a share of the range. Author's choice"),
+                   tr("Near margin"), "%", &range::Assumptions::nearMargin, 0.01, 50, 5, 1, Field::Near});
 }
 
-void AssumptionsPanel::change(int mergeKey, const QString& what, const std::function<void(range::Assumptions&)>& edit) {
-  if (!document_.hasProject()) return;
-  range::Assumptions after = document_.assumptions();
+void AssumptionsPanel::addNeutral(QGridLayout& grid) {
+  addHeading(grid, tr("Neutral articulation"));
+  neutral_ = calmComboBox();
+  neutral_->setObjectName("neutralBy");
+  neutral_->setAccessibleName(tr("Definition of neutral"));
+  neutral_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  for (const auto by : {range::NeutralBy::Facets, range::NeutralBy::FacetsAndCentra}) {
+    neutral_->addItem(neutralName(by), static_cast<int>(by));
+    neutral_->setItemData(neutral_->count() - 1, neutralSources(by), Qt::ToolTipRole);
+  }
+  connect(neutral_, &QComboBox::currentIndexChanged, this, [this] {
+    const auto by = static_cast<range::NeutralBy>(neutral_->currentData().toInt());
+    change(static_cast<int>(Field::Neutral), tr("Definition of neutral"),
+           [=](range::Assumptions& a) { a.neutralBy = by; });
+  });
+  showers_.push_back([this](const range::Assumptions& a) {
+    const QSignalBlocker quiet(neutral_);
+    neutral_->setCurrentIndex(neutral_->findData(static_cast<int>(a.neutralBy)));
+    neutral_->setToolTip(neutralSources(a.neutralBy));
+  });
+  grid.addWidget(neutral_, grid.rowCount(), 0, 1, 3);
+  stays_ = calmComboBox();
+  stays_->setObjectName("whatStays");
+  stays_->setAccessibleName(tr("What stays when neutral moves"));
+  stays_->setToolTip(
+      tr("When an assumption moves the neutral articulation, either the deflections stay and the bones turn, or "
+         "the bones stay in space and the deflections are recomputed"));
+  stays_->addItem(tr("deflections stay"), false);
+  stays_->addItem(tr("bones stay in space"), true);
+  stays_->setCurrentIndex(stays_->findData(document_.keepsInSpace()));
+  connect(stays_, &QComboBox::currentIndexChanged, this, [this] { keepInSpace(stays_->currentData().toBool()); });
+  const int row = grid.rowCount();
+  auto* label = new QLabel(tr("When it moves"));
+  label->setBuddy(stays_);
+  grid.addWidget(label, row, 0);
+  grid.addWidget(stays_, row, 1, 1, 2);
+}
+
+void AssumptionsPanel::keepInSpace(bool keeps) {
+  document_.setKeepsInSpace(keeps);
+  QSettings().setValue(kKeepsInSpaceKey, keeps);
+  emit hint(keeps ? tr("From now on the bones stay in space when neutral moves; their deflections are recomputed")
+                  : tr("From now on the deflections stay when neutral moves; the bones turn"));
+}
+
+range::Assumptions AssumptionsPanel::edited(const Edit& edit) const {
+  range::Assumptions after = document_.project().assumptions;
   edit(after);
-  if (after == document_.assumptions()) return;
-  document_.changeAssumptions(after, what, mergeKey);
+  return after;
+}
+
+void AssumptionsPanel::preview(const QString& step, const Edit& edit) {
+  if (!document_.hasProject()) return;
+  document_.previewAssumptions(edited(edit));
+  emit hint(tr("%1: %2 · %3 · Esc puts it back")
+                .arg(step, assumptionsInShort(document_.assumptions()), verdictCount(document_.assessment())));
+}
+
+void AssumptionsPanel::release(const QString& step) {
+  const int before = document_.undoStack().index();
+  document_.commitPreview(step);
+  if (document_.undoStack().index() != before) tellStep();
+}
+
+void AssumptionsPanel::change(int mergeKey, const QString& step, const Edit& edit) {
+  if (!document_.hasProject()) return;
+  const range::Assumptions after = edited(edit);
+  if (after == document_.project().assumptions) return;
+  document_.changeAssumptions(after, step, mergeKey);
+  tellStep();
+}
+
+void AssumptionsPanel::tellStep() {
+  emit hint(QString("%1 · %2").arg(document_.undoStack().undoText(), verdictCount(document_.assessment())));
 }
 
 void AssumptionsPanel::refresh() {
   setEnabled(document_.hasProject());
   if (!document_.hasProject()) return;
-  const range::Assumptions& a = document_.assumptions();
-  setQuietly(*least_, a.leastOverlap * 100);
-  setQuietly(*contact_, a.facetContactTolerated * 100);
-  setQuietly(*gap_, a.facetGapTolerated * 100);
-  setQuietly(*near_, a.nearMargin * 100);
-  const QSignalBlocker quiet(by_);
-  by_->setCurrentIndex(by_->findData(static_cast<int>(a.overlapBy)));
-  neck_->setValue(a.neck);
-  trunk_->setValue(a.trunk);
-  tail_->setValue(a.tail);
+  for (const auto& show : showers_) show(document_.assumptions());
 }
 
 }  // namespace zyga::ui

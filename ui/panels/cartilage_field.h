@@ -5,27 +5,33 @@
 #include "core/range/assumptions.h"
 
 class QComboBox;
-class QDoubleSpinBox;
 
 namespace zyga::ui {
 
-/// Thickness of cartilage as a number with a choice of unit: percent of the centrum's length, or millimetres.
+class LiveAmount;
+
+/// Thickness of cartilage as slider and number with a choice of unit: percent of the centrum's length, or millimetres.
 class CartilageField : public QWidget {
   Q_OBJECT
  public:
   explicit CartilageField(const QString& name, QWidget* parent = nullptr);
 
   range::Cartilage value() const;
+  /// Tells nobody.
   void setValue(const range::Cartilage& cartilage);
 
  signals:
-  /// The person has changed it; setValue does not tell.
+  /// As those of LiveAmount; `edited` also when another unit is chosen.
+  void moved(const zyga::range::Cartilage& cartilage);
+  void released();
+  void cancelled();
   void edited();
 
  private:
+  range::Cartilage::In unit() const;
   void fitRange();
 
-  QDoubleSpinBox* amount_;
+  LiveAmount* amount_;
   QComboBox* unit_;
 };
 
