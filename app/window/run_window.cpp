@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QIcon>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTimer>
@@ -62,7 +63,9 @@ int runWindow(int argc, char** argv) {
   QApplication application(argc, argv);
   QCoreApplication::setOrganizationName("zygapose");
   QCoreApplication::setApplicationName("zygapose");
-  QCoreApplication::setApplicationVersion("0.1.0");
+  QCoreApplication::setApplicationVersion(ZYGAPOSE_VERSION);
+  QGuiApplication::setDesktopFileName("zygapose");
+  QGuiApplication::setWindowIcon(QIcon(":/icons/zygapose.svg"));
   QCommandLineParser parser;
   addOptions(parser);
   parser.process(application);
