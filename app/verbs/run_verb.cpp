@@ -6,6 +6,8 @@
 #include <iostream>
 
 #include "app/verbs/verbs.h"
+#include "core/files/scan_protocol.h"
+#include "core/files/scan_reader.h"
 
 namespace zyga::app {
 namespace {
@@ -66,12 +68,12 @@ int run(std::string_view name, const std::vector<std::string>& words) {
 }  // namespace
 
 const std::vector<Verb>& verbs() {
-  static const std::vector<Verb> all{makeVerb(), assessVerb(), bendVerb(), exportVerb(), pictureVerb()};
+  static const std::vector<Verb> all{makeVerb(), assessVerb(), bendVerb(), exportVerb(), inspectVerb(), pictureVerb()};
   return all;
 }
 
 bool isVerb(std::string_view word) {
-  if (findVerb(word) || asksForHelp(word) || word == "--version") return true;
+  if (word == files::protocol::kVerb || findVerb(word) || asksForHelp(word) || word == "--version") return true;
   const bool plain =
       !word.empty() && std::all_of(word.begin(), word.end(), [](char c) { return c >= 'a' && c <= 'z'; });
   std::error_code ignored;
@@ -80,6 +82,7 @@ bool isVerb(std::string_view word) {
 
 int runVerb(int argc, char** argv) {
   const std::string name = argc > 1 ? argv[1] : "help";
+  if (name == files::protocol::kVerb) return files::readScanProcess(argc - 1, argv + 1);
   const std::vector<std::string> words(argv + std::min(argc, 2), argv + argc);
   try {
     const int exit = run(name, words);

@@ -18,6 +18,7 @@ Verb makeVerb();
 Verb assessVerb();
 Verb bendVerb();
 Verb exportVerb();
+Verb inspectVerb();
 Verb pictureVerb();
 
 /// All of them in the order of a day's work.

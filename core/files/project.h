@@ -1,11 +1,11 @@
 #pragma once
 
 #include <filesystem>
-#include <stdexcept>
 #include <string>
 #include <vector>
 
 #include "core/anatomy/measurement_table.h"
+#include "core/files/file_error.h"
 #include "core/kinematics/pose.h"
 #include "core/range/assumptions.h"
 
@@ -24,12 +24,6 @@ struct Project {
   range::Assumptions assumptions;
   kinematics::Pose pose;  ///< the present pose
   std::vector<NamedPose> poses;
-};
-
-/// What a reader has to say: the file, the place of the fault, the cause and the mend, in one sentence for people.
-class FileError : public std::runtime_error {
- public:
-  using std::runtime_error::runtime_error;
 };
 
 /// Newest schema this program writes.

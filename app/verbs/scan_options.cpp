@@ -1,0 +1,28 @@
+#include "app/verbs/scan_options.h"
+
+#include <unistd.h>
+
+#include <iostream>
+
+namespace zyga::app {
+
+files::CleanScan readCleanScan(const std::string& file, double expected) {
+  files::ScanReader reader;
+  const bool shown = isatty(STDERR_FILENO);
+  if (shown)
+    reader.progress = [&](double share) {
+      std::cerr << "\rreading " << file << " " << static_cast<int>(100 * share) << " %" << std::flush;
+    };
+  auto scan = files::readCleanScan(file, reader, expected);
+  if (shown) std::cerr << "\n";
+  return std::move(*scan);  // nothing cancels it here
+}
+
+double unitOf(const Arguments& arguments, const files::CleanScan& scan) {
+  if (!arguments.has("--unit")) return anatomy::metresOf(scan.unitGuess.unit);
+  using anatomy::ScanUnit;
+  return anatomy::metresOf(choiceOf<ScanUnit>(
+      arguments, "--unit", {{"mm", ScanUnit::Millimetre}, {"cm", ScanUnit::Centimetre}, {"m", ScanUnit::Metre}}));
+}
+
+}  // namespace zyga::app

@@ -1,0 +1,14 @@
+#pragma once
+
+#include "app/verbs/arguments.h"
+#include "core/files/clean_scan.h"
+
+namespace zyga::app {
+
+/// Reads a scan in a process of its own, with progress on stderr when that is a terminal. Throws FileError.
+files::CleanScan readCleanScan(const std::string& file, double expected = 0.3);
+
+/// Metres to one unit of the file: `--unit`, or the guess.
+double unitOf(const Arguments& arguments, const files::CleanScan& scan);
+
+}  // namespace zyga::app
