@@ -1,0 +1,42 @@
+#include "core/range/contact_tree.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace zyga::range {
+namespace {
+
+constexpr std::uint32_t kLeaf = 6;
+
+}  // namespace
+
+ContactTree::ContactTree(std::vector<Eigen::Vector3f> points) : points_(std::move(points)) {
+  if (!points_.empty()) build(0, static_cast<std::uint32_t>(points_.size()));
+}
+
+void ContactTree::build(std::uint32_t first, std::uint32_t end) {
+  Eigen::AlignedBox3f box;
+  for (std::uint32_t i = first; i < end; ++i) box.extend(points_[i]);
+  Node node;
+  node.centre = box.center();
+  for (std::uint32_t i = first; i < end; ++i) {
+    node.radius = std::max(node.radius, (points_[i] - node.centre).squaredNorm());
+  }
+  node.radius = std::sqrt(node.radius);
+  node.first = first;
+  node.count = end - first;
+  const std::size_t self = nodes_.size();
+  nodes_.push_back(node);
+  if (node.count <= kLeaf) return;
+  int axis = 0;
+  box.sizes().maxCoeff(&axis);
+  const std::uint32_t middle = first + (end - first) / 2;
+  std::nth_element(points_.begin() + first, points_.begin() + middle, points_.begin() + end,
+                   [axis](const auto& a, const auto& b) { return a[axis] < b[axis]; });
+  build(first, middle);
+  nodes_[self].first = static_cast<std::uint32_t>(nodes_.size());
+  nodes_[self].count = 0;
+  build(middle, end);
+}
+
+}  // namespace zyga::range

@@ -1,0 +1,77 @@
+#include "core/solid/level_set.h"
+
+#include <exception>
+#include <mutex>
+#include <stdexcept>
+#include <thread>
+
+#include "core/solid/surface_points.h"
+
+namespace zyga::solid {
+namespace {
+
+bool closed(const TriangleMesh& mesh) {
+  const MeshHealth health = examine(mesh);
+  return !mesh.empty() && health.closed && health.oriented;
+}
+
+const TriangleMesh& checked(const TriangleMesh& mesh) {
+  if (closed(mesh)) return mesh;
+  throw std::invalid_argument("level set of a mesh that is not closed or not all facing outwards: " +
+                              std::to_string(mesh.triangles.size()) + " triangles");
+}
+
+float voxelFor(const TriangleMesh& mesh, double wanted) {
+  if (wanted > 0) return static_cast<float>(wanted);
+  Eigen::AlignedBox3f box;
+  for (const Eigen::Vector3f& p : mesh.positions) box.extend(p);
+  return std::clamp(box.sizes().maxCoeff() / 64, 0.003F, 0.010F);
+}
+
+}  // namespace
+
+LevelSet::LevelSet(const TriangleMesh& mesh, double voxel)
+    : grid_(checked(mesh), voxelFor(mesh, voxel)), points_(pointsOver(mesh, 1.5F * grid_.voxel())) {}
+
+const TriangleMesh& sampledLevel(const BoneMesh& bone, std::size_t triangles) {
+  for (const TriangleMesh& level : bone.levels) {
+    if (level.triangles.size() <= triangles) return level;
+  }
+  return bone.levels.back();
+}
+
+BoneFields levelSets(const std::vector<std::shared_ptr<const BoneMesh>>& meshes, const std::vector<bool>& wanted,
+                     const LevelSetOptions& options) {
+  std::vector<std::size_t> jobs;
+  for (std::size_t i = 0; i < meshes.size(); ++i) {
+    if (wanted[i] && meshes[i] && !meshes[i]->levels.empty()) jobs.push_back(i);
+  }
+  BoneFields fields(meshes.size());
+  std::atomic<std::size_t> next{0}, done{0};
+  const auto stopped = [&options] { return options.cancel && *options.cancel; };
+  std::mutex failing;
+  std::exception_ptr failure;
+  const auto work = [&] {
+    try {
+      for (std::size_t i = next++; i < jobs.size() && !stopped(); i = next++) {
+        const TriangleMesh& mesh = sampledLevel(*meshes[jobs[i]], options.triangles);
+        if (closed(mesh)) fields[jobs[i]] = std::make_shared<LevelSet>(mesh);
+        if (options.progress) options.progress(++done, jobs.size());
+      }
+    } catch (...) {
+      const std::lock_guard lock(failing);
+      failure = std::current_exception();
+    }
+  };
+  {
+    const unsigned count = options.threads > 0 ? options.threads : std::max(1U, std::thread::hardware_concurrency());
+    std::vector<std::jthread> crew;
+    for (unsigned i = 1; i < count; ++i) crew.emplace_back(work);
+    work();
+  }
+  if (failure) std::rethrow_exception(failure);
+  if (stopped()) fields.clear();
+  return fields;
+}
+
+}  // namespace zyga::solid
