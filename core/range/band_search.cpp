@@ -23,12 +23,71 @@ double bisect(double holds, double fails, double precision, const Fails& failsAt
   return holds;
 }
 
-/// The present value where it is supported, else the supported value of a grid that is nearest to zero.
+/// How far a joint is past its worst criterion at whole degrees of one motion, and between them.
+class Violation {
+ public:
+  Violation(const JointJudge& judge, const Vector3d& angles, int motion)
+      : judge_(judge), angles_(angles), motion_(motion) {
+    for (int i = -kSteps; i <= kSteps; ++i) grid_[index(i)] = at(i * kStep);
+  }
+
+  double at(double value) const {
+    double most = -1;
+    for (const Criterion& c : judge_.criteria(withMotion(angles_, motion_, value))) {
+      if (c.level == Level::Beyond) most = std::max(most, std::max(c.excess, kLeast));
+    }
+    return most;
+  }
+
+  /// A supported value within a degree of the grid value i.
+  std::optional<double> supportedNear(int i) const {
+    if (grid_[index(i)] < 0) return i * kStep;
+    if (std::abs(i) == kSteps || grid_[index(i)] > kFar) return std::nullopt;
+    if (grid_[index(i - 1)] < grid_[index(i)] || grid_[index(i + 1)] < grid_[index(i)]) return std::nullopt;
+    return leastBetween((i - 1) * kStep, (i + 1) * kStep);
+  }
+
+ private:
+  static constexpr double kLeast = 1e-12;
+  /// Half of a facet's length or cover are not made good within a degree.
+  static constexpr double kFar = 0.5;
+  static std::size_t index(int i) { return static_cast<std::size_t>(i + kSteps); }
+
+  /// Golden section down the violation, until it is none.
+  std::optional<double> leastBetween(double lower, double upper) const {
+    constexpr double kGolden = 0.6180339887498949;
+    double a = upper - kGolden * (upper - lower), b = lower + kGolden * (upper - lower);
+    double atA = at(a), atB = at(b);
+    while (upper - lower > kBandPrecision) {
+      if (atA < 0) return a;
+      if (atB < 0) return b;
+      if (atA < atB) {
+        upper = b, b = a, atB = atA;
+        atA = at(a = upper - kGolden * (upper - lower));
+      } else {
+        lower = a, a = b, atA = atB;
+        atB = at(b = lower + kGolden * (upper - lower));
+      }
+    }
+    return std::nullopt;
+  }
+
+  const JointJudge& judge_;
+  const Vector3d& angles_;
+  int motion_;
+  std::array<double, 2 * kSteps + 1> grid_;
+};
+
+/// The present value where it is supported, else the supported one nearest to zero, to a degree. What is supported may
+/// be a sliver between two values of the grid, so the search goes down to the least violation there.
 std::optional<double> seedOf(const JointJudge& judge, const Vector3d& angles, int motion) {
   if (!judge.beyond(angles)) return angles[motion];
+  if (!judge.beyond(withMotion(angles, motion, 0))) return 0;
+  const Violation violation(judge, angles, motion);
   for (int i = 0; i <= kSteps; ++i) {
-    if (!judge.beyond(withMotion(angles, motion, i * kStep))) return i * kStep;
-    if (!judge.beyond(withMotion(angles, motion, -i * kStep))) return -i * kStep;
+    for (const int at : {i, -i}) {
+      if (const auto value = violation.supportedNear(at)) return value;
+    }
   }
   return std::nullopt;
 }

@@ -125,7 +125,8 @@ bool Centring::search(const Rest& rest, Vector3d& angles) const {
         break;
       }
       damping *= 10;
-      if (damping > 1e12) return false;
+      // Rounding may hide the little that is left to gain.
+      if (damping > 1e12) return improvable <= 1e-10 * r.squaredNorm();
     }
   }
   return false;
@@ -155,7 +156,7 @@ double Centring::offCentre(const Rest& rest, const Vector3d& angles) const {
     const SideOffset o = offsetOf(side, X_PrePost, sides_[0].prezyg->slide);
     sum += o.along * o.along + o.across * o.across;
   }
-  return std::sqrt(sum / 4);
+  return std::sqrt(sum / 2);
 }
 
 }  // namespace zyga::range

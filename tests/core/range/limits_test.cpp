@@ -196,5 +196,124 @@ TEST(Band, isConsistentWithLevelAtOverManyPoses) {
   }
 }
 
+/// Contact that takes a slice out of a range: deep between 2 and 6 degrees of dorsiflexion.
+class Bump : public NeighbourContact {
+ public:
+  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d& X_PD) const override {
+    const double raised = std::atan2(X_PD.linear()(2, 0), X_PD.linear()(0, 0)) / kDegree;
+    return {raised > 2 && raised < 6 ? 0.010 : 0, "spines of C6 and C7"};
+  }
+};
+
+TEST(Band, holdsThePresentAngleWhereItIsSupported) {
+  const Posed posed = Posed{test::twoVertebrae(), {}};
+  const Bump bump;
+  const auto bandFrom = [&](double degrees) {
+    return band(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, {degrees * kDegree, 0, 0}, 0, &bump);
+  };
+  const double end = posed.band(Vector3d::Zero(), 0).most;
+  EXPECT_NEAR(bandFrom(0).most / kDegree, 2, 0.01);
+  EXPECT_NEAR(bandFrom(7).least / kDegree, 6, 0.01);
+  EXPECT_EQ(bandFrom(7).most, end);
+  EXPECT_NEAR(bandFrom(4).most / kDegree, 2, 0.01) << "beyond: led back to the range nearest to zero";
+  EXPECT_EQ(bandFrom(-60).least, posed.band(Vector3d::Zero(), 0).least);
+}
+
+TEST(Band, saysWhichBonesStopIt) {
+  const Posed posed = Posed{test::twoVertebrae(), {}};
+  const Bump bump;
+  const Band cut = band(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0, &bump);
+  EXPECT_EQ(cut.mostStop, "contact: spines of C6 and C7, 5 mm");
+  EXPECT_EQ(cut.leastStop, "both facets share 50 %");
+}
+
+class AlwaysIn : public NeighbourContact {
+ public:
+  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d&) const override { return {0.02, "ribs"}; }
+};
+
+TEST(Band, isEmptyWhereContactNeverEnds) {
+  const Posed posed = Posed{test::twoVertebrae(), {}};
+  const AlwaysIn contact;
+  const Band none =
+      band(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0, &contact);
+  EXPECT_TRUE(none.empty);
+  EXPECT_EQ(none.mostStop, "contact: ribs, 5 mm");
+}
+
+/// Counts what a search costs.
+class Counting : public NeighbourContact {
+ public:
+  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d&) const override {
+    ++asked;
+    return {};
+  }
+  mutable int asked = 0;
+};
+
+TEST(Band, asksForContactSparingly) {
+  const Posed posed = Posed{test::twoVertebrae(), {}};
+  const Counting counting;
+  const Band free =
+      band(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0, &counting);
+  EXPECT_EQ(free.most, posed.band(Vector3d::Zero(), 0).most);
+  EXPECT_LE(counting.asked, 10);
+}
+
+// A range between two values of the search's grid, with the present angle far away.
+TEST(Band, findsASliverBetweenWholeDegrees) {
+  for (const double at : {2.3, -7.6}) {
+    Posed posed{test::twoVertebrae(), {}};
+    posed.specimen.joints[0].typed =
+        anatomy::TypedLimits{{{{(at - 0.01) * kDegree, (at + 0.01) * kDegree}, {-1, 1}, {-1, 1}}}, "author's choice"};
+    const Band band = posed.band({30 * kDegree, 0, 0}, 0);
+    ASSERT_FALSE(band.empty) << at;
+    EXPECT_NEAR(band.least / kDegree, at - 0.01, 0.001);
+    EXPECT_NEAR(band.most / kDegree, at + 0.01, 0.001);
+  }
+}
+
+TEST(Limits, areTheEndsOfTheThreeBands) {
+  const Posed posed = likeBones();
+  const Vector3d angles = Vector3d(2, -1, 0.5) * kDegree;
+  const JointLimits limits = range::limits(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, angles);
+  EXPECT_EQ(limits.joint, kOnlyJoint);
+  EXPECT_TRUE(limits.judged);
+  for (const Direction direction : kDirections) {
+    const Band band = posed.band(angles, motionOf(direction));
+    const bool upper = signOf(direction) > 0;
+    EXPECT_TRUE(limits[direction].supported);
+    EXPECT_EQ(limits[direction].angle, upper ? band.most : band.least) << toText(direction);
+    EXPECT_EQ(limits[direction].stop.text, upper ? band.mostStop : band.leastStop) << toText(direction);
+  }
+}
+
+TEST(Limits, tellWhatStopsThemInNumbers) {
+  const Posed posed{test::twoVertebrae(), {}};
+  const JointLimits raised =
+      range::limits(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, {7 * kDegree, 0, 0});
+  EXPECT_EQ(raised[Direction::Dorsal].stop.kind, FindingKind::Overlap);
+  EXPECT_EQ(raised[Direction::Dorsal].stop.side, anatomy::Side::Midline) << "both sides at once";
+  EXPECT_EQ(raised[Direction::Left].stop.side, anatomy::Side::Left);
+  EXPECT_EQ(raised[Direction::Right].stop.side, anatomy::Side::Right);
+  EXPECT_EQ(raised[Direction::Left].stop.limit, 0.5);
+
+  Posed bounded = typed();
+  const JointLimits limits =
+      range::limits(bounded.specimen, bounded.articulation, bounded.assumptions, kOnlyJoint, Vector3d::Zero());
+  EXPECT_EQ(limits[Direction::Ventral].stop.kind, FindingKind::TypedLimit);
+  EXPECT_EQ(limits[Direction::Ventral].stop.limit, -30 * kDegree);
+}
+
+TEST(Limits, ofACombinationThatNothingSupportsSaySo) {
+  const Posed posed{test::twoVertebrae(), {}};
+  const JointLimits limits =
+      range::limits(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, {0, 80 * kDegree, 0});
+  EXPECT_FALSE(limits[Direction::Dorsal].supported);
+  EXPECT_FALSE(limits[Direction::TorsionLeft].supported);
+  EXPECT_TRUE(limits[Direction::Left].supported) << "with the other two at zero there is a range of its own";
+  EXPECT_FALSE(limits[Direction::Dorsal].stop.text.empty());
+}
+
 }  // namespace
 }  // namespace zyga::range

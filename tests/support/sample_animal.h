@@ -1,0 +1,22 @@
+#pragma once
+
+#include <gtest/gtest.h>
+
+#include <fstream>
+#include <sstream>
+
+#include "core/anatomy/build_specimen.h"
+
+namespace zyga::test {
+
+/// One of the two animals in samples/, its blanks filled: sampleAnimal("high_browser").
+inline anatomy::Specimen sampleAnimal(const std::string& name) {
+  const std::string file = name + ".csv";
+  std::stringstream text;
+  text << std::ifstream(std::string(ZYGAPOSE_SOURCE_DIR) + "/samples/" + file).rdbuf();
+  const anatomy::TableReading reading = anatomy::readMeasurementTable(text.str(), file);
+  for (const anatomy::TableMessage& m : reading.messages) ADD_FAILURE() << m.text();
+  return anatomy::buildSpecimen(anatomy::fillBlanks(reading.table));
+}
+
+}  // namespace zyga::test
