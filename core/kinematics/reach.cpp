@@ -19,7 +19,7 @@ using Eigen::VectorXd;
 constexpr double kBearing = 1e-3;
 constexpr double kEffort = 1e-8;
 constexpr int kMostSteps = 80;
-constexpr double kFarthest = 0.5;       // m: a target farther off is looked for in its direction
+constexpr double kFarthest = 1;         // m: a target farther off is looked for in its direction
 constexpr double kSettledStep = 2e-4;   // units (half widths of a range)
 constexpr double kSettledPoint = 1e-5;  // m
 
@@ -49,8 +49,8 @@ struct Miss {
 /// Optimization, chapter 18).
 class Search {
  public:
-  Search(const anatomy::Specimen& specimen, const Articulation& articulation, const ReachChain& chain,
-         const Reach& wish, const Pose& from)
+  Search(const anatomy::Specimen& specimen, const Articulation& articulation, ReachChain& chain, const Reach& wish,
+         const Pose& from)
       : specimen_(specimen),
         articulation_(articulation),
         chain_(chain),
@@ -197,7 +197,7 @@ class Search {
 
   const anatomy::Specimen& specimen_;
   const Articulation& articulation_;
-  const ReachChain& chain_;
+  ReachChain& chain_;
   const Reach& wish_;
   Pose pose_;
   Placement X_WB_, trial_;
@@ -256,7 +256,7 @@ Reached reach(const anatomy::Specimen& specimen, const Articulation& articulatio
   Reached result;
   result.pose = start;
   if (!wish.p_WTarget.allFinite()) return result;
-  const ReachChain chain(specimen, articulation, ranges, start, wish);
+  ReachChain chain(specimen, articulation, ranges, start, wish);
   Search search(specimen, articulation, chain, wish, from ? chain.homeWith(*from) : chain.home());
   search.run();
   result.pose = search.pose();

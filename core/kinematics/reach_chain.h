@@ -1,8 +1,7 @@
 #pragma once
 
 #include "core/kinematics/jacobian.h"
-#include "core/kinematics/quadratic_program.h"
-#include "core/kinematics/reach.h"
+#include "core/kinematics/range_edge.h"
 
 namespace zyga::kinematics {
 
@@ -18,8 +17,6 @@ class ReachChain {
     JointIndex joint;
     int first = 0;
     int count = 0;
-    JointRanges::Box box;
-    Eigen::Vector3d anchor;  ///< supported angles to fall back towards
   };
   const std::vector<Turning>& turning() const { return turning_; }
   const std::vector<FreeMotion>& free() const { return free_; }
@@ -29,7 +26,7 @@ class ReachChain {
   /// The start, with every joint brought inside its range where ranges hold.
   const Pose& home() const { return home_; }
   /// Home with the chain's angles taken from another pose, brought inside their ranges.
-  Pose homeWith(const Pose& other) const;
+  Pose homeWith(const Pose& other);
 
   /// Bones from the chain on, for a pose that differs from the start in the chain's angles alone.
   void placeInto(const Pose& pose, Placement& X_WB) const;
@@ -38,20 +35,20 @@ class ReachChain {
   /// A pose's angles away from home, in units.
   Eigen::VectorXd away(const Pose& pose) const;
   /// Adds a step (units) and brings what left its range back in, along the way to the joint's anchor.
-  Pose stepped(const Pose& pose, const Eigen::VectorXd& step) const;
+  Pose stepped(const Pose& pose, const Eigen::VectorXd& step);
   /// What the ranges allow a step (units) from here, no angle by more than `longest` units.
-  std::vector<HalfSpace> allowed(const Pose& pose, double longest) const;
+  std::vector<HalfSpace> allowed(const Pose& pose, double longest);
 
  private:
   void addTurning(JointIndex joint, const Pose& start);
-  void addCriteria(const Turning& turning, const Eigen::Vector3d& angles, std::vector<HalfSpace>& halfSpaces) const;
-  Eigen::Vector3d broughtIn(const Turning& turning, Eigen::Vector3d angles) const;
+  void addBounds(const Turning& turning, const Pose& pose, double longest, std::vector<HalfSpace>& halfSpaces) const;
 
   const anatomy::Specimen& specimen_;
   const Articulation& articulation_;
   const JointRanges& ranges_;
   const Reach& wish_;
   std::vector<Turning> turning_;
+  std::vector<RangeEdge> edges_;  ///< by turning joint; none where ranges do not hold
   std::vector<FreeMotion> free_;
   std::vector<JointIndex> path_;  ///< from the first turning joint to the bone
   Eigen::VectorXd units_, reluctance_;
