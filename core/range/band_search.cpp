@@ -173,9 +173,10 @@ double endTowards(const JointJudge& judge, const Vector3d& angles, int motion, d
   }
   const auto failsAt = [&](double value) { return judge.beyond(withMotion(angles, motion, value)); };
   const double step = std::copysign(kStep, sign);
-  double holds = from;
-  // Whole degrees wherever it starts, so that an end does not hang on the value it was looked for from.
-  for (double i = std::floor(from / step) + 1; i <= kSteps; ++i) {
+  // By whole degrees wherever it starts, so that an end does not hang on the value it was looked for from.
+  const double before = std::floor(from / step);
+  double holds = before * step != from && failsAt(before * step) ? from : before * step;
+  for (double i = before + 1; i <= kSteps; ++i) {
     if (failsAt(i * step)) return bisect(holds, i * step, kBandPrecision, failsAt);
     holds = i * step;
   }

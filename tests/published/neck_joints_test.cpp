@@ -119,5 +119,34 @@ TEST(PublishedNecks, overlapByLengthAgainstByArea) {
   EXPECT_NEAR(slid(0.06, 0.04, 0.4040).overlapArea, 0.5, 0.001);
 }
 
+// A11. Kambic et al. 2017, Front. Zool. 14:37: lateral bend is coupled to dorsoventral flexion, so the supported set is
+// no box. With facets that slide on an arc the overlap left over is shared between the two: at s of the dorsal limit
+// there is no more than about 1 - s of the lateral range left on the side whose facets come apart.
+TEST(PublishedNecks, overlapSpentOnDorsiflexionIsGoneForBending) {
+  const anatomy::Specimen specimen = test::twoVertebrae();
+  const auto articulation = kinematics::restArticulation(specimen);
+  const auto from = [&](double dorsiflexion) {
+    return limits(specimen, articulation, {}, kOnlyJoint, {dorsiflexion, 0, 0});
+  };
+  const JointLimits neutral = from(0);
+  const double most = neutral[Direction::Dorsal].angle;
+  for (const double spent : {0.25, 0.5, 0.75, 0.95}) {
+    const JointLimits raised = from(spent * most);
+    EXPECT_NEAR(raised[Direction::Left].angle / neutral[Direction::Left].angle, 1 - spent, 0.05) << spent;
+    EXPECT_NEAR(raised[Direction::Dorsal].angle, most, 1e-9) << "its own motion starts from neutral";
+  }
+}
+
+// A17. Derived: 20 degrees up and then 20 left, against the reverse order, differ by a rotation of 6.912 degrees. The
+// model's order is the standard one, dorsiflexion first (Grood & Suntay 1983; Wu et al. 2002).
+TEST(PublishedNecks, orderOfTheMotionsMatters) {
+  const anatomy::Joint joint = test::twoVertebrae().joints[0];
+  const Eigen::Matrix3d up = kinematics::jointRotation(joint, {20 * kDegree, 0, 0});
+  const Eigen::Matrix3d left = kinematics::jointRotation(joint, {0, 20 * kDegree, 0});
+  const Eigen::Matrix3d upThenLeft = kinematics::jointRotation(joint, {20 * kDegree, 20 * kDegree, 0});
+  EXPECT_TRUE(upThenLeft.isApprox(up * left, 1e-12));
+  EXPECT_NEAR(Eigen::AngleAxisd(upThenLeft.transpose() * left * up).angle() / kDegree, 6.912, 0.0005);
+}
+
 }  // namespace
 }  // namespace zyga::range
