@@ -98,12 +98,6 @@ BodySegment segmentOf(const anatomy::Specimen& specimen, const kinematics::Place
 
 }  // namespace
 
-std::string_view title(BodyPart part) {
-  constexpr std::array<std::string_view, kBodyParts> kTitles{"head", "neck",       "trunk",
-                                                             "tail", "fore limbs", "hind limbs"};
-  return kTitles.at(static_cast<std::size_t>(part));
-}
-
 std::vector<BodySegment> bodySegments(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation) {
   const auto X_WB = kinematics::place(specimen, articulation, kinematics::Pose::neutral(specimen));
   std::map<SegmentKey, std::vector<BoneIndex>> bones;

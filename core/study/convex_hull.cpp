@@ -130,4 +130,18 @@ std::vector<Vector2d> convexPolygon(std::vector<Vector2d> points) {
   return hull;
 }
 
+Vector2d middleOf(const std::vector<Vector2d>& corners) {
+  if (corners.empty()) return Vector2d::Zero();
+  Vector2d mean = Vector2d::Zero(), moment = Vector2d::Zero();
+  for (const auto& p : corners) mean += p / static_cast<double>(corners.size());
+  double area = 0;
+  for (std::size_t i = 0; i < corners.size(); ++i) {
+    const Vector2d &a = corners[i], &b = corners[(i + 1) % corners.size()];
+    const double part = turn(mean, a, b);
+    area += part;
+    moment += part * (a + b - 2 * mean) / 3;
+  }
+  return area > 0 ? Vector2d(mean + moment / area) : mean;
+}
+
 }  // namespace zyga::study

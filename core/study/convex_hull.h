@@ -21,4 +21,7 @@ ConvexHull convexHull(const std::vector<Eigen::Vector3d>& points);
 /// its neighbours. Two points for a line, one for a point.
 std::vector<Eigen::Vector2d> convexPolygon(std::vector<Eigen::Vector2d> points);
 
+/// Centroid of the area of a convex polygon; of its corners when it has none. Zero for no corner.
+Eigen::Vector2d middleOf(const std::vector<Eigen::Vector2d>& corners);
+
 }  // namespace zyga::study

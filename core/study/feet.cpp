@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/kinematics/standing.h"
+#include "core/study/convex_hull.h"
 
 namespace zyga::study {
 namespace {
@@ -10,13 +11,13 @@ namespace {
 using anatomy::Region;
 
 void measure(StandingFoot& foot) {
-  Eigen::Vector3d least = foot.soles.front(), most = least;
+  std::vector<Eigen::Vector2d> points;
+  foot.lowest = foot.soles.front().z();
   for (const auto& sole : foot.soles) {
-    least = least.cwiseMin(sole);
-    most = most.cwiseMax(sole);
+    points.emplace_back(sole.head<2>());
+    foot.lowest = std::min(foot.lowest, sole.z());
   }
-  foot.centre = (least + most).head<2>() / 2;
-  foot.lowest = least.z();
+  foot.centre = middleOf(convexPolygon(std::move(points)));
 }
 
 /// What lies under a tail bone: the tip of its chevron, or the underside of its centrum.

@@ -11,7 +11,7 @@ namespace zyga::study {
 struct StandingFoot {
   kinematics::Foot foot;
   std::vector<Eigen::Vector3d> soles;                ///< lowest points of the bones it stands on, pads included
-  Eigen::Vector2d centre = Eigen::Vector2d::Zero();  ///< of the box around the soles, seen from above
+  Eigen::Vector2d centre = Eigen::Vector2d::Zero();  ///< of the area its soles span, seen from above
   double lowest = 0;                                 ///< height of its lowest sole over the ground
 
   /// Whether it touches the ground or has sunk into it.

@@ -114,4 +114,29 @@ std::vector<kinematics::LegTask> tasksOnto(const anatomy::Specimen& specimen, co
   return tasks;
 }
 
+SteppedOn stepOnto(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
+                   const kinematics::Pose& pose, const std::vector<PlacedPrint>& prints, double mostLowered) {
+  const auto X_WB = kinematics::place(specimen, articulation, pose);
+  const auto fits = fitFeet(feetOf(specimen, X_WB), prints);
+  const auto at = [&](double lowered) {
+    auto low = pose;
+    low.X_WRoot.translation().z() -= lowered;
+    kinematics::FeetAnswer answer{low, {}};
+    // A leg may turn its foot about the heel to get there; the next round puts the foot as it is turned now over the
+    // print.
+    for (int round = 0; round < 4; ++round) {
+      const auto tasks = tasksOnto(specimen, kinematics::place(specimen, articulation, answer.pose), fits, prints);
+      answer = kinematics::setFeet(specimen, articulation, low, tasks);
+    }
+    return SteppedOn{answer, lowered};
+  };
+  constexpr int kSteps = 24;
+  SteppedOn best = at(0);
+  for (int step = 1; step <= kSteps && !best.feet.hold(); ++step) {
+    auto next = at(mostLowered * step / kSteps);
+    if (next.feet.worstMiss() < best.feet.worstMiss()) best = std::move(next);
+  }
+  return best;
+}
+
 }  // namespace zyga::study

@@ -29,4 +29,15 @@ Trackway movedUnder(const Trackway& trackway, const std::vector<StandingFoot>& f
 std::vector<kinematics::LegTask> tasksOnto(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB,
                                            const std::vector<FootFit>& fits, const std::vector<PlacedPrint>& prints);
 
+/// A pose with its feet on the prints, as well as its legs can.
+struct SteppedOn {
+  kinematics::FeetAnswer feet;
+  double lowered = 0;  ///< how far the trunk had to come down for feet apart, m
+};
+
+/// Sets every foot that has a print onto it. Where the legs are too short for that the trunk comes down as far as
+/// needed and at most by `mostLowered` (m); where that is not enough, the pose in which the worst foot misses least.
+SteppedOn stepOnto(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
+                   const kinematics::Pose& pose, const std::vector<PlacedPrint>& prints, double mostLowered);
+
 }  // namespace zyga::study

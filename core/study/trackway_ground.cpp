@@ -92,7 +92,7 @@ class PrintChain {
                            leftOf(way) * sideAt(n) * *gauge);
       return true;
     }
-    if (n - 1 < rows_.size()) stop(n - 1, pace ? "the stride before it, or its gauge" : "its pace");
+    if (n < rows_.size()) stop(n - 1, pace ? "the stride before it, or its gauge" : "its pace");
     return false;
   }
 
@@ -103,6 +103,7 @@ class PrintChain {
   }
 
   void stop(std::size_t i, const std::string& missing) {
+    if (i + 1 >= rows_.size()) return;  // nothing stands after it
     const auto& foot = row(i).foot;
     gap_ = "The prints after " + foot + " can't be laid: " + missing +
            (missing.find(',') == std::string::npos ? " is" : " are") + " unknown.";

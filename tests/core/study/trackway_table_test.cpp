@@ -1,0 +1,138 @@
+#include "core/study/trackway_table.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <random>
+
+namespace zyga::study {
+namespace {
+
+using testing::HasSubstr;
+using Severity = anatomy::TableMessage::Severity;
+
+constexpr const char* kHeader = "foot,pace_cm,next_pace_cm,stride_cm,length_cm\n";
+
+std::string faultsOf(const std::string& text) {
+  std::string all;
+  for (const auto& message : readTrackwayTable(text, "tracks.csv").messages) {
+    if (message.severity == Severity::Error) all += message.text() + "\n";
+  }
+  return all;
+}
+std::string warningsOf(const std::string& text) {
+  const auto reading = readTrackwayTable(text, "tracks.csv");
+  EXPECT_TRUE(reading.usable());
+  std::string all;
+  for (const auto& message : reading.messages) all += message.text() + "\n";
+  return all;
+}
+
+TEST(TrackwayTable, ReadsEveryColumn) {
+  const auto reading = readTrackwayTable(
+      "# a remark\nfoot,pace_cm,next_pace_cm,stride_cm,length_cm,width_cm,gauge_cm,ahead_cm\n"
+      "LP1,62,66,106,33,14,36,\nRM1,,,,8.5,18.5,,40\n",
+      "tracks.csv");
+  EXPECT_TRUE(reading.messages.empty());
+  ASSERT_EQ(reading.trackway.prints.size(), 2u);
+  const auto& first = reading.trackway.prints[0];
+  EXPECT_EQ(first.foot, "LP1");
+  EXPECT_EQ(first.pace, 62 * 1e-2);
+  EXPECT_EQ(first.nextPace, 66 * 1e-2);
+  EXPECT_EQ(first.stride, 106 * 1e-2);
+  EXPECT_EQ(first.length, 33 * 1e-2);
+  EXPECT_EQ(first.width, 14 * 1e-2);
+  EXPECT_EQ(first.gauge, 36 * 1e-2);
+  EXPECT_FALSE(first.ahead);
+  EXPECT_FALSE(reading.trackway.prints[1].pace);
+  EXPECT_EQ(reading.trackway.prints[1].ahead, 40 * 1e-2);
+}
+
+TEST(TrackwayTable, TakesOtherUnitsAndSeparators) {
+  const auto reading = readTrackwayTable("foot;pace_m;next_pace_mm;stride_cm\nL;0,62;660;106\n", "tracks.csv");
+  ASSERT_TRUE(reading.usable());
+  EXPECT_NEAR(*reading.trackway.prints[0].pace, 0.62, 1e-12);
+  EXPECT_NEAR(*reading.trackway.prints[0].nextPace, 0.66, 1e-12);
+  EXPECT_NEAR(*reading.trackway.prints[0].stride, 1.06, 1e-12);
+}
+
+TEST(TrackwayTable, BlankCellsAndShortRowsAreUnknown) {
+  const auto reading = readTrackwayTable(std::string(kHeader) + "L1,,66,,\nR1\n", "tracks.csv");
+  ASSERT_TRUE(reading.usable());
+  ASSERT_EQ(reading.trackway.prints.size(), 2u);
+  EXPECT_FALSE(reading.trackway.prints[0].pace || reading.trackway.prints[0].length);
+  EXPECT_TRUE(reading.trackway.prints[0].nextPace);
+}
+
+TEST(TrackwayTable, TellsEveryFaultWithItsPlaceAndMend) {
+  const auto faults = faultsOf(std::string(kHeader) + "L1,abc,66,106,33\nR1,66,-72,104,35\nL2,7200,58.5,102.5,32\n");
+  EXPECT_THAT(faults, HasSubstr("tracks.csv:2, column 2: 'abc' is not a number; write a number in cm"));
+  EXPECT_THAT(faults, HasSubstr("tracks.csv:3, column 3: -72 cm is no distance"));
+  EXPECT_THAT(faults, HasSubstr("tracks.csv:4, column 2: 7200 cm is more than 20 m; check the unit"));
+}
+
+TEST(TrackwayTable, RefusesATriangleThatDoesNotClose) {
+  EXPECT_THAT(faultsOf(std::string(kHeader) + "L1,62,66,1060,33\n"),
+              HasSubstr("tracks.csv:2, column 4: no three prints"));
+  EXPECT_EQ(faultsOf(std::string(kHeader) + "L1,62,66,128,33\n"), "");  // prints in one line
+}
+
+TEST(TrackwayTable, RefusesWhatIsNoTrackwayTable) {
+  EXPECT_THAT(faultsOf(""), HasSubstr("tracks.csv:1: the table is empty"));
+  EXPECT_THAT(faultsOf("bone,length (mm)\nC4,200\n"), HasSubstr("no column of distances"));
+  EXPECT_THAT(faultsOf(kHeader), HasSubstr("no footprint"));
+  EXPECT_THAT(faultsOf("foot,pace\nL,60\n"), HasSubstr("column 2: 'pace' has no unit"));
+  EXPECT_THAT(faultsOf("foot,pace_cm,pace_mm\nL,60,600\n"), HasSubstr("column 3: a second column"));
+  EXPECT_THAT(faultsOf("foot,pace_cm\nL,60,70\n"), HasSubstr("3 cells under 2 titles"));
+}
+
+TEST(TrackwayTable, WarnsOfWhatLooksWrong) {
+  EXPECT_THAT(warningsOf("foot,pace_cm,rotation\nL,60,3\n"), HasSubstr("column 3: the column 'rotation' is not used"));
+  EXPECT_THAT(warningsOf("foot,pace_cm\n7,60\n"), HasSubstr("'7' does not tell left from right"));
+  EXPECT_THAT(warningsOf(std::string(kHeader) + "L1,62,66,106,33\nR1,68,72,104,35\n"),
+              HasSubstr("tracks.csv:3, column 2: the pace 68 cm differs from the next pace of L1, 66 cm"));
+  EXPECT_THAT(warningsOf(std::string(kHeader) + "L1,62,66,106,33\nL2,66,72,104,35\n"),
+              HasSubstr("L1 and L2 follow each other on the same side"));
+}
+
+TEST(TrackwayTable, WhatIsWrittenReadsBackTheSame) {
+  Trackway trackway;
+  trackway.prints = {{.foot = "LP1",
+                      .pace = 0.62,
+                      .nextPace = 0.66,
+                      .stride = 1.06,
+                      .length = {},
+                      .width = {},
+                      .gauge = {},
+                      .ahead = {}},
+                     {.foot = "a, \"b\" left",
+                      .pace = {},
+                      .nextPace = {},
+                      .stride = {},
+                      .length = 0.333,
+                      .width = {},
+                      .gauge = {},
+                      .ahead = -0.05}};
+  const auto text = writeTrackwayTable(trackway);
+  EXPECT_THAT(text, HasSubstr("foot,pace_cm,next_pace_cm,stride_cm,length_cm,ahead_cm\nLP1,62,66,106,,\n"));
+  const auto reading = readTrackwayTable(text, "tracks.csv");
+  ASSERT_TRUE(reading.usable());
+  ASSERT_EQ(reading.trackway.prints.size(), 2u);
+  EXPECT_EQ(reading.trackway.prints[1].foot, trackway.prints[1].foot);
+  EXPECT_NEAR(*reading.trackway.prints[1].length, 0.333, 1e-12);
+  EXPECT_NEAR(*reading.trackway.prints[1].ahead, -0.05, 1e-12);
+  EXPECT_FALSE(reading.trackway.prints[0].length);
+}
+
+TEST(TrackwayTable, NeverThrowsOnRubbish) {
+  std::mt19937 random(5);
+  const std::string pieces = "foot,pace_cm\nLR12.5;\"-e\xff\xc3#\t ";
+  for (int i = 0; i < 3000; ++i) {
+    std::string text;
+    for (unsigned n = random() % 80; n > 0; --n) text += pieces[random() % pieces.size()];
+    EXPECT_NO_THROW(readTrackwayTable(text, "tracks.csv")) << text;
+  }
+}
+
+}  // namespace
+}  // namespace zyga::study
