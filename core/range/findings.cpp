@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/range/joint_judge.h"
+#include "core/range/neutral.h"
 #include "core/range/sentences.h"
 
 namespace zyga::range {
@@ -26,7 +27,8 @@ std::vector<Finding> findingsOf(const JointJudge& judge, const Criteria& criteri
   return findings;
 }
 
-JointVerdict verdictOf(const JointJudge& judge, kinematics::JointIndex joint, const Vector3d& angles) {
+JointVerdict verdictOf(const JointJudge& judge, const anatomy::Specimen& specimen, kinematics::JointIndex joint,
+                       const kinematics::Articulation::Rest& rest, const Vector3d& angles) {
   JointVerdict verdict;
   verdict.joint = joint;
   verdict.left = judge.meeting(angles, 0);
@@ -40,6 +42,7 @@ JointVerdict verdictOf(const JointJudge& judge, kinematics::JointIndex joint, co
   verdict.level = criteria.level();
   verdict.findings = findingsOf(judge, criteria);
   verdict.sentence = sentence(judge, criteria, angles);
+  verdict.articulation = articulationNote(specimen, joint, rest);
   return verdict;
 }
 
@@ -72,7 +75,8 @@ Level levelAt(const anatomy::Specimen& specimen, const kinematics::Articulation&
 
 JointVerdict assessJoint(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
                          const Assumptions& assumptions, kinematics::JointIndex joint, const Vector3d& angles) {
-  return verdictOf(JointJudge(specimen, articulation, assumptions, joint), joint, angles);
+  return verdictOf(JointJudge(specimen, articulation, assumptions, joint), specimen, joint, articulation[joint],
+                   angles);
 }
 
 Assessment assess(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
@@ -83,7 +87,7 @@ Assessment assess(const anatomy::Specimen& specimen, const kinematics::Articulat
     const kinematics::JointIndex joint{j};
     const JointJudge judge(specimen, articulation, assumptions, joint);
     if (judge.fixed()) continue;
-    assessment.joints.push_back(verdictOf(judge, joint, pose[joint]));
+    assessment.joints.push_back(verdictOf(judge, specimen, joint, articulation[joint], pose[joint]));
     assessment.level = std::max(assessment.level, assessment.joints.back().level);
   }
   return assessment;

@@ -40,6 +40,8 @@ struct JointVerdict {
   /// "C6-C7 beyond: right facets share 38 % (least 50 %), dorsiflexion 9.4° of 7.1°". What follows "of" is where the
   /// range of that motion ends with the joint's other angles as they are.
   std::string sentence;
+  /// What a person has to know about how the joint came to its neutral articulation (articulationNote); mostly empty.
+  std::string articulation;
 };
 
 /// Two bones that enter each other away from their joint.

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/range/band_search.h"
+#include "core/range/range_end.h"
 #include "core/range/wording.h"
 
 namespace zyga::range {
@@ -109,18 +110,20 @@ bool typedAtFault(const Criteria& criteria, int motion) {
 
 /// How far an angle has left the range that leads out from zero; empty where it has not, or zero is not supported.
 std::string pastItsEnd(const JointJudge& judge, const Vector3d& angles, int motion) {
-  const double angle = angles[motion];
-  if (judge.beyond(withMotion(angles, motion, 0))) return "";
-  const double end = endTowards(judge, angles, motion, 0, angle);
-  return std::abs(end) < std::abs(angle) ? angleOf(judge, motion, angle, end) : "";
+  const RangeEnd end(judge, angles, motion);
+  const Tried zero = end.at(0);
+  if (!zero.holds) return "";
+  const Tried present = end.at(angles[motion]);
+  return present.holds ? "" : angleOf(judge, motion, present.value, end.between(zero, present));
 }
 
-/// The same where the range leaves zero out. A search over all angles, so it is asked last.
+/// The same where the range leaves zero out. A search, so it is asked last.
 std::string outsideItsRange(const JointJudge& judge, const Vector3d& angles, int motion) {
+  const RangeEnd search(judge, angles, motion);
+  const std::optional<Tried> seed = search.supported();
+  if (!seed) return "";
   const double angle = angles[motion];
-  const Interval range = supportedInterval(judge, angles, motion);
-  if (range.empty || (range.least <= angle && angle <= range.most)) return "";
-  const double end = angle > range.most ? range.most : range.least;
+  const double end = search.between(*seed, search.at(angle));
   if (angle * end > 0 && std::abs(angle) > std::abs(end)) return angleOf(judge, motion, angle, end);
   return plainAngle(judge, motion, angle) + " where " + plainAngle(judge, motion, end) + " is the least";
 }
@@ -160,7 +163,7 @@ std::vector<std::string> motionsAtFault(const JointJudge& judge, const Criteria&
   if (motions.empty()) return {"in the neutral pose"};
   const std::size_t shown = motions.size();
   std::erase_if(motions, [&](int k) { return typedAtFault(criteria, k); });  // their criterion names them
-  for (const Telling telling : {pastItsEnd, outsideItsRange, byItself}) {
+  for (const Telling telling : {pastItsEnd, byItself, outsideItsRange}) {
     std::vector<std::string> parts = tell(judge, angles, motions, telling);
     if (!parts.empty() || motions.size() < shown) return parts;
   }
@@ -172,7 +175,8 @@ std::vector<std::string> motionNearest(const JointJudge& judge, const Vector3d& 
   double most = -1;
   std::string text = "in the neutral pose";
   for (const int k : motionsShown(angles)) {
-    const double end = endTowards(judge, angles, k, angles[k], angles[k]);
+    const RangeEnd search(judge, angles, k);
+    const double end = search.beyond(search.at(angles[k]), angles[k]);
     const double used = std::abs(angles[k]) / std::max(std::abs(end), kShown);
     if (used <= most) continue;
     most = used;
