@@ -1,6 +1,7 @@
 #include <iostream>
 
 #include "app/verbs/assess_report.h"
+#include "app/verbs/assumption_options.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/verbs.h"
 
@@ -8,7 +9,8 @@ namespace zyga::app {
 namespace {
 
 int assess(const VerbSpec&, const Arguments& arguments) {
-  const auto project = files::readProject(arguments.file);
+  auto project = files::readProject(arguments.file);
+  project.assumptions = assumptionsFrom(arguments, project.assumptions);
   const auto chosen = choosePose(project, arguments);
   const auto assessment = assessmentOf(project, chosen.pose);
   const Report report{project, chosen.name, chosen.pose, assessment};
@@ -27,12 +29,13 @@ range::Level overallLevel(const range::Assessment& assessment) {
 }
 
 Verb assessVerb() {
-  return {{"assess",
-           "FILE.zyga",
-           "judges every joint of a pose by its bones",
-           {{"--pose", "NAME", "a named pose instead of the present one"}, {"--json", "", "every joint, for machines"}},
-           "Findings are sorted worst first. Exit 1 when a joint is beyond its range.\n"},
-          assess};
+  return {
+      {"assess", "FILE.zyga", "judges every joint of a pose by its bones",
+       withAssumptionOptions({{"--pose", "NAME", "a named pose instead of the present one"},
+                              {"--json", "", "every joint, for machines"}}),
+       "Findings are sorted worst first. Exit 1 when a joint is beyond its range. Assumptions that are given stand\n"
+       "for this run only; those of the project hold for the rest.\n"},
+      assess};
 }
 
 }  // namespace zyga::app

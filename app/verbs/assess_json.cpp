@@ -2,10 +2,10 @@
 #include <numbers>
 
 #include "app/verbs/assess_report.h"
+#include "app/verbs/assumptions_words.h"
 #include "app/verbs/summary_text.h"
 #include "core/files/json.h"
 #include "core/files/json_layout.h"
-#include "core/files/project_schema.h"
 
 namespace zyga::app {
 namespace {
@@ -18,20 +18,6 @@ using files::onOneLine;
 
 std::string degrees(double angle) { return millionths(angle * 180 / std::numbers::pi); }
 std::string millimetres(double length) { return millionths(length * 1000); }
-
-std::string assumptionsJson(const range::Assumptions& assumptions) {
-  namespace schema = files::schema;
-  std::vector<std::string> members{
-      member("overlap_by", jsonString(schema::wordOf(schema::kOverlapBy, assumptions.overlapBy)))};
-  for (const auto& [key, field] : schema::kShares) members.push_back(member(key, millionths(assumptions.*field * 100)));
-  for (const auto& [key, field] : schema::kCartilages) {
-    const auto& cartilage = assumptions.*field;
-    members.push_back(
-        member(key, onOneLine({member("amount", millionths(cartilage.amount)),
-                               member("unit", jsonString(schema::wordOf(schema::kCartilageUnits, cartilage.in)))})));
-  }
-  return onOneLine(members);
-}
 
 /// Word of the trade for a region; unlike its title it stays as it is.
 std::string_view regionWord(anatomy::Region region) {
@@ -60,7 +46,8 @@ std::string jointJson(const Report& report, const range::JointVerdict& verdict) 
                     member("right", facetsJson(verdict.right)),
                     member("centrum_gap_mm", joint.hasFacets() ? millimetres(verdict.centrumGap) : "null"),
                     member("level", jsonString(toText(verdict.level))), member("reasons", list(reasons)),
-                    member("sentence", jsonString(verdict.sentence))});
+                    member("sentence", jsonString(verdict.sentence)),
+                    member("articulation", verdict.articulation.empty() ? "null" : jsonString(verdict.articulation))});
 }
 
 }  // namespace

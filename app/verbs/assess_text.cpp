@@ -4,30 +4,14 @@
 #include <vector>
 
 #include "app/verbs/assess_report.h"
+#include "app/verbs/assumptions_words.h"
 #include "app/verbs/summary_text.h"
+#include "app/verbs/text_table.h"
 
 namespace zyga::app {
 namespace {
 
-using Row = std::vector<std::string>;
-
 std::string percent(double share) { return fixed(share * 100, 0) + " %"; }
-
-std::string cartilageText(const range::Cartilage& cartilage) {
-  const bool inMillimetres = cartilage.in == range::Cartilage::In::Millimetres;
-  return millionths(cartilage.amount) + (inMillimetres ? " mm" : " % of the centrum");
-}
-
-std::string cartilagesText(const range::Assumptions& a) {
-  if (a.neck == a.trunk && a.trunk == a.tail) return cartilageText(a.neck);
-  return "neck " + cartilageText(a.neck) + ", trunk " + cartilageText(a.trunk) + ", tail " + cartilageText(a.tail);
-}
-
-std::string assumptionsText(const range::Assumptions& a) {
-  const char* by = a.overlapBy == range::OverlapBy::Length ? "length" : "area";
-  return "  assuming: facets share at least " + percent(a.leastOverlap) + " by " + by + ", near within " +
-         percent(a.nearMargin) + " of a limit; cartilage " + cartilagesText(a) + "\n";
-}
 
 /// The joints with something to tell, worst first, otherwise in joint order.
 std::vector<const range::JointVerdict*> worstFirst(const range::Assessment& assessment) {
@@ -52,7 +36,7 @@ std::string reasons(const range::JointVerdict& verdict) {
   return out;
 }
 
-Row row(const Report& report, const range::JointVerdict& verdict) {
+TextRow row(const Report& report, const range::JointVerdict& verdict) {
   const auto& angles = report.pose[verdict.joint];
   const auto by = report.project.assumptions.overlapBy;
   return {report.project.specimen[verdict.joint].id,
@@ -65,32 +49,12 @@ Row row(const Report& report, const range::JointVerdict& verdict) {
           reasons(verdict)};
 }
 
-/// Columns of words to the left, of numbers to the right; the last one runs on.
-std::string table(const std::vector<Row>& rows) {
-  static constexpr std::array<bool, 8> kWords{true, true, false, false, false, false, false, true};
-  std::array<std::size_t, 8> widths{};
-  for (const auto& row : rows) {
-    for (std::size_t i = 0; i + 1 < row.size(); ++i) widths[i] = std::max(widths[i], row[i].size());
-  }
-  std::string out;
-  for (const auto& row : rows) {
-    out += " ";
-    for (std::size_t i = 0; i < row.size(); ++i) {
-      const std::string blank(widths[i] > row[i].size() ? widths[i] - row[i].size() : 0, ' ');
-      out += " " + (kWords[i] ? row[i] + (i + 1 < row.size() ? blank : "") : blank + row[i]) +
-             (i + 1 < row.size() ? " " : "");
-    }
-    out += "\n";
-  }
-  return out;
-}
-
 std::string findingsText(const Report& report) {
   const auto findings = worstFirst(report.assessment);
   if (findings.empty()) return "  every joint that can be judged is inside its range\n";
-  std::vector<Row> rows{{"joint", "level", "flexion", "lateral", "torsion", "left", "right", "why"}};
+  std::vector<TextRow> rows{{"joint", "level", "flexion", "lateral", "torsion", "left", "right", "why"}};
   for (const auto* verdict : findings) rows.push_back(row(report, *verdict));
-  return table(rows);
+  return textTable(rows, {true, true, false, false, false, false, false, true});
 }
 
 std::string countsText(const range::Assessment& assessment) {
@@ -102,13 +66,23 @@ std::string countsText(const range::Assessment& assessment) {
          count(range::Level::NotJudged) + " not judged\n";
 }
 
+/// How joints came to their neutral articulation, where there is something to say about it.
+std::string articulationText(const range::Assessment& assessment) {
+  std::string out;
+  for (const auto& verdict : assessment.joints) {
+    if (!verdict.articulation.empty()) out += "  " + verdict.articulation + "\n";
+  }
+  return out;
+}
+
 }  // namespace
 
 std::string reportText(const Report& report) {
   return report.project.table.name + ", " + report.poseName + ": " +
          std::string(toText(overallLevel(report.assessment))) + "\n" +
          summaryText(anatomy::summarise(report.project.specimen)) + assumptionsText(report.project.assumptions) + "\n" +
-         findingsText(report) + "\n" + countsText(report.assessment) + "  " + kCaution +
+         findingsText(report) + "\n" + articulationText(report.assessment) + countsText(report.assessment) + "  " +
+         kCaution +
          "\n  angles in degrees from neutral, dorsiflexion, left and rising left side positive; left and right: facet "
          "share\n";
 }

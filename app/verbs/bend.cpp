@@ -5,6 +5,7 @@
 #include <iostream>
 #include <numbers>
 
+#include "app/verbs/joint_names.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/summary_text.h"
 #include "app/verbs/verbs.h"
@@ -28,14 +29,6 @@ struct Bend {
   std::array<std::optional<double>, 3> turns;  ///< rad
 };
 
-JointIndex jointOf(const Specimen& specimen, const std::string& id) {
-  const auto joint = specimen.findJoint(id);
-  if (!joint)
-    throw BadInput("--joint: there is no joint " + id + "; a joint is named like C6-C7, Ca1-Ca2, hip.L or jaw");
-  if (specimen[*joint].kind == anatomy::JointKind::Fixed) throw BadInput("--joint: " + id + " does not move");
-  return *joint;
-}
-
 /// The movable joints on the way from one bone to the other, root side first.
 std::vector<JointIndex> spanOf(const Specimen& specimen, const std::string& text) {
   const auto dash = text.find('-');
@@ -55,7 +48,7 @@ std::vector<Bend> readBends(const Specimen& specimen, const Arguments& arguments
   std::vector<Bend> bends;
   for (const auto& option : arguments.options) {
     if (option.name == "--joint") {
-      bends.push_back({{jointOf(specimen, option.value)}, false, option.name + " " + option.value, {}});
+      bends.push_back({{movableJoint(specimen, option.value)}, false, option.name + " " + option.value, {}});
     } else if (option.name == "--span") {
       bends.push_back({spanOf(specimen, option.value), true, option.name + " " + option.value, {}});
     } else if (const auto motion = std::find(kMotions.begin(), kMotions.end(), option.name); motion != kMotions.end()) {

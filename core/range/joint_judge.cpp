@@ -131,19 +131,23 @@ bool JointJudge::typedBeyond(const Vector3d& angles) const {
   return false;
 }
 
-bool JointJudge::beyond(const Vector3d& angles) const {
-  if (fixed()) return false;
-  if (typedBeyond(angles)) return true;
-  if (!hasFacets()) return false;
+Level JointJudge::level(const Vector3d& angles) const {
+  if (fixed()) return Level::Supported;
+  if (typedBeyond(angles)) return Level::Beyond;
+  Criteria typed;
+  typed.vouched = vouched();
+  addTyped(typed, angles);
+  Level worst = typed.level();
+  if (!hasFacets()) return worst;
   const Eigen::Isometry3d X_PrePost = prezygView(angles);
-  for (int side = 0; side < 2; ++side) {
+  for (int side = 0; side < 2 && worst != Level::Beyond; ++side) {
     const auto& pair = pairs_[static_cast<std::size_t>(side)];
     if (!pair) continue;
     Criteria criteria;
     addFacets(criteria, side, pair->measure(X_PrePost));
-    if (criteria.level() == Level::Beyond) return true;
+    worst = std::max(worst, criteria.level());
   }
-  return false;
+  return worst;
 }
 
 ContactPlace JointJudge::contact(const Vector3d& angles) const {

@@ -52,8 +52,9 @@ class JointJudge {
   bool fixed() const { return joint_.kind == anatomy::JointKind::Fixed; }
 
   Criteria criteria(const Eigen::Vector3d& angles) const;
-  /// criteria(angles).level() == Level::Beyond, sooner.
-  bool beyond(const Eigen::Vector3d& angles) const;
+  /// criteria(angles).level(), sooner: stops at the first criterion that is beyond.
+  Level level(const Eigen::Vector3d& angles) const;
+  bool beyond(const Eigen::Vector3d& angles) const { return level(angles) == Level::Beyond; }
   /// Whether there is anybody to ask about contact. It is no part of criteria() and beyond(), because it costs far more
   /// than they do: searches ask it apart.
   bool asksContact() const { return contact_ && !fixed(); }

@@ -133,7 +133,7 @@ SupportedMap supportedMap(const anatomy::Specimen& specimen, const kinematics::A
   map.cells.reserve(static_cast<std::size_t>(size * size));
   for (int row = 0; row < size; ++row) {
     for (int column = 0; column < size; ++column) {
-      map.cells.push_back(judge.criteria({map.dorsiflexionOf(row), map.lateralOf(column), torsion}).level());
+      map.cells.push_back(judge.level({map.dorsiflexionOf(row), map.lateralOf(column), torsion}));
     }
   }
   if (judge.asksContact()) addContact(map, judge, torsion);

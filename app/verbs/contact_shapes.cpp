@@ -1,0 +1,13 @@
+#include "app/verbs/contact_shapes.h"
+
+#include "app/verbs/sculpting.h"
+#include "core/solid/level_set.h"
+
+namespace zyga::app {
+
+range::ContactModel contactShapes(const files::Project& project) {
+  const auto wanted = range::bonesInContactPairs(project.specimen);
+  return {project.specimen, solid::levelSets(sculpt(project.specimen), wanted)};
+}
+
+}  // namespace zyga::app

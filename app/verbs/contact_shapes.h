@@ -1,0 +1,12 @@
+#pragma once
+
+#include "core/files/project.h"
+#include "core/range/contact.h"
+
+namespace zyga::app {
+
+/// The shapes of a project's bones, ready to be asked which of them enter each other. Bones are sculpted or come from
+/// the cache; takes some seconds.
+range::ContactModel contactShapes(const files::Project& project);
+
+}  // namespace zyga::app
