@@ -9,17 +9,15 @@ namespace zyga::anatomy {
 /// may share it.
 class BoneField {
  public:
-  /// The signed distance lies within `error` of `distance`.
   struct Estimate {
     float distance = 0;
-    float error = 0;
-    float least() const { return distance - error; }
+    float least = 0;  ///< the signed distance is not below this
   };
 
   virtual ~BoneField() = default;
 
-  /// Quick, and coarse away from the surface: for telling what is worth a closer look. Beyond reach() the error is zero
-  /// and the distance that to the box.
+  /// Quick, and coarse away from the surface: for telling what is worth a closer look. Beyond reach() the
+  /// distance to the box.
   virtual Estimate estimate(const Eigen::Vector3f& p_B) const = 0;
   /// Signed distance from the surface, true to resolution() as far as reach() around the surface's box; farther out the
   /// distance to the box.
@@ -28,7 +26,7 @@ class BoneField {
   virtual float resolution() const = 0;
   /// Of the surface.
   virtual const Eigen::AlignedBox3f& box() const = 0;
-  /// Points of the surface, no spot of it farther than about resolution() from one of them.
+  /// Points of the surface, gaps between them about two resolution() wide.
   virtual const std::vector<Eigen::Vector3f>& surfacePoints() const = 0;
 };
 

@@ -18,7 +18,7 @@ using anatomy::Measure;
 using anatomy::Side;
 using Eigen::Vector3d;
 
-constexpr double kFacetWidening = 1.25;
+constexpr double kFacetWidening = 1.4;
 constexpr double kCentrumWidening = 1.2;
 
 ContactZone zoneOf(const Facet& facet) {
@@ -101,9 +101,7 @@ class Pairing {
       case BoneKind::DorsalRib:
         add(index, find(BoneKind::DorsalRib, name.number + 1, name.side));
         if (const auto carrier = find(BoneKind::Dorsal, name.number)) add(index, behind(specimen_[*carrier].name));
-        for (const BoneKind limb : {BoneKind::Scapula, BoneKind::Humerus, BoneKind::Femur}) {
-          if (const auto bone = find(limb, 0, name.side)) add(index, bone);
-        }
+        addLimbs(name, index);
         return;
       case BoneKind::Chevron:
         addChevron(name, index);
@@ -115,6 +113,13 @@ class Pairing {
       default:
         return;
     }
+  }
+
+  /// The ribs that a limb can come near.
+  void addLimbs(const BoneName& rib, BoneIndex index) {
+    if (rib.number <= 8) add(index, find(BoneKind::Scapula, 0, rib.side));
+    if (rib.number <= 6) add(index, find(BoneKind::Humerus, 0, rib.side));
+    if (rib.number + 4 > specimen_.counts.dorsal) add(index, find(BoneKind::Femur, 0, rib.side));
   }
 
   void addChevron(const BoneName& name, BoneIndex index) {

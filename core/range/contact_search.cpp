@@ -10,12 +10,26 @@ namespace {
 using Eigen::Isometry3f;
 using Eigen::Vector3f;
 
+/// Voxels between two bones from which on the points of both tell the distance: points two voxels apart miss it by a
+/// fraction of a voxel.
+constexpr float kApart = 1.5F;
+/// Voxels from which on it makes no difference whose points are asked.
+constexpr float kOneSided = 1.5F;
+
+/// An isometry as the compiler likes it in inner loops.
+struct Motion {
+  explicit Motion(const Isometry3f& X) : R(X.linear()), p(X.translation()) {}
+  Vector3f operator*(const Vector3f& q) const { return R * q + p; }
+  Eigen::Matrix3f R;
+  Vector3f p;
+};
+
 /// One bone's points in the other bone's field.
 struct Side {
   const ContactTree& tree;
   const anatomy::BoneField& field;
   const ContactZones& zonesOfField;
-  Isometry3f X_FP;  ///< points into the field's frame
+  Motion X_FP;  ///< points into the field's frame
 };
 
 struct Found {
@@ -58,7 +72,7 @@ class Search {
   /// No point of the ball can be deeper than this.
   float boundOf(std::uint32_t index) const {
     const ContactTree::Node& node = side_.tree.nodes()[index];
-    return side_.field.estimate(side_.X_FP * node.centre).least() - node.radius;
+    return side_.field.estimate(side_.X_FP * node.centre).least - node.radius;
   }
   void push(std::uint32_t index) {
     const float bound = boundOf(index);
@@ -76,7 +90,7 @@ class Search {
     for (std::uint32_t i = leaf.first; i < leaf.first + leaf.count; ++i) {
       const Vector3f& p_P = side_.tree.points()[i];
       const Vector3f p_F = side_.X_FP * p_P;
-      if (!promising(side_.field.estimate(p_F).least())) continue;
+      if (!promising(side_.field.estimate(p_F).least)) continue;
       const float distance = side_.field.distance(p_F);
       if (distance < best_.distance && !holds(side_.zonesOfField, p_F)) best_ = {distance, p_P};
     }
@@ -151,11 +165,18 @@ class ApartSearch {
 
   const ContactShape& a_;
   const ContactShape& b_;
-  Isometry3f X_AB_, X_BA_;
+  Motion X_AB_, X_BA_;
   float slack_;
   float best_ = 0;
   ContactMeeting meeting_;
 };
+
+/// For surfaces that do not meet: whether one bone lies wholly in the other. Any point tells.
+bool oneInside(const ContactShape& a, const ContactShape& b, const Isometry3f& X_AB) {
+  if (a.tree->empty() || b.tree->empty()) return false;
+  return b.field->estimate(X_AB.inverse() * a.tree->points().front()).distance < 0 ||
+         a.field->estimate(X_AB * b.tree->points().front()).distance < 0;
+}
 
 std::vector<Vector3f> pointsOutside(const anatomy::BoneField& field, const ContactZones& zones) {
   std::vector<Vector3f> points = field.surfacePoints();
@@ -180,28 +201,32 @@ ContactShape::ContactShape(std::shared_ptr<const anatomy::BoneField> bone, Conta
       tree(std::make_shared<ContactTree>(pointsOutside(*field, zones))) {}
 
 ContactMeeting meet(const ContactShape& a, const ContactShape& b, const Isometry3f& X_AB, float within) {
-  const float slack = 0.5F * std::min(a.field->resolution(), b.field->resolution());
-  const float near = 0.75F * std::min(a.field->reach(), b.field->reach());
+  const float voxel = std::max(a.field->resolution(), b.field->resolution());
+  const float slack = 0.5F * voxel;
+  const float near = kApart * voxel;
   ContactMeeting meeting;
   Found best{within};
+  bool enclosed = false;
   if (within > near) {
     meeting = ApartSearch(a, b, X_AB, slack).run(within, near);
-    if (meeting.distance >= near) return meeting;
-    best.distance = meeting.distance;
+    enclosed = meeting.distance >= near && oneInside(a, b, X_AB);
+    if (meeting.distance >= near && !enclosed) return meeting;
+    best.distance = std::min(within, meeting.distance);
   }
-  Search({*b.tree, *a.field, a.zones, X_AB}, best, slack).run(false);
+  Search({*b.tree, *a.field, a.zones, Motion(X_AB)}, best, slack).run(false);
   if (best.distance < std::min(within, meeting.distance)) meeting = {best.distance, X_AB * best.p_P, false};
+  if (best.distance > kOneSided * voxel && !enclosed) return meeting;
   const float before = best.distance;
-  Search({*a.tree, *b.field, b.zones, X_AB.inverse()}, best, slack).run(false);
+  Search({*a.tree, *b.field, b.zones, Motion(X_AB.inverse())}, best, slack).run(false);
   if (best.distance < before) meeting = {best.distance, best.p_P, true};
   return meeting;
 }
 
 bool touch(const ContactShape& a, const ContactShape& b, const Isometry3f& X_AB) {
   Found best{0};
-  Search({*b.tree, *a.field, a.zones, X_AB}, best, 0).run(true);
+  Search({*b.tree, *a.field, a.zones, Motion(X_AB)}, best, 0).run(true);
   if (best.distance < 0) return true;
-  Search({*a.tree, *b.field, b.zones, X_AB.inverse()}, best, 0).run(true);
+  Search({*a.tree, *b.field, b.zones, Motion(X_AB.inverse())}, best, 0).run(true);
   return best.distance < 0;
 }
 

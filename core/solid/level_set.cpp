@@ -31,7 +31,7 @@ float voxelFor(const TriangleMesh& mesh, double wanted) {
 }  // namespace
 
 LevelSet::LevelSet(const TriangleMesh& mesh, double voxel)
-    : grid_(checked(mesh), voxelFor(mesh, voxel)), points_(pointsOver(mesh, 1.5F * grid_.voxel())) {}
+    : grid_(checked(mesh), voxelFor(mesh, voxel)), points_(pointsOver(mesh, 2 * grid_.voxel())) {}
 
 const TriangleMesh& sampledLevel(const BoneMesh& bone, std::size_t triangles) {
   for (const TriangleMesh& level : bone.levels) {

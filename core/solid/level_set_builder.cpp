@@ -54,10 +54,11 @@ void LevelSetBuilder::layOut() {
   const Vector3f extent = grid_.box_.max() + Vector3f::Constant(LevelSetGrid::kMargin * spacing) - corner;
   grid_.size_ = (extent / spacing).array().ceil().cast<int>() + 1;
   grid_.lattice_ = {corner, corner + Vector3f((grid_.size_.array() - 1).cast<float>() * spacing)};
+  grid_.perVoxel_ = 1 / grid_.voxel_;
+  grid_.last_ = (grid_.size_.array() - 1) * kRefined - 1;
   denseSize_ = (grid_.size_.array() - 1) * kRefined + 1;
   dense_.assign(dense(0, 0, denseSize_.z()), kFar);
-  grid_.nodes_.assign(grid_.node(0, 0, grid_.size_.z()), kFar);
-  grid_.nearest_.assign(grid_.nodes_.size(), kNone);
+  grid_.nodes_.assign(grid_.node(0, 0, grid_.size_.z()), {kFar, -1, kNone});
 }
 
 void LevelSetBuilder::measureBand() {
@@ -79,24 +80,19 @@ void LevelSetBuilder::measureBand() {
     for (int z = around.first.z(); z <= around.last.z(); ++z) {
       for (int y = around.first.y(); y <= around.last.y(); ++y) {
         for (int x = around.first.x(); x <= around.last.x(); ++x) {
-          const std::size_t at = grid_.node(x, y, z);
-          const float squared = triangle.squaredDistance(place(x, y, z, coarse));
-          if (squared >= grid_.nodes_[at]) continue;
-          grid_.nodes_[at] = squared;
-          grid_.nearest_[at] = i;
+          improve(grid_.nodes_[grid_.node(x, y, z)], i, {x, y, z});
         }
       }
     }
   }
 }
 
-void LevelSetBuilder::improve(std::size_t at, std::size_t from, const Vector3f& p) {
-  const std::uint32_t candidate = grid_.nearest_[from];
-  if (candidate == kNone || candidate == grid_.nearest_[at]) return;
+void LevelSetBuilder::improve(LevelSetGrid::Node& node, std::uint32_t candidate, const Vector3i& here) {
+  const Vector3f p = place(here.x(), here.y(), here.z(), grid_.voxel_ * kRefined);
   const float squared = grid_.triangles_[candidate].squaredDistance(p);
-  if (squared >= grid_.nodes_[at]) return;
-  grid_.nodes_[at] = squared;
-  grid_.nearest_[at] = candidate;
+  if (squared >= node.distance) return;
+  node.distance = squared;
+  node.nearest = candidate;
 }
 
 /// From each sample's 13 neighbours before it, in the order of the lattice (Way 1) or against it (Way -1).
@@ -104,16 +100,25 @@ template <int Way>
 void LevelSetBuilder::sweep() {
   const Vector3i size = grid_.size_;
   const auto index = [](int i, int count) { return Way > 0 ? i : count - 1 - i; };
+  std::array<std::ptrdiff_t, 13> before;
+  for (int n = 0; n < 13; ++n) {
+    before[static_cast<std::size_t>(n)] =
+        Way * (((n / 9 - 1) * size.y() + (n / 3) % 3 - 1) * static_cast<std::ptrdiff_t>(size.x()) + n % 3 - 1);
+  }
+  const auto inner = [&](int x, int y, int z) {
+    return x > 0 && y > 0 && z > 0 && x + 1 < size.x() && y + 1 < size.y() && z + 1 < size.z();
+  };
   const auto fits = [&](const Vector3i& n) { return (n.array() >= 0).all() && (n.array() < size.array()).all(); };
   for (int k = 0; k < size.z(); ++k) {
     for (int j = 0; j < size.y(); ++j) {
       for (int i = 0; i < size.x(); ++i) {
         const Vector3i here(index(i, size.x()), index(j, size.y()), index(k, size.z()));
-        const std::size_t at = grid_.node(here.x(), here.y(), here.z());
-        const Vector3f p = place(here.x(), here.y(), here.z(), grid_.voxel_ * kRefined);
+        LevelSetGrid::Node& node = grid_.nodes_[grid_.node(here.x(), here.y(), here.z())];
+        const bool whole = inner(i, j, k);
         for (int n = 0; n < 13; ++n) {
-          const Vector3i there = here + Way * Vector3i(n % 3 - 1, (n / 3) % 3 - 1, n / 9 - 1);
-          if (fits(there)) improve(at, grid_.node(there.x(), there.y(), there.z()), p);
+          if (!whole && !fits(here + Way * Vector3i(n % 3 - 1, (n / 3) % 3 - 1, n / 9 - 1))) continue;
+          const std::uint32_t candidate = (&node)[before[static_cast<std::size_t>(n)]].nearest;
+          if (candidate != kNone && candidate != node.nearest) improve(node, candidate, here);
         }
       }
     }
@@ -121,11 +126,9 @@ void LevelSetBuilder::sweep() {
 }
 
 void LevelSetBuilder::spreadNearest() {
-  for (int round = 0; round < 2; ++round) {
-    sweep<1>();
-    sweep<-1>();
-  }
-  for (float& value : grid_.nodes_) value = std::sqrt(value);
+  sweep<1>();
+  sweep<-1>();
+  for (LevelSetGrid::Node& node : grid_.nodes_) node.distance = std::sqrt(node.distance);
   for (float& value : dense_) value = value < kFar ? std::sqrt(value) : kFar;
 }
 
@@ -144,7 +147,7 @@ void LevelSetBuilder::turnInside() {
   for (int z = 0; z < grid_.size_.z(); ++z) {
     for (int y = 0; y < grid_.size_.y(); ++y) {
       for (int x = 0; x < grid_.size_.x(); ++x) {
-        float& value = grid_.nodes_[grid_.node(x, y, z)];
+        float& value = grid_.nodes_[grid_.node(x, y, z)].distance;
         value = std::copysign(value, dense_[dense(x * kRefined, y * kRefined, z * kRefined)]);
       }
     }
@@ -165,13 +168,12 @@ bool LevelSetBuilder::atSurface(const Vector3i& cell) const {
 
 void LevelSetBuilder::fillBricks() {
   const Vector3i size = grid_.size_;
-  grid_.bricks_.assign(grid_.nodes_.size(), -1);
   for (int z = 0; z + 1 < size.z(); ++z) {
     for (int y = 0; y + 1 < size.y(); ++y) {
       for (int x = 0; x + 1 < size.x(); ++x) {
         const std::size_t node = grid_.node(x, y, z);
         // No sample of a cell is farther than its diagonal from its first.
-        if (std::abs(grid_.nodes_[node]) > (1.74F * kRefined + LevelSetGrid::kBand) * grid_.voxel_) continue;
+        if (std::abs(grid_.nodes_[node].distance) > (1.74F * kRefined + LevelSetGrid::kBand) * grid_.voxel_) continue;
         if (atSurface({x, y, z})) fillBrick({x, y, z}, node);
       }
     }
@@ -180,9 +182,10 @@ void LevelSetBuilder::fillBricks() {
 }
 
 void LevelSetBuilder::fillBrick(const Vector3i& cell, std::size_t node) {
-  grid_.bricks_[node] = static_cast<std::int32_t>(grid_.fine_.size() / LevelSetGrid::kBrick);
+  grid_.nodes_[node].brick = static_cast<std::int32_t>(grid_.fine_.size() / LevelSetGrid::kBrick);
   const float unit = LevelSetGrid::kStep * grid_.voxel_;
   const float exact = LevelSetGrid::kBand * grid_.voxel_;
+  const LevelSetGrid::Known known = grid_.knownAt(node);
   for (int z = 0; z <= kRefined; ++z) {
     for (int y = 0; y <= kRefined; ++y) {
       for (int x = 0; x <= kRefined; ++x) {
@@ -190,7 +193,7 @@ void LevelSetBuilder::fillBrick(const Vector3i& cell, std::size_t node) {
         float value = dense_[dense(at.x(), at.y(), at.z())];
         if (std::abs(value) > exact) {
           const Vector3f p = place(at.x(), at.y(), at.z(), grid_.voxel_);
-          value = std::copysign((p - grid_.nearest(node, p)).norm(), value);
+          value = std::copysign(grid_.distanceFrom(known, p), value);
         }
         grid_.fine_.push_back(static_cast<std::int16_t>(std::clamp(std::round(value / unit), -32767.0F, 32767.0F)));
       }

@@ -18,7 +18,7 @@ class LevelSetBuilder {
   void spreadNearest();
   template <int Way>
   void sweep();
-  void improve(std::size_t at, std::size_t from, const Eigen::Vector3f& p);
+  void improve(LevelSetGrid::Node& node, std::uint32_t candidate, const Eigen::Vector3i& here);
   void turnInside();
   void fillBricks();
   void fillBrick(const Eigen::Vector3i& cell, std::size_t node);

@@ -1,6 +1,7 @@
 #include "core/solid/level_set_grid.h"
 
 #include <cmath>
+#include <limits>
 
 namespace zyga::solid {
 
@@ -10,12 +11,12 @@ using Eigen::Vector3i;
 
 namespace {
 
-/// Value between the eight samples at `v` (strides 1, dy, dz) for fractions in [0, 1].
+/// Value between the eight samples from 0 on (strides 1, dy, dz) for fractions in [0, 1].
 template <class Sample>
-float trilinear(const Sample* v, std::size_t dy, std::size_t dz, const Vector3f& f) {
+float trilinear(const Sample& sample, std::size_t dy, std::size_t dz, const Vector3f& f) {
   const auto along = [&](std::size_t at) {
-    const auto a = static_cast<float>(v[at]);
-    return a + f.x() * (static_cast<float>(v[at + 1]) - a);
+    const float a = sample(at);
+    return a + f.x() * (sample(at + 1) - a);
   };
   const float low = along(0) + f.y() * (along(dy) - along(0));
   const float high = along(dz) + f.y() * (along(dz + dy) - along(dz));
@@ -24,70 +25,76 @@ float trilinear(const Sample* v, std::size_t dy, std::size_t dz, const Vector3f&
 
 }  // namespace
 
-bool LevelSetGrid::onLattice(const Vector3f& p) const {
-  return (p.array() >= lattice_.min().array()).all() && (p.array() <= lattice_.max().array()).all();
+bool LevelSetGrid::locate(const Vector3f& p, Place& place) const {
+  const Vector3f u = (p - lattice_.min()) * perVoxel_;
+  const Vector3i at = u.cast<int>().cwiseMin(last_);
+  // Not all of them at least 0 is true of no numbers, too.
+  if (!(u.minCoeff() >= 0) || (u.array() > (last_.array() + 1).cast<float>()).any()) return false;
+  const Vector3i cell(at.x() / kRefined, at.y() / kRefined, at.z() / kRefined);
+  const Vector3i sub = at - kRefined * cell;
+  place.node = node(cell.x(), cell.y(), cell.z());
+  place.offset = (sub.z() * kNodes + sub.y()) * kNodes + sub.x();
+  place.rest = u - at.cast<float>();
+  place.inCell = (u - (kRefined * cell).cast<float>()) * (1.0F / kRefined);
+  return true;
 }
 
-LevelSetGrid::Cell LevelSetGrid::cellAt(const Vector3f& p) const {
-  const Vector3f u = (p - lattice_.min()) / (voxel_ * kRefined);
-  const Vector3i cell = u.cast<int>().cwiseMin(size_ - Vector3i::Constant(2)).cwiseMax(0);
-  return {node(cell.x(), cell.y(), cell.z()), u - cell.cast<float>()};
+float LevelSetGrid::coarse(const Place& place) const {
+  return trilinear([first = &nodes_[place.node]](std::size_t i) { return first[i].distance; },
+                   static_cast<std::size_t>(size_.x()), node(0, 0, 1), place.inCell);
 }
 
-float LevelSetGrid::coarse(const Cell& cell) const {
-  return trilinear(&nodes_[cell.node], static_cast<std::size_t>(size_.x()), node(0, 0, 1), cell.f);
-}
-
-float LevelSetGrid::fine(const Cell& cell) const {
-  const Vector3f u = cell.f * kRefined;
-  const Vector3i sub = u.cast<int>().cwiseMin(kRefined - 1).cwiseMax(0);
-  const std::int16_t* brick = &fine_[static_cast<std::size_t>(bricks_[cell.node]) * kBrick];
-  return trilinear(brick + (sub.z() * kNodes + sub.y()) * kNodes + sub.x(), kNodes, kNodes * kNodes,
-                   u - sub.cast<float>()) *
+float LevelSetGrid::fine(const Place& place) const {
+  const std::int16_t* first = &fine_[static_cast<std::size_t>(nodes_[place.node].brick * kBrick + place.offset)];
+  return trilinear([first](std::size_t i) { return static_cast<float>(first[i]); }, kNodes, kNodes * kNodes,
+                   place.rest) *
          (kStep * voxel_);
 }
 
 BoneField::Estimate LevelSetGrid::estimate(const Vector3f& p) const {
-  if (!onLattice(p)) return {box_.exteriorDistance(p), 0};
-  const Cell cell = cellAt(p);
-  if (bricks_[cell.node] < 0) return {coarse(cell), 2.5F * voxel_};
-  const float value = fine(cell);
-  return {value, (std::abs(value) < kBand * voxel_ ? 0.5F : 1.0F) * voxel_};
+  Place place;
+  if (!locate(p, place)) {
+    const float toBox = box_.exteriorDistance(p);
+    return {toBox, toBox};
+  }
+  if (nodes_[place.node].brick >= 0) {
+    const float value = fine(place);
+    return {value, value - 0.3F * voxel_};
+  }
+  const float value = coarse(place);
+  // Every point is nearer than 0.87 voxels to a fine sample, and those of a cell without a brick are off the band.
+  const float least = value > 0 ? (kBand - 0.87F) * voxel_ : -std::numeric_limits<float>::infinity();
+  return {value, std::max(value - 2.5F * voxel_, least)};
 }
 
-Vector3f LevelSetGrid::nearest(std::size_t first, const Vector3f& p) const {
-  std::array<std::uint32_t, 8> asked{};
-  std::size_t count = 0;
-  std::uint32_t best = 0;
-  float least = std::numeric_limits<float>::max();
+LevelSetGrid::Known LevelSetGrid::knownAt(std::size_t first) const {
+  Known known;
   for (int corner = 0; corner < 8; ++corner) {
-    const std::uint32_t triangle = nearest_[first + node(corner & 1, (corner >> 1) & 1, corner >> 2)];
-    if (std::find(asked.begin(), asked.begin() + count, triangle) != asked.begin() + count) continue;
-    asked[count++] = triangle;
-    const float squared = triangles_[triangle].squaredDistance(p);
-    if (squared < least) {
-      least = squared;
-      best = triangle;
-    }
+    const std::uint32_t triangle = nodes_[first + node(corner & 1, (corner >> 1) & 1, corner >> 2)].nearest;
+    const auto end = known.triangles.begin() + known.count;
+    if (std::find(known.triangles.begin(), end, triangle) == end) known.triangles[known.count++] = triangle;
   }
-  return triangles_[best].nearest(p);
+  return known;
+}
+
+float LevelSetGrid::distanceFrom(const Known& known, const Vector3f& p) const {
+  float least = std::numeric_limits<float>::max();
+  for (std::size_t i = 0; i < known.count; ++i) {
+    least = std::min(least, triangles_[known.triangles[i]].squaredDistance(p));
+  }
+  return std::sqrt(least);
 }
 
 float LevelSetGrid::distance(const Vector3f& p) const {
-  if (!onLattice(p)) return box_.exteriorDistance(p);
-  const Cell cell = cellAt(p);
-  float quick = 0;
-  if (bricks_[cell.node] >= 0) {
-    quick = fine(cell);
-    if (std::abs(quick) < kBand * voxel_) return quick;
-  } else {
-    quick = coarse(cell);
-  }
-  return std::copysign((p - nearest(cell.node, p)).norm(), quick);
+  Place place;
+  if (!locate(p, place)) return box_.exteriorDistance(p);
+  if (nodes_[place.node].brick >= 0) return fine(place);
+  return std::copysign(distanceFrom(knownAt(place.node), p), coarse(place));
 }
 
 std::size_t LevelSetGrid::bytes() const {
-  return triangles_.size() * sizeof(DistanceTriangle) + nodes_.size() * 12 + fine_.size() * sizeof(std::int16_t);
+  return triangles_.size() * sizeof(DistanceTriangle) + nodes_.size() * sizeof(Node) +
+         fine_.size() * sizeof(std::int16_t);
 }
 
 }  // namespace zyga::solid

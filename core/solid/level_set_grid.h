@@ -21,7 +21,7 @@ class LevelSetGrid {
 
   /// Trilinear; off the lattice from the box of the mesh alone.
   anatomy::BoneField::Estimate estimate(const Eigen::Vector3f& p) const;
-  /// Trilinear near the surface; elsewhere the distance to the triangles nearest to the samples around.
+  /// Trilinear in the bricks; elsewhere the distance to the triangles nearest to the samples around.
   float distance(const Eigen::Vector3f& p) const;
 
   float voxel() const { return voxel_; }
@@ -36,17 +36,30 @@ class LevelSetGrid {
   static constexpr float kMargin = 2;   ///< cells of the lattice beyond the mesh's box
   static constexpr float kBand = 1.5F;  ///< in voxels: samples of bricks this near the surface are exact
 
-  struct Cell {
-    std::size_t node = 0;  ///< its first
-    Eigen::Vector3f f;     ///< place in it, 0 to 1
+  struct Node {
+    float distance = 0;
+    std::int32_t brick = -1;    ///< of the cell that starts here; -1: none
+    std::uint32_t nearest = 0;  ///< triangle
   };
-  bool onLattice(const Eigen::Vector3f& p) const;
-  /// The cell that holds a point of the lattice.
-  Cell cellAt(const Eigen::Vector3f& p) const;
-  float coarse(const Cell& cell) const;
-  float fine(const Cell& cell) const;
-  /// The nearest point of the triangles that the cell's corners know.
-  Eigen::Vector3f nearest(std::size_t node, const Eigen::Vector3f& p) const;
+  /// The sample before a place, and how far on the place lies.
+  struct Place {
+    std::size_t node = 0;    ///< first of its cell
+    int offset = 0;          ///< of the sample before it, in a brick
+    Eigen::Vector3f rest;    ///< fine voxels on from that sample, 0 to 1
+    Eigen::Vector3f inCell;  ///< cells on from the node, 0 to 1
+  };
+  /// False off the lattice.
+  bool locate(const Eigen::Vector3f& p, Place& place) const;
+  float coarse(const Place& place) const;
+  float fine(const Place& place) const;
+  struct Known {
+    std::array<std::uint32_t, 8> triangles{};
+    std::size_t count = 0;
+  };
+  /// The triangles that the corners of a cell know, each once.
+  Known knownAt(std::size_t node) const;
+  /// Distance from the nearest of them, m, without sign.
+  float distanceFrom(const Known& known, const Eigen::Vector3f& p) const;
   std::size_t node(int x, int y, int z) const {
     return (static_cast<std::size_t>(z) * static_cast<std::size_t>(size_.y()) + static_cast<std::size_t>(y)) *
                static_cast<std::size_t>(size_.x()) +
@@ -54,14 +67,14 @@ class LevelSetGrid {
   }
 
   float voxel_ = 0;
+  float perVoxel_ = 0;  ///< 1 / voxel_
   Eigen::AlignedBox3f box_;
   Eigen::AlignedBox3f lattice_;
   Eigen::Vector3i size_ = Eigen::Vector3i::Zero();  ///< coarse nodes along each axis
+  Eigen::Vector3i last_ = Eigen::Vector3i::Zero();  ///< the last fine voxel along each axis
   std::vector<DistanceTriangle> triangles_;
-  std::vector<float> nodes_;
-  std::vector<std::uint32_t> nearest_;  ///< triangle, by node
-  std::vector<std::int32_t> bricks_;    ///< by the cell's first node: brick, or -1
-  std::vector<std::int16_t> fine_;      ///< kBrick samples a brick, in kStep voxels
+  std::vector<Node> nodes_;
+  std::vector<std::int16_t> fine_;  ///< kBrick samples a brick, in kStep voxels
   static constexpr float kStep = 1.0F / 2048;
 };
 

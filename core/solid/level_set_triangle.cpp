@@ -23,22 +23,6 @@ DistanceTriangle::DistanceTriangle(const std::array<Vector3f, 3>& corners) : cor
   for (std::size_t k = 0; k < 3; ++k) inward[k] = normal.cross(edge[k]);
 }
 
-Vector3f DistanceTriangle::nearest(const Vector3f& p) const {
-  bool within = area > 0;
-  Vector3f best = corner[0];
-  float least = 1e30F;
-  for (std::size_t k = 0; k < 3; ++k) {
-    const Vector3f q = p - corner[k];
-    const Vector3f on = corner[k] + std::clamp(q.dot(edge[k]) * edgeScale[k], 0.0F, 1.0F) * edge[k];
-    if ((p - on).squaredNorm() < least) {
-      least = (p - on).squaredNorm();
-      best = on;
-    }
-    within = within && q.dot(inward[k]) >= 0;
-  }
-  return within ? Vector3f(p - normal.dot(p - corner[0]) * normal) : best;
-}
-
 Eigen::AlignedBox3f DistanceTriangle::box() const {
   Eigen::AlignedBox3f box;
   for (const Vector3f& c : corner) box.extend(c);

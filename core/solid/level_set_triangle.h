@@ -28,7 +28,6 @@ struct DistanceTriangle {
     return within ? height * height : least;
   }
   float squaredDistance(const Eigen::Vector3f& p) const { return squaredDistance(p.x(), p.y(), p.z()); }
-  Eigen::Vector3f nearest(const Eigen::Vector3f& p) const;
   Eigen::AlignedBox3f box() const;
 
   std::array<Eigen::Vector3f, 3> corner, edge, inward;  ///< edge k runs from corner k to the next
