@@ -2,6 +2,7 @@
 
 #include "app/verbs/assess_report.h"
 #include "app/verbs/assumption_options.h"
+#include "app/verbs/contact_shapes.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/verbs.h"
 
@@ -12,7 +13,11 @@ int assess(const VerbSpec&, const Arguments& arguments) {
   auto project = files::readProject(arguments.file);
   project.assumptions = assumptionsFrom(arguments, project.assumptions);
   const auto chosen = choosePose(project, arguments);
-  const auto assessment = assessmentOf(project, chosen.pose);
+  auto assessment = assessmentOf(project, chosen.pose);
+  if (arguments.has("--contact")) {
+    const auto placement = kinematics::place(project.specimen, articulationOf(project), chosen.pose);
+    judgeContact(contactShapes(project), placement, project.assumptions, assessment);
+  }
   const Report report{project, chosen.name, chosen.pose, assessment};
   std::cout << (arguments.has("--json") ? reportJson(report) : reportText(report));
   return overallLevel(assessment) == range::Level::Beyond ? kBeyond : kDone;
@@ -25,6 +30,7 @@ range::Level overallLevel(const range::Assessment& assessment) {
   for (const auto& joint : assessment.joints) {
     if (joint.level != range::Level::NotJudged) worst = std::max(worst, joint.level);
   }
+  for (const auto& contact : assessment.contacts) worst = std::max(worst, contact.level);
   return worst;
 }
 
@@ -32,9 +38,11 @@ Verb assessVerb() {
   return {
       {"assess", "FILE.zyga", "judges every joint of a pose by its bones",
        withAssumptionOptions({{"--pose", "NAME", "a named pose instead of the present one"},
+                              {"--contact", "", "bones that enter each other count too; sculpts them first"},
                               {"--json", "", "every joint, for machines"}}),
-       "Findings are sorted worst first. Exit 1 when a joint is beyond its range. Assumptions that are given stand\n"
-       "for this run only; those of the project hold for the rest.\n"},
+       "Findings are sorted worst first. Exit 1 when a joint is beyond its range, or with --contact when bones\n"
+       "enter each other deeper than is tolerated. Assumptions that are given stand for this run only; those of the\n"
+       "project hold for the rest.\n"},
       assess};
 }
 

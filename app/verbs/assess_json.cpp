@@ -50,6 +50,22 @@ std::string jointJson(const Report& report, const range::JointVerdict& verdict) 
                     member("articulation", verdict.articulation.empty() ? "null" : jsonString(verdict.articulation))});
 }
 
+std::string contactJson(const Report& report, const range::ContactFinding& contact) {
+  const auto& p = contact.p_W;
+  return onOneLine({member("bone", jsonString(report.project.specimen[contact.bone].id)),
+                    member("other", jsonString(report.project.specimen[contact.other].id)),
+                    member("depth_mm", millimetres(contact.depth)),
+                    member("place_mm", list({millimetres(p.x()), millimetres(p.y()), millimetres(p.z())})),
+                    member("level", jsonString(toText(contact.level))), member("sentence", jsonString(contact.text))});
+}
+
+std::string contactsJson(const Report& report) {
+  if (!report.assessment.contactJudged) return "null";
+  std::vector<std::string> contacts;
+  for (const auto& contact : report.assessment.contacts) contacts.push_back(contactJson(report, contact));
+  return onLines(contacts, "  ", '[', ']');
+}
+
 }  // namespace
 
 std::string reportJson(const Report& report) {
@@ -60,7 +76,9 @@ std::string reportJson(const Report& report) {
               member("assumptions", assumptionsJson(report.project.assumptions)),
               member("summary", summaryJson(anatomy::summarise(report.project.specimen))),
               member("level", jsonString(toText(overallLevel(report.assessment)))),
-              member("joints", onLines(joints, "  ", '[', ']')), member("caution", jsonString(kCaution))},
+              member("contact_judged", report.assessment.contactJudged ? "true" : "false"),
+              member("contacts", contactsJson(report)), member("joints", onLines(joints, "  ", '[', ']')),
+              member("caution", jsonString(kCaution))},
              "", '{', '}') +
          "\n";
 }

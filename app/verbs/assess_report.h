@@ -15,7 +15,7 @@ struct Report {
   const range::Assessment& assessment;
 };
 
-/// The worst of the joints that are judged: supported, near or beyond.
+/// The worst of the joints that are judged and of the contacts: supported, near or beyond.
 range::Level overallLevel(const range::Assessment& assessment);
 
 std::string reportText(const Report& report);

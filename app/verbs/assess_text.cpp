@@ -75,14 +75,26 @@ std::string articulationText(const range::Assessment& assessment) {
   return out;
 }
 
+std::string contactsText(const Report& report) {
+  if (!report.assessment.contactJudged) return "  contact between bones was not judged (--contact judges it)\n";
+  const std::string tolerated = fixed(report.project.assumptions.contactTolerated * 1000, 1) + " mm";
+  if (report.assessment.contacts.empty())
+    return "  no bones enter each other by more than the tolerated " + tolerated + "\n";
+  std::string out;
+  for (const auto& contact : report.assessment.contacts) {
+    out += "  " + std::string(toText(contact.level)) + ": " + contact.text + "\n";
+  }
+  return out;
+}
+
 }  // namespace
 
 std::string reportText(const Report& report) {
   return report.project.table.name + ", " + report.poseName + ": " +
          std::string(toText(overallLevel(report.assessment))) + "\n" +
          summaryText(anatomy::summarise(report.project.specimen)) + assumptionsText(report.project.assumptions) + "\n" +
-         findingsText(report) + "\n" + articulationText(report.assessment) + countsText(report.assessment) + "  " +
-         kCaution +
+         findingsText(report) + "\n" + contactsText(report) + articulationText(report.assessment) +
+         countsText(report.assessment) + "  " + kCaution +
          "\n  angles in degrees from neutral, dorsiflexion, left and rising left side positive; left and right: facet "
          "share\n";
 }

@@ -51,8 +51,9 @@ TEST_F(AssessVerb, JsonHasTheKeysScriptsRelyOn) {
             (std::set<std::string>{"skull_m", "neck_m", "trunk_m", "sacrum_m", "tail_m", "column_m", "total_m",
                                    "femur_m", "humerus_to_femur"}));
   const auto joint = jointOf(json, "C3-C4");
-  EXPECT_EQ(keys(joint), (std::set<std::string>{"id", "region", "dorsiflexion_deg", "lateral_deg", "torsion_deg",
-                                                "left", "right", "centrum_gap_mm", "level", "reasons", "sentence"}));
+  EXPECT_EQ(keys(joint),
+            (std::set<std::string>{"id", "region", "dorsiflexion_deg", "lateral_deg", "torsion_deg", "left", "right",
+                                   "centrum_gap_mm", "level", "reasons", "sentence", "articulation"}));
   EXPECT_EQ(keys(joint["left"].toObject()),
             (std::set<std::string>{"overlap_length", "overlap_area", "gap_min_mm", "gap_max_mm"}));
 }
@@ -72,6 +73,42 @@ TEST_F(AssessVerb, JsonTellsTheBentJoint) {
   EXPECT_TRUE(jointOf(json, "hip.L")["left"].isNull());
 }
 
+TEST_F(AssessVerb, TakesOtherAssumptionsForOneRun) {
+  run({"bend", smallAnimal(), "--joint", "C3-C4", "--dorsiflexion", "7", "--out", "bent.zyga"});
+  const auto levelWith = [&](std::vector<std::string> options) {
+    options.insert(options.begin(), {"assess", "bent.zyga", "--json"});
+    return jointOf(run(options).json(), "C3-C4")["level"].toString();
+  };
+  EXPECT_EQ(levelWith({"--overlap", "0.95"}), "beyond");
+  EXPECT_EQ(levelWith({"--overlap", "0"}), "supported");
+  const auto json = run({"assess", "bent.zyga", "--json", "--overlap", "0.25", "--overlap-by", "area",
+                         "--cartilage-percent", "15", "--neutral-by", "facets-and-centra"})
+                        .json();
+  const auto assumptions = json["assumptions"].toObject();
+  EXPECT_EQ(assumptions["least_overlap_percent"].toDouble(), 25);
+  EXPECT_EQ(assumptions["overlap_by"].toString(), "area");
+  EXPECT_EQ(assumptions["neutral_by"].toString(), "facets and centra");
+  EXPECT_EQ(assumptions["contact_tolerated_mm"].toDouble(), 5);
+  for (const char* part : {"cartilage_neck", "cartilage_trunk", "cartilage_tail"}) {
+    EXPECT_EQ(assumptions[part].toObject()["amount"].toDouble(), 15) << part;
+  }
+  EXPECT_THAT(run({"assess", "bent.zyga", "--neutral-by", "facets-and-centra"}).out,
+              HasSubstr("neutral by facets and centra"));
+  EXPECT_EQ(run({"assess", "bent.zyga", "--json"}).json()["assumptions"].toObject()["overlap_by"].toString(), "length")
+      << "the project keeps its own";
+}
+
+TEST_F(AssessVerb, TellsBadAssumptions) {
+  smallAnimal();
+  const auto fault = [&](const std::string& option, const std::string& value) {
+    const auto ended = run({"assess", "small.zyga", option, value});
+    EXPECT_EQ(ended.exit, 2);
+    return ended.err;
+  };
+  EXPECT_THAT(fault("--overlap", "50"), HasSubstr("--overlap: 50 is too far; write a share from 0 to 1"));
+  EXPECT_THAT(fault("--overlap-by", "volume"), HasSubstr("not among length, area"));
+}
+
 TEST_F(AssessVerb, NamedPoseIsJudgedInsteadOfThePresentOne) {
   beyond();
   EXPECT_EQ(run({"assess", "beyond.zyga", "--pose", "neutral standing"}).exit, 0);
@@ -88,6 +125,25 @@ TEST_F(AssessVerb, DamagedProjectIsToldWithItsPlace) {
   EXPECT_THAT(cut.err, testing::ContainsRegex("cut.zyga:[0-9]+, column [0-9]+: "));
   write("new.zyga", text.replace(text.find("\"version\": 1"), 12, "\"version\": 2"));
   EXPECT_THAT(run({"assess", "new.zyga"}).err, HasSubstr("newest this program reads is 1"));
+}
+
+TEST_F(AssessVerb, SaysThatContactWasNotJudgedUnlessAskedTo) {
+  EXPECT_THAT(run({"assess", smallAnimal()}).out, HasSubstr("contact between bones was not judged"));
+  const auto json = run({"assess", smallAnimal(), "--json"}).json();
+  EXPECT_FALSE(json["contact_judged"].toBool(true));
+  EXPECT_TRUE(json["contacts"].isNull());
+}
+
+TEST_F(AssessVerb, TellsBonesThatEnterEachOther) {
+  run({"bend", smallAnimal(), "--joint", "C3-C4", "--dorsiflexion", "60", "--out", "bent.zyga"});
+  const auto json = run({"assess", "bent.zyga", "--contact", "--json"}).json();
+  EXPECT_TRUE(json["contact_judged"].toBool());
+  ASSERT_FALSE(json["contacts"].toArray().isEmpty());
+  const auto contact = json["contacts"].toArray().at(0).toObject();
+  EXPECT_EQ(keys(contact), (std::set<std::string>{"bone", "other", "depth_mm", "place_mm", "level", "sentence"}));
+  EXPECT_GT(contact["depth_mm"].toDouble(), 5);
+  EXPECT_THAT(contact["sentence"].toString().toStdString(), HasSubstr("(tolerated 5 mm)"));
+  EXPECT_THAT(run({"assess", "bent.zyga", "--contact"}).out, HasSubstr("beyond: "));
 }
 
 }  // namespace
