@@ -86,7 +86,7 @@ BoneIndex carrierOf(const Specimen& specimen) {
 }
 
 double outside(const Cage& cage, const Vector3d& place, double bladeLength) {
-  const double clearance = 0.030 * bladeLength;
+  const double clearance = 0.045 * bladeLength;  // half the blade, half a rib, and room
   if (cage.empty()) return 0.30 * bladeLength + clearance;
   return cage.halfWidth(place.x(), place.z()) + clearance;
 }
