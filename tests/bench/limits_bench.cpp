@@ -1,5 +1,6 @@
-// How far joints go: all six directions of the neck and of the column, a step of the cartilage slider (articulation and
-// limits of the neck), the map of one joint, the extremes of neck and tail. Figure to reach: the neck under 100 ms.
+// How far joints go: all six directions of the neck, without and with contact of its bones, and of the column; a step
+// of the cartilage slider (articulation and limits of the neck), the map of one joint, the extremes of neck and tail.
+// Figure to reach: the neck under 100 ms.
 #include <benchmark/benchmark.h>
 
 #include <fstream>
@@ -7,8 +8,10 @@
 
 #include "core/anatomy/build_specimen.h"
 #include "core/kinematics/standing.h"
+#include "core/range/contact.h"
 #include "core/range/neutral.h"
 #include "core/range/supported_map.h"
+#include "core/solid/level_set.h"
 #include "core/study/extremes.h"
 
 namespace zyga::range {
@@ -50,18 +53,38 @@ std::vector<kinematics::JointIndex> joints(bool neckOnly) {
   return out;
 }
 
-void sixDirections(benchmark::State& state, bool neckOnly) {
+/// The shapes of the neck, the head and the first dorsal, sculpted here: that takes some seconds.
+const ContactModel& neckShapes() {
+  static const ContactModel model = [] {
+    const anatomy::Specimen& specimen = animal().specimen;
+    std::vector<std::shared_ptr<const solid::BoneMesh>> meshes(specimen.bones.size());
+    std::vector<bool> wanted(specimen.bones.size());
+    for (std::size_t i = 0; i < specimen.bones.size(); ++i) {
+      const anatomy::Bone& bone = specimen.bones[i];
+      const bool neck = bone.name.kind == anatomy::BoneKind::Cervical || bone.name.kind == anatomy::BoneKind::Skull;
+      wanted[i] = (neck || bone.id == "D1") && !bone.fusedInto;
+      if (wanted[i]) meshes[i] = std::make_shared<solid::BoneMesh>(solid::sculptBone(specimen, {i}, 12000));
+    }
+    return ContactModel(specimen, solid::levelSets(meshes, wanted));
+  }();
+  return model;
+}
+
+void sixDirections(benchmark::State& state, bool neckOnly, const NeighbourContact* contact = nullptr) {
   const auto chosen = joints(neckOnly);
   const Eigen::Vector3d angles = Eigen::Vector3d(1, 0.5, 0.2) * 0.01745;
   for (auto _ : state) {
     for (const auto joint : chosen) {
-      benchmark::DoNotOptimize(limits(animal().specimen, animal().articulation, animal().assumptions, joint, angles));
+      benchmark::DoNotOptimize(
+          limits(animal().specimen, animal().articulation, animal().assumptions, joint, angles, contact));
     }
   }
   state.counters["joints"] = static_cast<double>(chosen.size());
 }
 void neckInSixDirections(benchmark::State& state) { sixDirections(state, true); }
 BENCHMARK(neckInSixDirections)->Unit(benchmark::kMillisecond);
+void neckInSixDirectionsWithContact(benchmark::State& state) { sixDirections(state, true, &neckShapes()); }
+BENCHMARK(neckInSixDirectionsWithContact)->Unit(benchmark::kMillisecond);
 void columnInSixDirections(benchmark::State& state) { sixDirections(state, false); }
 BENCHMARK(columnInSixDirections)->Unit(benchmark::kMillisecond);
 
