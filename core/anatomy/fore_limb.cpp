@@ -33,7 +33,7 @@ Elbow addUpperArm(LimbRig& rig, BoneIndex scapula) {
   rig.mark(humerus, "shaftBottom", {0, 0, -0.75 * length});
   // The blade's tilt is taken back, so that a humerus at zero hangs upright from a level trunk.
   rig.hang("shoulder", scapula, humerus, rig.landmark(scapula, "distal"),
-           limitsInDegrees({-50, 40}, {-12, 30}, {-20, 20}), rig.attitude(scapula).transpose());
+           limitsInDegrees({-65, 40}, {-12, 30}, {-30, 30}), rig.attitude(scapula).transpose());
   return {humerus, condyle};
 }
 
@@ -77,7 +77,7 @@ BoneIndex addWrist(LimbRig& rig, BoneIndex ulna) {
     rig.mark(carpal, "proximal", Vector3d::Zero());
     rig.mark(carpal, "distal", {0, 0, -height});
   }
-  rig.hang("wrist", ulna, inner, rig.landmark(ulna, "distal"), limitsInDegrees({-30, 40}, {-12, 12}, {-10, 10}));
+  rig.hang("wrist", ulna, inner, rig.landmark(ulna, "distal"), limitsInDegrees({-60, 20}, {-12, 12}, {-15, 15}));
   const double width = rig.measure(inner, Measure::Width) + rig.measure(outer, Measure::Width);
   rig.mark(inner, "middle", {0, -0.22 * width, -rig.measure(inner, Measure::Height) / 2});
   rig.mark(outer, "middle", {0, 0, -rig.measure(outer, Measure::Height) / 2});

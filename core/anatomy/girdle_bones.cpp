@@ -91,6 +91,14 @@ double outside(const Cage& cage, const Vector3d& place, double bladeLength) {
   return cage.halfWidth(place.x(), place.z()) + clearance;
 }
 
+/// Unit normal of the cage beside a place, in the plane across the trunk.
+Vector3d outward(const Cage& cage, const Vector3d& place, double bladeLength) {
+  if (cage.empty()) return Vector3d::UnitY();
+  const double step = 0.08 * bladeLength;
+  const double widening = cage.halfWidth(place.x(), place.z() + step) - cage.halfWidth(place.x(), place.z() - step);
+  return Vector3d(0, 2 * step, -widening).normalized();
+}
+
 /// The blade on the outside of the ribs, in the frame of the vertebra that carries it: origin and turn.
 Isometry3d bladeOnCage(const Cage& cage, double length) {
   const double slope = radians(kBladeSlope + kTrunkRise);
@@ -186,11 +194,11 @@ BoneIndex addShoulderGirdle(LimbRig& rig) {
   // On the hind edge of the seam with the coracoid, where it opens down and back.
   rig.mark(scapula, "distal", {-0.55 * socketWidth, -0.048 * length, bottom - 0.055 * length});
   const Isometry3d X_CScapula = bladeOnCage(cage, length);
-  // The blade glides over the barrel of the ribs: its joint turns about a point inside the barrel, level with the
-  // blade's origin. The first angle tilts the blade, the second slides it along the ribs, the third around the chest.
+  // The blade glides over the barrel of the ribs: its joint turns about a point inside the barrel, under the blade's
+  // origin. The first angle tilts the blade, the second slides it along the ribs, the third around the chest.
   const Vector3d p_COrigin = X_CScapula.translation();
-  const Vector3d p_CBarrel = p_COrigin - Vector3d(0, kBarrel * p_COrigin.y(), 0);
-  rig.glide("scapula", carrier, scapula, p_COrigin, p_CBarrel, limitsInDegrees({-15, 15}, {-10, 10}, {-4, 4}),
+  const Vector3d p_CBarrel = p_COrigin - kBarrel * p_COrigin.y() * outward(cage, p_COrigin, length);
+  rig.glide("scapula", carrier, scapula, p_COrigin, p_CBarrel, limitsInDegrees({-20, 20}, {-10, 10}, {-4, 4}),
             X_CScapula.linear());
   addCoracoid(rig, scapula);
   addSternalPlate(rig, carrier, cage, X_CScapula, rig.landmark(scapula, "distal"));

@@ -94,7 +94,7 @@ void placeMetatarsals(LimbRig& rig, BoneIndex astragalus, const std::array<BoneI
   // Zero is the natural slope of the standing foot.
   const StandingLimbs stance = standingLimbs();
   const double slope = standingMetatarsalSlope() - stance.hip - stance.knee;
-  rig.hang("ankle", astragalus, foot[2], Vector3d::Zero(), limitsInDegrees({-40, 30}, {-12, 12}, {-10, 10}),
+  rig.hang("ankle", astragalus, foot[2], Vector3d::Zero(), limitsInDegrees({-40, 45}, {-12, 12}, {-10, 10}),
            swungForward(slope));
   for (int digit : {1, 2, 4, 5}) {
     const BoneIndex bone = foot[digit - 1];

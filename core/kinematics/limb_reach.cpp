@@ -282,7 +282,7 @@ LegFit setFoot(const Specimen& specimen, const Articulation& articulation, const
   }
   leg.write(found.q, pose);
   LegFit fit = fitOf(task.foot, rig, leg.place(found.q), task.X_WFoot);
-  if (!fit.holds()) fit.stopping = solver.stopping(found);
+  if (!fit.still()) fit.stopping = solver.stopping(found);
   return fit;
 }
 
@@ -298,6 +298,10 @@ Eigen::Isometry3d between(const Eigen::Isometry3d& from, const Eigen::Isometry3d
 
 bool FeetAnswer::hold() const {
   return std::all_of(fits.begin(), fits.end(), [](const LegFit& fit) { return fit.holds(); });
+}
+
+bool FeetAnswer::still() const {
+  return std::all_of(fits.begin(), fits.end(), [](const LegFit& fit) { return fit.still(); });
 }
 
 double FeetAnswer::worstMiss() const {
@@ -355,14 +359,14 @@ FeetAnswer moveTrunkWithin(const Specimen& specimen, const Articulation& articul
     return moveTrunk(specimen, articulation, pose, between(pose.X_WRoot, X_WRootNew, t), planted);
   };
   FeetAnswer whole = share(1);
-  if (whole.hold()) return whole;
+  if (whole.still()) return whole;
   double low = 0, high = 1;
   FeetAnswer held = share(0);
-  if (!held.hold()) return whole;  // a foot that did not hold before does not bind the trunk
+  if (!held.still()) return whole;  // a foot that was not still before does not bind the trunk
   for (int step = 0; step < 14; ++step) {
     const double middle = (low + high) / 2;
     FeetAnswer tried = share(middle);
-    if (tried.hold()) {
+    if (tried.still()) {
       low = middle;
       held = std::move(tried);
     } else {

@@ -13,13 +13,16 @@ struct LegTask {
 /// How well a leg does its task inside its typed ranges.
 struct LegFit {
   Foot foot;
-  double miss = 0;                   ///< from the middle of the sole to where it should be, m
-  double tilt = 0;                   ///< of the sole against the sole asked for, rad
-  double turn = 0;                   ///< of the foot's heading against the one asked for, rad, to the left
-  std::vector<JointIndex> stopping;  ///< joints at the end of a range that would have to go on
+  double miss = 0;  ///< from the middle of the sole to where it should be, m
+  double tilt = 0;  ///< of the sole against the sole asked for, rad
+  double turn = 0;  ///< of the foot's heading against the one asked for, rad, to the left
+  /// Joints at the end of a range that would have to go on; none on a miss: the leg is stretched out.
+  std::vector<JointIndex> stopping;
 
   /// The sole is where it should be, to a tenth of a millimetre.
   bool holds() const { return miss < 1e-4; }
+  /// All of the foot is as asked for: planted, it has not moved.
+  bool still() const { return holds() && tilt < 1e-3 && turn < 1e-3 && turn > -1e-3; }
 };
 
 /// A pose with the feet seen to, and how well each leg could.
@@ -28,6 +31,7 @@ struct FeetAnswer {
   std::vector<LegFit> fits;
 
   bool hold() const;
+  bool still() const;
   /// The worst miss, m; zero without tasks.
   double worstMiss() const;
 };
@@ -51,7 +55,7 @@ FeetAnswer liftFoot(const anatomy::Specimen& specimen, const Articulation& artic
 FeetAnswer moveTrunk(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose,
                      const Eigen::Isometry3d& X_WRootNew, const std::vector<Foot>& planted);
 
-/// As moveTrunk, but no farther on the straight way to `X_WRootNew` than the feet can hold.
+/// As moveTrunk, but no farther on the straight way to `X_WRootNew` than all the feet can stay still.
 FeetAnswer moveTrunkWithin(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose,
                            const Eigen::Isometry3d& X_WRootNew, const std::vector<Foot>& planted);
 

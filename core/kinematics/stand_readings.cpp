@@ -3,6 +3,8 @@
 #include <cmath>
 #include <limits>
 
+#include "core/kinematics/shoulder_blade.h"
+
 namespace zyga::kinematics {
 namespace {
 
@@ -31,14 +33,10 @@ double meanHeight(const std::optional<Vector3d>& left, const std::optional<Vecto
   return left && right ? (left->z() + right->z()) / 2 : kUnknown;
 }
 
-/// As seen from the side: in the upright plane of the animal's heading.
-double bladeSlope(const Specimen& specimen, const Placement& X_WB, const std::string& bone) {
+double slopeOfBlade(const Specimen& specimen, const Placement& X_WB, const std::string& bone) {
   const auto blade = specimen.findBone(bone);
   if (!blade || X_WB.empty()) return kUnknown;
-  Vector3d heading_W = X_WB.front().linear().col(0);
-  heading_W.z() = 0;
-  const Vector3d up_W = X_WB[blade->value].linear().col(2);
-  return std::atan2(up_W.z(), -up_W.dot(heading_W.normalized()));
+  return bladeSlope(X_WB[blade->value].linear(), X_WB.front().linear());
 }
 
 double glenoacetabular(const std::optional<Vector3d>& shoulderLeft, const std::optional<Vector3d>& hipLeft,
@@ -66,7 +64,7 @@ StandReadings readStand(const Specimen& specimen, const Placement& X_WB) {
   // A vertebra's frame has its canal horizontal.
   r.neckBaseSlope = neck ? rise(X_WB[neck->value].linear().col(0)) : kUnknown;
   r.tailBaseSlope = slopeBetween(at("Ca1", "cranialRim"), at("Ca5", "caudalRim"));
-  r.bladeSlope = {bladeSlope(specimen, X_WB, "scapula.L"), bladeSlope(specimen, X_WB, "scapula.R")};
+  r.bladeSlope = {slopeOfBlade(specimen, X_WB, "scapula.L"), slopeOfBlade(specimen, X_WB, "scapula.R")};
   r.feet = footPlaces(specimen, X_WB);
   return r;
 }

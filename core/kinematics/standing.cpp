@@ -133,6 +133,13 @@ std::vector<SolePoint> solePoints(const Specimen& specimen) {
   return soles;
 }
 
+Eigen::Isometry3d levelled(const Eigen::Isometry3d& X_WRoot) {
+  const Vector3d ahead = X_WRoot.linear().col(0);
+  Eigen::Isometry3d X(Eigen::AngleAxisd(std::atan2(ahead.y(), ahead.x()), Vector3d::UnitZ()));
+  X.translation() = Vector3d(X_WRoot.translation().x(), X_WRoot.translation().y(), 0);
+  return X;
+}
+
 std::vector<Foot> carryingFeet(const Specimen& specimen, const Articulation& articulation, const Pose& pose) {
   const std::vector<FootPlace> places = footPlaces(specimen, place(specimen, articulation, pose));
   const auto fellow = [&](const FootPlace& foot) {

@@ -12,6 +12,9 @@ struct SolePoint {
 
 std::vector<SolePoint> solePoints(const anatomy::Specimen& specimen);
 
+/// The same place and heading with the root's axis of length level and no roll, z = 0.
+Eigen::Isometry3d levelled(const Eigen::Isometry3d& X_WRoot);
+
 /// The feet that carry a pose: all but those held up, which are those more than 150 mm higher over the root's present
 /// level than their fellow on the other side.
 std::vector<Foot> carryingFeet(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose);

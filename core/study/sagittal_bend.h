@@ -1,0 +1,39 @@
+#pragma once
+
+#include <functional>
+
+#include "core/kinematics/placement.h"
+#include "core/range/limits.h"
+
+namespace zyga::study {
+
+/// Bends chains of the column up and down, every joint inside its range. Ranges are found once, with the joints' other
+/// angles at zero. Refers to what it was made from.
+class SagittalBend {
+ public:
+  SagittalBend(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
+               const range::Assumptions& assumptions)
+      : specimen_(specimen), articulation_(articulation), assumptions_(assumptions) {}
+
+  /// The supported dorsiflexions of a joint, rad, a hair inside the ends; both 0 where none is.
+  anatomy::AngleLimits range(kinematics::JointIndex joint) const;
+
+  /// Joint by joint from the base: the distal bone's long axis is brought to the slope wanted for it, as far as `share`
+  /// of the joint's range allows. `slope` gets the joint's place in the chain from 0 (base) to 1, and gives rad above
+  /// the horizontal as one looks along the chain away from the trunk.
+  void followSlopes(kinematics::Pose& pose, const std::vector<kinematics::JointIndex>& chain,
+                    const std::function<double(double)>& slope, double share) const;
+
+  /// Every joint of the chain to this share of its range: 1 as far up as it goes, -1 as far down.
+  void bendEvenly(kinematics::Pose& pose, const std::vector<kinematics::JointIndex>& chain, double share) const;
+
+  /// Slope of a bone as one looks away from the trunk, rad.
+  double slopeOf(const kinematics::Placement& X_WB, kinematics::BoneIndex bone) const;
+
+ private:
+  const anatomy::Specimen& specimen_;
+  const kinematics::Articulation& articulation_;
+  const range::Assumptions& assumptions_;
+};
+
+}  // namespace zyga::study
