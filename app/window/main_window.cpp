@@ -42,7 +42,7 @@ constexpr int kStateVersion = 1;
 constexpr int kTallWindow = 1200;                   // px
 constexpr int kLeftWidth = 312, kRightWidth = 328;  // px, at least
 
-enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings };
+enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings, kStand };
 
 PanelTitle* title(const QDockWidget& dock) { return qobject_cast<PanelTitle*>(dock.titleBarWidget()); }
 
@@ -70,6 +70,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   setCorner(Qt::BottomRightCorner, Qt::BottomDockWidgetArea);
   createCentre();
   createDocks();
+  createStandDock();
   createStrip();
   files_ = new FileFlow(document_, *messages_, *recent_, *this);
   output_ = new OutputFlow(document_, *viewport_, *messages_, *this);
@@ -226,7 +227,7 @@ void MainWindow::defaultLayout() {
   resizeDocks({docks_[kBones], docks_[kJoint]}, {kLeftWidth, kRightWidth}, Qt::Horizontal);
   resizeDocks({docks_[kBones], docks_[kPoses]}, {700, 140}, Qt::Vertical);
   resizeDocks({docks_[kJoint], docks_[kAssumptions], docks_[kFindings]}, {460, 340, 220}, Qt::Vertical);
-  title(*docks_[kAssumptions])->setFolded(height() < kTallWindow);
+  for (const Dock dock : {kAssumptions, kStand}) title(*docks_[dock])->setFolded(height() < kTallWindow);
 }
 
 void MainWindow::restoreSize() {

@@ -18,6 +18,7 @@ class OutputFlow;
 class PosesPanel;
 class RangeStrip;
 class RecentFiles;
+class StanceActions;
 class Viewport;
 
 /// Where the window keeps what is nobody's project.
@@ -55,6 +56,9 @@ class MainWindow : public QMainWindow {
   void createCentre();
   void createDocks();
   QDockWidget* createDock(const QString& name, const QString& title, QWidget* content, Qt::DockWidgetArea area);
+  void createStandDock();
+  /// Opens a menu of what can be done with a bone, if there is anything.
+  void offerFor(BoneIndex bone, const QPoint& global);
   void createStrip();
   void createStatusBar();
   void createMenus();
@@ -89,6 +93,7 @@ class MainWindow : public QMainWindow {
   PosesPanel* poses_ = nullptr;
   FileFlow* files_ = nullptr;
   OutputFlow* output_ = nullptr;
+  StanceActions* stances_ = nullptr;
   ElidedLabel *pointer_ = nullptr, *hint_ = nullptr;
   QList<QDockWidget*> docks_;
   QList<QWidget*> panes_;

@@ -14,6 +14,7 @@
 #include "app/window/output_flow.h"
 #include "app/window/recent_files.h"
 #include "app/window/samples.h"
+#include "app/window/stance_actions.h"
 #include "core/kinematics/bend.h"
 #include "core/kinematics/standing.h"
 #include "ui/commands/pose_edits.h"
@@ -100,24 +101,24 @@ void MainWindow::createPoseMenu() {
       [this] {
         kinematics::Pose pose = document_.pose();
         for (Eigen::Vector3d& angles : pose.angles) angles.setZero();
+        // From a level root the limbs at zero hang straight down.
+        pose.X_WRoot = kinematics::levelled(pose.X_WRoot);
         setPose(tr("All joints to neutral"), kinematics::stand(document_.specimen(), document_.articulation(), pose));
       },
       "neutral");
   menu.addSeparator();
-  stand_ = add(
-      menu, tr("&Stand on the ground"), QKeySequence("Ctrl+G"),
-      [this] {
-        setPose(tr("Stand on the ground"),
-                kinematics::stand(document_.specimen(), document_.articulation(), document_.pose()));
-      },
-      "stand");
+  stances_ = new StanceActions(document_, *messages_, this);
+  stances_->addTo(menu);
+  stand_ = stances_->stand();
+  connect(viewport_, &Viewport::menuAsked, this, &MainWindow::offerFor);
   QAction* mirror = add(menu, tr("&Mirror left and right"), QKeySequence("Ctrl+M"), [this] {
     setPose(tr("Mirror left and right"), mirrored(document_.specimen(), document_.pose()));
   });
   menu.addSeparator();
   QAction* keep = add(
       menu, tr("&Keep this pose under a name"), QKeySequence("Ctrl+D"), [this] { poses_->addPose(); }, "add-pose");
-  needProject_ += {neck, tail, neutral_, stand_, mirror, keep};
+  needProject_ += stances_->actions();
+  needProject_ += {neck, tail, neutral_, mirror, keep};
 }
 
 void MainWindow::createViewMenu() {

@@ -11,12 +11,6 @@ namespace {
 constexpr double kRadians = 3.14159265358979323846 / 180;
 constexpr double kDegreesPerPixel = 0.35;  // of twist or swing, over the whole chain
 
-// Where the line of sight meets the plane through `p_WPlane` that faces the viewer.
-Eigen::Vector3d onPlane(const DragPointer& pointer, const Eigen::Vector3d& p_WPlane) {
-  const double along = (p_WPlane - pointer.p_WOrigin).dot(pointer.back_W) / pointer.direction_W.dot(pointer.back_W);
-  return pointer.p_WOrigin + along * pointer.direction_W;
-}
-
 QString verb(DragMotion motion) {
   switch (motion) {
     case DragMotion::Bend:
@@ -62,6 +56,10 @@ std::vector<JointIndex> DragTool::chainOf(BoneIndex bone) const {
   return joint ? chainOf(specimen[*joint].proximal) : chain;
 }
 
+bool DragTool::canMove(BoneIndex bone) const {
+  return StandDrag::partOf(document_.specimen(), bone) || !chainOf(bone).empty();
+}
+
 std::optional<JointIndex> DragTool::jointOf(BoneIndex bone) const {
   const auto& specimen = document_.specimen();
   auto joint = specimen.jointAbove(bone);
@@ -79,15 +77,18 @@ void DragTool::press(BoneIndex bone, const Eigen::Vector3d& p_W, const DragPoint
   grip.start = document_.pose();
   grip.pressedAt = pointer.at;
   grip.motion = motionOf(pointer.modifiers);
+  if (grip.motion != DragMotion::Twist && StandDrag::partOf(document_.specimen(), bone)) {
+    grip.stand.emplace(document_.specimen(), document_.articulation(), grip.start, bone, p_W, pointer);
+  }
   grip_ = std::move(grip);
 }
 
 void DragTool::move(const DragPointer& pointer) {
-  if (!grip_ || grip_->chain.empty()) return;
+  if (!grip_ || (grip_->chain.empty() && !grip_->stand)) return;
   const QPointF travel = pointer.at - grip_->pressedAt;
   if (!grip_->dragging && travel.manhattanLength() < QApplication::startDragDistance()) return;
   grip_->dragging = true;
-  document_.previewPose(bent(pointer));
+  document_.previewPose(grip_->stand ? grip_->stand->moved(pointer) : bent(pointer));
 }
 
 kinematics::Pose DragTool::bent(const DragPointer& pointer) const {
@@ -110,7 +111,7 @@ kinematics::Pose DragTool::bent(const DragPointer& pointer) const {
 
 kinematics::Pose DragTool::pulled(const DragPointer& pointer, std::array<bool, 3> motions) const {
   const auto& specimen = document_.specimen();
-  const Eigen::Vector3d p_WTarget = onPlane(pointer, grip_->p_WPoint);
+  const Eigen::Vector3d p_WTarget = onPlane(pointer, grip_->p_WPoint, pointer.back_W);
   const kinematics::Pull pull{grip_->chain, motions, grip_->bone, grip_->p_BPoint};
   // Always from where the drag began, so that the way the pointer took leaves no trace.
   return kinematics::pullTowards(specimen, document_.articulation(), grip_->start, pull, p_WTarget);
@@ -144,6 +145,7 @@ void DragTool::cancel() {
 }
 
 QString DragTool::stepText() const {
+  if (grip_->stand) return grip_->stand->stepText();
   const QString text = verb(grip_->motion) + " " + partName(document_.specimen(), grip_->chain) + " at " +
                        QString::fromStdString(document_.specimen()[grip_->bone].id);
   return text.left(1).toUpper() + text.mid(1);
@@ -151,10 +153,13 @@ QString DragTool::stepText() const {
 
 QString DragTool::hint(std::optional<BoneIndex> bone, Qt::KeyboardModifiers modifiers) const {
   const auto& specimen = document_.specimen();
+  if (dragging() && grip_->stand) return grip_->stand->telling();
   if (dragging())
     return gerund(grip_->motion) + " the " + partName(specimen, grip_->chain) + " from " +
            QString::fromStdString(specimen[grip_->chain.front()].id) + QStringLiteral(" · Esc puts it back");
   if (!bone) return QStringLiteral("Drag empty space to turn the view · wheel zooms · middle button moves");
+  const bool stands = motionOf(modifiers) != DragMotion::Twist && StandDrag::partOf(specimen, *bone);
+  if (stands) return StandDrag::hint(specimen, *bone);
   const auto chain = chainOf(*bone);
   if (chain.empty()) return QString::fromStdString(specimen[*bone].id) + " does not move against its neighbours";
   const DragMotion motion = motionOf(modifiers);

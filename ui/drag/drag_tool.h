@@ -1,29 +1,20 @@
 #pragma once
 
 #include <QObject>
-#include <QPointF>
 #include <optional>
 
 #include "core/kinematics/bend.h"
 #include "ui/document/document.h"
+#include "ui/drag/drag_pointer.h"
+#include "ui/drag/stand_drag.h"
 
 namespace zyga::ui {
-
-/// The pointer in the view and in the world (m).
-struct DragPointer {
-  QPointF at;  ///< pixels from the upper left
-  Eigen::Vector3d p_WOrigin = Eigen::Vector3d::Zero();
-  Eigen::Vector3d direction_W = -Eigen::Vector3d::UnitZ();  ///< of the line of sight, unit
-  Eigen::Vector3d back_W = Eigen::Vector3d::UnitZ();        ///< from the screen to the viewer, unit
-  bool sideView = false;                                    ///< exactly from the side, without perspective
-  bool topView = false;                                     ///< exactly from above or below, without perspective
-  Qt::KeyboardModifiers modifiers;
-};
 
 enum class DragMotion { Bend, Lateral, Twist };
 
 /// Bends the chain of a bone that is dragged. The pose is previewed on the way and becomes one undoable step on
-/// release; nothing else changes the document. A press without travel is left to the caller as a click.
+/// release; nothing else changes the document. A press without travel is left to the caller as a click. Feet, pelvis
+/// and ribs are StandDrag's, unless Alt or Ctrl asks for a twist.
 class DragTool : public QObject {
   Q_OBJECT
  public:
@@ -32,6 +23,9 @@ class DragTool : public QObject {
   static DragMotion motionOf(Qt::KeyboardModifiers modifiers);
   /// The joints a drag of this bone would bend, root side first; empty for a bone that cannot move.
   std::vector<JointIndex> chainOf(BoneIndex bone) const;
+
+  /// Whether a drag of this bone would do anything.
+  bool canMove(BoneIndex bone) const;
 
   /// The joint nearest to the bone, towards the root, that can move: a rib stands for its vertebra.
   std::optional<JointIndex> jointOf(BoneIndex bone) const;
@@ -60,6 +54,7 @@ class DragTool : public QObject {
     QPointF pressedAt;
     DragMotion motion = DragMotion::Bend;
     bool dragging = false;
+    std::optional<StandDrag> stand;  ///< has the drag, if it has a part for the bone
   };
   kinematics::Pose bent(const DragPointer& pointer) const;
   kinematics::Pose pulled(const DragPointer& pointer, std::array<bool, 3> motions) const;

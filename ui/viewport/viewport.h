@@ -46,6 +46,8 @@ class Viewport : public QOpenGLWidget {
   /// Id and title of the bone under the pointer; empty when there is none.
   void hovered(const QString& bone);
   void cameraChanged();
+  /// A click with the right button, or the menu key with a bone chosen: what can be done with this bone?
+  void menuAsked(zyga::ui::BoneIndex bone, const QPoint& global);
 
  protected:
   void initializeGL() override;
@@ -58,6 +60,7 @@ class Viewport : public QOpenGLWidget {
   void mouseDoubleClickEvent(QMouseEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
   void leaveEvent(QEvent* event) override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void keyReleaseEvent(QKeyEvent* event) override;
 

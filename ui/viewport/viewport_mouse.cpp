@@ -1,3 +1,4 @@
+#include <QContextMenuEvent>
 #include <QMouseEvent>
 #include <QPainter>
 #include <QWheelEvent>
@@ -106,6 +107,18 @@ void Viewport::mouseReleaseEvent(QMouseEvent* event) {
   pressedEmpty_ = false;
   hoverAt(event->position());
   tellHint(event->modifiers());
+  const bool rightClick = event->button() == Qt::RightButton && held == Hold::Turn &&
+                          (event->position() - pressedAt_).manhattanLength() < kClickTravel;
+  const auto bone = document_.hasProject() ? document_.hoveredBone() : std::nullopt;
+  if (rightClick && bone) emit menuAsked(*bone, event->globalPosition().toPoint());
+}
+
+void Viewport::contextMenuEvent(QContextMenuEvent* event) {
+  // With the mouse a menu comes on release, because the right button turns the view.
+  if (event->reason() == QContextMenuEvent::Mouse || !document_.hasProject()) return;
+  const auto bone = document_.selectedBone();
+  const auto at = bone ? placeOf(*bone) : std::nullopt;
+  if (at) emit menuAsked(*bone, mapToGlobal(at->toPoint()));
 }
 
 void Viewport::click(const QPointF& at) {
@@ -153,7 +166,7 @@ void Viewport::setHovered(std::optional<BoneIndex> bone) {
 void Viewport::tellHint(Qt::KeyboardModifiers modifiers) {
   if (!document_.hasProject()) return;
   const auto bone = document_.hoveredBone();
-  const bool movable = hold_ == Hold::Bone || (bone && !drag_.chainOf(*bone).empty());
+  const bool movable = hold_ == Hold::Bone || (bone && drag_.canMove(*bone));
   const DragMotion motion = drag_.pressed() ? drag_.motion() : DragTool::motionOf(modifiers);
   if (hold_ == Hold::Turn || hold_ == Hold::Move)
     setCursor(hold_ == Hold::Move ? Qt::SizeAllCursor : Qt::CrossCursor);
