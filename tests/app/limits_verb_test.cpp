@@ -143,5 +143,31 @@ TEST_F(LimitsVerb, UnknownJointNamesThoseThatComeNear) {
   EXPECT_EQ(run({"limits", "small.zyga", "--overlap", "1.5"}).exit, 2);
 }
 
+/// Sculpted bones are kept from one run to the next.
+class LimitsVerbWithShapes : public LimitsVerb {
+ protected:
+  LimitsVerbWithShapes() { setCache(ZYGAPOSE_TEST_CACHE); }
+};
+
+TEST_F(LimitsVerbWithShapes, BonesThatMeetStopEachOther) {
+  const auto plain = run({"limits", smallAnimal(), "--json"}).json();
+  const auto touching = run({"limits", "small.zyga", "--json", "--contact"}).json();
+  EXPECT_FALSE(plain["contact_judged"].toBool(true));
+  EXPECT_TRUE(touching["contact_judged"].toBool(false));
+  int stopped = 0;
+  for (const auto& value : touching["joints"].toArray()) {
+    const auto joint = value.toObject();
+    const auto other = jointOf(plain, joint["id"].toString());
+    for (const char* key : kKeys) {
+      EXPECT_LE(degrees(joint, key), degrees(other, key) + 1e-3) << joint["id"].toString().toStdString() << " " << key;
+      const auto stop = joint[key].toObject()["stopped_by"].toString();
+      if (!stop.startsWith("contact: ")) continue;
+      ++stopped;
+      EXPECT_TRUE(stop.endsWith(", 5 mm")) << stop.toStdString();
+    }
+  }
+  EXPECT_GT(stopped, 0);
+}
+
 }  // namespace
 }  // namespace zyga::app
