@@ -39,6 +39,11 @@ constexpr Gesture kStrip[] = {{"Bend one joint", "drag its mark up or down"},
                               {"Bend the whole span", "drag any mark in it"},
                               {"Go along the column, turn the joint", "arrow keys"}};
 
+constexpr Gesture kPanels[] = {
+    {"Turn the chosen joint on its map", "drag the mark, or arrow keys; with Shift in larger steps"},
+    {"Try an assumption", "drag its slider; letting go keeps it"},
+    {"Take a drag back", "Esc while dragging"}};
+
 void addHeading(QGridLayout& grid, const QString& text) {
   auto* heading = new QLabel(text);
   heading->setProperty("role", "title");
@@ -83,6 +88,8 @@ KeysDialog::KeysDialog(const QList<QAction*>& actions, QWidget* parent) : QDialo
   for (const Gesture& gesture : kAnimal) addRow(*grid, tr(gesture.what), tr(gesture.how));
   addHeading(*grid, tr("On the range strip"));
   for (const Gesture& gesture : kStrip) addRow(*grid, tr(gesture.what), tr(gesture.how));
+  addHeading(*grid, tr("In the panels"));
+  for (const Gesture& gesture : kPanels) addRow(*grid, tr(gesture.what), tr(gesture.how));
   addHeading(*grid, tr("Keys"));
   for (const QAction* action : actions)
     if (!action->shortcut().isEmpty())

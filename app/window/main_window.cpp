@@ -39,6 +39,7 @@ constexpr char kFoldedKey[] = "window/folded";
 constexpr char kLastKey[] = "files/last";
 /// Layouts of an older arrangement of docks are not restored.
 constexpr int kStateVersion = 1;
+constexpr double kContactSurroundings = 0.35;       // m, shown around a contact that is framed
 constexpr int kTallWindow = 1200;                   // px
 constexpr int kLeftWidth = 312, kRightWidth = 328;  // px, at least
 
@@ -61,6 +62,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
     : QMainWindow(parent),
       document_(document),
       sculpt_(document, folders.bones),
+      contact_(document),
       autosave_(document, folders.recovery),
       recent_(new RecentFiles(this)) {
   setObjectName("mainWindow");
@@ -126,15 +128,19 @@ void MainWindow::createDocks() {
   auto* bones = new BonesPanel(document_);
   poses_ = new PosesPanel(document_);
   auto* joint = new JointView(document_);
+  auto* assumptions = new AssumptionsPanel(document_);
   auto* findings = new FindingsPanel(document_);
   createDock("bonesDock", tr("Bones"), bones, Qt::LeftDockWidgetArea);
   createDock("posesDock", tr("Poses"), poses_, Qt::LeftDockWidgetArea);
   createDock("jointDock", tr("Joint"), joint, Qt::RightDockWidgetArea);
-  createDock("assumptionsDock", tr("Assumptions"), new AssumptionsPanel(document_), Qt::RightDockWidgetArea);
+  createDock("assumptionsDock", tr("Assumptions"), assumptions, Qt::RightDockWidgetArea);
   createDock("findingsDock", tr("Findings"), findings, Qt::RightDockWidgetArea);
   connect(bones, &BonesPanel::frameBone, viewport_, &Viewport::frameBone);
   connect(findings, &FindingsPanel::frameJoint, this,
           [this](JointIndex joint) { viewport_->frameBone(document_.specimen()[joint].distal); });
+  connect(findings, &FindingsPanel::frameContact, this,
+          [this](const range::ContactFinding& contact) { viewport_->framePlace(contact.p_W, kContactSurroundings); });
+  connect(assumptions, &AssumptionsPanel::hint, this, [this](const QString& text) { hint_->setText(text); });
 }
 
 void MainWindow::createStrip() {
@@ -173,6 +179,7 @@ void MainWindow::connectParts() {
     if (!busy) viewport_->setSculptProgress(0, 0);
   });
   connect(&sculpt_, &SculptJob::failed, messages_, [this](const QString& text) { messages_->warn(text); });
+  connect(&contact_, &ContactJob::failed, messages_, [this](const QString& text) { messages_->warn(text); });
   connect(&autosave_, &Autosave::failed, messages_, [this](const QString& text) { messages_->warn(text); });
   connect(&document_, &Document::changed, this, [this](Changes what) {
     if (what & Change::Meshes) updateActions();
@@ -219,14 +226,15 @@ QPixmap MainWindow::picture() {
 }
 
 bool MainWindow::settled() const {
-  return document_.hasProject() && !files_->busy() && !sculpt_.busy() && !output_->busy() && viewport_->ready();
+  return document_.hasProject() && !files_->busy() && !sculpt_.busy() && !contact_.busy() && !output_->busy() &&
+         viewport_->ready();
 }
 
 /// The assumptions start folded to one line unless the right side has room for everything.
 void MainWindow::defaultLayout() {
   resizeDocks({docks_[kBones], docks_[kJoint]}, {kLeftWidth, kRightWidth}, Qt::Horizontal);
   resizeDocks({docks_[kBones], docks_[kPoses]}, {700, 140}, Qt::Vertical);
-  resizeDocks({docks_[kJoint], docks_[kAssumptions], docks_[kFindings]}, {460, 340, 220}, Qt::Vertical);
+  resizeDocks({docks_[kJoint], docks_[kAssumptions], docks_[kFindings]}, {560, 340, 130}, Qt::Vertical);
   for (const Dock dock : {kAssumptions, kStand}) title(*docks_[dock])->setFolded(height() < kTallWindow);
 }
 

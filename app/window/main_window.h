@@ -4,6 +4,7 @@
 #include <filesystem>
 
 #include "ui/document/autosave.h"
+#include "ui/document/contact_job.h"
 #include "ui/document/document.h"
 #include "ui/document/sculpt_job.h"
 
@@ -85,6 +86,7 @@ class MainWindow : public QMainWindow {
 
   Document& document_;
   SculptJob sculpt_;
+  ContactJob contact_;
   Autosave autosave_;
   RecentFiles* recent_;
   MessageBar* messages_ = nullptr;

@@ -12,10 +12,10 @@
 #include "app/window/keys_dialog.h"
 #include "app/window/main_window.h"
 #include "app/window/output_flow.h"
+#include "app/window/pose_actions.h"
 #include "app/window/recent_files.h"
 #include "app/window/samples.h"
 #include "app/window/stance_actions.h"
-#include "core/kinematics/bend.h"
 #include "core/kinematics/standing.h"
 #include "ui/commands/pose_edits.h"
 #include "ui/panels/poses_panel.h"
@@ -90,22 +90,11 @@ void MainWindow::setPose(const QString& text, const kinematics::Pose& pose) { do
 
 void MainWindow::createPoseMenu() {
   QMenu& menu = *menuBar()->addMenu(tr("&Pose"));
-  QAction* neck = add(menu, tr("&Neck to neutral"), {}, [this] {
-    setPose(tr("Neck to neutral"), atNeutral(document_.pose(), kinematics::neckChain(document_.specimen())));
-  });
-  QAction* tail = add(menu, tr("&Tail to neutral"), {}, [this] {
-    setPose(tr("Tail to neutral"), atNeutral(document_.pose(), kinematics::tailChain(document_.specimen())));
-  });
-  neutral_ = add(
-      menu, tr("&All joints to neutral"), {},
-      [this] {
-        kinematics::Pose pose = document_.pose();
-        for (Eigen::Vector3d& angles : pose.angles) angles.setZero();
-        // From a level root the limbs at zero hang straight down.
-        pose.X_WRoot = kinematics::levelled(pose.X_WRoot);
-        setPose(tr("All joints to neutral"), kinematics::stand(document_.specimen(), document_.articulation(), pose));
-      },
-      "neutral");
+  auto* poses = new PoseActions(document_, *messages_, this);
+  poses->addNeutral(menu);
+  neutral_ = poses->allNeutral();
+  menu.addSeparator();
+  poses->addLimits(menu);
   menu.addSeparator();
   stances_ = new StanceActions(document_, *messages_, this);
   stances_->addTo(menu);
@@ -117,8 +106,9 @@ void MainWindow::createPoseMenu() {
   menu.addSeparator();
   QAction* keep = add(
       menu, tr("&Keep this pose under a name"), QKeySequence("Ctrl+D"), [this] { poses_->addPose(); }, "add-pose");
+  needProject_ += poses->actions();
   needProject_ += stances_->actions();
-  needProject_ += {neck, tail, neutral_, mirror, keep};
+  needProject_ += {mirror, keep};
 }
 
 void MainWindow::createViewMenu() {

@@ -5,12 +5,16 @@
 #include <QApplication>
 #include <QImage>
 #include <QLabel>
+#include <QMouseEvent>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTest>
 #include <QtMath>
 
 #include "tests/ui/document_sample.h"
 #include "ui/panels/joint/facet_drawing.h"
 #include "ui/panels/joint/interval_bar.h"
+#include "ui/panels/joint/supported_map_view.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/unit_spin_box.h"
 
@@ -63,6 +67,13 @@ class JointViewTest : public testing::Test {
   static bool isLike(const QColor& a, const QColor& b) {
     return std::max({std::abs(a.red() - b.red()), std::abs(a.green() - b.green()), std::abs(a.blue() - b.blue())}) < 40;
   }
+  SupportedMapView* map() const { return view_.findChild<SupportedMapView*>(); }
+  void mapMouse(QEvent::Type type, const QPointF& at) {
+    const bool up = type == QEvent::MouseButtonRelease, move = type == QEvent::MouseMove;
+    QMouseEvent event(type, at, map()->mapToGlobal(at), move ? Qt::NoButton : Qt::LeftButton,
+                      up ? Qt::NoButton : Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(map(), &event);
+  }
   QWidget* drawing() const {
     for (auto* widget : view_.findChildren<QWidget*>())
       if (auto* found = dynamic_cast<FacetDrawing*>(widget)) return found;
@@ -85,7 +96,7 @@ TEST_F(JointViewTest, ShowsTheJointAndItsAngles) {
   setAngles("C6-C7", {qDegreesToRadians(3.2), qDegreesToRadians(-1.5), 0});
   select("C6-C7");
   EXPECT_EQ(words("title"), "C6-C7");
-  EXPECT_EQ(words("bones"), "Cervical vertebra 6 on cervical vertebra 7");
+  EXPECT_EQ(label("title")->toolTip().toStdString(), "Cervical vertebra 6 on cervical vertebra 7");
   EXPECT_EQ(field(0)->value(), 3.2);
   EXPECT_EQ(field(1)->value(), -1.5);
   EXPECT_EQ(field(2)->value(), 0);
@@ -157,6 +168,89 @@ TEST_F(JointViewTest, BeyondIsSaidInWordsAndHatchedInItsColour) {
   EXPECT_NE(words("complaint").find("acets share"), std::string::npos) << words("complaint");
   EXPECT_GT(pixelsOf(theme().beyond), 20);
   EXPECT_EQ(pixelsOf(theme().supported), 0);
+}
+
+TEST_F(JointViewTest, TheMapTurnsTheJointWhileItsMarkIsDragged) {
+  select("C6-C7");
+  const JointIndex j = joint("C6-C7");
+  const QPointF from = map()->markPlace(), to = map()->placeOf(0.05, -0.03);
+  mapMouse(QEvent::MouseButtonPress, from);
+  mapMouse(QEvent::MouseMove, (from + to) / 2);
+  EXPECT_TRUE(document_.previewing());
+  EXPECT_NE(document_.pose()[j], Eigen::Vector3d::Zero()) << "it turns while the mark is down";
+  EXPECT_EQ(document_.project().pose[j], Eigen::Vector3d::Zero());
+  const range::Band down = document_.band(j, 0);
+  mapMouse(QEvent::MouseMove, to);
+  EXPECT_NE(document_.band(j, 0).most, down.most) << "the interval of one motion follows the other";
+  mapMouse(QEvent::MouseButtonRelease, to);
+  EXPECT_NEAR(document_.pose()[j].x(), 0.05, 1e-9);
+  EXPECT_NEAR(document_.pose()[j].y(), -0.03, 1e-9);
+  EXPECT_EQ(document_.undoStack().count(), 1);
+  EXPECT_NEAR(field(0)->value(), qRadiansToDegrees(0.05), 0.05);
+  document_.undoStack().undo();
+  EXPECT_EQ(document_.pose()[j], Eigen::Vector3d::Zero());
+}
+
+TEST_F(JointViewTest, EscapeTakesTheMarkBack) {
+  select("C6-C7");
+  mapMouse(QEvent::MouseButtonPress, map()->markPlace());
+  mapMouse(QEvent::MouseMove, map()->placeOf(0.05, 0.02));
+  QTest::keyClick(map(), Qt::Key_Escape);
+  EXPECT_FALSE(document_.previewing());
+  mapMouse(QEvent::MouseMove, map()->placeOf(0.02, 0.02));
+  mapMouse(QEvent::MouseButtonRelease, map()->placeOf(0.02, 0.02));
+  EXPECT_EQ(document_.pose()[joint("C6-C7")], Eigen::Vector3d::Zero());
+  EXPECT_EQ(document_.undoStack().count(), 0);
+}
+
+TEST_F(JointViewTest, ArrowsMoveTheMarkAndMergeIntoOneStep) {
+  select("C6-C7");
+  map()->setFocus();
+  for (const Qt::Key key : {Qt::Key_Up, Qt::Key_Up, Qt::Key_Left}) QTest::keyClick(map(), key);
+  const Eigen::Vector3d& angles = document_.pose()[joint("C6-C7")];
+  EXPECT_NEAR(angles.x(), qDegreesToRadians(1.0), 1e-12);
+  EXPECT_NEAR(angles.y(), qDegreesToRadians(0.5), 1e-12) << "left is positive";
+  EXPECT_EQ(document_.undoStack().count(), 1);
+}
+
+TEST_F(JointViewTest, TheMapIsInkedWhereTheBonesSupport) {
+  select("C6-C7");
+  const JointIndex j = joint("C6-C7");
+  const range::Band up = document_.band(j, 0);
+  const QImage picture = map()->grab().toImage();
+  const auto green = [&](double dorsiflexion, double lateral) {
+    const QColor c = picture.pixelColor(map()->placeOf(dorsiflexion, lateral).toPoint());
+    return c.green() - c.red();
+  };
+  EXPECT_GT(green(0.5 * up.most, 0.02), 20);
+  EXPECT_LT(green(1.2 * up.most, 0.02), 10);
+  const double near = green(0.97 * up.most, 0.004), firm = green(0.5 * up.most, 0.02);
+  EXPECT_LT(near, firm) << "softer near the edge";
+}
+
+TEST_F(JointViewTest, NeutralIsNamedWithItsResidual) {
+  select("C6-C7");
+  EXPECT_NE(words("neutralBy").find("facets centred"), std::string::npos) << words("neutralBy");
+  EXPECT_NE(words("neutralBy").find("mm off centre"), std::string::npos);
+  EXPECT_EQ(words("articulation"), "(hidden)");
+  EXPECT_NE(label("caution")->toolTip().indexOf("Kuznetsov"), -1);
+  select("knee.L");
+  EXPECT_EQ(words("neutralBy"), "(hidden)");
+}
+
+TEST_F(JointViewTest, AJointThatCannotBeArticulatedSaysWhy) {
+  files::Project project = sampleProject();
+  auto& facets = project.specimen.bones[project.specimen.findBone("C6").value().value].facets;
+  std::erase_if(facets, [](const anatomy::Facet& f) { return f.role == anatomy::FacetRole::PostzygLeft; });
+  open(project);
+  select("C6-C7");
+  EXPECT_EQ(words("articulation"), "C6-C7 can't be articulated: the left postzygapophysis of C6 has no facet");
+}
+
+TEST_F(JointViewTest, FitsWithoutScrollingInASmallWindow) {
+  view_.resize(328, 420);
+  select("C6-C7");
+  EXPECT_EQ(view_.findChild<QScrollArea*>()->verticalScrollBar()->maximum(), 0);
 }
 
 TEST_F(JointViewTest, TypedLimitsNameTheirSource) {

@@ -1,14 +1,20 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractButton>
+#include <QApplication>
 #include <QComboBox>
 #include <QDoubleSpinBox>
+#include <QMenu>
+#include <QMouseEvent>
+#include <QSettings>
 #include <QTest>
+#include <QToolButton>
 
 #include "tests/ui/document_sample.h"
 #include "ui/panels/assumptions_panel.h"
 #include "ui/panels/cartilage_field.h"
 #include "ui/panels/readouts.h"
+#include "ui/theme/drag_slider.h"
 
 namespace zyga::ui {
 namespace {
@@ -16,11 +22,21 @@ namespace {
 class AssumptionsTest : public testing::Test {
  protected:
   void SetUp() override {
+    QSettings().remove("assumptions/keepInSpace");
+    document_.setKeepsInSpace(false);
     document_.open(sampleProject(), {});
     panel_.resize(340, 500);
     panel_.show();
   }
   QDoubleSpinBox* box(const char* name) { return panel_.findChild<QDoubleSpinBox*>(name); }
+
+  DragSlider* neckSlider() { return panel_.findChild<CartilageField*>("neckCartilage")->findChild<DragSlider*>(); }
+  static void mouse(QWidget* widget, QEvent::Type type, const QPointF& at) {
+    const bool up = type == QEvent::MouseButtonRelease, move = type == QEvent::MouseMove;
+    QMouseEvent event(type, at, widget->mapToGlobal(at), move ? Qt::NoButton : Qt::LeftButton,
+                      up ? Qt::NoButton : Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(widget, &event);
+  }
 
   Document document_;
   AssumptionsPanel panel_{document_};
@@ -62,6 +78,99 @@ TEST_F(AssumptionsTest, CartilageCanBeInMillimetres) {
   EXPECT_EQ(document_.assumptions().neck, (range::Cartilage{range::Cartilage::In::Millimetres, 12}));
   document_.undoStack().setIndex(0);
   EXPECT_EQ(neck->value(), sampleProject().assumptions.neck);
+}
+
+TEST_F(AssumptionsTest, TheSliderActsWhileItIsHeldAndIsOneStep) {
+  const auto joint = document_.specimen().findJoint("C6-C7").value();
+  const auto skull = document_.specimen().findBone("skull").value();
+  const range::Band before = document_.band(joint, 0);
+  const Eigen::Vector3d head = document_.placement()[skull.value].translation();
+  DragSlider* slider = neckSlider();
+  const QPointF from(slider->placeOf(slider->value()), slider->height() / 2.0);
+  const QPointF to(slider->placeOf(200), from.y());
+  mouse(slider, QEvent::MouseButtonPress, from);
+  mouse(slider, QEvent::MouseMove, (from + to) / 2);
+  EXPECT_TRUE(document_.previewing());
+  const range::Band halfway = document_.band(joint, 0);
+  EXPECT_NE(halfway.most, before.most) << "the band moves while the slider is down";
+  EXPECT_GT((document_.placement()[skull.value].translation() - head).norm(), 0.01) << "and so does the animal";
+  EXPECT_EQ(document_.undoStack().count(), 0);
+  mouse(slider, QEvent::MouseMove, to);
+  EXPECT_NE(document_.band(joint, 0).most, halfway.most);
+  mouse(slider, QEvent::MouseButtonRelease, to);
+  EXPECT_NEAR(document_.project().assumptions.neck.amount, 20, 0.6);
+  EXPECT_EQ(document_.undoStack().count(), 1);
+  document_.undoStack().undo();
+  EXPECT_DOUBLE_EQ(document_.band(joint, 0).most, before.most);
+  EXPECT_EQ(panel_.findChild<CartilageField*>("neckCartilage")->value(), sampleProject().assumptions.neck);
+}
+
+TEST_F(AssumptionsTest, EscapeTakesTheSliderBack) {
+  DragSlider* slider = neckSlider();
+  const int start = slider->value();
+  const QPointF to(slider->placeOf(200), slider->height() / 2.0);
+  mouse(slider, QEvent::MouseButtonPress, to);
+  EXPECT_TRUE(document_.previewing()) << "a press beside the handle takes it there";
+  QTest::keyClick(slider, Qt::Key_Escape);
+  EXPECT_FALSE(document_.previewing());
+  EXPECT_EQ(slider->value(), start);
+  mouse(slider, QEvent::MouseMove, to + QPointF(9, 0));
+  mouse(slider, QEvent::MouseButtonRelease, to);
+  EXPECT_EQ(slider->value(), start);
+  EXPECT_EQ(document_.undoStack().count(), 0);
+}
+
+TEST_F(AssumptionsTest, ArrowKeysOnASliderAreOneStep) {
+  auto* slider = panel_.findChild<DragSlider*>("leastOverlapSlider");
+  slider->setFocus();
+  QTest::keyClick(slider, Qt::Key_Left);
+  QTest::keyClick(slider, Qt::Key_Left);
+  EXPECT_DOUBLE_EQ(document_.assumptions().leastOverlap, 0.4);
+  EXPECT_EQ(document_.undoStack().count(), 1);
+}
+
+TEST_F(AssumptionsTest, TheDefinitionOfNeutralIsChosenByNameAndHasItsSources) {
+  auto* by = panel_.findChild<QComboBox*>("neutralBy");
+  EXPECT_EQ(by->currentText(), "facets centred");
+  EXPECT_TRUE(by->toolTip().contains("Taylor, Wedel & Naish 2009"));
+  by->setFocus();
+  QTest::keyClick(by, Qt::Key_Down);
+  EXPECT_EQ(document_.assumptions().neutralBy, range::NeutralBy::FacetsAndCentra);
+  EXPECT_EQ(by->currentText(), "facets centred, centrum faces parallel");
+  EXPECT_TRUE(by->toolTip().contains("Mallison 2010"));
+  EXPECT_TRUE(document_.undoStack().undoText().endsWith("deflections kept"));
+}
+
+TEST_F(AssumptionsTest, BonesStayInSpaceOnRequestAndTheHabitIsKept) {
+  auto* stays = panel_.findChild<QComboBox*>("whatStays");
+  stays->setFocus();
+  QTest::keyClick(stays, Qt::Key_Down);
+  auto* neck = panel_.findChild<CartilageField*>("neckCartilage");
+  neck->findChild<QDoubleSpinBox*>()->stepBy(4);
+  EXPECT_TRUE(document_.undoStack().undoText().endsWith("bones kept in space"));
+  EXPECT_NE(document_.pose()[document_.specimen().findJoint("C6-C7").value()], Eigen::Vector3d::Zero());
+  Document other;
+  const AssumptionsPanel again(other);
+  EXPECT_TRUE(other.keepsInSpace());
+}
+
+TEST_F(AssumptionsTest, PresetsNameTheirSource) {
+  auto* button = panel_.findChild<QToolButton*>("cartilagePresets");
+  QAction* turkey = nullptr;
+  for (QAction* action : button->menu()->actions())
+    if (action->text().startsWith("Turkey")) turkey = action;
+  ASSERT_NE(turkey, nullptr);
+  EXPECT_TRUE(turkey->toolTip().contains("Taylor & Wedel 2013"));
+  turkey->trigger();
+  EXPECT_EQ(document_.assumptions().neck, (range::Cartilage{range::Cartilage::In::PercentOfCentrum, 4.56}));
+}
+
+TEST_F(AssumptionsTest, TheHintSaysWhatAStepHasDone) {
+  QString said;
+  QObject::connect(&panel_, &AssumptionsPanel::hint, [&](const QString& text) { said = text; });
+  box("boneContact")->stepBy(1);
+  EXPECT_DOUBLE_EQ(document_.assumptions().contactTolerated, 0.006);
+  EXPECT_TRUE(said.startsWith("Tolerated contact")) << said.toStdString();
 }
 
 TEST_F(AssumptionsTest, OverlapByAreaIsSaid) {

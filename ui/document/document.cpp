@@ -33,6 +33,7 @@ struct Document::State {
   range::Assessment assessment;
   std::vector<std::array<std::optional<range::Band>, 3>> bands;
   files::BoneMeshes meshes;
+  std::shared_ptr<const range::ContactModel> contact;
   QUndoStack undoStack;
 
   std::optional<JointIndex> selectedJoint, bendBase;
@@ -46,6 +47,7 @@ struct Document::State {
   void deriveAll();
   void deriveFrom(const range::Assumptions& before);
   void judgeAll();
+  void judgeContact();
   Pose carriedTo(const kinematics::Articulation& next) const;
   void deriveFrom(const Pose& before);
   void place() { kinematics::placeInto(project->specimen, articulation, pose(), placement); }
@@ -67,6 +69,11 @@ void Document::State::judgeAll() {
   bands.assign(project->specimen.joints.size(), {});
   place();
   assessment = range::assess(project->specimen, articulation, assumptions(), pose());
+  judgeContact();
+}
+
+void Document::State::judgeContact() {
+  if (contact) range::judgeContact(*contact, placement, assumptions(), assessment);
 }
 
 /// The project's pose as it is under another articulation.
@@ -88,6 +95,7 @@ void Document::State::deriveFrom(const Pose& before) {
       verdict = range::assessJoint(project->specimen, articulation, assumptions(), joint, now[joint]);
     assessment.level = std::max(assessment.level, verdict.level);
   }
+  judgeContact();
 }
 
 Document::Document(QObject* parent) : QObject(parent), state_(std::make_unique<State>()) {}
@@ -95,7 +103,9 @@ Document::~Document() = default;
 
 bool Document::hasProject() const { return state_->project.has_value(); }
 const files::Project& Document::project() const { return state_->project.value(); }
-const range::Assumptions& Document::assumptions() const { return project(), state_->assumptions(); }
+const range::Assumptions& Document::assumptions() const {
+  return state_->previewAssumptions ? *state_->previewAssumptions : project().assumptions;
+}
 const Pose& Document::pose() const { return state_->pose(); }
 bool Document::previewing() const { return state_->preview || state_->previewAssumptions; }
 bool Document::keepsInSpace() const { return state_->keepsInSpace; }
@@ -104,13 +114,14 @@ const kinematics::Articulation& Document::articulation() const { return state_->
 const kinematics::Placement& Document::placement() const { return state_->placement; }
 const range::Assessment& Document::assessment() const { return state_->assessment; }
 const files::BoneMeshes& Document::meshes() const { return state_->meshes; }
+const range::ContactModel* Document::contact() const { return state_->contact.get(); }
 QUndoStack& Document::undoStack() { return state_->undoStack; }
 bool Document::hasUnsavedWork() const { return hasProject() && !state_->undoStack.isClean(); }
 const std::filesystem::path& Document::path() const { return state_->path; }
 
 const range::Band& Document::band(JointIndex joint, int motion) const {
   std::optional<range::Band>& kept = state_->bands.at(joint.value).at(static_cast<std::size_t>(motion));
-  if (!kept) kept = range::band(specimen(), articulation(), assumptions(), joint, pose()[joint], motion);
+  if (!kept) kept = range::band(specimen(), articulation(), assumptions(), joint, pose()[joint], motion, contact());
   return *kept;
 }
 
@@ -122,6 +133,7 @@ void Document::open(files::Project project, const std::filesystem::path& path) {
   s.preview.reset();
   s.previewAssumptions.reset();
   s.meshes.clear();
+  s.contact.reset();
   s.selectedJoint = s.bendBase = std::nullopt;
   s.selectedBone = s.hoveredBone = std::nullopt;
   s.comparedPose.reset();
@@ -133,6 +145,12 @@ void Document::open(files::Project project, const std::filesystem::path& path) {
 void Document::setMeshes(files::BoneMeshes meshes) {
   state_->meshes = std::move(meshes);
   emit changed(Change::Meshes);
+}
+
+void Document::setContact(std::shared_ptr<const range::ContactModel> contact) {
+  state_->contact = std::move(contact);
+  state_->judgeAll();
+  emit changed(Change::Assumptions);
 }
 
 void Document::setSavedAs(const std::filesystem::path& path) {

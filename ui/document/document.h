@@ -11,6 +11,7 @@
 #include "core/files/mesh_export.h"
 #include "core/files/project.h"
 #include "core/kinematics/placement.h"
+#include "core/range/contact.h"
 #include "core/range/findings.h"
 #include "core/range/limits.h"
 
@@ -60,6 +61,8 @@ class Document : public QObject {
 
   /// By bone; empty until the bones have been sculpted.
   const files::BoneMeshes& meshes() const;
+  /// What tells which bones enter each other; none until their shapes are ready. With it the verdicts hold contacts.
+  const range::ContactModel* contact() const;
 
   QUndoStack& undoStack();
   /// True when there is work that no file holds.
@@ -70,6 +73,8 @@ class Document : public QObject {
   /// Replaces everything and clears the undo stack. Starts no sculpting by itself.
   void open(files::Project project, const std::filesystem::path& path);
   void setMeshes(files::BoneMeshes meshes);
+  /// Judges the pose anew, contacts included; told as changed assumptions, since ranges may shrink.
+  void setContact(std::shared_ptr<const range::ContactModel> contact);
   void setSavedAs(const std::filesystem::path& path);
 
   /// Live drags: shows a pose, or other assumptions, without changing the project. commitPreview pushes one undoable

@@ -15,9 +15,9 @@ namespace {
 constexpr int kShapeSize = 10;
 constexpr int kTextLeft = kGridStep + kShapeSize + kGap;
 
-/// Lays the sentence out in `width` and returns its height.
-qreal layOut(QTextLayout& layout, qreal width) {
-  const int space = static_cast<int>(layout.text().indexOf(' '));
+/// Lays the sentence out in `width` and returns its height. A joint's sentence begins with its name.
+qreal layOut(QTextLayout& layout, qreal width, bool named) {
+  const int space = named ? static_cast<int>(layout.text().indexOf(' ')) : 0;
   QTextCharFormat strong;
   strong.setFontWeight(QFont::DemiBold);
   layout.setFormats({{0, space > 0 ? space : 0, strong}});
@@ -52,11 +52,13 @@ void FindingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
     painter->drawRoundedRect(option.rect, 4, 4);
   }
   const QPointF top = option.rect.topLeft() + QPointF(0, kGridStep);
-  const auto level = static_cast<range::Level>(index.data(FindingsModel::kLevelRole).toInt());
-  paintVerdict(*painter, top + QPointF(kGridStep + kShapeSize / 2.0, option.fontMetrics.height() / 2.0), kShapeSize,
-               level);
+  const QPointF shape = top + QPointF(kGridStep + kShapeSize / 2.0, option.fontMetrics.height() / 2.0);
+  if (index.data(FindingsModel::kContactRole).toBool())
+    paintContact(*painter, shape, kShapeSize);
+  else
+    paintVerdict(*painter, shape, kShapeSize, static_cast<range::Level>(index.data(FindingsModel::kLevelRole).toInt()));
   QTextLayout layout(index.data().toString(), option.font);
-  layOut(layout, textWidth(option));
+  layOut(layout, textWidth(option), !index.data(FindingsModel::kContactRole).toBool());
   painter->setPen(theme().text);
   layout.draw(painter, top + QPointF(kTextLeft, 0));
   painter->restore();
@@ -64,7 +66,7 @@ void FindingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
 
 QSize FindingDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
   QTextLayout layout(index.data().toString(), option.font);
-  const qreal height = layOut(layout, textWidth(option));
+  const qreal height = layOut(layout, textWidth(option), !index.data(FindingsModel::kContactRole).toBool());
   return {static_cast<int>(textWidth(option)) + kTextLeft, static_cast<int>(std::ceil(height)) + 2 * kGridStep};
 }
 

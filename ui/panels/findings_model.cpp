@@ -15,10 +15,6 @@ double excess(const range::JointVerdict& verdict) {
   return (worst.kind == range::FindingKind::Overlap ? -past : past) / scale;
 }
 
-bool worse(const range::JointVerdict& a, const range::JointVerdict& b) {
-  return a.level != b.level ? a.level > b.level : excess(a) > excess(b);
-}
-
 }  // namespace
 
 FindingsModel::FindingsModel(Document& document, QObject* parent) : QAbstractListModel(parent), document_(document) {
@@ -28,19 +24,35 @@ FindingsModel::FindingsModel(Document& document, QObject* parent) : QAbstractLis
   refresh();
 }
 
-std::vector<std::size_t> FindingsModel::order() const {
-  std::vector<std::size_t> rows;
+range::Level FindingsModel::levelOf(const Row& row) const {
+  const range::Assessment& found = document_.assessment();
+  return row.contact ? found.contacts[row.position].level : found.joints[row.position].level;
+}
+
+double FindingsModel::excessOf(const Row& row) const {
+  const range::Assessment& found = document_.assessment();
+  if (!row.contact) return excess(found.joints[row.position]);
+  const double tolerated = std::max(document_.assumptions().contactTolerated, 1e-3);
+  return (found.contacts[row.position].depth - tolerated) / tolerated;
+}
+
+std::vector<FindingsModel::Row> FindingsModel::order() const {
+  std::vector<Row> rows;
   if (!document_.hasProject()) return rows;
-  const auto& joints = document_.assessment().joints;
-  for (std::size_t i = 0; i < joints.size(); ++i)
-    if (all_ || joints[i].level == range::Level::Near || joints[i].level == range::Level::Beyond) rows.push_back(i);
-  std::stable_sort(rows.begin(), rows.end(), [&](std::size_t a, std::size_t b) { return worse(joints[a], joints[b]); });
+  const range::Assessment& found = document_.assessment();
+  for (std::size_t i = 0; i < found.joints.size(); ++i)
+    if (all_ || found.joints[i].level == range::Level::Near || found.joints[i].level == range::Level::Beyond)
+      rows.push_back({false, i});
+  for (std::size_t i = 0; i < found.contacts.size(); ++i) rows.push_back({true, i});
+  std::stable_sort(rows.begin(), rows.end(), [&](const Row& a, const Row& b) {
+    return levelOf(a) != levelOf(b) ? levelOf(a) > levelOf(b) : excessOf(a) > excessOf(b);
+  });
   return rows;
 }
 
 /// During a drag mostly the words change and not the order, which leaves the view's place in the list alone.
 void FindingsModel::refresh() {
-  std::vector<std::size_t> rows = order();
+  std::vector<Row> rows = order();
   if (rows == rows_) {
     if (!rows_.empty()) emit dataChanged(index(0), index(rowCount() - 1));
     return;
@@ -61,9 +73,15 @@ int FindingsModel::rowCount(const QModelIndex& parent) const {
 
 QVariant FindingsModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid()) return {};
-  const auto& verdict = document_.assessment().joints[rows_[static_cast<std::size_t>(index.row())]];
+  const Row& row = rows_[static_cast<std::size_t>(index.row())];
+  if (role == kLevelRole) return static_cast<int>(levelOf(row));
+  if (role == kContactRole) return row.contact;
+  if (row.contact) {
+    const bool words = role == Qt::DisplayRole || role == Qt::ToolTipRole;
+    return words ? QString::fromStdString(document_.assessment().contacts[row.position].text) : QVariant();
+  }
+  const range::JointVerdict& verdict = document_.assessment().joints[row.position];
   if (role == Qt::DisplayRole) return QString::fromStdString(verdict.sentence);
-  if (role == kLevelRole) return static_cast<int>(verdict.level);
   if (role != Qt::ToolTipRole) return {};
   QStringList reasons;
   for (const range::Finding& finding : verdict.findings) reasons += QString::fromStdString(finding.text);
@@ -72,12 +90,22 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const {
 
 std::optional<JointIndex> FindingsModel::jointAt(const QModelIndex& index) const {
   if (!index.isValid()) return std::nullopt;
-  return document_.assessment().joints[rows_[static_cast<std::size_t>(index.row())]].joint;
+  const Row& row = rows_[static_cast<std::size_t>(index.row())];
+  if (row.contact) return std::nullopt;
+  return document_.assessment().joints[row.position].joint;
+}
+
+std::optional<range::ContactFinding> FindingsModel::contactAt(const QModelIndex& index) const {
+  if (!index.isValid()) return std::nullopt;
+  const Row& row = rows_[static_cast<std::size_t>(index.row())];
+  if (!row.contact) return std::nullopt;
+  return document_.assessment().contacts[row.position];
 }
 
 QModelIndex FindingsModel::indexOf(JointIndex joint) const {
   for (std::size_t row = 0; row < rows_.size(); ++row)
-    if (document_.assessment().joints[rows_[row]].joint == joint) return index(static_cast<int>(row));
+    if (!rows_[row].contact && document_.assessment().joints[rows_[row].position].joint == joint)
+      return index(static_cast<int>(row));
   return {};
 }
 

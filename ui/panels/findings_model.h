@@ -7,11 +7,11 @@
 
 namespace zyga::ui {
 
-/// What the bones say about the present pose, one sentence a joint, worst first.
+/// What the bones say about the present pose, one sentence a joint or a contact of two bones, worst first.
 class FindingsModel : public QAbstractListModel {
   Q_OBJECT
  public:
-  enum Role { kLevelRole = Qt::UserRole };
+  enum Role { kLevelRole = Qt::UserRole, kContactRole };
 
   explicit FindingsModel(Document& document, QObject* parent = nullptr);
 
@@ -21,15 +21,25 @@ class FindingsModel : public QAbstractListModel {
   /// False: only what is near or beyond.
   void setShowAll(bool all);
   std::optional<JointIndex> jointAt(const QModelIndex& index) const;
+  /// None where the row is a joint's.
+  std::optional<range::ContactFinding> contactAt(const QModelIndex& index) const;
   QModelIndex indexOf(JointIndex joint) const;
 
  private:
-  std::vector<std::size_t> order() const;
+  /// A joint's verdict, or a contact.
+  struct Row {
+    bool contact = false;
+    std::size_t position = 0;  ///< in Assessment::joints or ::contacts
+    bool operator==(const Row&) const = default;
+  };
+  std::vector<Row> order() const;
+  range::Level levelOf(const Row& row) const;
+  double excessOf(const Row& row) const;
   void refresh();
 
   Document& document_;
   bool all_ = false;
-  std::vector<std::size_t> rows_;  ///< positions in Assessment::joints
+  std::vector<Row> rows_;
 };
 
 }  // namespace zyga::ui

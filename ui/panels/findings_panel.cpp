@@ -9,6 +9,7 @@
 #include "ui/panels/findings_model.h"
 #include "ui/panels/panel_parts.h"
 #include "ui/panels/readouts.h"
+#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 
 namespace zyga::ui {
@@ -18,10 +19,13 @@ FindingsPanel::FindingsPanel(Document& document, QWidget* parent)
       document_(document),
       model_(new FindingsModel(document, this)),
       count_(mutedLabel()),
+      under_(mutedLabel()),
       all_(new QCheckBox(tr("All joints"))),
       list_(new QListView),
       quiet_(mutedLabel(tr("The bones support every joint as it is posed."))) {
   count_->setObjectName("findingsCount");
+  under_->setObjectName("findingsUnder");
+  under_->setFont(smallFont(font()));
   all_->setObjectName("findingsAll");
   all_->setToolTip(tr("Also list the joints that are supported or not judged"));
   createList();
@@ -30,7 +34,9 @@ FindingsPanel::FindingsPanel(Document& document, QWidget* parent)
   head->addWidget(all_);
   auto* layout = new QVBoxLayout(this);
   setPanelMargins(*layout);
+  layout->setSpacing(kGridStep);
   layout->addLayout(head);
+  layout->addWidget(under_);
   layout->addWidget(quiet_);
   layout->addWidget(list_, 1);
   layout->addStretch(0);
@@ -59,6 +65,8 @@ void FindingsPanel::createList() {
 void FindingsPanel::refresh(Changes what) {
   if (what & (Changes(Change::Pose) | Change::Assumptions)) {
     count_->setText(document_.hasProject() ? verdictCount(document_.assessment()) : QString());
+    under_->setText(document_.hasProject() ? tr("under %1").arg(assumptionsInShort(document_.assumptions()))
+                                           : QString());
     quiet_->setVisible(document_.hasProject() && model_->rowCount() == 0);
     list_->setVisible(!quiet_->isVisibleTo(this));
   }
@@ -67,6 +75,10 @@ void FindingsPanel::refresh(Changes what) {
 
 void FindingsPanel::showSelection() {
   const auto joint = document_.hasProject() ? document_.selectedJoint() : std::nullopt;
+  // A contact that has been chosen stays chosen while its bone is.
+  if (const auto contact = model_->contactAt(list_->currentIndex());
+      contact && contact->bone == document_.selectedBone())
+    return;
   const QModelIndex index = joint ? model_->indexOf(*joint) : QModelIndex();
   if (index == list_->currentIndex()) return;
   list_->setCurrentIndex(index);
@@ -76,6 +88,9 @@ void FindingsPanel::take(const QModelIndex& index) {
   if (const auto joint = model_->jointAt(index)) {
     document_.selectJoint(joint);
     emit frameJoint(*joint);
+  } else if (const auto contact = model_->contactAt(index)) {
+    document_.selectBone(contact->bone);
+    emit frameContact(*contact);
   }
 }
 

@@ -12,7 +12,8 @@ namespace zyga::ui {
 
 class FindingsModel;
 
-/// The sentences about the pose on screen. Choosing one selects its joint and asks for it to be framed.
+/// The sentences about the pose on screen. Choosing one selects its joint, or the bone that enters another, and asks
+/// for it to be framed.
 class FindingsPanel : public QWidget {
   Q_OBJECT
  public:
@@ -21,6 +22,7 @@ class FindingsPanel : public QWidget {
 
  signals:
   void frameJoint(zyga::anatomy::JointIndex joint);
+  void frameContact(const zyga::range::ContactFinding& contact);
 
  private:
   void createList();
@@ -31,6 +33,7 @@ class FindingsPanel : public QWidget {
   Document& document_;
   FindingsModel* model_;
   QLabel* count_;
+  QLabel* under_;  ///< which assumptions
   QCheckBox* all_;
   QListView* list_;
   QLabel* quiet_;  ///< what is said when there is nothing to say

@@ -34,6 +34,8 @@ QString verdictCount(const range::Assessment& assessment) {
     text = blank > 0 ? QObject::tr("%1 of %2 joints supported").arg(all - blank).arg(all)
                      : QObject::tr("all %1 joints supported").arg(all);
   if (blank > 0) text += QObject::tr(", %1 not judged").arg(blank);
+  const auto touching = static_cast<int>(assessment.contacts.size());
+  if (touching > 0) text += touching == 1 ? QObject::tr(", 1 contact") : QObject::tr(", %1 contacts").arg(touching);
   return text;
 }
 
@@ -47,7 +49,10 @@ QString assumptionsInShort(const range::Assumptions& assumptions) {
   const QString neck = thickness(assumptions.neck), trunk = thickness(assumptions.trunk),
                 tail = thickness(assumptions.tail);
   const QString cartilage = neck == trunk && trunk == tail ? neck : QStringList{neck, trunk, tail}.join(" / ");
-  return QObject::tr("%1 % %2, %3 cartilage").arg(assumptions.leastOverlap * 100).arg(by, cartilage);
+  QString words = QObject::tr("%1 % %2, %3 cartilage").arg(assumptions.leastOverlap * 100).arg(by, cartilage);
+  // The usual definition goes without saying; which one is in use is told in full in the joint view.
+  if (assumptions.neutralBy == range::NeutralBy::FacetsAndCentra) words += QObject::tr(", centrum faces parallel");
+  return words;
 }
 
 double headHeight(const Document& document) {
@@ -71,6 +76,7 @@ void VerdictReadout::refresh(Changes what) {
   if (!(what & (Changes(Change::Pose) | Change::Assumptions))) return;
   text_ = document_.hasProject() ? verdictCount(document_.assessment()) : QString();
   setAccessibleName(text_);
+  setToolTip(document_.hasProject() ? tr("Under %1").arg(assumptionsInShort(document_.assumptions())) : QString());
   updateGeometry();
   update();
 }

@@ -14,15 +14,6 @@
 #include "ui/theme/theme.h"
 
 namespace zyga::ui {
-namespace {
-
-QFont smallFont(const QFont& base) {
-  QFont font = base;
-  font.setPointSizeF(base.pointSizeF() * 0.88);
-  return font;
-}
-
-}  // namespace
 
 RangeStrip::RangeStrip(Document& document, QWidget* parent)
     : QWidget(parent),
@@ -37,7 +28,8 @@ RangeStrip::RangeStrip(Document& document, QWidget* parent)
   connect(choice_, &MotionChoice::chosen, this, &RangeStrip::setMotion);
   connect(&document_, &Document::changed, this, &RangeStrip::documentChanged);
   connect(&bands_, &ShownBands::changed, this, [this] {
-    if (bands_.complete()) fitScale();
+    // The scale stands still while something is dragged.
+    if (bands_.complete() && !document_.previewing()) fitScale();
     update();
   });
   connect(&ThemeSwitch::instance(), &ThemeSwitch::changed, this, qOverload<>(&QWidget::update));

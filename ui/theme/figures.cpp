@@ -48,6 +48,12 @@ QFont titleFont(const QFont& base) {
 
 QString plainDegrees(double angle) { return withMinus(qRadiansToDegrees(angle), 1) + kDegree; }
 
+QFont smallFont(const QFont& base) {
+  QFont font = base;
+  font.setPointSizeF(base.pointSizeF() * 0.88);
+  return font;
+}
+
 QString signedDegrees(double angle) {
   const QString plain = plainDegrees(angle);
   const bool positive = angle > 0 && !plain.startsWith(QStringLiteral("0.0"));

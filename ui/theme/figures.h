@@ -15,6 +15,8 @@ QFont figureFont(const QFont& base);
 bool hasTabularFigures(const QFont& font);
 /// `base` in the weight and size of panel titles.
 QFont titleFont(const QFont& base);
+/// `base` in the size of labels inside drawings and of secondary words.
+QFont smallFont(const QFont& base);
 
 /// "+7.1°", "−3.2°", "0.0°": angle in rad as degrees with one decimal; a true minus sign.
 QString signedDegrees(double angle);

@@ -55,6 +55,9 @@ QColor withAlpha(const QColor& colour, qreal alpha);
 /// Draws the shape of `size` pixels centred at `centre`.
 void paintVerdict(QPainter& painter, const QPointF& centre, qreal size, range::Level level);
 
+/// The cross of a contact between bones.
+void paintContact(QPainter& painter, const QPointF& centre, qreal size);
+
 /// Diagonal lines `spacing` pixels apart within `area`: the sign of what is not judged, and of shared facet area.
 void paintHatching(QPainter& painter, const QRectF& area, const QColor& colour, qreal spacing = 4);
 

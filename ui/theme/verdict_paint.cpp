@@ -49,6 +49,16 @@ void paintHatching(QPainter& painter, const QRectF& area, const QColor& colour, 
   painter.restore();
 }
 
+void paintContact(QPainter& painter, const QPointF& centre, qreal size) {
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  const qreal half = size * 0.42;
+  painter.setPen(QPen(theme().contact, std::max<qreal>(2, size * 0.26), Qt::SolidLine, Qt::RoundCap));
+  painter.drawLine(centre + QPointF(-half, -half), centre + QPointF(half, half));
+  painter.drawLine(centre + QPointF(-half, half), centre + QPointF(half, -half));
+  painter.restore();
+}
+
 void paintVerdict(QPainter& painter, const QPointF& centre, qreal size, range::Level level) {
   const QColor& colour = theme().verdict(level);
   painter.save();

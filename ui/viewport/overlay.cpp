@@ -3,6 +3,9 @@
 #include <QFontMetricsF>
 #include <QPainterPath>
 #include <algorithm>
+#include <cmath>
+
+#include "ui/theme/figures.h"
 
 namespace zyga::ui {
 namespace {
@@ -77,6 +80,39 @@ void paintSymbols(QPainter& painter, const std::vector<JointSymbol>& symbols, co
     const qreal halo = 0.5 * symbol->size + 4;
     painter.drawEllipse(symbol->at, halo, halo);
     paintVerdict(painter, symbol->at, symbol->size, symbol->level);
+  }
+}
+
+std::vector<ContactMark> contactMarks(const Document& document, const Camera& camera, std::optional<QPointF> pointer) {
+  constexpr qreal kUnderPointer = 11;  // pixels
+  std::vector<ContactMark> marks;
+  const auto& contacts = document.assessment().contacts;
+  for (std::size_t i = 0; i < contacts.size(); ++i) {
+    const auto at = camera.project(contacts[i].p_W);
+    if (!at) continue;
+    ContactMark mark{i, point(*at), false};
+    const QPointF away = pointer ? *pointer - mark.at : QPointF(1e6, 0);
+    mark.told = std::hypot(away.x(), away.y()) < kUnderPointer;
+    for (const BoneIndex bone : {contacts[i].bone, contacts[i].other})
+      mark.told = mark.told || document.selectedBone() == bone || document.hoveredBone() == bone;
+    marks.push_back(mark);
+  }
+  return marks;
+}
+
+void paintContacts(QPainter& painter, const QRectF& area, const Document& document,
+                   const std::vector<ContactMark>& marks, const Theme& theme) {
+  painter.setRenderHint(QPainter::Antialiasing);
+  // From last to first: the deepest ends up on top.
+  for (auto mark = marks.rbegin(); mark != marks.rend(); ++mark) {
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(withAlpha(theme.panel, 0.86));
+    const qreal size = mark->told ? kChosenSymbol : kSymbol;
+    painter.drawEllipse(mark->at, 0.5 * size + 2, 0.5 * size + 2);
+    paintContact(painter, mark->at, size);
+    if (!mark->told) continue;
+    const double depth = document.assessment().contacts[mark->index].depth;
+    paintTag(painter, area, mark->at, millimetres(depth, 0), theme);
   }
 }
 

@@ -26,6 +26,18 @@ std::vector<JointSymbol> jointSymbols(const Document& document, const Camera& ca
 
 /// What is drawn over the picture. `area` is the window in pixels.
 void paintSymbols(QPainter& painter, const std::vector<JointSymbol>& symbols, const Theme& theme);
+/// Where two bones enter each other, on screen.
+struct ContactMark {
+  std::size_t index = 0;  ///< in Assessment::contacts
+  QPointF at;             ///< pixels
+  bool told = false;      ///< its depth is written beside it
+};
+/// All contacts in front of the eye. Those of the selected bone, of the one under the pointer, and one that lies under
+/// `pointer` are told.
+std::vector<ContactMark> contactMarks(const Document& document, const Camera& camera, std::optional<QPointF> pointer);
+/// Crosses at the places of contact, with the depth beside those that are told. `area` is the window in pixels.
+void paintContacts(QPainter& painter, const QRectF& area, const Document& document,
+                   const std::vector<ContactMark>& marks, const Theme& theme);
 /// A pin at the joint where drags begin to bend.
 void paintBendBase(QPainter& painter, const Document& document, const Camera& camera, const Theme& theme);
 /// A small label beside `at`, kept inside the area.

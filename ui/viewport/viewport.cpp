@@ -169,6 +169,7 @@ void Viewport::paintOver() {
   if (!document_.hasProject()) return paintInvitation(painter, area, now);
   if (document_.meshes().empty()) paintSticks(painter, document_, sticks_, camera_, now);
   paintSymbols(painter, jointSymbols(document_, camera_), now);
+  paintContacts(painter, area, document_, contactMarks(document_, camera_, pointer_), now);
   paintBendBase(painter, document_, camera_, now);
   if (toSculpt_ > 0) paintProgress(painter, area, sculpted_, toSculpt_, now);
 }
@@ -262,6 +263,16 @@ void Viewport::frameBone(BoneIndex bone) {
   Camera camera = glideTimer_.isActive() ? glideTo_ : camera_;
   camera.size = {std::max(1, width()), std::max(1, height())};
   camera.frame(box, 0.22);
+  glideTo(camera);
+}
+
+void Viewport::framePlace(const Eigen::Vector3d& p_W, double radius) {
+  if (!document_.hasProject()) return;
+  framedWhole_ = false;
+  Camera camera = glideTimer_.isActive() ? glideTo_ : camera_;
+  camera.size = {std::max(1, width()), std::max(1, height())};
+  const Eigen::Vector3d reach = Eigen::Vector3d::Constant(radius);
+  camera.frame(Eigen::AlignedBox3d(p_W - reach, p_W + reach));
   glideTo(camera);
 }
 

@@ -34,6 +34,8 @@ class Viewport : public QOpenGLWidget {
   void showView(zyga::picture::StandardView view);
   void frameAll();
   void frameBone(zyga::ui::BoneIndex bone);
+  /// Shows a place of the world and what lies within `radius` of it, m.
+  void framePlace(const Eigen::Vector3d& p_W, double radius);
   void setPerspective(bool perspective);
   /// Focal length on film 24 mm high, mm.
   void setLens(double millimetres);

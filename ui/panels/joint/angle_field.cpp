@@ -1,6 +1,6 @@
 #include "ui/panels/joint/angle_field.h"
 
-#include <QGridLayout>
+#include <QBoxLayout>
 #include <QLabel>
 #include <QSignalBlocker>
 #include <QtMath>
@@ -13,10 +13,13 @@
 namespace zyga::ui {
 namespace {
 
+constexpr int kFieldWidth = 72;  // px
+
 QLabel* mutedLabel(QWidget* parent) {
   auto* label = new QLabel(parent);
   label->setProperty("role", "muted");
   label->setWordWrap(true);
+  label->setFont(smallFont(parent->font()));
   return label;
 }
 
@@ -26,29 +29,33 @@ AngleField::AngleField(int motion, QWidget* parent)
     : QWidget(parent),
       motion_(motion),
       name_(new QLabel(this)),
-      way_(mutedLabel(this)),
       field_(new UnitSpinBox(QStringLiteral("\u00B0"), this)),
       bar_(new IntervalBar(this)),
       interval_(mutedLabel(this)),
       stops_(mutedLabel(this)) {
   field_->setRange(-180, 180);
   field_->setSingleStep(0.5);
-  field_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+  field_->setFixedWidth(kFieldWidth);
   field_->setObjectName(QStringLiteral("angle%1").arg(motion));
   interval_->setObjectName(QStringLiteral("interval%1").arg(motion));
   interval_->setWordWrap(false);
-  way_->setWordWrap(false);
+  stops_->setObjectName(QStringLiteral("stops%1").arg(motion));
   name_->setBuddy(field_);
-  auto* grid = new QGridLayout(this);
-  grid->setContentsMargins(0, 0, 0, 0);
-  grid->setVerticalSpacing(kGridStep / 2);
-  grid->addWidget(name_, 0, 0);
-  grid->addWidget(way_, 0, 1);
-  grid->addWidget(field_, 0, 2, Qt::AlignRight);
-  grid->addWidget(bar_, 1, 0, 1, 2);
-  grid->addWidget(interval_, 1, 2, Qt::AlignRight);
-  grid->addWidget(stops_, 2, 0, 1, 3);
-  grid->setColumnStretch(1, 1);
+  name_->setMinimumWidth(fontMetrics().horizontalAdvance(tr("Lateral flexion")));
+  auto* row = new QHBoxLayout;
+  row->setSpacing(kGap);
+  row->addWidget(name_);
+  row->addWidget(bar_, 1);
+  row->addWidget(field_);
+  auto* words = new QHBoxLayout;
+  words->setSpacing(kGap);
+  words->addWidget(interval_, 0, Qt::AlignTop);
+  words->addWidget(stops_, 1, Qt::AlignTop);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(kGridStep / 2);
+  column->addLayout(row);
+  column->addLayout(words);
   connect(field_, &QDoubleSpinBox::valueChanged, this,
           [this](double degrees) { emit edited(qDegreesToRadians(degrees)); });
 }
@@ -57,7 +64,7 @@ void AngleField::show(const anatomy::Joint& joint, const range::Band& band, doub
   const QSignalBlocker quiet(field_);
   const QString title = motionTitleOf(joint, motion_);
   name_->setText(title);
-  way_->setText(positiveWay(joint, motion_));
+  name_->setToolTip(positiveWay(joint, motion_));
   field_->setAccessibleName(title);
   field_->setValue(qRadiansToDegrees(angle));
   field_->setEnabled(joint.kind != anatomy::JointKind::Fixed);
@@ -65,6 +72,9 @@ void AngleField::show(const anatomy::Joint& joint, const range::Band& band, doub
   interval_->setText(intervalWords(band));
   field_->setAccessibleDescription(interval_->text());
   stops_->setText(stopWords(joint, band));
+  const QString both = stopSentences(joint, motion_, band);
+  setToolTip(both);
+  bar_->setAccessibleDescription(both);
   stops_->setVisible(!stops_->text().isEmpty());
 }
 

@@ -31,7 +31,6 @@ class AngleField : public QWidget {
  private:
   int motion_;
   QLabel* name_;
-  QLabel* way_;
   UnitSpinBox* field_;
   IntervalBar* bar_;
   QLabel* interval_;

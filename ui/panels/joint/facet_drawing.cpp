@@ -11,13 +11,7 @@
 namespace zyga::ui {
 namespace {
 
-constexpr int kLinesHigh = 9;
-
-QFont smallFont(const QFont& base) {
-  QFont font = base;
-  font.setPointSizeF(base.pointSizeF() * 0.88);
-  return font;
-}
+constexpr int kLinesHigh = 10, kLeastLines = 7, kMostLines = 14;
 
 /// Sliding points up; seen from the tip of the normal the other axis then points left.
 QPolygonF onScreen(const range::Polygon& outline, const QPointF& centre, double scale) {
@@ -61,11 +55,14 @@ double roundLength(double longest) {
 }
 
 FacetDrawing::FacetDrawing(QWidget* parent) : QWidget(parent) {
-  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+  setMaximumHeight(fontMetrics().height() * kMostLines);
   setAccessibleName(tr("Facets of the joint, to scale"));
 }
 
-QSize FacetDrawing::sizeHint() const { return {280, fontMetrics().height() * kLinesHigh}; }
+QSize FacetDrawing::sizeHint() const { return {140, fontMetrics().height() * kLinesHigh}; }
+
+QSize FacetDrawing::minimumSizeHint() const { return {120, fontMetrics().height() * kLeastLines}; }
 
 void FacetDrawing::show(const range::JointVerdict& verdict) {
   left_ = {verdict.left, levelOf(verdict, anatomy::Side::Left)};

@@ -15,6 +15,7 @@ class FacetDrawing : public QWidget {
   /// Shows the pairs of this verdict; one that is missing leaves its half empty.
   void show(const range::JointVerdict& verdict);
   QSize sizeHint() const override;
+  QSize minimumSizeHint() const override;
 
  protected:
   void paintEvent(QPaintEvent* event) override;

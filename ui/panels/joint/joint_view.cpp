@@ -8,10 +8,13 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/range/neutral.h"
 #include "ui/panels/joint/angle_field.h"
 #include "ui/panels/joint/facet_drawing.h"
 #include "ui/panels/joint/joint_words.h"
 #include "ui/panels/joint/meeting_numbers.h"
+#include "ui/panels/joint/neutral_words.h"
+#include "ui/panels/joint/supported_map_view.h"
 #include "ui/panels/joint/verdict_badge.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
@@ -22,7 +25,7 @@ namespace zyga::ui {
 namespace {
 
 /// Steps of one field of one joint that follow each other are one undo step.
-constexpr int kTurnKey = 0x5B0000;
+constexpr int kTurnKey = 0x5B0000, kMapKey = 0x5C0000;
 
 QLabel* wrapped(const char* role, const char* name, QWidget* parent) {
   auto* label = new QLabel(parent);
@@ -77,8 +80,7 @@ QWidget* JointView::makeEmptyPage() {
   return words;
 }
 
-QWidget* JointView::makeJointPage() {
-  auto* page = new QWidget(pages_);
+QHBoxLayout* JointView::makeHead(QWidget* page) {
   title_ = wrapped("title", "title", page);
   title_->setFont(titleFont(font()));
   title_->setWordWrap(false);
@@ -94,25 +96,55 @@ QWidget* JointView::makeJointPage() {
   head->addWidget(badge_, 1);
   head->addStretch();
   head->addWidget(neutral_);
+  return head;
+}
 
-  bones_ = wrapped("muted", "bones", page);
-  complaint_ = wrapped("", "complaint", page);
+QHBoxLayout* JointView::makeDrawings(QWidget* page) {
   drawing_ = new FacetDrawing(page);
-  numbers_ = new MeetingNumbers(page);
-  grounds_ = wrapped("", "grounds", page);
+  mapView_ = new SupportedMapView(page);
+  connect(mapView_, &SupportedMapView::dragged, this, &JointView::turnTo);
+  connect(mapView_, &SupportedMapView::released, this, [this] { document_.commitPreview(turnText()); });
+  connect(mapView_, &SupportedMapView::cancelled, &document_, &Document::cancelPreview);
+  connect(mapView_, &SupportedMapView::stepped, this, &JointView::turnBy);
+  auto* drawings = new QHBoxLayout;
+  drawings->setSpacing(kGap);
+  drawings->addWidget(drawing_, 1);
+  drawings->addWidget(mapView_, 1);
+  return drawings;
+}
+
+/// What neutral means here and how well the bones meet there, and the caution that belongs beside every limit.
+QHBoxLayout* JointView::makeFoot(QWidget* page) {
+  neutralBy_ = wrapped("muted", "neutralBy", page);
+  caution_ = wrapped("muted", "caution", page);
+  caution_->setText(tr("\u00B1 5° a joint"));
+  caution_->setToolTip(bareBoneSources());
+  for (QLabel* label : {neutralBy_, caution_}) label->setFont(smallFont(font()));
+  caution_->setWordWrap(false);
+  auto* foot = new QHBoxLayout;
+  foot->setSpacing(kGap);
+  foot->addWidget(neutralBy_, 1);
+  foot->addWidget(caution_, 0, Qt::AlignTop);
+  return foot;
+}
+
+QWidget* JointView::makeJointPage() {
+  auto* page = new QWidget(pages_);
   auto* column = new QVBoxLayout(page);
-  column->setContentsMargins(kWideGap, kGap, kWideGap, kWideGap);
-  column->setSpacing(kGap);
-  column->addLayout(head);
-  for (QWidget* part :
-       {static_cast<QWidget*>(bones_), static_cast<QWidget*>(complaint_), static_cast<QWidget*>(grounds_),
-        static_cast<QWidget*>(drawing_), static_cast<QWidget*>(numbers_)})
-    column->addWidget(part);
+  column->setContentsMargins(kWideGap, 0, kWideGap, kGridStep);
+  column->setSpacing(kGridStep);
+  column->addLayout(makeHead(page));
+  column->addWidget(complaint_ = wrapped("", "complaint", page));
+  column->addWidget(grounds_ = wrapped("", "grounds", page));
+  column->addWidget(articulation_ = wrapped("", "articulation", page));
+  column->addLayout(makeDrawings(page), 1);
+  column->addWidget(numbers_ = new MeetingNumbers(page));
   for (int motion = 0; motion < 3; ++motion) {
     auto* field = angles_[static_cast<std::size_t>(motion)] = new AngleField(motion, page);
     connect(field, &AngleField::edited, this, [this, motion](double angle) { turn(motion, angle); });
     column->addWidget(field);
   }
+  column->addLayout(makeFoot(page));
   column->addStretch();
   auto* scroll = new QScrollArea(pages_);
   scroll->setWidget(page);
@@ -138,7 +170,8 @@ void JointView::showJoint(JointIndex joint) {
   const range::JointVerdict* verdict = document_.assessment().find(joint);
   const range::Level level = verdict ? verdict->level : range::Level::NotJudged;
   title_->setText(QString::fromStdString(bones.id));
-  bones_->setText(bonesOf(document_.specimen(), joint));
+  title_->setToolTip(bonesOf(document_.specimen(), joint));
+  title_->setAccessibleDescription(title_->toolTip());
   badge_->show(level);
   badge_->setVisible(verdict != nullptr);
   showWords(complaint_, verdict ? complaintWords(*verdict) : QString());
@@ -150,6 +183,8 @@ void JointView::showJoint(JointIndex joint) {
     drawing_->show(*verdict);
     numbers_->show(*verdict, document_.assumptions());
   }
+  showMap(joint, level);
+  showNeutral(joint);
   neutral_->setEnabled(!document_.pose()[joint].isZero(0));
   const bool fixed = bones.kind == anatomy::JointKind::Fixed;
   for (int motion = 0; motion < 3; ++motion) {
@@ -161,13 +196,54 @@ void JointView::showJoint(JointIndex joint) {
   }
 }
 
+/// The map hangs on neither of the angles it shows, so that dragging its mark costs no new one.
+void JointView::showMap(JointIndex joint, range::Level level) {
+  const Eigen::Vector3d& angles = document_.pose()[joint];
+  const MapOf wanted{joint, angles.z(), document_.articulation()[joint], document_.assumptions()};
+  if (mapOf_ != wanted)
+    map_ = range::supportedMap(document_.specimen(), document_.articulation(), document_.assumptions(), joint, angles);
+  mapOf_ = wanted;
+  mapView_->setVisible(map_.size > 0);
+  if (map_.size > 0) mapView_->show(map_, angles.x(), angles.y(), level);
+}
+
+void JointView::showNeutral(JointIndex joint) {
+  const auto& rest = document_.articulation()[joint];
+  const anatomy::Joint& bones = document_.specimen()[joint];
+  const bool judged = bones.hasFacets() && bones.kind != anatomy::JointKind::Fixed;
+  showWords(articulation_, QString::fromStdString(range::articulationNote(document_.specimen(), joint, rest)));
+  const range::NeutralBy by = document_.assumptions().neutralBy;
+  showWords(neutralBy_,
+            judged ? tr("Neutral: %1 (%2 off)").arg(neutralName(by), millimetres(rest.residual)) : QString());
+  neutralBy_->setToolTip(neutralSources(by));
+  caution_->setVisible(judged);
+}
+
+void JointView::turnTo(double dorsiflexion, double lateral) {
+  const auto joint = document_.selectedJoint();
+  if (!joint) return;
+  kinematics::Pose pose = document_.project().pose;
+  pose[*joint].head<2>() = Eigen::Vector2d(dorsiflexion, lateral);
+  document_.previewPose(pose);
+}
+
+void JointView::turnBy(double dorsiflexion, double lateral) {
+  const auto joint = document_.selectedJoint();
+  if (!joint) return;
+  kinematics::Pose pose = document_.pose();
+  pose[*joint].head<2>() += Eigen::Vector2d(dorsiflexion, lateral);
+  document_.changePose(pose, turnText(), kMapKey + static_cast<int>(joint->value));
+}
+
+QString JointView::turnText() const { return tr("Turn %1").arg(title_->text()); }
+
 void JointView::turn(int motion, double angle) {
   const auto joint = document_.selectedJoint();
   if (!joint) return;
   kinematics::Pose pose = document_.pose();
   pose[*joint][motion] = angle;
   const int key = kTurnKey + static_cast<int>(joint->value) * 3 + motion;
-  document_.changePose(pose, tr("Turn %1").arg(title_->text()), key);
+  document_.changePose(pose, turnText(), key);
 }
 
 void JointView::toNeutral() {

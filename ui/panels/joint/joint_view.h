@@ -3,8 +3,10 @@
 #include <QWidget>
 #include <array>
 
+#include "core/range/supported_map.h"
 #include "ui/document/document.h"
 
+class QHBoxLayout;
 class QLabel;
 class QStackedWidget;
 class QToolButton;
@@ -14,9 +16,11 @@ namespace zyga::ui {
 class AngleField;
 class FacetDrawing;
 class MeetingNumbers;
+class SupportedMapView;
 class VerdictBadge;
 
-/// The selected joint: how its facets meet, its three angles with what the bones allow, and what stops it.
+/// The selected joint: how its facets meet, what its bones support over two motions, its three angles with what the
+/// bones allow and what stops it, and what neutral means here.
 class JointView : public QWidget {
   Q_OBJECT
  public:
@@ -33,17 +37,39 @@ class JointView : public QWidget {
   void showJoint(JointIndex joint);
   void turn(int motion, double angle);
   void toNeutral();
+  void showMap(JointIndex joint, range::Level level);
+  void showNeutral(JointIndex joint);
+  QHBoxLayout* makeHead(QWidget* page);
+  QHBoxLayout* makeFoot(QWidget* page);
+  QHBoxLayout* makeDrawings(QWidget* page);
+  void turnTo(double dorsiflexion, double lateral);
+  void turnBy(double dorsiflexion, double lateral);
+  QString turnText() const;
+
+  /// The map of one joint, and what it hangs on.
+  struct MapOf {
+    JointIndex joint;
+    double torsion = 0;
+    kinematics::Articulation::Rest rest;
+    range::Assumptions assumptions;
+    bool operator==(const MapOf&) const = default;
+  };
 
   Document& document_;
+  std::optional<MapOf> mapOf_;
+  range::SupportedMap map_;
   QStackedWidget* pages_;
   QLabel* title_ = nullptr;
-  QLabel* bones_ = nullptr;
   VerdictBadge* badge_ = nullptr;
   QToolButton* neutral_ = nullptr;
   QLabel* complaint_ = nullptr;
   FacetDrawing* drawing_ = nullptr;
   MeetingNumbers* numbers_ = nullptr;
+  SupportedMapView* mapView_ = nullptr;
   QLabel* grounds_ = nullptr;
+  QLabel* articulation_ = nullptr;
+  QLabel* neutralBy_ = nullptr;
+  QLabel* caution_ = nullptr;
   std::array<AngleField*, 3> angles_{};
 };
 

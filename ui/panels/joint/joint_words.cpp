@@ -51,6 +51,15 @@ QString stopWords(const anatomy::Joint& joint, const range::Band& band) {
   return QStringLiteral("+ ") + text(band.mostStop) + QStringLiteral("\n\u2212 ") + text(band.leastStop);
 }
 
+QString stopSentences(const anatomy::Joint& joint, int motion, const range::Band& band) {
+  if (!band.judged || band.empty) return intervalWords(band);
+  const auto line = [&](double angle, double sign, const std::string& stop) {
+    return capital(text(range::motionName(joint, motion, sign))) + QStringLiteral(" to ") + signedDegrees(angle) +
+           (stop.empty() ? QString() : QStringLiteral(": ") + text(stop));
+  };
+  return line(band.most, 1, band.mostStop) + QLatin1Char('\n') + line(band.least, -1, band.leastStop);
+}
+
 QString groundsWords(const anatomy::Joint& joint, const range::JointVerdict* verdict) {
   if (joint.kind == anatomy::JointKind::Fixed) return QStringLiteral("These bones do not move against each other.");
   if (verdict && verdict->level == range::Level::NotJudged) {

@@ -20,6 +20,8 @@ QString intervalWords(const range::Band& band);
 /// What stops the motion, a line for each end: "+ right facets share 50 %". Typed limits stop nothing but themselves
 /// and give no words.
 QString stopWords(const anatomy::Joint& joint, const range::Band& band);
+/// The same in full, a line for each direction: "dorsiflexion to +12.3°: both facets share 50 %".
+QString stopSentences(const anatomy::Joint& joint, int motion, const range::Band& band);
 
 /// Where the limits come from, or why the joint is not judged; empty for joints that their facets judge.
 QString groundsWords(const anatomy::Joint& joint, const range::JointVerdict* verdict);

@@ -19,17 +19,17 @@ QString figures(double length) { return millimetres(length).chopped(3); }
 MeetingNumbers::MeetingNumbers(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(this)) {
   grid_->setContentsMargins(0, 0, 0, 0);
   grid_->setHorizontalSpacing(kWideGap);
-  grid_->setVerticalSpacing(kGridStep / 2);
+  grid_->setVerticalSpacing(0);
   grid_->setColumnStretch(0, 1);
   for (int row = 0; row < Rows; ++row)
     for (int column = 0; column < 3; ++column) {
       auto* cell = cells_[row][column] = new QLabel(this);
+      cell->setFont(smallFont(font()));
       grid_->addWidget(cell, row, column, column == 0 ? Qt::AlignLeft : Qt::AlignRight);
     }
   write(Head, 1, tr("left"), true);
   write(Head, 2, tr("right"), true);
-  write(GapLeast, 0, tr("Facet gap, least, mm"));
-  write(GapMost, 0, tr("Facet gap, most, mm"));
+  write(Gap, 0, tr("Facet gap, mm"));
   write(Centra, 0, tr("Gap between centra, mm"));
 }
 
@@ -56,8 +56,8 @@ void MeetingNumbers::show(const range::JointVerdict& verdict, const range::Assum
     write(ByLength, side + 1, meeting ? share(meeting->overlapLength) : unknown, byArea);
     write(ByArea, side + 1, meeting ? share(meeting->overlapArea) : unknown, !byArea);
     const bool together = meeting && !meeting->shared.empty();
-    write(GapLeast, side + 1, together ? figures(meeting->gapLeast) : unknown);
-    write(GapMost, side + 1, together ? figures(meeting->gapMost) : unknown);
+    write(Gap, side + 1,
+          together ? tr("%1 to %2").arg(figures(meeting->gapLeast), figures(meeting->gapMost)) : unknown);
   }
   write(Centra, 2, figures(verdict.centrumGap));
   cells_[Centra][2]->setObjectName(QStringLiteral("centrumGap"));

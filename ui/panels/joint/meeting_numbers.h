@@ -17,7 +17,7 @@ class MeetingNumbers : public QWidget {
   void show(const range::JointVerdict& verdict, const range::Assumptions& assumptions);
 
  private:
-  enum Row { Head, ByLength, ByArea, GapLeast, GapMost, Centra, Rows };
+  enum Row { Head, ByLength, ByArea, Gap, Centra, Rows };
   void write(Row row, int column, const QString& words, bool muted = false);
 
   QGridLayout* grid_;

@@ -1,0 +1,140 @@
+#include <gmock/gmock.h>
+
+#include <QLabel>
+#include <utility>
+
+#include "core/study/extremes.h"
+#include "tests/ui/window_fixture.h"
+#include "ui/panels/cartilage_field.h"
+#include "ui/theme/drag_slider.h"
+
+namespace zyga::ui {
+namespace {
+
+using range::Direction;
+using study::Chain;
+
+/// Ranges that come from the bones, in the whole window.
+class RangesTest : public WindowTest {
+ protected:
+  void mouse(QWidget* widget, QEvent::Type type, const QPointF& at) {
+    const bool up = type == QEvent::MouseButtonRelease, move = type == QEvent::MouseMove;
+    QMouseEvent event(type, at, widget->mapToGlobal(at), move ? Qt::NoButton : Qt::LeftButton,
+                      up ? Qt::NoButton : Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(widget, &event);
+    QCoreApplication::processEvents();
+  }
+  void settleStrip() {
+    ASSERT_TRUE(QTest::qWaitFor([this] { return strip()->settled(); }));
+  }
+  /// Green of the strip between neutral and the plot's upper edge in one lane, px: how high the band stands.
+  int bandHeight(const char* id) const {
+    const QImage picture = strip()->grab().toImage();
+    const auto column = strip()->columns().columnOf(joint(id)).value();
+    const StripLayout& layout = strip()->stripLayout();
+    const int x = static_cast<int>(layout.xOfColumn(column)) - 4;
+    int high = 0;
+    for (int y = static_cast<int>(layout.plot().top()); y < layout.yOf(0) - 8; ++y) {
+      const QColor c = picture.pixelColor(x, y);
+      high += c.green() - c.red() > 12;
+    }
+    return high;
+  }
+  QString hint() const { return part<QLabel>("hintText")->text(); }
+};
+
+TEST_F(RangesTest, CartilageMovesBandsAndAnimalWhileTheSliderIsHeld) {
+  settleStrip();
+  auto* slider = part<CartilageField>("neckCartilage")->findChild<DragSlider*>();
+  const int before = bandHeight("C6-C7");
+  const QPointF snout = viewport()->placeOf(bone("skull")).value();
+  const double height = slider->height() / 2.0;
+  mouse(slider, QEvent::MouseButtonPress, {1.0 * slider->placeOf(slider->value()), height});
+  mouse(slider, QEvent::MouseMove, {1.0 * slider->placeOf(slider->maximum() / 2), height});
+  ASSERT_TRUE(document_->previewing());
+  settleStrip();
+  EXPECT_NE(bandHeight("C6-C7"), before) << "the strip answers while the finger moves";
+  EXPECT_GT((viewport()->placeOf(bone("skull")).value() - snout).manhattanLength(), 4);
+  EXPECT_FALSE(window_->isWindowModified());
+  mouse(slider, QEvent::MouseButtonRelease, {1.0 * slider->placeOf(slider->maximum() / 2), height});
+  EXPECT_EQ(document_->undoStack().count(), 1);
+  EXPECT_TRUE(hint().startsWith("Cartilage of the neck, deflections kept")) << hint().toStdString();
+  QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier);
+  settleStrip();
+  EXPECT_EQ(bandHeight("C6-C7"), before);
+}
+
+TEST_F(RangesTest, NeckGoesToItsDorsalLimitByOneActionAndIsTold) {
+  const auto start = document_->pose();
+  const double low = document_->placement()[bone("skull").value].translation().z();
+  QTest::keyClick(window_.get(), Qt::Key_Up, Qt::ControlModifier | Qt::AltModifier);
+  EXPECT_EQ(document_->undoStack().count(), 1);
+  EXPECT_GT(document_->placement()[bone("skull").value].translation().z(), low + 1);
+  for (const JointIndex j : study::jointsOf(document_->specimen(), Chain::Neck))
+    if (document_->specimen()[j].hasFacets())
+      EXPECT_NEAR(document_->pose()[j].x(), document_->band(j, 0).most, 2e-3) << document_->specimen()[j].id;
+  ASSERT_EQ(messages().size(), 1);
+  EXPECT_TRUE(messages().front().startsWith("Neck at its dorsal limit: snout at ")) << messages().front().toStdString();
+  EXPECT_TRUE(messages().front().contains("50 % by length")) << "under which assumptions";
+  QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier);
+  EXPECT_EQ(document_->pose(), start);
+}
+
+TEST_F(RangesTest, AllLimitsBecomeNamedPosesInOneStep) {
+  const std::size_t before = document_->project().poses.size();
+  const auto posed = document_->pose();
+  action("Keep all limits")->trigger();
+  EXPECT_EQ(document_->project().poses.size(), before + 8);
+  EXPECT_EQ(document_->pose(), posed);
+  action("Keep all limits")->trigger();
+  EXPECT_EQ(document_->project().poses.size(), before + 8) << "the same names are replaced";
+  document_->undoStack().undo();
+  document_->undoStack().undo();
+  EXPECT_EQ(document_->project().poses.size(), before);
+}
+
+TEST_F(RangesTest, NeckTailAndAllGoToNeutralByKeys) {
+  kinematics::Pose pose = document_->pose();
+  pose[joint("C6-C7")].x() = pose[joint("Ca6-Ca7")].x() = 0.05;
+  document_->changePose(pose, "Bend");
+  const auto all = Qt::ControlModifier | Qt::ShiftModifier;
+  QTest::keyClick(window_.get(), Qt::Key_N, all);
+  EXPECT_EQ(document_->pose()[joint("C6-C7")].x(), 0);
+  EXPECT_EQ(document_->pose()[joint("Ca6-Ca7")].x(), 0.05);
+  QTest::keyClick(window_.get(), Qt::Key_T, all);
+  EXPECT_EQ(document_->pose()[joint("Ca6-Ca7")].x(), 0);
+  document_->undoStack().undo();
+  QTest::keyClick(window_.get(), Qt::Key_A, all);
+  EXPECT_EQ(document_->pose()[joint("Ca6-Ca7")].x(), 0);
+}
+
+TEST_F(RangesTest, BonesThatEnterEachOtherAreMarkedListedAndFramed) {
+  ASSERT_TRUE(document_->assessment().contactJudged);
+  EXPECT_TRUE(document_->assessment().contacts.empty()) << "neutral is free of contact";
+  kinematics::Pose pose = document_->pose();
+  for (const JointIndex j : study::jointsOf(document_->specimen(), Chain::Neck)) pose[j].x() = 0.5;
+  document_->changePose(pose, "Bend");
+  const auto& contacts = document_->assessment().contacts;
+  ASSERT_FALSE(contacts.empty());
+  const auto* list = part<QListView>("findingsList");
+  int row = 0;
+  while (row < list->model()->rowCount() &&
+         list->model()->index(row, 0).data().toString().toStdString() != contacts[0].text)
+    ++row;
+  ASSERT_LT(row, list->model()->rowCount()) << contacts[0].text;
+  const_cast<QListView*>(list)->scrollTo(list->model()->index(row, 0));
+  QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualRect(list->model()->index(row, 0)).center());
+  EXPECT_EQ(document_->selectedBone(), contacts[0].bone);
+  double seen = 0;
+  ASSERT_TRUE(QTest::qWaitFor([&] {  // the view has come to rest, near by
+    const double before = std::exchange(seen, viewport()->camera().viewHeight);
+    return before == seen && seen < 2;
+  })) << "it is framed";
+  const auto at = viewport()->camera().project(contacts[0].p_W);
+  ASSERT_TRUE(at.has_value());
+  const QImage picture = viewport()->grabPicture();
+  EXPECT_EQ(picture.pixelColor(QPointF(at->x(), at->y()).toPoint()), theme().contact) << "a cross at the place";
+}
+
+}  // namespace
+}  // namespace zyga::ui

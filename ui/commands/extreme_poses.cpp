@@ -1,0 +1,81 @@
+#include "ui/commands/extreme_poses.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+
+#include "ui/commands/edit_named_poses.h"
+#include "ui/document/document.h"
+#include "ui/theme/figures.h"
+
+namespace zyga::ui {
+namespace {
+
+using study::Chain;
+using study::Extreme;
+
+QString tr(const char* text) { return QCoreApplication::translate("Extremes", text); }
+
+QString metres(double length) { return QString::number(length, 'f', 2) + QStringLiteral(" m"); }
+
+QString text(std::string_view words) { return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())); }
+
+QString reachWords(const Extreme& extreme) {
+  const bool neck = extreme.chain == Chain::Neck;
+  const double along = neck ? extreme.carriage.ahead : -extreme.carriage.ahead;
+  QString words = along >= 0 ? (neck ? tr("%1 ahead") : tr("%1 behind")) : (neck ? tr("%1 behind") : tr("%1 ahead"));
+  words = words.arg(metres(std::abs(along)));
+  constexpr double kStraight = 0.005;  // m
+  const double left = extreme.carriage.left;
+  if (std::abs(left) > kStraight)
+    words += (left > 0 ? tr(" and %1 to the left") : tr(" and %1 to the right")).arg(metres(std::abs(left)));
+  return words + (neck ? tr(" of the neck's base") : tr(" of the tail's base"));
+}
+
+void replaceOrAdd(std::vector<files::NamedPose>& poses, const Extreme& extreme) {
+  const std::string name = extremeName(extreme.chain, extreme.direction).toStdString();
+  const auto same = std::find_if(poses.begin(), poses.end(), [&](const auto& pose) { return pose.name == name; });
+  if (same == poses.end())
+    poses.push_back({name, extreme.pose});
+  else
+    same->pose = extreme.pose;
+}
+
+}  // namespace
+
+QString extremeName(Chain chain, range::Direction direction) {
+  return (chain == Chain::Neck ? tr("Neck at its %1 limit") : tr("Tail at its %1 limit"))
+      .arg(text(range::toText(direction)));
+}
+
+QString extremeWords(const Extreme& extreme) {
+  const bool neck = extreme.chain == Chain::Neck;
+  QString words = tr("%1 at %2, %3; %4 joints turn %5 together")
+                      .arg(neck ? tr("snout") : tr("tip"), metres(extreme.carriage.tipHeight), reachWords(extreme))
+                      .arg(extreme.joints.size())
+                      .arg(plainDegrees(std::abs(extreme.total)));
+  const auto blank =
+      std::count_if(extreme.joints.begin(), extreme.joints.end(), [](const auto& j) { return !j.judged; });
+  if (blank > 0) words += tr(", %1 of them not judged").arg(blank);
+  if (extreme.carriage.lowest < 0)
+    words += tr("; part of it would be %1 in the ground").arg(metres(-extreme.carriage.lowest));
+  return words;
+}
+
+Extreme takeExtreme(Document& document, Chain chain, range::Direction direction) {
+  Extreme extreme = study::extreme(document.specimen(), document.articulation(), document.assumptions(),
+                                   document.pose(), chain, direction, document.contact());
+  document.changePose(extreme.pose, extremeName(chain, direction));
+  return extreme;
+}
+
+std::vector<Extreme> keepExtremes(Document& document) {
+  std::vector<Extreme> extremes = study::extremes(document.specimen(), document.articulation(), document.assumptions(),
+                                                  document.pose(), document.contact());
+  std::vector<files::NamedPose> poses = document.project().poses;
+  for (const Extreme& extreme : extremes) replaceOrAdd(poses, extreme);
+  document.undoStack().push(new EditNamedPoses(document, std::move(poses), tr("Keep the limits of neck and tail")));
+  return extremes;
+}
+
+}  // namespace zyga::ui
