@@ -80,13 +80,22 @@ double RangeEnd::beyond(Tried holds, double sign) const {
   return holds.value;
 }
 
+/// Facets that have parted say nothing about the way back until they meet again, so it goes out on both sides.
+double RangeEnd::wayDown(const Tried& zero) const {
+  for (double far = kStep; far < kSearchedFar; far += 3 * kStep) {
+    const double up = at(far).violation(), down = at(-far).violation();
+    if (std::min(up, down) < zero.violation()) return up < down ? far : -far;
+    if (std::min(up, down) > zero.violation()) return 0;
+  }
+  return 0;
+}
+
 std::optional<Tried> RangeEnd::supported() const {
   Tried best = at(0);
   if (best.holds) return best;
-  const Tried up = at(kStep), down = at(-kStep);
-  double step = up.violation() < down.violation() ? kStep : -kStep;
-  Tried next = step > 0 ? up : down;
-  Tried before = step > 0 ? down : up;
+  double step = wayDown(best);
+  Tried before = step == 0 ? at(-kStep) : best;
+  Tried next = at(step == 0 ? kStep : step);
   while (next.violation() < best.violation() && std::abs(next.value) < kSearchedFar) {
     if (next.holds) return next;
     before = best;

@@ -33,6 +33,9 @@ class RangeEnd {
   std::optional<Tried> supported() const;
 
  private:
+  /// The signed distance from zero at which the violation has fallen first, rad; 0 where it rises both ways.
+  double wayDown(const Tried& zero) const;
+
   const JointJudge& judge_;
   const Eigen::Vector3d& angles_;
   int motion_;

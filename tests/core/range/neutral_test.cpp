@@ -153,5 +153,93 @@ TEST(Articulate, takesCartilageFromTheAssumptions) {
   EXPECT_NEAR(articulation[kOnlyJoint].cartilage, alone.cartilage, 1e-12);
 }
 
+// Facets that ask for a turn where parallel faces ask for none. The two demands have the same lever in pitch.
+TEST(Articulate, parallelFacesMeetTheFacetsHalfWay) {
+  for (const bool tail : {false, true}) {
+    for (const double turnAsked : {-0.2, 0.05, 0.2}) {
+      anatomy::Specimen specimen = test::twoVertebrae({.tilt = 30 * kDegree, .tail = tail});
+      for (anatomy::Facet& facet : specimen.bones[1].facets) {
+        const Vector3d centre = specimen.joints[0].centreDistal;
+        const Matrix3d back = turn(turnAsked * -specimen.joints[0].axes[0]);
+        facet.centre = centre + back * (facet.centre - centre);
+        facet.normal = back * facet.normal;
+        facet.slide = back * facet.slide;
+      }
+      EXPECT_NEAR(dorsal(specimen, articulate(specimen, kOnlyJoint, 0).rotation), turnAsked, 1e-8);
+      const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0, NeutralBy::FacetsAndCentra);
+      EXPECT_TRUE(rest.solved);
+      EXPECT_NEAR(dorsal(specimen, rest.rotation), 0.5 * turnAsked, 0.02 * std::abs(turnAsked));
+      EXPECT_NEAR(rest.residual, 0.2 * 0.5 * std::abs(turnAsked), 1e-3) << "half of the way stays open";
+    }
+  }
+}
+
+// A disc of even thickness between parallel faces turns nothing by itself.
+TEST(Articulate, parallelFacesHalveWhatCartilageTurns) {
+  const anatomy::Specimen specimen = test::twoVertebrae({.tilt = 30 * kDegree});
+  const double byFacets = dorsal(specimen, articulate(specimen, kOnlyJoint, 0.02).rotation);
+  const double byBoth = dorsal(specimen, articulate(specimen, kOnlyJoint, 0.02, NeutralBy::FacetsAndCentra).rotation);
+  EXPECT_NEAR(byBoth / byFacets, 0.5, 0.01);
+}
+
+TEST(Articulate, parallelFacesLeaveTorsionToTheFacets) {
+  anatomy::Specimen specimen = test::twoVertebrae({.tilt = 30 * kDegree});
+  const Matrix3d asked = turn(Vector3d(0.1, 0, 0));
+  test::askForRotation(specimen, asked);
+  const Matrix3d rotation = articulate(specimen, kOnlyJoint, 0, NeutralBy::FacetsAndCentra).rotation;
+  EXPECT_TRUE(rotation.isApprox(asked, 1e-8));
+}
+
+TEST(Articulate, leavesAloneWhatTheFacetsCannotTell) {
+  // Facets level with the centre of rotation: a pitch only tips them.
+  const anatomy::Specimen specimen = test::twoVertebrae({.height = 0});
+  const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0);
+  EXPECT_TRUE(rest.solved);
+  EXPECT_TRUE(rest.rotation.isApprox(Matrix3d::Identity(), 1e-9));
+  // All in the mid-plane: they say nothing about a turn about the line through them and the centre.
+  const Articulation::Rest inLine = articulate(test::twoVertebrae({.spread = 0}), kOnlyJoint, 0.02);
+  EXPECT_TRUE(inLine.solved);
+  EXPECT_TRUE(inLine.rotation.allFinite());
+}
+
+// Whatever the bones, the answer is a rotation with finite numbers, or says that it is none.
+TEST(Articulate, survivesAnyBones) {
+  std::mt19937 random(5);
+  std::normal_distribution<double> n;
+  int solved = 0;
+  for (int i = 0; i < 300; ++i) {
+    anatomy::Specimen specimen = test::twoVertebrae({.tilt = 0.5 * n(random), .tail = i % 2 == 0});
+    const double wild = i % 3 == 0 ? 1 : 0.1;
+    for (anatomy::Bone& bone : specimen.bones) {
+      for (anatomy::Facet& facet : bone.facets) {
+        const Matrix3d R = turn(wild * Vector3d(n(random), n(random), n(random)));
+        facet.normal = R * facet.normal;
+        facet.slide = R * facet.slide;
+        facet.centre += 0.1 * wild * Vector3d(n(random), n(random), n(random));
+      }
+    }
+    for (const NeutralBy by : {NeutralBy::Facets, NeutralBy::FacetsAndCentra}) {
+      const Articulation::Rest rest = articulate(specimen, kOnlyJoint, i % 5 * 0.02, by);
+      ASSERT_TRUE((rest.rotation * rest.rotation.transpose()).isIdentity(1e-9)) << i;
+      ASSERT_TRUE(std::isfinite(rest.residual + rest.cartilage)) << i;
+      ASSERT_GE(std::min(rest.pressByCartilage[0], rest.gapeByCartilage[1]), 0) << i;
+      solved += rest.solved;
+      EXPECT_EQ(rest.solved, articulationNote(specimen, kOnlyJoint, rest).find("can't") == std::string::npos);
+    }
+  }
+  EXPECT_GT(solved, 400);
+}
+
+// Cartilage wedges the facets of a joint open; a pose is not blamed for it, but has no more room than before.
+TEST(Articulate, tellsWhatCartilageDoesToTheFacets) {
+  const anatomy::Specimen specimen = test::twoVertebrae();
+  EXPECT_EQ(articulate(specimen, kOnlyJoint, 0).pressByCartilage, (std::array<double, 2>{0, 0}));
+  const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0.06);  // turns 0.3 rad, seen over half of 60 mm
+  for (const int side : {0, 1}) {
+    const auto s = static_cast<std::size_t>(side);
+    EXPECT_NEAR(rest.pressByCartilage[s] + rest.gapeByCartilage[s], 0.06 * std::tan(0.3), 0.0015);
+  }
+}
+
 }  // namespace
 }  // namespace zyga::range
