@@ -62,7 +62,7 @@ class Search {
         if (any && best_.distance < before) return;
         continue;
       }
-      pushNearerLast(next.node + 1, node.first);
+      pushNearerLast(node.first, node.first + 1);
     }
   }
 
@@ -131,7 +131,7 @@ class ApartSearch {
     if (nodeA.count > 0 && nodeB.count > 0) return tryPoints(nodeA, nodeB);
     const bool splitA = nodeB.count > 0 || (nodeA.count == 0 && nodeA.radius > radiusB);
     if (splitA) {
-      std::uint32_t near = a + 1, far = nodeA.first;
+      std::uint32_t near = nodeA.first, far = near + 1;
       if (boundOf(a_.tree->nodes()[far], radiusB, p_AB) < boundOf(a_.tree->nodes()[near], radiusB, p_AB)) {
         std::swap(near, far);
       }
@@ -139,7 +139,7 @@ class ApartSearch {
       visit(far, b, radiusB, p_AB, enough);
       return;
     }
-    std::uint32_t near = b + 1, far = nodeB.first;
+    std::uint32_t near = nodeB.first, far = near + 1;
     Vector3f p_ANear = X_AB_ * b_.tree->nodes()[near].centre, p_AFar = X_AB_ * b_.tree->nodes()[far].centre;
     if (boundOf(nodeA, b_.tree->nodes()[far].radius, p_AFar) < boundOf(nodeA, b_.tree->nodes()[near].radius, p_ANear)) {
       std::swap(near, far);

@@ -11,10 +11,12 @@ constexpr std::uint32_t kLeaf = 6;
 }  // namespace
 
 ContactTree::ContactTree(std::vector<Eigen::Vector3f> points) : points_(std::move(points)) {
-  if (!points_.empty()) build(0, static_cast<std::uint32_t>(points_.size()));
+  if (points_.empty()) return;
+  nodes_.emplace_back();
+  build(0, 0, static_cast<std::uint32_t>(points_.size()));
 }
 
-void ContactTree::build(std::uint32_t first, std::uint32_t end) {
+void ContactTree::build(std::size_t self, std::uint32_t first, std::uint32_t end) {
   Eigen::AlignedBox3f box;
   for (std::uint32_t i = first; i < end; ++i) box.extend(points_[i]);
   Node node;
@@ -25,18 +27,21 @@ void ContactTree::build(std::uint32_t first, std::uint32_t end) {
   node.radius = std::sqrt(node.radius);
   node.first = first;
   node.count = end - first;
-  const std::size_t self = nodes_.size();
-  nodes_.push_back(node);
-  if (node.count <= kLeaf) return;
+  if (node.count <= kLeaf) {
+    nodes_[self] = node;
+    return;
+  }
   int axis = 0;
   box.sizes().maxCoeff(&axis);
   const std::uint32_t middle = first + (end - first) / 2;
   std::nth_element(points_.begin() + first, points_.begin() + middle, points_.begin() + end,
                    [axis](const auto& a, const auto& b) { return a[axis] < b[axis]; });
-  build(first, middle);
-  nodes_[self].first = static_cast<std::uint32_t>(nodes_.size());
-  nodes_[self].count = 0;
-  build(middle, end);
+  node.first = static_cast<std::uint32_t>(nodes_.size());
+  node.count = 0;
+  nodes_[self] = node;
+  nodes_.resize(nodes_.size() + 2);
+  build(node.first, first, middle);
+  build(node.first + 1, middle, end);
 }
 
 }  // namespace zyga::range

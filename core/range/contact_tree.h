@@ -14,7 +14,7 @@ class ContactTree {
   struct Node {
     Eigen::Vector3f centre = Eigen::Vector3f::Zero();
     float radius = 0;
-    std::uint32_t first = 0;  ///< first point of a leaf, or the second child; the first child follows its parent
+    std::uint32_t first = 0;  ///< first point of a leaf, or the first child; the second follows it
     std::uint32_t count = 0;  ///< points of a leaf, 0 for a fork
   };
 
@@ -25,7 +25,7 @@ class ContactTree {
   const std::vector<Eigen::Vector3f>& points() const { return points_; }
 
  private:
-  void build(std::uint32_t first, std::uint32_t end);
+  void build(std::size_t node, std::uint32_t first, std::uint32_t end);
 
   std::vector<Eigen::Vector3f> points_;  ///< in tree order
   std::vector<Node> nodes_;

@@ -1,0 +1,131 @@
+// Contact between the bones of both sample animals: against FCL on the same meshes, and in the poses they come with.
+#include <gtest/gtest.h>
+
+#include <fstream>
+#include <optional>
+#include <random>
+#include <sstream>
+
+#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/skeleton_parts.h"
+#include "core/range/contact.h"
+#include "core/range/neutral.h"
+#include "core/solid/level_set.h"
+#include "tests/support/fcl_bone.h"
+
+namespace zyga::range {
+namespace {
+
+struct Animal {
+  anatomy::Specimen specimen;
+  std::vector<std::shared_ptr<const solid::BoneMesh>> meshes;
+  solid::BoneFields fields;
+
+  ContactModel model() const { return {specimen, fields}; }
+};
+
+Animal read(const std::string& sample) {
+  std::stringstream text;
+  text << std::ifstream(ZYGAPOSE_SOURCE_DIR "/samples/" + sample).rdbuf();
+  Animal animal;
+  animal.specimen =
+      anatomy::buildSpecimen(anatomy::fillBlanks(anatomy::readMeasurementTable(text.str(), sample).table));
+  solid::SculptOptions options;
+  options.cacheFolder = ZYGAPOSE_TEST_CACHE;
+  animal.meshes = solid::sculptAll(animal.specimen, options);
+  animal.fields = solid::levelSets(animal.meshes, bonesInContactPairs(animal.specimen));
+  return animal;
+}
+
+class ContactOfSample : public testing::TestWithParam<const char*> {
+ protected:
+  static const Animal& animal() {
+    static std::map<std::string, Animal> kept;
+    const auto found = kept.find(GetParam());
+    return found != kept.end() ? found->second : kept.emplace(GetParam(), read(GetParam())).first->second;
+  }
+
+  static void expectFree(const kinematics::Pose& pose, double cartilagePercent) {
+    Assumptions assumptions;
+    assumptions.neck.amount = assumptions.trunk.amount = assumptions.tail.amount = cartilagePercent;
+    const auto X_WB = kinematics::place(animal().specimen, articulate(animal().specimen, assumptions), pose);
+    const auto found = animal().model().contacts(X_WB, assumptions);
+    EXPECT_TRUE(found.empty()) << "cartilage " << cartilagePercent << " %: " << found.front().text;
+  }
+};
+
+TEST_P(ContactOfSample, ThereIsNoneInNeutralArticulation) {
+  for (const double percent : {0.0, 4.5}) expectFree(kinematics::Pose::neutral(animal().specimen), percent);
+}
+
+TEST_P(ContactOfSample, ThereIsNoneWhereItStands) {
+  kinematics::Pose pose = kinematics::Pose::neutral(animal().specimen);
+  for (const auto& [id, angles] : anatomy::standingAngles(animal().specimen)) {
+    if (const auto joint = animal().specimen.findJoint(id)) pose[*joint] = angles;
+  }
+  expectFree(pose, 0);
+}
+
+// Bones that are bent far enough do enter each other, and the joint that did it is told the same.
+TEST_P(ContactOfSample, ThereIsSomeWhereATrunkIsBentFarUp) {
+  const ContactModel model = animal().model();
+  const auto articulation = articulate(animal().specimen, Assumptions{});
+  const auto joint = animal().specimen.findJoint("D5-D6").value();
+  kinematics::Pose pose = kinematics::Pose::neutral(animal().specimen);
+  pose[joint].x() = 0.4;
+  const auto found = model.contacts(kinematics::place(animal().specimen, articulation, pose), Assumptions{});
+  ASSERT_FALSE(found.empty());
+  EXPECT_GT(found.front().depth, 0.02);
+  const auto X_PD = kinematics::placeDistal(animal().specimen[joint], articulation[joint], pose[joint]);
+  EXPECT_NEAR(model.deepest(joint, X_PD).depth, found.front().depth, 0.01);
+}
+
+// Whole bones, articulating surfaces and all, at angles that leave some apart and press some into each other.
+TEST_P(ContactOfSample, AgreesWithFclToAVoxel) {
+  const auto& fields = animal().fields;
+  const ContactModel model = animal().model();
+  std::vector<ContactShape> shapes(fields.size());
+  std::vector<std::optional<test::FclBone>> reference(fields.size());
+  for (std::size_t i = 0; i < fields.size(); ++i) {
+    if (!fields[i]) continue;
+    shapes[i] = ContactShape(fields[i]);
+    reference[i].emplace(solid::sampledLevel(*animal().meshes[i]));
+  }
+  const auto articulation = articulate(animal().specimen, Assumptions{});
+  std::mt19937 random(23);
+  std::uniform_real_distribution<double> angle(-0.1, 0.1);
+  int touching = 0, apart = 0;
+  for (int turn = 0; turn < 2; ++turn) {
+    kinematics::Pose pose = kinematics::Pose::neutral(animal().specimen);
+    for (std::size_t j = 0; j < pose.angles.size(); ++j) {
+      if (animal().specimen.joints[j].kind != anatomy::JointKind::Fixed) {
+        pose.angles[j] = {angle(random), angle(random), angle(random)};
+      }
+    }
+    const auto X_WB = kinematics::place(animal().specimen, articulation, pose);
+    for (const ContactPair& pair : model.pairs()) {
+      const std::size_t a = pair.a.value, b = pair.b.value;
+      const Eigen::Isometry3f X_AB = (X_WB[a].inverse() * X_WB[b]).cast<float>();
+      const float ours = meet(shapes[a], shapes[b], X_AB).distance;
+      const float voxel = std::max(fields[a]->resolution(), fields[b]->resolution());
+      const bool theirs = reference[a]->collides(*reference[b], X_AB);
+      const std::string names = animal().specimen.bones[a].id + " and " + animal().specimen.bones[b].id;
+      if (std::abs(ours) > voxel) {
+        EXPECT_EQ(ours < 0, theirs) << names << ": " << ours;
+        EXPECT_EQ(touch(shapes[a], shapes[b], X_AB), theirs) << names << ": " << ours;
+      }
+      if (!theirs) {
+        EXPECT_NEAR(ours, reference[a]->distance(*reference[b], X_AB), voxel) << names;
+      }
+      ++(theirs ? touching : apart);
+    }
+  }
+  EXPECT_GT(touching, 50);
+  EXPECT_GT(apart, 100);
+}
+
+INSTANTIATE_TEST_SUITE_P(Both, ContactOfSample, testing::Values("high_browser.csv", "low_browser.csv"),
+                         [](const auto& info) { return std::string(info.param).substr(0, 3); });
+
+}  // namespace
+}  // namespace zyga::range

@@ -1,0 +1,227 @@
+#include "core/range/contact.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "core/anatomy/build_specimen.h"
+#include "core/range/contact_words.h"
+
+namespace zyga::range {
+namespace {
+
+using Eigen::Isometry3f;
+using Eigen::Vector3f;
+
+/// A solid about the origin whose distance is known in closed form.
+class Solid : public anatomy::BoneField {
+ public:
+  Estimate estimate(const Vector3f& p) const override { return {distance(p), distance(p) - 0.3F * voxel_}; }
+  float reach() const override { return 8 * voxel_; }
+  float resolution() const override { return voxel_; }
+  const Eigen::AlignedBox3f& box() const override { return box_; }
+  const std::vector<Vector3f>& surfacePoints() const override { return points_; }
+
+ protected:
+  Solid(const Vector3f& half, float voxel) : box_(-half, half), voxel_(voxel) {}
+  Eigen::AlignedBox3f box_;
+  float voxel_;
+  std::vector<Vector3f> points_;
+};
+
+/// Points on it by the golden angle.
+class Ball : public Solid {
+ public:
+  explicit Ball(float radius) : Solid(Vector3f::Constant(radius), 0.02F * radius), radius_(radius) {
+    constexpr int kCount = 8000;
+    for (int i = 0; i < kCount; ++i) {
+      const float z = 1 - (2 * static_cast<float>(i) + 1) / kCount;
+      const float turn = 2.39996323F * static_cast<float>(i), r = std::sqrt(1 - z * z);
+      points_.push_back(radius * Vector3f(r * std::cos(turn), r * std::sin(turn), z));
+    }
+  }
+  float distance(const Vector3f& p) const override { return p.norm() - radius_; }
+
+ private:
+  float radius_;
+};
+
+/// A box, or with one half small a plate. Points on a lattice on each face.
+class Block : public Solid {
+ public:
+  Block(const Vector3f& half, float voxel) : Solid(half, voxel), half_(half) {
+    const Eigen::Vector3i count = (half / voxel).array().ceil().cast<int>();
+    for (int x = -count.x(); x <= count.x(); ++x) {
+      for (int y = -count.y(); y <= count.y(); ++y) {
+        for (int z = -count.z(); z <= count.z(); ++z) {
+          const Eigen::Vector3i at(x, y, z);
+          if ((at.cwiseAbs().array() < count.array()).all()) continue;
+          points_.push_back(at.cast<float>().cwiseQuotient(count.cast<float>()).cwiseProduct(half));
+        }
+      }
+    }
+  }
+  float distance(const Vector3f& p) const override {
+    const Vector3f q = p.cwiseAbs() - half_;
+    return q.cwiseMax(0).norm() + std::min(q.maxCoeff(), 0.0F);
+  }
+
+ private:
+  Vector3f half_;
+};
+
+Isometry3f at(const Vector3f& p) { return Isometry3f(Eigen::Translation3f(p)); }
+
+ContactShape ball(float radius, ContactZones zones = {}) {
+  return ContactShape(std::make_shared<Ball>(radius), std::move(zones));
+}
+ContactShape block(const Vector3f& half, float voxel) { return ContactShape(std::make_shared<Block>(half, voxel)); }
+
+// Depth or clearance of two balls is the distance of their centres less both radii; where the smaller lies in the
+// larger, its deepest place is the one nearest to the larger's centre.
+TEST(Contact, OfTwoBallsIsAsDeepAndWhereTheClosedFormSays) {
+  const ContactShape a = ball(0.2F), b = ball(0.1F);
+  const Vector3f way = Vector3f(1, 2, -2) / 3;
+  for (const float apart : {0.05F, 0.22F, 0.26F, 0.2995F, 0.302F, 0.32F, 0.5F, 3.1F}) {
+    const ContactMeeting met = meet(a, b, at(way * apart));
+    EXPECT_NEAR(met.distance, apart > 0.1F ? apart - 0.3F : 0.1F - apart - 0.2F, 0.004F) << apart;
+    const Vector3f expected = way * (met.onA ? 0.2F : apart - 0.1F);
+    EXPECT_TRUE(apart < 0.1F || (met.p_A - expected).norm() < 0.05F) << apart;
+    EXPECT_NEAR(meet(b, a, at(-way * apart)).distance, met.distance, 0.004F);
+  }
+}
+
+TEST(Contact, OfABallWithABlockIsAsDeepAsTheClosedFormSays) {
+  const Vector3f half(0.2F, 0.1F, 0.1F);
+  const ContactShape a = block(half, 0.005F), b = ball(0.1F);
+  // On a face, an edge and a corner of the block: how far the ball's centre is from it, less the radius.
+  for (const Vector3f& direction : {Vector3f(0, 0, 1), Vector3f(0, 1, 1), Vector3f(1, 1, 1)}) {
+    for (const float apart : {-0.04F, -0.01F, 0.001F, 0.01F, 0.1F, 1.0F}) {
+      const Vector3f corner = half.cwiseProduct(direction);
+      const Vector3f p = corner + direction.normalized() * (0.1F + apart);
+      EXPECT_NEAR(meet(a, b, at(p)).distance, apart, 0.005F) << direction.transpose() << ", " << apart;
+    }
+  }
+}
+
+// The plate's edge goes into the ball by 30 mm, and neither half of the plate's thickness hides that.
+TEST(Contact, OfAThinPlateWithABallIsAsDeepAsItsEdgeReaches) {
+  const ContactShape plate = block({0.1F, 0.1F, 0.0015F}, 0.005F), b = ball(0.1F);
+  EXPECT_NEAR(meet(plate, b, at({0.1F + 0.07F, 0, 0})).distance, -0.03F, 0.005F);
+  EXPECT_NEAR(meet(plate, b, at({0.1F + 0.13F, 0, 0})).distance, 0.03F, 0.005F);
+}
+
+TEST(Contact, SaysWhetherBallsTouch) {
+  const ContactShape a = ball(0.2F), b = ball(0.1F);
+  EXPECT_TRUE(touch(a, b, at({0.298F, 0, 0})));
+  EXPECT_FALSE(touch(a, b, at({0.302F, 0, 0})));
+  EXPECT_TRUE(touch(a, b, at({0, 0.01F, 0}))) << "one wholly inside the other";
+}
+
+TEST(Contact, LooksNoFartherThanAsked) {
+  const ContactShape a = ball(0.2F), b = ball(0.1F);
+  EXPECT_TRUE(std::isinf(meet(a, b, at({0.35F, 0, 0}), 0.04F).distance));
+  EXPECT_TRUE(std::isinf(meet(a, b, at({0.28F, 0, 0}), -0.03F).distance));
+  EXPECT_NEAR(meet(a, b, at({0.28F, 0, 0}), -0.01F).distance, -0.02F, 0.004F);
+  EXPECT_NEAR(meet(a, b, at({0.02F, 0, 0}), 0.01F).distance, -0.12F, 0.004F) << "one wholly inside the other";
+}
+
+TEST(Contact, LeavesTheJointsOwnZoneOut) {
+  const ContactZone zone{at({-0.2F, 0, 0}), Vector3f::Constant(0.15F), true};
+  const ContactShape plain = ball(0.2F), zoned = ball(0.2F, {zone}), b = ball(0.1F);
+  EXPECT_LT(meet(plain, b, at({0.28F, 0, 0})).distance, -0.019F);
+  EXPECT_GT(meet(zoned, b, at({0.28F, 0, 0})).distance, 0) << "where the zoned bone comes first";
+  EXPECT_GT(meet(b, zoned, at({-0.28F, 0, 0})).distance, 0) << "where it comes second";
+  EXPECT_FALSE(touch(zoned, b, at({0.28F, 0, 0})));
+  EXPECT_LT(meet(zoned, b, at({0, 0.28F, 0})).distance, -0.019F) << "elsewhere";
+}
+
+/// An animal of whose bones some are balls about the middle of their own frames.
+class ContactOfAnAnimal : public testing::Test {
+ protected:
+  using Fields = std::vector<std::shared_ptr<const anatomy::BoneField>>;
+
+  anatomy::BoneIndex bone(const char* id) const { return specimen_.findBone(id).value(); }
+  ContactModel model(const std::vector<std::pair<const char*, float>>& balls) const {
+    Fields fields(specimen_.bones.size());
+    for (const auto& [id, radius] : balls) fields[bone(id).value] = std::make_shared<Ball>(radius);
+    return {specimen_, fields};
+  }
+  kinematics::Placement neutral() const {
+    return kinematics::place(specimen_, kinematics::restArticulation(specimen_), kinematics::Pose::neutral(specimen_));
+  }
+
+  anatomy::Specimen specimen_ = anatomy::buildSpecimen(anatomy::fillBlanks(anatomy::MeasurementTable()));
+};
+
+TEST_F(ContactOfAnAnimal, OnlyPairsWithBothShapesAreJudged) {
+  EXPECT_TRUE(model({}).pairs().empty());
+  const ContactModel three = model({{"rib.D3.L", 0.1F}, {"rib.D4.L", 0.1F}, {"skull", 0.1F}});
+  ASSERT_EQ(three.pairs().size(), 1U);
+  EXPECT_EQ(std::max(three.pairs()[0].a, three.pairs()[0].b), std::max(bone("rib.D3.L"), bone("rib.D4.L")));
+}
+
+TEST_F(ContactOfAnAnimal, TellsDepthPlaceAndBonesOfAContact) {
+  const auto X_WB = neutral();
+  const Eigen::Vector3d p = X_WB[bone("rib.D3.L").value].translation(), q = X_WB[bone("rib.D4.L").value].translation();
+  const double apart = (p - q).norm();
+  const auto radius = static_cast<float>(0.5 * apart + 0.006);
+  const ContactModel two = model({{"rib.D3.L", radius}, {"rib.D4.L", radius}});
+  Assumptions assumptions;
+  const auto found = two.contacts(X_WB, assumptions);
+  ASSERT_EQ(found.size(), 1U);
+  EXPECT_NEAR(found[0].depth, 0.012, 0.02 * radius);
+  EXPECT_EQ(found[0].level, Level::Beyond);
+  EXPECT_LT((found[0].p_W - 0.5 * (p + q)).norm(), 0.3 * radius);
+  EXPECT_NE(found[0].text.find(" enters rib.D"), std::string::npos) << found[0].text;
+  EXPECT_NE(found[0].text.find("(tolerated 5 mm)"), std::string::npos) << found[0].text;
+  assumptions.contactTolerated = found[0].depth + 0.0001;
+  EXPECT_EQ(two.contacts(X_WB, assumptions).at(0).level, Level::Near);
+  assumptions.contactTolerated = 0.05;
+  EXPECT_TRUE(two.contacts(X_WB, assumptions).empty());
+}
+
+TEST_F(ContactOfAnAnimal, RaisesTheLevelOfAnAssessment) {
+  const ContactModel large = model({{"rib.D3.L", 0.5F}, {"rib.D4.L", 0.5F}});
+  Assessment assessment;
+  judgeContact(large, neutral(), Assumptions{}, assessment);
+  EXPECT_TRUE(assessment.contactJudged);
+  EXPECT_EQ(assessment.level, Level::Beyond);
+  ASSERT_EQ(assessment.contacts.size(), 1U);
+}
+
+// What a joint is told about itself is what the whole animal tells: C6 and C7 with nothing else moving.
+TEST_F(ContactOfAnAnimal, TellsAJointItsOwnContactsAtAnyAngle) {
+  const ContactModel two = model({{"rib.D3.L", 0.5F}, {"D4", 0.5F}});
+  const auto joint = specimen_.findJoint("D3-D4").value();
+  const auto articulation = kinematics::restArticulation(specimen_);
+  kinematics::Pose pose = kinematics::Pose::neutral(specimen_);
+  for (const double angle : {-0.1, 0.0, 0.2}) {
+    pose[joint] = {angle, 0.5 * angle, 0};
+    const auto X_WB = kinematics::place(specimen_, articulation, pose);
+    const auto X_PD = kinematics::placeDistal(specimen_[joint], articulation[joint], pose[joint]);
+    const ContactPlace place = two.deepest(joint, X_PD);
+    EXPECT_NEAR(place.depth, -two.meetings(X_WB).at(0).distance, 1e-4);
+    EXPECT_NE(place.parts.find("rib.D3.L"), std::string::npos) << place.parts;
+  }
+  EXPECT_EQ(two.deepest(specimen_.findJoint("D4-D5").value(), Eigen::Isometry3d::Identity()).depth, 0);
+}
+
+TEST_F(ContactOfAnAnimal, NamesTheParts) {
+  const auto& c6 = specimen_.bones[bone("C6").value];
+  const auto& c7 = specimen_.bones[bone("C7").value];
+  const auto on = [](const anatomy::Bone& b, const char* landmark) { return PlaceOnBone{b, b.landmark(landmark)}; };
+  EXPECT_EQ(partAt(on(c6, "spineTop")), "spine");
+  EXPECT_EQ(partAt(on(c6, "caudalRim")), "centrum");
+  EXPECT_EQ(partAt(on(c6, "ribTip.R")), "rib");
+  EXPECT_EQ(partAt({c6, c6.facets.front().centre}), "zygapophysis");
+  EXPECT_EQ(bothParts(on(c7, "spineTop"), on(c6, "spineTop")), "spines of C6 and C7");
+  EXPECT_EQ(bothParts(on(c6, "ribTip.L"), on(c7, "caudalRim")), "rib of C6 and centrum of C7");
+  EXPECT_EQ(contactSentence(on(c6, "spineTop"), on(c7, "spineTop"), 0.012, 0.005),
+            "spines of C6 and C7 enter each other by 12 mm (tolerated 5 mm)");
+  EXPECT_EQ(contactSentence(on(c6, "ribTip.L"), on(c7, "caudalRim"), 0.012, 0.005),
+            "rib of C6 enters centrum of C7 by 12 mm (tolerated 5 mm)");
+}
+
+}  // namespace
+}  // namespace zyga::range
