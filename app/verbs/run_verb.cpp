@@ -68,7 +68,7 @@ int run(std::string_view name, const std::vector<std::string>& words) {
 }  // namespace
 
 const std::vector<Verb>& verbs() {
-  static const std::vector<Verb> all{makeVerb(), assessVerb(), limitsVerb(),  standVerb(),
+  static const std::vector<Verb> all{makeVerb(), assessVerb(), limitsVerb(),  standVerb(),   reachVerb(),
                                      bendVerb(), exportVerb(), inspectVerb(), pictureVerb()};
   return all;
 }

@@ -21,6 +21,7 @@ Verb bendVerb();
 Verb exportVerb();
 Verb inspectVerb();
 Verb pictureVerb();
+Verb reachVerb();
 Verb standVerb();
 
 /// All of them in the order of a day's work.
