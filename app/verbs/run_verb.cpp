@@ -68,8 +68,8 @@ int run(std::string_view name, const std::vector<std::string>& words) {
 }  // namespace
 
 const std::vector<Verb>& verbs() {
-  static const std::vector<Verb> all{makeVerb(), assessVerb(), limitsVerb(),  standVerb(),   reachVerb(),
-                                     bendVerb(), exportVerb(), inspectVerb(), pictureVerb()};
+  static const std::vector<Verb> all{makeVerb(),  assessVerb(), neutralVerb(), limitsVerb(),  standVerb(),
+                                     reachVerb(), bendVerb(),   exportVerb(),  inspectVerb(), pictureVerb()};
   return all;
 }
 

@@ -16,6 +16,7 @@ struct Verb {
 
 Verb makeVerb();
 Verb assessVerb();
+Verb neutralVerb();
 Verb limitsVerb();
 Verb bendVerb();
 Verb exportVerb();

@@ -1,0 +1,134 @@
+#include "core/range/neutral.h"
+
+#include <iostream>
+#include <numbers>
+
+#include "app/verbs/assess_report.h"
+#include "app/verbs/assumption_options.h"
+#include "app/verbs/assumptions_words.h"
+#include "app/verbs/summary_text.h"
+#include "app/verbs/verbs.h"
+#include "core/files/json.h"
+#include "core/files/json_layout.h"
+#include "core/kinematics/standing.h"
+
+namespace zyga::app {
+namespace {
+
+using anatomy::JointIndex;
+using files::jsonString;
+using files::member;
+using files::onLines;
+using files::onOneLine;
+
+constexpr double kDegree = std::numbers::pi / 180;
+
+/// How one joint with facets comes to rest.
+struct NeutralJoint {
+  JointIndex joint;
+  kinematics::Articulation::Rest rest;
+  double thickness = 0;    ///< of the cartilage, m
+  double turn = 0;         ///< by the cartilage, dorsal positive, rad
+  double facetHeight = 0;  ///< over the centre of rotation, m
+  std::string note;
+};
+
+NeutralJoint neutralJoint(const anatomy::Specimen& specimen, JointIndex index, const range::Assumptions& assumptions) {
+  const anatomy::Joint& joint = specimen[index];
+  const double thickness = assumptions.cartilageOf(joint.region).thickness(joint);
+  const auto bare = range::articulate(specimen, index, 0, assumptions.neutralBy);
+  const auto rest = range::articulate(specimen, index, thickness, assumptions.neutralBy);
+  const double turn = kinematics::jointAngles(joint, bare.rotation.transpose() * rest.rotation)[0];
+  return {index,
+          rest,
+          thickness,
+          turn,
+          range::facetHeight(specimen, index),
+          range::articulationNote(specimen, index, rest)};
+}
+
+std::vector<NeutralJoint> neutralJoints(const files::Project& project) {
+  std::vector<NeutralJoint> joints;
+  for (std::size_t j = 0; j < project.specimen.joints.size(); ++j) {
+    if (project.specimen.joints[j].hasFacets()) {
+      joints.push_back(neutralJoint(project.specimen, {j}, project.assumptions));
+    }
+  }
+  return joints;
+}
+
+std::string jointJson(const anatomy::Specimen& specimen, const NeutralJoint& j) {
+  return onOneLine({member("id", jsonString(specimen[j.joint].id)), member("solved", j.rest.solved ? "true" : "false"),
+                    member("residual_mm", millionths(j.rest.residual * 1000)),
+                    member("cartilage_turn_deg", millionths(j.turn / kDegree)),
+                    member("t_mm", millionths(j.thickness * 1000)), member("h_mm", millionths(j.facetHeight * 1000)),
+                    member("note", j.note.empty() ? "null" : jsonString(j.note))});
+}
+
+std::string neutralJson(const files::Project& project, const std::vector<NeutralJoint>& all) {
+  std::vector<std::string> joints;
+  for (const auto& joint : all) joints.push_back(jointJson(project.specimen, joint));
+  return onLines({member("specimen", jsonString(project.table.name)),
+                  member("assumptions", assumptionsJson(project.assumptions)),
+                  member("joints", onLines(joints, "  ", '[', ']')), member("caution", jsonString(kCaution))},
+                 "", '{', '}') +
+         "\n";
+}
+
+std::string neutralText(const files::Project& project, const std::vector<NeutralJoint>& joints) {
+  std::size_t solved = 0;
+  const NeutralJoint* worst = nullptr;
+  std::string notes;
+  for (const auto& j : joints) {
+    solved += j.rest.solved;
+    if (!worst || j.rest.residual > worst->rest.residual) worst = &j;
+    if (!j.note.empty()) notes += "  " + j.note + "\n";
+  }
+  std::string out = project.table.name + ": all joints at neutral, standing\n" + assumptionsText(project.assumptions) +
+                    "  " + std::to_string(solved) + " of " + std::to_string(joints.size()) +
+                    " joints with facets articulated";
+  if (worst) {
+    out += "; farthest from centred: " + project.specimen[worst->joint].id + ", " +
+           fixed(worst->rest.residual * 1000, 1) + " mm";
+  }
+  return out + "\n" + notes;
+}
+
+void bringToNeutral(files::Project& project) {
+  const auto articulation = range::articulate(project.specimen, project.assumptions);
+  const auto zero = kinematics::Pose::neutral(project.specimen);
+  project.pose = kinematics::stand(project.specimen, articulation, zero);
+}
+
+int neutral(const VerbSpec&, const Arguments& arguments) {
+  const auto out = arguments.find("--out");
+  const bool json = arguments.has("--json");
+  if (!out && !json) throw BadInput("nothing to do: add --out FILE2.zyga for the project at neutral, or --json");
+  if (out && out->empty()) throw BadInput("--out: the name is empty; write --out FILE2.zyga");
+  auto project = files::readProject(arguments.file);
+  project.assumptions = assumptionsFrom(arguments, project.assumptions);
+  const auto joints = neutralJoints(project);
+  if (out) {
+    bringToNeutral(project);
+    files::saveProject(project, *out);
+  }
+  std::cout << (json ? neutralJson(project, joints) : neutralText(project, joints) + "wrote " + *out + "\n");
+  return kDone;
+}
+
+}  // namespace
+
+Verb neutralVerb() {
+  return {
+      {"neutral", "FILE.zyga",
+       "brings every joint to the articulation its facets ask for and stands the animal on the ground",
+       withAssumptionOptions({{"--out", "FILE2.zyga", "the project to write; may be left out with --json"},
+                              {"--json", "", "how each joint with facets comes to rest, for machines"}}),
+       "The present pose becomes all angles zero, with shoulders and hips turned so that the feet stand; assumptions\n"
+       "that are given are written into the project, because the bones stand by them. Named poses stay.\n"
+       "In JSON: residual_mm is how far the facets stay from centred, cartilage_turn_deg how far the cartilage of\n"
+       "thickness t_mm turns the joint dorsally, h_mm the facets' height over the centre of rotation.\n"},
+      neutral};
+}
+
+}  // namespace zyga::app
