@@ -107,8 +107,8 @@ class Search {
 /// shows in the distance.
 class ApartSearch {
  public:
-  ApartSearch(const ContactShape& a, const ContactShape& b, const Isometry3f& X_AB, float slack)
-      : a_(a), b_(b), X_AB_(X_AB), X_BA_(X_AB.inverse()), slack_(slack) {}
+  ApartSearch(const ContactShape& a, const ContactShape& b, const Isometry3f& X_AB, float voxel)
+      : a_(a), b_(b), X_AB_(X_AB), X_BA_(X_AB.inverse()), voxel_(voxel) {}
 
   /// The least distance below `best`, or something below `enough` as soon as it turns up.
   ContactMeeting run(float best, float enough) {
@@ -119,6 +119,9 @@ class ApartSearch {
   }
 
  private:
+  /// Far out the points tell the distance so well that the whole voxel may be spent on passing things over.
+  float slack() const { return (best_ > 8 * voxel_ ? 0.85F : 0.5F) * voxel_; }
+
   float boundOf(const ContactTree::Node& a, float radiusB, const Vector3f& p_AB) const {
     return (a.centre - p_AB).norm() - a.radius - radiusB;
   }
@@ -127,7 +130,7 @@ class ApartSearch {
   void visit(std::uint32_t a, std::uint32_t b, float radiusB, const Vector3f& p_AB, float enough) {
     const ContactTree::Node& nodeA = a_.tree->nodes()[a];
     const ContactTree::Node& nodeB = b_.tree->nodes()[b];
-    if (best_ < enough || boundOf(nodeA, radiusB, p_AB) >= best_ - slack_) return;
+    if (best_ < enough || boundOf(nodeA, radiusB, p_AB) >= best_ - slack()) return;
     if (nodeA.count > 0 && nodeB.count > 0) return tryPoints(nodeA, nodeB);
     const bool splitA = nodeB.count > 0 || (nodeA.count == 0 && nodeA.radius > radiusB);
     if (splitA) {
@@ -166,7 +169,7 @@ class ApartSearch {
   const ContactShape& a_;
   const ContactShape& b_;
   Motion X_AB_, X_BA_;
-  float slack_;
+  float voxel_;
   float best_ = 0;
   ContactMeeting meeting_;
 };
@@ -208,7 +211,7 @@ ContactMeeting meet(const ContactShape& a, const ContactShape& b, const Isometry
   Found best{within};
   bool enclosed = false;
   if (within > near) {
-    meeting = ApartSearch(a, b, X_AB, slack).run(within, near);
+    meeting = ApartSearch(a, b, X_AB, voxel).run(within, near);
     enclosed = meeting.distance >= near && oneInside(a, b, X_AB);
     if (meeting.distance >= near && !enclosed) return meeting;
     best.distance = std::min(within, meeting.distance);

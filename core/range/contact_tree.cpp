@@ -6,7 +6,7 @@
 namespace zyga::range {
 namespace {
 
-constexpr std::uint32_t kLeaf = 6;
+constexpr std::uint32_t kLeaf = 12;
 
 }  // namespace
 
