@@ -43,7 +43,8 @@ class Reader {
               std::string(verb_.file));
       }
     }
-    if (arguments_.file.empty()) fault("the " + std::string(verb_.file) + " is missing");
+    const bool needed = !verb_.file.starts_with('[');
+    if (arguments_.file.empty() && needed) fault("the " + std::string(verb_.file) + " is missing");
     if (!faults_.empty()) throw BadInput(faults_);
     return std::move(arguments_);
   }

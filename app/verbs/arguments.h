@@ -23,7 +23,7 @@ struct OptionSpec {
 
 struct VerbSpec {
   std::string_view name;
-  std::string_view file;  ///< what the one argument without -- is: "TABLE.csv"
+  std::string_view file;  ///< what the one argument without -- is: "TABLE.csv"; "[FILE.zyga]" when it may be left out
   std::string_view does;
   std::vector<OptionSpec> options;
   std::string_view notes;  ///< further lines of its help

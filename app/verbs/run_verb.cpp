@@ -69,7 +69,8 @@ int run(std::string_view name, const std::vector<std::string>& words) {
 
 const std::vector<Verb>& verbs() {
   static const std::vector<Verb> all{makeVerb(),  assessVerb(), neutralVerb(), limitsVerb(),  standVerb(),
-                                     reachVerb(), bendVerb(),   exportVerb(),  inspectVerb(), pictureVerb()};
+                                     reachVerb(), bendVerb(),   exportVerb(),  inspectVerb(), pictureVerb(),
+                                     trackwayVerb(), massVerb()};
   return all;
 }
 

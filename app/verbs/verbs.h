@@ -21,9 +21,11 @@ Verb limitsVerb();
 Verb bendVerb();
 Verb exportVerb();
 Verb inspectVerb();
+Verb massVerb();
 Verb pictureVerb();
 Verb reachVerb();
 Verb standVerb();
+Verb trackwayVerb();
 
 /// All of them in the order of a day's work.
 const std::vector<Verb>& verbs();

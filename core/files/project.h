@@ -8,6 +8,8 @@
 #include "core/files/file_error.h"
 #include "core/kinematics/pose.h"
 #include "core/range/assumptions.h"
+#include "core/study/densities.h"
+#include "core/study/trackway.h"
 
 namespace zyga::files {
 
@@ -24,6 +26,8 @@ struct Project {
   range::Assumptions assumptions;
   kinematics::Pose pose;  ///< the present pose
   std::vector<NamedPose> poses;
+  study::Trackway trackway;    ///< footprints on the ground; may have none
+  study::Densities densities;  ///< of the parts of the body, for its mass and balance
 };
 
 /// Newest schema this program writes.

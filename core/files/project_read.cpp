@@ -8,6 +8,7 @@
 #include "core/files/json.h"
 #include "core/files/numeral.h"
 #include "core/files/project.h"
+#include "core/files/project_ground.h"
 #include "core/files/project_schema.h"
 
 namespace zyga::files {
@@ -194,8 +195,8 @@ anatomy::Specimen build(const anatomy::MeasurementTable& table, const JsonPlace&
 }
 
 Project readDocument(const JsonPlace& root) {
-  root.allowOnly(
-      {"schema", "version", "specimen", "plan", "counts", "region_totals_mm", "assumptions", "pose", "poses", "bones"});
+  root.allowOnly({"schema", "version", "specimen", "plan", "counts", "region_totals_mm", "assumptions", "pose", "poses",
+                  "bones", kTrackwayKey, kDensitiesKey});
   Project project;
   project.table = readTable(root);
   project.specimen = build(project.table, root["bones"]);
@@ -207,6 +208,7 @@ Project readDocument(const JsonPlace& root) {
     item.allowOnly({"name", "root_position_mm", "root_rotation", "angles_deg"});
     project.poses.push_back({item["name"].string(), readPose(item, project.specimen)});
   }
+  readGround(root, project);
   return project;
 }
 

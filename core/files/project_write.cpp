@@ -5,6 +5,7 @@
 #include "core/files/json_layout.h"
 #include "core/files/numeral.h"
 #include "core/files/project.h"
+#include "core/files/project_ground.h"
 #include "core/files/project_schema.h"
 
 namespace zyga::files {
@@ -111,7 +112,7 @@ std::string writeProjectText(const Project& project) {
   std::vector<std::string> poses, bones;
   for (const auto& named : project.poses) poses.push_back(namedPoseText(named, project.specimen));
   for (const auto& row : table.rows) bones.push_back(boneText(row));
-  const std::vector<std::string> members{
+  std::vector<std::string> members{
       member("schema", jsonString(schema::kName)),
       member("version", std::to_string(kProjectVersion)),
       member("specimen", jsonString(table.name)),
@@ -122,6 +123,8 @@ std::string writeProjectText(const Project& project) {
       member("pose", onLines(poseMembers(project.pose, project.specimen, "    "), "  ", '{', '}')),
       member("poses", onLines(poses, "  ", '[', ']')),
       member("bones", onLines(bones, "  ", '[', ']'))};
+  // Before the long list of bones.
+  for (auto& ground : groundMembers(project)) members.insert(members.end() - 1, std::move(ground));
   return onLines(members, "", '{', '}') + "\n";
 }
 

@@ -210,6 +210,17 @@ TrackwayReading readTrackwayTable(std::string_view text, std::string_view fileNa
   return Reader(text, fileName).read();
 }
 
+bool isTrackwayTable(std::string_view text) {
+  for (const CsvLine& line : anatomy::splitCsv(text)) {
+    if (line.comment) continue;
+    return std::any_of(line.fields.begin(), line.fields.end(), [](const std::string& field) {
+      const std::string name = lower(field);
+      return name.starts_with("pace") || name.starts_with("next_pace") || name.starts_with("stride");
+    });
+  }
+  return false;
+}
+
 std::string writeTrackwayTable(const Trackway& trackway) {
   std::vector<std::pair<std::string_view, Distance>> used;
   for (const auto& [stem, distance] : kDistances) {

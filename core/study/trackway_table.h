@@ -21,6 +21,9 @@ struct TrackwayReading {
 /// out with a warning. Reports everything that is wrong, not only the first fault; never throws on bad text.
 TrackwayReading readTrackwayTable(std::string_view text, std::string_view fileName);
 
+/// Whether a table is one of footprints rather than of bones, by its titles.
+bool isTrackwayTable(std::string_view text);
+
 /// The same in cm, with all columns that hold something.
 std::string writeTrackwayTable(const Trackway& trackway);
 

@@ -40,6 +40,12 @@ TEST(Arguments, TellsEveryFaultAtOnce) {
   EXPECT_THAT(errorOf([] { parseArguments(spec(), {}); }), HasSubstr("the FIELD is missing"));
 }
 
+TEST(Arguments, AFileInBracketsMayBeLeftOut) {
+  const VerbSpec verb{.name = "rest", .file = "[BED]", .does = "rests", .options = {}, .notes = ""};
+  EXPECT_EQ(parseArguments(verb, {}).file, "");
+  EXPECT_EQ(parseArguments(verb, {"moss"}).file, "moss");
+}
+
 TEST(Arguments, AnOptionDoesNotSwallowTheNextOne) {
   EXPECT_THAT(errorOf([] { parseArguments(spec(), {"a", "--deep", "--dry"}); }), HasSubstr("--deep needs a value"));
 }

@@ -124,6 +124,12 @@ TEST(TrackwayTable, WhatIsWrittenReadsBackTheSame) {
   EXPECT_FALSE(reading.trackway.prints[0].length);
 }
 
+TEST(TrackwayTable, IsKnownByItsTitles) {
+  EXPECT_TRUE(isTrackwayTable("# remark\n\nfoot,stride_cm\n"));
+  EXPECT_FALSE(isTrackwayTable("bone,length (mm)\nC4,200\n"));
+  EXPECT_FALSE(isTrackwayTable(""));
+}
+
 TEST(TrackwayTable, NeverThrowsOnRubbish) {
   std::mt19937 random(5);
   const std::string pieces = "foot,pace_cm\nLR12.5;\"-e\xff\xc3#\t ";
