@@ -135,7 +135,8 @@ TEST_F(AssessVerb, SaysThatContactWasNotJudgedUnlessAskedTo) {
 }
 
 TEST_F(AssessVerb, TellsBonesThatEnterEachOther) {
-  run({"bend", smallAnimal(), "--joint", "C3-C4", "--dorsiflexion", "60", "--out", "bent.zyga"});
+  setCache(ZYGAPOSE_TEST_CACHE);
+  run({"bend", smallAnimal(), "--joint", "D5-D6", "--dorsiflexion", "25", "--out", "bent.zyga"});
   const auto json = run({"assess", "bent.zyga", "--contact", "--json"}).json();
   EXPECT_TRUE(json["contact_judged"].toBool());
   ASSERT_FALSE(json["contacts"].toArray().isEmpty());
