@@ -38,11 +38,4 @@ void SagittalBend::followSlopes(Pose& pose, const std::vector<JointIndex>& chain
   }
 }
 
-void SagittalBend::bendEvenly(Pose& pose, const std::vector<JointIndex>& chain, double share) const {
-  for (const JointIndex joint : chain) {
-    const anatomy::AngleLimits limits = range(joint);
-    pose[joint] = Eigen::Vector3d(share > 0 ? share * limits.most : -share * limits.least, 0, 0);
-  }
-}
-
 }  // namespace zyga::study

@@ -24,9 +24,6 @@ class SagittalBend {
   void followSlopes(kinematics::Pose& pose, const std::vector<kinematics::JointIndex>& chain,
                     const std::function<double(double)>& slope, double share) const;
 
-  /// Every joint of the chain to this share of its range: 1 as far up as it goes, -1 as far down.
-  void bendEvenly(kinematics::Pose& pose, const std::vector<kinematics::JointIndex>& chain, double share) const;
-
   /// Slope of a bone as one looks away from the trunk, rad.
   double slopeOf(const kinematics::Placement& X_WB, kinematics::BoneIndex bone) const;
 

@@ -20,8 +20,8 @@ using Eigen::Isometry3d;
 using Eigen::Vector3d;
 using kinematics::Articulation;
 using kinematics::Foot;
-using kinematics::levelled;
 using kinematics::LegTask;
+using kinematics::levelled;
 using kinematics::Placement;
 using kinematics::Pose;
 
@@ -87,15 +87,16 @@ void browse(Stage& stage) {
   stage.bend.followSlopes(stage.answer.pose, kinematics::neckChain(stage.specimen), slope, 1);
 }
 
-/// Neck evenly down by `share` of its ranges and the head tipped towards the water.
+/// Every joint of the neck down by `share` of its range until the neck hangs, and the head tipped towards the water.
 void lowerHead(Stage& stage, double share) {
   std::vector<kinematics::JointIndex> chain = kinematics::neckChain(stage.specimen);
   if (chain.empty()) return;
   const kinematics::JointIndex head = chain.back();
   chain.pop_back();
-  stage.bend.bendEvenly(stage.answer.pose, chain, -share);
-  stage.bend.followSlopes(
-      stage.answer.pose, {head}, [](double) { return -55 * kDegree; }, 1);
+  const auto hanging = [](double) { return -80 * kDegree; };
+  const auto tipped = [](double) { return -60 * kDegree; };
+  stage.bend.followSlopes(stage.answer.pose, chain, hanging, share);
+  stage.bend.followSlopes(stage.answer.pose, {head}, tipped, 1);
 }
 
 /// The least share of the ranges that brings the snout to the ground, or 1.
@@ -150,6 +151,9 @@ void drink(Stage& stage) {
       stage.answer.notes.push_back(
           "The forelimbs stand apart and bend, because the neck alone is too short or too stiff.");
   }
+  // A trunk that bows lifts the root of the tail, and the tail hangs from it.
+  const auto tail = [](double along) { return -kDegree * (3 + 5 * smooth(0.1, 0.6, along)); };
+  stage.bend.followSlopes(stage.answer.pose, kinematics::tailChain(stage.specimen), tail, 0.6);
   if (over <= kAtWater) return;
   stage.answer.shortBy = over;
   stage.answer.notes.push_back("The snout stays " + millimetres(over) +

@@ -72,29 +72,31 @@ double restTailOnGround(const Specimen& specimen, const kinematics::Articulation
     const anatomy::Joint& j = specimen[joint];
     return (X_WB[j.proximal.value] * j.centreProximal).z() - depth[j.distal.value];
   };
-  // The tail comes down along a curve whose fall is in proportion to its height over the ground, which starts at the
-  // slope the tail leaves the hip with and lands without a kink.
-  const double fall = -std::sin(bend.slopeOf(X_WB, specimen[chain.front()].distal));
-  const double start = height(chain.front());
-  const auto lay = [&](double deeper) {
-    const double length = (start + deeper) / std::max(fall, 0.1);
+  // The tail comes down along an even bend: a slope in proportion to the root of the height lands level, and the
+  // steeper it starts against the slope with which the tail leaves the hip the sooner it lies on the ground.
+  const double fall = std::max(0.1, -std::sin(bend.slopeOf(X_WB, specimen[chain.front()].distal)));
+  const double start = std::max(0.1, height(chain.front()));
+  const auto lay = [&](double steepness) {
     for (std::size_t i = 0; i < chain.size(); ++i) {
       pose[chain[i]].setZero();
       kinematics::placeInto(specimen, articulation, pose, X_WB);
       const double h = height(chain[i]);
-      const double wanted = -std::asin(std::clamp((h + (h > 0 ? deeper : 0)) / length, -0.3, 0.95));
-      pose[chain[i]][0] =
-          std::clamp(wanted - bend.slopeOf(X_WB, specimen[chain[i]].distal), ranges[i].least, ranges[i].most);
+      const double down = h > 0 ? steepness * fall * std::sqrt(h / start) : h;
+      const double missing = -std::asin(std::clamp(down, -0.3, 0.95)) - bend.slopeOf(X_WB, specimen[chain[i]].distal);
+      pose[chain[i]][0] = std::clamp(missing, ranges[i].least, ranges[i].most);
     }
     kinematics::placeInto(specimen, articulation, pose, X_WB);
     return lowest(points, X_WB);
   };
-  double high = -0.3 * std::max(start, 0.1), low = std::max(start, 0.1);  // too flat, too steep
-  for (int step = 0; step < 16; ++step) {
-    const double middle = (high + low) / 2;
-    (lay(middle) > 0 ? high : low) = middle;
+  constexpr double kSunk = 0.008;  // m, less than what counts as touching
+  double nearest = 1, least = std::numeric_limits<double>::infinity();
+  for (double steepness = 2; steepness > 0.35; steepness -= 0.1) {
+    const double z = lay(steepness);
+    if (std::abs(z) < kSunk) return z;
+    if (std::abs(z) < least) nearest = steepness;
+    least = std::min(least, std::abs(z));
   }
-  return lay(high);
+  return lay(nearest);
 }
 
 }  // namespace zyga::study
