@@ -10,6 +10,7 @@
 #include <QSettings>
 #include <QStatusBar>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <utility>
 
 #include "app/window/elided_label.h"
@@ -234,8 +235,10 @@ bool MainWindow::settled() const {
 void MainWindow::defaultLayout() {
   resizeDocks({docks_[kBones], docks_[kJoint]}, {kLeftWidth, kRightWidth}, Qt::Horizontal);
   resizeDocks({docks_[kBones], docks_[kPoses]}, {700, 140}, Qt::Vertical);
-  resizeDocks({docks_[kJoint], docks_[kAssumptions], docks_[kFindings]}, {560, 340, 130}, Qt::Vertical);
-  for (const Dock dock : {kAssumptions, kStand}) title(*docks_[dock])->setFolded(height() < kTallWindow);
+  resizeDocks({docks_[kJoint], docks_[kAssumptions], docks_[kFindings]}, {580, 340, 110}, Qt::Vertical);
+  // Panels that are not folded yet may have made the window higher than it was asked to be.
+  const int room = std::min(height(), screen()->availableSize().height());
+  for (const Dock dock : {kAssumptions, kStand}) title(*docks_[dock])->setFolded(room < kTallWindow);
 }
 
 void MainWindow::restoreSize() {

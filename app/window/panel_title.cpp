@@ -4,7 +4,9 @@
 #include <QDockWidget>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMainWindow>
 #include <QMouseEvent>
+#include <QTimer>
 #include <QToolButton>
 
 #include "app/window/elided_label.h"
@@ -43,7 +45,7 @@ PanelTitle::PanelTitle(QDockWidget& dock, QWidget& content)
   row->addWidget(summary_, 1);
   row->addWidget(fold_);
   row->addWidget(close);
-  connect(fold_, &QToolButton::clicked, this, [this] { setFolded(!folded_); });
+  connect(fold_, &QToolButton::clicked, this, [this] { toggle(); });
   connect(close, &QToolButton::clicked, &dock, &QWidget::hide);
   refresh();
 }
@@ -60,6 +62,16 @@ void PanelTitle::setSummary(const QString& text) {
 void PanelTitle::setFolded(bool folded) {
   folded_ = folded;
   refresh();
+}
+
+/// A panel that a person unfolds takes the room it asks for from its neighbours.
+void PanelTitle::toggle() {
+  setFolded(!folded_);
+  auto* window = qobject_cast<QMainWindow*>(dock_.window());
+  if (folded_ || !window) return;
+  QTimer::singleShot(0, &dock_, [this, window] {
+    window->resizeDocks({&dock_}, {content_.sizeHint().height() + kHeight}, Qt::Vertical);
+  });
 }
 
 void PanelTitle::refresh() {
@@ -80,8 +92,7 @@ void PanelTitle::mousePressEvent(QMouseEvent* event) {
 
 void PanelTitle::mouseReleaseEvent(QMouseEvent* event) {
   const QPoint travel = event->globalPosition().toPoint() - pressedAt_;
-  if (event->button() == Qt::LeftButton && travel.manhattanLength() < QApplication::startDragDistance())
-    setFolded(!folded_);
+  if (event->button() == Qt::LeftButton && travel.manhattanLength() < QApplication::startDragDistance()) toggle();
   event->ignore();
 }
 

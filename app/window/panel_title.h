@@ -30,6 +30,7 @@ class PanelTitle : public QWidget {
   void mouseReleaseEvent(QMouseEvent* event) override;
 
  private:
+  void toggle();
   void refresh();
 
   QDockWidget& dock_;

@@ -20,16 +20,16 @@ QString metres(double length) { return QString::number(length, 'f', 2) + QString
 
 QString text(std::string_view words) { return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())); }
 
+/// "1.20 m ahead of the neck's base and 3.40 m to the left".
 QString reachWords(const Extreme& extreme) {
-  const bool neck = extreme.chain == Chain::Neck;
-  const double along = neck ? extreme.carriage.ahead : -extreme.carriage.ahead;
-  QString words = along >= 0 ? (neck ? tr("%1 ahead") : tr("%1 behind")) : (neck ? tr("%1 behind") : tr("%1 ahead"));
-  words = words.arg(metres(std::abs(along)));
+  const bool ahead = extreme.carriage.ahead >= 0;
+  const QString base = extreme.chain == Chain::Neck ? tr("the neck's base") : tr("the tail's base");
+  QString words =
+      (ahead ? tr("%1 ahead of %2") : tr("%1 behind %2")).arg(metres(std::abs(extreme.carriage.ahead)), base);
   constexpr double kStraight = 0.005;  // m
   const double left = extreme.carriage.left;
-  if (std::abs(left) > kStraight)
-    words += (left > 0 ? tr(" and %1 to the left") : tr(" and %1 to the right")).arg(metres(std::abs(left)));
-  return words + (neck ? tr(" of the neck's base") : tr(" of the tail's base"));
+  if (std::abs(left) < kStraight) return words;
+  return words + (left > 0 ? tr(" and %1 to the left") : tr(" and %1 to the right")).arg(metres(std::abs(left)));
 }
 
 void replaceOrAdd(std::vector<files::NamedPose>& poses, const Extreme& extreme) {

@@ -215,19 +215,19 @@ QToolButton* AssumptionsPanel::cartilagePresets() {
 
 void AssumptionsPanel::addTolerances(QGridLayout& grid) {
   addHeading(grid, tr("Tolerated"));
-  addAmount(grid, {"facetContact", tr("Facets press"),
+  addAmount(grid, {"facetContact", tr("Pressing"),
                    tr("Share of the facet's length by which facets may enter each other. Author's choice"),
                    tr("Tolerated facet pressure"), "%", &range::Assumptions::facetContactTolerated, 0.01, 50, 5, 1,
                    Field::Press});
+  addAmount(
+      grid,
+      {"facetGap", tr("Gaping"), tr("Share of the facet's length by which facets may stand apart. Author's choice"),
+       tr("Tolerated facet gap"), "%", &range::Assumptions::facetGapTolerated, 0.01, 100, 5, 1, Field::Gape});
   addAmount(grid,
-            {"facetGap", tr("Facets gape"),
-             tr("Share of the facet's length by which facets may stand apart. Author's choice"),
-             tr("Tolerated facet gap"), "%", &range::Assumptions::facetGapTolerated, 0.01, 100, 5, 1, Field::Gape});
-  addAmount(grid,
-            {"boneContact", tr("Bones touch"),
+            {"boneContact", tr("Touching"),
              tr("Depth by which bones may enter each other away from their joint. Author's choice"),
              tr("Tolerated contact"), "mm", &range::Assumptions::contactTolerated, 0.001, 50, 1, 0.5, Field::Contact});
-  addAmount(grid, {"nearMargin", tr("Near the edge"),
+  addAmount(grid, {"nearMargin", tr("Near edge"),
                    tr("How close to a limit counts as near, as a share of the range. Author's choice"),
                    tr("Near margin"), "%", &range::Assumptions::nearMargin, 0.01, 50, 5, 1, Field::Near});
 }
@@ -259,15 +259,12 @@ void AssumptionsPanel::addNeutral(QGridLayout& grid) {
   stays_->setToolTip(
       tr("When an assumption moves the neutral articulation, either the deflections stay and the bones turn, or "
          "the bones stay in space and the deflections are recomputed"));
-  stays_->addItem(tr("deflections stay"), false);
-  stays_->addItem(tr("bones stay in space"), true);
+  stays_->addItem(tr("when it moves, deflections stay"), false);
+  stays_->addItem(tr("when it moves, bones stay in space"), true);
+  stays_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   stays_->setCurrentIndex(stays_->findData(document_.keepsInSpace()));
   connect(stays_, &QComboBox::currentIndexChanged, this, [this] { keepInSpace(stays_->currentData().toBool()); });
-  const int row = grid.rowCount();
-  auto* label = new QLabel(tr("When it moves"));
-  label->setBuddy(stays_);
-  grid.addWidget(label, row, 0);
-  grid.addWidget(stays_, row, 1, 1, 2);
+  grid.addWidget(stays_, grid.rowCount(), 0, 1, 3);
 }
 
 void AssumptionsPanel::keepInSpace(bool keeps) {

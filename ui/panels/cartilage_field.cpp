@@ -18,7 +18,7 @@ CartilageField::CartilageField(const QString& name, QWidget* parent)
   unit_->addItem(tr("mm"), static_cast<int>(Cartilage::In::Millimetres));
   unit_->setAccessibleName(tr("%1: unit").arg(name));
   unit_->setToolTip(tr("Percent of the centrum's functional length, or millimetres"));
-  unit_->setFixedWidth(60);
+  unit_->setFixedWidth(52);
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(kGridStep);

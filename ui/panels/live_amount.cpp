@@ -10,7 +10,7 @@
 
 namespace zyga::ui {
 namespace {
-constexpr int kFieldWidth = 76;  // px
+constexpr int kFieldWidth = 88;  // px; room for "24.00" beside the arrows
 }
 
 LiveAmount::LiveAmount(const QString& name, const QString& unit, QWidget* parent)

@@ -12,7 +12,7 @@ constexpr int kHandle = 14;  // px with its border, as the style sheet has it
 
 DragSlider::DragSlider(QWidget* parent) : QSlider(Qt::Horizontal, parent) {
   setFocusPolicy(Qt::StrongFocus);
-  setMinimumWidth(56);
+  setMinimumWidth(48);
 }
 
 int DragSlider::placeOf(int value) const {

@@ -13,7 +13,7 @@
 namespace zyga::ui {
 namespace {
 
-constexpr int kFieldWidth = 72;  // px
+constexpr int kFieldWidth = 96;  // px
 
 QLabel* mutedLabel(QWidget* parent) {
   auto* label = new QLabel(parent);

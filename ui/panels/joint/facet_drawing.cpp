@@ -11,7 +11,7 @@
 namespace zyga::ui {
 namespace {
 
-constexpr int kLinesHigh = 10, kLeastLines = 7, kMostLines = 14;
+constexpr int kLinesHigh = 10, kLeastLines = 6, kMostLines = 14;
 
 /// Sliding points up; seen from the tip of the normal the other axis then points left.
 QPolygonF onScreen(const range::Polygon& outline, const QPointF& centre, double scale) {
@@ -108,7 +108,8 @@ void FacetDrawing::paintHalf(QPainter& painter, const QRectF& room, const Half& 
 
 void FacetDrawing::paintScaleBar(QPainter& painter, double pixelsPerMetre) {
   const double length = roundLength(width() * 0.3 / pixelsPerMetre);
-  const qreal half = length * pixelsPerMetre / 2, y = height() - 3.5, middle = width() / 2.0;
+  const qreal half = length * pixelsPerMetre / 2, y = height() - 3.5;
+  const qreal middle = narrow() ? width() * 0.75 : width() / 2.0;
   painter.setPen(QPen(theme().muted, 1.25));
   painter.drawLine(QPointF(middle - half, y), QPointF(middle + half, y));
   for (qreal end : {-half, half}) painter.drawLine(QPointF(middle + end, y - 3), QPointF(middle + end, y + 3));
@@ -127,7 +128,11 @@ void FacetDrawing::paintEvent(QPaintEvent*) {
   paintHalf(painter, QRectF(QPointF(width() - room.width(), top), room), right_, tr("right"), scale);
   if (!left_.meeting && !right_.meeting) return;
   painter.setPen(theme().muted);
-  painter.drawText(rect().adjusted(0, 2, 0, 0), Qt::AlignTop | Qt::AlignHCenter, tr("cranial \u2191"));
+  painter.setFont(smallFont(font()));
+  if (narrow())
+    painter.drawText(rect(), Qt::AlignBottom | Qt::AlignLeft, tr("cranial \u2191"));
+  else
+    painter.drawText(rect().adjusted(0, 2, 0, 0), Qt::AlignTop | Qt::AlignHCenter, tr("cranial \u2191"));
   paintScaleBar(painter, scale);
 }
 

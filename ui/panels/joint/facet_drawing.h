@@ -29,6 +29,8 @@ class FacetDrawing : public QWidget {
   void paintScaleBar(QPainter& painter, double pixelsPerMetre);
   double fittingScale(const QSizeF& room) const;
   QSizeF halfRoom() const;
+  /// Too narrow for words between the sides.
+  bool narrow() const { return width() < 220; }
 
   Half left_, right_;
 };

@@ -199,9 +199,11 @@ void JointView::showJoint(JointIndex joint) {
 /// The map hangs on neither of the angles it shows, so that dragging its mark costs no new one.
 void JointView::showMap(JointIndex joint, range::Level level) {
   const Eigen::Vector3d& angles = document_.pose()[joint];
-  const MapOf wanted{joint, angles.z(), document_.articulation()[joint], document_.assumptions()};
+  constexpr int kCells = 48;
+  const MapOf wanted{joint, angles.z(), document_.articulation()[joint], document_.assumptions(), document_.contact()};
   if (mapOf_ != wanted)
-    map_ = range::supportedMap(document_.specimen(), document_.articulation(), document_.assumptions(), joint, angles);
+    map_ = range::supportedMap(document_.specimen(), document_.articulation(), document_.assumptions(), joint, angles,
+                               kCells, document_.contact());
   mapOf_ = wanted;
   mapView_->setVisible(map_.size > 0);
   if (map_.size > 0) mapView_->show(map_, angles.x(), angles.y(), level);

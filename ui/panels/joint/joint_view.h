@@ -52,6 +52,7 @@ class JointView : public QWidget {
     double torsion = 0;
     kinematics::Articulation::Rest rest;
     range::Assumptions assumptions;
+    const range::ContactModel* contact = nullptr;
     bool operator==(const MapOf&) const = default;
   };
 

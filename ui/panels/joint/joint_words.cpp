@@ -48,6 +48,12 @@ QString stopWords(const anatomy::Joint& joint, const range::Band& band) {
   if (!band.judged || onlyTyped(joint)) return {};
   if (band.empty) return QStringLiteral("The other two angles leave no room here.");
   if (band.leastStop == band.mostStop) return QStringLiteral("\u00B1 ") + text(band.mostStop);
+  // Mirror images in one line: "+ left, − right facets share 50 %".
+  for (const auto& [most, least] : {std::pair("left", "right"), std::pair("right", "left")}) {
+    const QString rest = text(band.mostStop).mid(QString(most).size());
+    if (text(band.mostStop) == most + rest && text(band.leastStop) == least + rest)
+      return QStringLiteral("+ %1, \u2212 %2%3").arg(most, least, rest);
+  }
   return QStringLiteral("+ ") + text(band.mostStop) + QStringLiteral("\n\u2212 ") + text(band.leastStop);
 }
 

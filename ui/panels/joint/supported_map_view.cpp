@@ -16,7 +16,7 @@ namespace {
 
 using range::Level;
 
-constexpr int kLinesHigh = 10, kLeastLines = 7, kMostLines = 14;
+constexpr int kLinesHigh = 10, kLeastLines = 6, kMostLines = 14;
 constexpr qreal kMark = 10;
 constexpr double kStep = 0.5, kLargeStep = 5;  // degrees
 
@@ -87,19 +87,16 @@ void SupportedMapView::show(const range::SupportedMap& map, double dorsiflexion,
   update();
 }
 
-qreal SupportedMapView::pixelsPerRadian() const {
-  const qreal text = QFontMetricsF(smallFont(font())).height() + 1;
-  const qreal across = std::max(1e-6, map_.left - map_.right), up = std::max(1e-6, map_.dorsal - map_.ventral);
-  return std::min((width() - 2.0) / across, (height() - 2 * text) / up);
-}
-
+/// Fills the room: the two motions have scales of their own.
 QRectF SupportedMapView::plot() const {
-  const QSizeF size(pixelsPerRadian() * (map_.left - map_.right), pixelsPerRadian() * (map_.dorsal - map_.ventral));
-  return QRectF(QPointF((width() - size.width()) / 2, (height() - size.height()) / 2), size);
+  const qreal text = QFontMetricsF(smallFont(font())).height() + 1;
+  return QRectF(rect()).adjusted(1, text, -1, -text);
 }
 
 QPointF SupportedMapView::placeOf(double dorsiflexion, double lateral) const {
-  return plot().topLeft() + pixelsPerRadian() * QPointF(map_.left - lateral, map_.dorsal - dorsiflexion);
+  const QRectF area = plot();
+  return {area.left() + (map_.left - lateral) / (map_.left - map_.right) * area.width(),
+          area.top() + (map_.dorsal - dorsiflexion) / (map_.dorsal - map_.ventral) * area.height()};
 }
 
 QPointF SupportedMapView::markPlace() const {
@@ -139,8 +136,8 @@ void SupportedMapView::paintAxes(QPainter& painter) {
   painter.drawText(QRectF(0, area.top() - text - 1, width(), text), Qt::AlignCenter, words("dorsal", map_.dorsal));
   painter.drawText(QRectF(0, area.bottom() + 1, width(), text), Qt::AlignCenter, words("ventral", map_.ventral));
   const QRectF row(area.left() + 3, zero.y() - text, area.width() - 6, text);
-  painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, tr("left"));
-  painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, tr("right"));
+  painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, tr("left %1").arg(plainDegrees(map_.left)));
+  painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, tr("right %1").arg(plainDegrees(-map_.right)));
 }
 
 void SupportedMapView::paintMark(QPainter& painter) {
@@ -180,9 +177,10 @@ void SupportedMapView::mouseMoveEvent(QMouseEvent* event) {
 
 /// The angles at a place, as far out as the map goes.
 void SupportedMapView::dragTo(const QPointF& place) {
-  const QPointF at = (place - plot().topLeft()) / pixelsPerRadian();
-  emit dragged(std::clamp(map_.dorsal - at.y(), map_.ventral, map_.dorsal),
-               std::clamp(map_.left - at.x(), map_.right, map_.left));
+  const QRectF area = plot();
+  const double down = (place.y() - area.top()) / area.height(), right = (place.x() - area.left()) / area.width();
+  emit dragged(std::clamp(map_.dorsal - down * (map_.dorsal - map_.ventral), map_.ventral, map_.dorsal),
+               std::clamp(map_.left - right * (map_.left - map_.right), map_.right, map_.left));
 }
 
 void SupportedMapView::mouseReleaseEvent(QMouseEvent* event) {

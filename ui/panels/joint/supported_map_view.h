@@ -40,7 +40,6 @@ class SupportedMapView : public QWidget {
 
  private:
   QRectF plot() const;
-  qreal pixelsPerRadian() const;
   void dragTo(const QPointF& place);
   void paintRegion(QPainter& painter);
   void paintAxes(QPainter& painter);
