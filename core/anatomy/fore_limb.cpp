@@ -56,7 +56,7 @@ BoneIndex addForearm(LimbRig& rig, const Elbow& elbow) {
   rig.mark(ulna, "shaftTop", top + 0.25 * (bottom - top));
   rig.mark(ulna, "shaftBottom", top + 0.8 * (bottom - top));
   rig.hang("elbow", elbow.humerus, ulna, rig.landmark(elbow.humerus, "distal"),
-           limitsInDegrees({-3, 80}, {0, 0}, {0, 0}));
+           limitsInDegrees({-3, 95}, {0, 0}, {0, 0}));
 
   // In front of the ulna at the elbow, on its inner side at the wrist.
   const Vector3d head(0.27 * headWidth, 0.03 * headWidth, face), foot(0.10 * headWidth, -0.29 * headWidth, end);
@@ -77,7 +77,7 @@ BoneIndex addWrist(LimbRig& rig, BoneIndex ulna) {
     rig.mark(carpal, "proximal", Vector3d::Zero());
     rig.mark(carpal, "distal", {0, 0, -height});
   }
-  rig.hang("wrist", ulna, inner, rig.landmark(ulna, "distal"), limitsInDegrees({-60, 20}, {-12, 12}, {-15, 15}));
+  rig.hang("wrist", ulna, inner, rig.landmark(ulna, "distal"), limitsInDegrees({-80, 35}, {-12, 12}, {-15, 15}));
   const double width = rig.measure(inner, Measure::Width) + rig.measure(outer, Measure::Width);
   rig.mark(inner, "middle", {0, -0.22 * width, -rig.measure(inner, Measure::Height) / 2});
   rig.mark(outer, "middle", {0, 0, -rig.measure(outer, Measure::Height) / 2});

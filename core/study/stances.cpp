@@ -36,12 +36,21 @@ Pose plainStand(const Specimen& specimen, const Articulation& articulation, cons
   for (const char* id : {"scapula.L", "scapula.R"}) {
     if (const auto joint = specimen.findJoint(id)) pose[*joint] = present[*joint];
   }
-  return kinematics::stand(specimen, articulation, pose, kAll);
+  pose = kinematics::stand(specimen, articulation, pose, kAll);
+  // The shoulders hang a little askew where the back is not straight at rest: hands and feet are laid flat.
+  return kinematics::plantFeet(specimen, articulation, pose, kAll).pose;
 }
 
 double smooth(double from, double to, double x) {
   const double t = std::clamp((x - from) / (to - from), 0.0, 1.0);
   return t * t * (3 - 2 * t);
+}
+
+/// Every foot where it should be, and flat.
+bool firm(const kinematics::FeetAnswer& answer) {
+  constexpr double kFlat = 0.5 * kDegree;
+  return std::all_of(answer.fits.begin(), answer.fits.end(),
+                     [](const kinematics::LegFit& fit) { return fit.holds() && fit.tilt < kFlat; });
 }
 
 double snoutHeight(const Specimen& specimen, const Placement& X_WB) {
@@ -122,8 +131,8 @@ kinematics::FeetAnswer bow(const Stage& stage, const Pose& from, double angle) {
   std::vector<LegTask> tasks;
   for (const kinematics::FootRig& rig : kinematics::footRigs(stage.specimen)) {
     Isometry3d X_WFoot = X_WB[rig.bone.value];
-    const double apart = isFore(rig.foot) ? std::min(0.35, 2.2 * angle) : 0;
-    X_WFoot.translation() += (isLeft(rig.foot) ? apart : -apart) * left_W;
+    const double step = isFore(rig.foot) ? std::min(0.35, 2.2 * angle) : 0;  // to the side and forward
+    X_WFoot.translation() += step * ((isLeft(rig.foot) ? left_W : Vector3d(-left_W)) + left_W.cross(Vector3d::UnitZ()));
     tasks.push_back({rig.foot, X_WFoot});
     if (!isFore(rig.foot)) hips += X_WB[stage.specimen[rig.joints.front()].distal.value].translation() / 2;
   }
@@ -142,7 +151,7 @@ void drink(Stage& stage) {
   double over = snoutHeight(stage.specimen, stage.placed());
   for (int step = 1; step <= 24 && over > kAtWater; ++step) {
     kinematics::FeetAnswer lower = bow(stage, upright, step * kDegree);
-    if (!lower.hold()) break;
+    if (!firm(lower)) break;
     stage.answer.pose = std::move(lower.pose);
     stage.answer.fits = std::move(lower.fits);
     lowerHeadToGround(stage);
@@ -191,7 +200,7 @@ kinematics::FeetAnswer setWalking(const Stage& stage, const std::vector<LegTask>
   for (int i = 1; i <= kSteps; ++i) {
     lower.X_WRoot.translation().z() = stage.answer.pose.X_WRoot.translation().z() - step * i;
     found = kinematics::setFeet(stage.specimen, stage.articulation, lower, standing);
-    if (found.hold()) break;
+    if (firm(found)) break;
   }
   kinematics::FeetAnswer swung = kinematics::setFeet(stage.specimen, stage.articulation, found.pose, swinging);
   found.fits.insert(found.fits.end(), swung.fits.begin(), swung.fits.end());
