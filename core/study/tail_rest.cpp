@@ -66,7 +66,12 @@ double restTailOnGround(const Specimen& specimen, const kinematics::Articulation
   Placement X_WB = kinematics::place(specimen, articulation, pose);
   const std::vector<double> depth = depths(specimen, points, X_WB);
   std::vector<anatomy::AngleLimits> ranges;
-  for (const kinematics::JointIndex joint : chain) ranges.push_back(bend.range(joint));
+  // Well inside the ranges: spines and arches of a tail that bends as far as its facets go touch before they end.
+  constexpr double kShare = 0.75;
+  for (const kinematics::JointIndex joint : chain) {
+    const anatomy::AngleLimits whole = bend.range(joint);
+    ranges.push_back({kShare * whole.least, kShare * whole.most});
+  }
 
   const auto height = [&](kinematics::JointIndex joint) {
     const anatomy::Joint& j = specimen[joint];

@@ -4,6 +4,7 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSignalBlocker>
 #include <algorithm>
 #include <cmath>
@@ -34,14 +35,15 @@ QLabel* heading(const QString& text) {
 
 QString capital(const QString& text) { return text.left(1).toUpper() + text.mid(1); }
 
-/// As one looks at the animal from above, its head away: left and right in columns, fore feet first.
+/// Fore feet first, left before right.
 constexpr std::array<Foot, 4> kRows{Foot::LeftFore, Foot::RightFore, Foot::LeftHind, Foot::RightHind};
 
 }  // namespace
 
 StandPanel::StandPanel(Document& document, QWidget* parent) : QWidget(parent), document_(document) {
   setObjectName("standPanel");
-  auto* layout = new QVBoxLayout(this);
+  auto* content = new QWidget;
+  auto* layout = new QVBoxLayout(content);
   setPanelMargins(*layout);
   layout->addLayout(createReadings());
   layout->addSpacing(kGap);
@@ -51,6 +53,17 @@ StandPanel::StandPanel(Document& document, QWidget* parent) : QWidget(parent), d
   layout->addWidget(heading(tr("Shoulder blades")));
   layout->addLayout(createBlades());
   layout->addStretch(1);
+  auto* scroll = new QScrollArea;
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll->setWidget(content);
+  // The surface is the panel's, not the window's.
+  content->setAutoFillBackground(false);
+  scroll->viewport()->setAutoFillBackground(false);
+  auto* whole = new QVBoxLayout(this);
+  whole->setContentsMargins(0, 0, 0, 0);
+  whole->addWidget(scroll);
   connect(&document_, &Document::changed, this, &StandPanel::refresh);
   refresh(Change::Everything);
 }
@@ -109,15 +122,15 @@ QLayout* StandPanel::createFeet() {
       tell(liftOrPlant(document_, foot));
       telling_ = false;
     });
-    const int line = 3 * static_cast<int>(i / 2), column = static_cast<int>(i % 2);
-    grid->addWidget(new QLabel(capital(footName(foot))), line, column);
-    grid->addWidget(row.state, line + 1, column);
-    grid->addWidget(row.button, line + 2, column);
-    grid->setColumnStretch(column, 1);
+    const int line = static_cast<int>(i);
+    grid->addWidget(new QLabel(capital(footName(foot))), line, 0);
+    grid->addWidget(row.state, line, 1);
+    grid->addWidget(row.button, line, 2);
   }
   miss_ = mutedLabel();
   miss_->setObjectName("footMiss");
-  grid->addWidget(miss_, 6, 0, 1, 2);
+  grid->setColumnStretch(1, 1);
+  grid->addWidget(miss_, 4, 0, 1, 3);
   return grid;
 }
 
@@ -234,9 +247,13 @@ void StandPanel::showBlades() {
     slides_[i]->setValue(at.slide * 1000);
     inside = inside && at.slope >= kinematics::kPublishedBladeSlope.least - 1e-6;
   }
+  // What is published is meant for a standing animal, not for one that rears or bows.
+  constexpr double kStanding = 20 * kDegree;
+  const double trunk = kinematics::readStand(specimen, document_.placement()).trunkSlope;
   const QString published =
       tr("Published: at least 55° to the horizontal, 55° to 65° in three genera (Schwarz, Frey & Meyer 2007).");
-  bladeNote_->setText(inside ? published : tr("Flatter than what is published. ") + published);
+  bladeNote_->setText(inside || std::abs(trunk) > kStanding ? published
+                                                            : tr("Flatter than what is published. ") + published);
 }
 
 }  // namespace zyga::ui

@@ -19,6 +19,7 @@ class StandPanel : public QWidget {
   Q_OBJECT
  public:
   explicit StandPanel(Document& document, QWidget* parent = nullptr);
+  QSize sizeHint() const override { return {312, 430}; }
 
   /// "trunk +12°, hip 2.63 m": for the title of the folded panel.
   QString inShort() const { return short_; }
