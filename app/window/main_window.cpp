@@ -10,7 +10,6 @@
 #include <QSettings>
 #include <QStatusBar>
 #include <QVBoxLayout>
-#include <algorithm>
 #include <utility>
 
 #include "app/window/elided_label.h"
@@ -40,8 +39,9 @@ constexpr char kFoldedKey[] = "window/folded";
 constexpr char kLastKey[] = "files/last";
 /// Layouts of an older arrangement of docks are not restored.
 constexpr int kStateVersion = 1;
-constexpr double kContactSurroundings = 0.35;       // m, shown around a contact that is framed
-constexpr int kTallWindow = 1200;                   // px
+constexpr double kContactSurroundings = 0.35;  // m, shown around a contact that is framed
+/// From these heights on, px, the panels of the right and of the left side have room unfolded.
+constexpr int kTallWindow = 1200, kHighestWindow = 1600;
 constexpr int kLeftWidth = 312, kRightWidth = 328;  // px, at least
 
 enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings, kStand };
@@ -236,13 +236,14 @@ void MainWindow::defaultLayout() {
   resizeDocks({docks_[kBones], docks_[kJoint]}, {kLeftWidth, kRightWidth}, Qt::Horizontal);
   resizeDocks({docks_[kBones], docks_[kPoses]}, {700, 140}, Qt::Vertical);
   resizeDocks({docks_[kJoint], docks_[kAssumptions], docks_[kFindings]}, {580, 340, 110}, Qt::Vertical);
-  // Panels that are not folded yet may have made the window higher than it was asked to be.
-  const int room = std::min(height(), screen()->availableSize().height());
-  for (const Dock dock : {kAssumptions, kStand}) title(*docks_[dock])->setFolded(room < kTallWindow);
+  title(*docks_[kAssumptions])->setFolded(height() < kTallWindow);
+  for (const Dock dock : {kStand}) title(*docks_[dock])->setFolded(height() < kHighestWindow);
 }
 
 void MainWindow::restoreSize() {
   const QSettings settings;
+  // Unfolded panels would make the window higher than it is asked to be.
+  for (const Dock dock : {kAssumptions, kStand}) title(*docks_[dock])->setFolded(true);
   const QSize room = screen()->availableSize();
   resize(room.width() * 9 / 10, room.height() * 9 / 10);
   restoreGeometry(settings.value(kGeometryKey).toByteArray());

@@ -1,8 +1,8 @@
 #include <gmock/gmock.h>
 
-#include <QLabel>
 #include <utility>
 
+#include "app/window/elided_label.h"
 #include "core/study/extremes.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/panels/cartilage_field.h"
@@ -40,7 +40,7 @@ class RangesTest : public WindowTest {
     }
     return high;
   }
-  QString hint() const { return part<QLabel>("hintText")->text(); }
+  QString hint() const { return part<ElidedLabel>("hintText")->text(); }
 };
 
 TEST_F(RangesTest, CartilageMovesBandsAndAnimalWhileTheSliderIsHeld) {
@@ -69,12 +69,12 @@ TEST_F(RangesTest, NeckGoesToItsDorsalLimitByOneActionAndIsTold) {
   const double low = document_->placement()[bone("skull").value].translation().z();
   QTest::keyClick(window_.get(), Qt::Key_Up, Qt::ControlModifier | Qt::AltModifier);
   EXPECT_EQ(document_->undoStack().count(), 1);
-  EXPECT_GT(document_->placement()[bone("skull").value].translation().z(), low + 1);
+  EXPECT_GT(document_->placement()[bone("skull").value].translation().z(), low + 0.3);
   for (const JointIndex j : study::jointsOf(document_->specimen(), Chain::Neck)) {
     if (!document_->specimen()[j].hasFacets()) continue;
     EXPECT_NEAR(document_->pose()[j].x(), document_->band(j, 0).most, 2e-3) << document_->specimen()[j].id;
   }
-  ASSERT_EQ(messages().size(), 1);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return messages().size() == 1; }));
   EXPECT_TRUE(messages().front().startsWith("Neck at its dorsal limit: snout at ")) << messages().front().toStdString();
   EXPECT_TRUE(messages().front().contains("50 % by length")) << "under which assumptions";
   QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier);
@@ -117,6 +117,7 @@ TEST_F(RangesTest, BonesThatEnterEachOtherAreMarkedListedAndFramed) {
   document_->changePose(pose, "Bend");
   const auto& contacts = document_->assessment().contacts;
   ASSERT_FALSE(contacts.empty());
+  const double whole = viewport()->camera().viewHeight;
   const auto* list = part<QListView>("findingsList");
   int row = 0;
   while (row < list->model()->rowCount() &&
@@ -129,7 +130,7 @@ TEST_F(RangesTest, BonesThatEnterEachOtherAreMarkedListedAndFramed) {
   double seen = 0;
   ASSERT_TRUE(QTest::qWaitFor([&] {  // the view has come to rest, near by
     const double before = std::exchange(seen, viewport()->camera().viewHeight);
-    return before == seen && seen < 2;
+    return before == seen && seen < whole / 2;
   })) << "it is framed";
   const auto at = viewport()->camera().project(contacts[0].p_W);
   ASSERT_TRUE(at.has_value());

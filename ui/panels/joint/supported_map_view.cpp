@@ -135,7 +135,8 @@ void SupportedMapView::paintAxes(QPainter& painter) {
   };
   painter.drawText(QRectF(0, area.top() - text - 1, width(), text), Qt::AlignCenter, words("dorsal", map_.dorsal));
   painter.drawText(QRectF(0, area.bottom() + 1, width(), text), Qt::AlignCenter, words("ventral", map_.ventral));
-  const QRectF row(area.left() + 3, zero.y() - text, area.width() - 6, text);
+  // In the lower corners, which a supported region seldom fills.
+  const QRectF row(area.left() + 3, area.bottom() - text - 1, area.width() - 6, text);
   painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, tr("left %1").arg(plainDegrees(map_.left)));
   painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, tr("right %1").arg(plainDegrees(-map_.right)));
 }
