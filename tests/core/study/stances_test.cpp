@@ -1,0 +1,180 @@
+#include "core/study/stances.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <numbers>
+
+#include "core/anatomy/build_specimen.h"
+#include "core/kinematics/bend.h"
+#include "core/kinematics/shoulder_blade.h"
+#include "core/kinematics/stand_readings.h"
+#include "core/kinematics/standing.h"
+#include "core/range/findings.h"
+#include "core/range/neutral.h"
+#include "core/study/balance.h"
+#include "core/study/tail_rest.h"
+
+namespace zyga::study {
+namespace {
+
+using kinematics::Foot;
+using kinematics::Placement;
+using kinematics::Pose;
+
+constexpr double kDegree = std::numbers::pi / 180;
+
+struct Animal {
+  anatomy::Specimen s;
+  range::Assumptions assumptions;
+  kinematics::Articulation rest;
+
+  explicit Animal(anatomy::BodyPlan plan = anatomy::BodyPlan::HighBrowser) {
+    anatomy::MeasurementTable table;
+    table.plan = plan;
+    if (plan == anatomy::BodyPlan::LowBrowser) table.counts = {15, 10, 5, 80};
+    s = anatomy::buildSpecimen(anatomy::fillBlanks(table));
+    rest = range::articulate(s, assumptions);
+  }
+
+  StanceAnswer take(Stance stance, const Pose* present = nullptr) const {
+    return takeStance(s, rest, assumptions, present ? *present : Pose::neutral(s), stance);
+  }
+  Placement placed(const StanceAnswer& answer) const { return kinematics::place(s, rest, answer.pose); }
+  double snout(const StanceAnswer& answer) const {
+    const auto skull = *s.findBone("skull");
+    return (placed(answer)[skull.value] * s[skull].landmark("snout")).z();
+  }
+};
+
+class EveryStance : public testing::TestWithParam<anatomy::BodyPlan> {
+ protected:
+  Animal a{GetParam()};
+};
+
+INSTANTIATE_TEST_SUITE_P(Plans, EveryStance,
+                         testing::Values(anatomy::BodyPlan::HighBrowser, anatomy::BodyPlan::LowBrowser));
+
+TEST_P(EveryStance, IsInsideEveryRangeWithItsFeetInPlace) {
+  for (const StanceWords& words : stanceWords()) {
+    const StanceAnswer answer = a.take(words.stance);
+    EXPECT_TRUE(answer.complete()) << words.word << " " << (answer.notes.empty() ? "" : answer.notes.front());
+    for (std::size_t j = 0; j < a.s.joints.size(); ++j) {
+      const kinematics::JointIndex joint{j};
+      EXPECT_NE(range::levelAt(a.s, a.rest, a.assumptions, joint, answer.pose[joint]), range::Level::Beyond)
+          << words.word << " " << a.s[joint].id;
+    }
+    for (const kinematics::LegFit& fit : answer.fits) EXPECT_LT(fit.miss, 1e-3) << words.word << toText(fit.foot);
+    for (const kinematics::FootPlace& at : kinematics::footPlaces(a.s, a.placed(answer)))
+      EXPECT_GT(at.height, -2e-3) << words.word << " " << toText(at.foot);
+    EXPECT_GT(lowestOfTail(a.s, a.placed(answer)), -0.011) << words.word;
+  }
+}
+
+TEST_P(EveryStance, IsTheSameOnBothSidesWhereItShouldBe) {
+  for (const Stance stance : {Stance::Alert, Stance::Browse, Stance::Drink, Stance::Rear}) {
+    const Pose pose = a.take(stance).pose;
+    for (std::size_t j = 0; j < a.s.joints.size(); ++j) {
+      const std::string& id = a.s.joints[j].id;
+      if (!id.ends_with(".L")) continue;
+      const auto right = *a.s.findJoint(id.substr(0, id.size() - 1) + "R");
+      EXPECT_LT((pose.angles[j] - pose[right]).norm(), 1e-5) << id;
+    }
+  }
+  // Left and right halves of the walk are mirror images.
+  const Pose left = a.take(Stance::WalkLeftHind).pose, right = a.take(Stance::WalkRightHind).pose;
+  for (const char* stem : {"hip", "knee", "ankle", "shoulder", "elbow", "wrist"}) {
+    const auto l = *a.s.findJoint(std::string(stem) + ".L"), r = *a.s.findJoint(std::string(stem) + ".R");
+    EXPECT_LT((left[l] - right[r]).norm(), 1e-5) << stem;
+    EXPECT_LT((left[r] - right[l]).norm(), 1e-5) << stem;
+  }
+}
+
+TEST_P(EveryStance, BrowseIsTheHighestAndDrinkTheLowest) {
+  const double alert = a.snout(a.take(Stance::Alert)), browse = a.snout(a.take(Stance::Browse));
+  EXPECT_GT(browse, alert + 0.3);
+  EXPECT_NEAR(a.snout(a.take(Stance::Drink)), 0, 0.006);
+  // No single joint of the neck can bring the head higher by a small turn that its range allows.
+  StanceAnswer answer = a.take(Stance::Browse);
+  for (const kinematics::JointIndex joint : kinematics::neckChain(a.s)) {
+    if (joint == kinematics::neckChain(a.s).back()) continue;  // the head's own joint carries no more neck
+    for (const double turn : {-0.5 * kDegree, 0.5 * kDegree}) {
+      StanceAnswer other = answer;
+      other.pose[joint][0] += turn;
+      if (range::levelAt(a.s, a.rest, a.assumptions, joint, other.pose[joint]) == range::Level::Beyond) continue;
+      const auto skull = *a.s.findBone("skull");
+      const double before = a.placed(answer)[skull.value].translation().z();
+      EXPECT_LT(a.placed(other)[skull.value].translation().z(), before + 2e-3) << a.s[joint].id << " by " << turn;
+    }
+  }
+}
+
+TEST_P(EveryStance, WalkIsALateralSequence) {
+  const Foot order[] = {Foot::LeftHind, Foot::LeftFore, Foot::RightHind, Foot::RightFore};
+  const Stance stances[] = {Stance::WalkLeftHind, Stance::WalkLeftFore, Stance::WalkRightHind, Stance::WalkRightFore};
+  std::array<std::array<double, 4>, 4> ahead{};  // of the foot's place under its hip or shoulder, by moment and foot
+  for (std::size_t moment = 0; moment < 4; ++moment) {
+    const StanceAnswer answer = a.take(stances[moment]);
+    const Placement X_WB = a.placed(answer);
+    for (const kinematics::FootPlace& at : kinematics::footPlaces(a.s, X_WB)) {
+      const bool swings = at.foot == order[moment];
+      EXPECT_EQ(at.height > 0.05, swings) << moment << " " << toText(at.foot);
+      EXPECT_LT(swings ? 0 : std::abs(at.height), 1e-3);
+      const kinematics::FootRig rig = kinematics::footRig(a.s, at.foot);
+      ahead[moment][static_cast<std::size_t>(at.foot)] = (X_WB[rig.bone.value] * rig.p_BSole).x();
+    }
+  }
+  // Once set down a foot goes back under the body by the same step in each moment, until it swings again.
+  for (const Foot foot : order) {
+    const std::size_t f = static_cast<std::size_t>(foot);
+    const double first = ahead[(f + 2) % 4][f] - ahead[(f + 1) % 4][f],
+                 second = ahead[(f + 3) % 4][f] - ahead[(f + 2) % 4][f];
+    EXPECT_LT(first, -0.3) << toText(foot);
+    EXPECT_NEAR(first, second, 0.02) << toText(foot);
+  }
+}
+
+TEST_P(EveryStance, RearingStandsOnHindFeetAndTailInBalance) {
+  const StanceAnswer answer = a.take(Stance::Rear);
+  const Placement X_WB = a.placed(answer);
+  EXPECT_EQ(kinematics::plantedFeet(a.s, X_WB), (std::vector{Foot::LeftHind, Foot::RightHind}));
+  const Balance balance = balanceOf(a.s, bodySegments(a.s, a.rest), {}, X_WB);
+  EXPECT_TRUE(balance.onTail);
+  EXPECT_TRUE(balance.inside());
+  EXPECT_GT(kinematics::readStand(a.s, X_WB).trunkSlope, 29 * kDegree);
+}
+
+TEST(Stances, KeepPlaceHeadingAndBlades) {
+  const Animal a;
+  Pose present = Pose::neutral(a.s);
+  present.X_WRoot =
+      Eigen::Translation3d(4, -3, 1) * Eigen::Isometry3d(Eigen::AngleAxisd(2.0, Eigen::Vector3d::UnitZ()));
+  for (const char* id : {"scapula.L", "scapula.R"}) present[*a.s.findJoint(id)] = {0.05, 0.04, 0};
+  for (const Stance stance : {Stance::Alert, Stance::WalkLeftFore, Stance::Rear}) {
+    const Pose pose = a.take(stance, &present).pose;
+    EXPECT_EQ(pose[*a.s.findJoint("scapula.L")], present[*a.s.findJoint("scapula.L")]);
+    EXPECT_NEAR(std::atan2(pose.X_WRoot.linear()(1, 0), pose.X_WRoot.linear()(0, 0)), 2.0, 1e-6);
+    EXPECT_LT((pose.X_WRoot.translation() - present.X_WRoot.translation()).head<2>().norm(), 1.0);
+  }
+}
+
+TEST(Stances, WhatAStiffNeckCannotReachIsTold) {
+  Animal a;
+  a.assumptions.leastOverlap = 0.95;
+  const StanceAnswer answer = a.take(Stance::Drink);
+  EXPECT_FALSE(answer.complete());
+  EXPECT_GT(answer.shortBy, 0.05);
+  EXPECT_NEAR(answer.shortBy, a.snout(answer), 1e-6);
+  ASSERT_FALSE(answer.notes.empty());
+  EXPECT_NE(answer.notes.back().find("over the ground"), std::string::npos) << answer.notes.back();
+}
+
+TEST(Stances, WordsAreInOrder) {
+  for (std::size_t i = 0; i < stanceWords().size(); ++i) {
+    EXPECT_EQ(static_cast<std::size_t>(stanceWords()[i].stance), i);
+    EXPECT_EQ(&wordsOf(stanceWords()[i].stance), &stanceWords()[i]);
+  }
+}
+
+}  // namespace
+}  // namespace zyga::study
