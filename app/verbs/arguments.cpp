@@ -36,8 +36,9 @@ class Reader {
       const auto& word = words_[at_++];
       if (word.starts_with("--") && word.size() > 2) {
         option(word);
-      } else if (arguments_.file.empty()) {
-        arguments_.file = word;
+      } else if (arguments_.files.empty() || verb_.manyFiles) {
+        arguments_.files.push_back(word);
+        arguments_.file = arguments_.files.front();
       } else {
         fault("'" + word + "' is one file too many; " + std::string(verb_.name) + " takes one " +
               std::string(verb_.file));

@@ -27,6 +27,7 @@ struct VerbSpec {
   std::string_view does;
   std::vector<OptionSpec> options;
   std::string_view notes;  ///< further lines of its help
+  bool manyFiles = false;
 };
 
 struct GivenOption {
@@ -36,7 +37,8 @@ struct GivenOption {
 
 /// What was given to a verb, options in order.
 struct Arguments {
-  std::string file;
+  std::string file;                ///< the first of them
+  std::vector<std::string> files;  ///< all
   std::vector<GivenOption> options;
 
   bool has(std::string_view name) const;

@@ -7,7 +7,7 @@ namespace zyga::app {
 
 range::ContactModel contactShapes(const files::Project& project) {
   const auto wanted = range::bonesInContactPairs(project.specimen);
-  return {project.specimen, solid::levelSets(sculpt(project.specimen), wanted)};
+  return {project.specimen, solid::levelSets(sculpt(project), wanted)};
 }
 
 }  // namespace zyga::app

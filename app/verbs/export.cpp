@@ -33,7 +33,7 @@ int exportVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto project = files::readProject(arguments.file);
   const auto chosen = choosePose(project, arguments);
   const auto X_WB = kinematics::place(project.specimen, articulationOf(project), chosen.pose);
-  files::exportMeshes(project.specimen, X_WB, sculpt(project.specimen, triangles), out, options);
+  files::exportMeshes(project.specimen, X_WB, sculpt(project, triangles), out, options);
   std::cout << "wrote " << out << "\n";
   return kDone;
 }

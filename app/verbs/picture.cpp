@@ -20,7 +20,7 @@ constexpr double kUsualWidth = 1600;
 
 std::vector<picture::Instance> posedBones(const files::Project& project, const kinematics::Pose& pose) {
   const auto X_WB = kinematics::place(project.specimen, articulationOf(project), pose);
-  const auto meshes = sculpt(project.specimen);
+  const auto meshes = sculpt(project);
   std::vector<picture::Instance> instances;
   for (std::size_t i = 0; i < meshes.size(); ++i) {
     if (!meshes[i] || meshes[i]->levels.empty()) continue;

@@ -27,7 +27,9 @@ std::filesystem::path cacheFolder() {
   return !failed && access(folder.c_str(), W_OK) == 0 ? folder : std::filesystem::path();
 }
 
-files::BoneMeshes sculpt(const anatomy::Specimen& specimen, std::size_t triangles) {
+files::BoneMeshes sculpt(const files::Project& project, std::size_t triangles) {
+  for (const auto& scan : project.scans)
+    if (!scan.trouble.empty()) std::cerr << "warning: " << scan.trouble << "\n";
   solid::SculptOptions options;
   options.triangleBudget = triangles;
   options.cacheFolder = cacheFolder();
@@ -41,7 +43,7 @@ files::BoneMeshes sculpt(const anatomy::Specimen& specimen, std::size_t triangle
       std::cerr << "\rsculpting bones " << done << " of " << total << (done == total ? "\n" : "") << std::flush;
     };
   }
-  return solid::sculptAll(specimen, options);
+  return files::boneMeshes(project, options);
 }
 
 }  // namespace zyga::app

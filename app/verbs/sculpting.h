@@ -2,7 +2,7 @@
 
 #include <filesystem>
 
-#include "core/files/mesh_export.h"
+#include "core/files/bone_meshes.h"
 
 namespace zyga::app {
 
@@ -10,9 +10,8 @@ namespace zyga::app {
 /// cannot be written.
 std::filesystem::path cacheFolder();
 
-/// The bones' meshes, from the cache where they are there. Shows progress on stderr when that is a terminal.
-/// `triangles` is about what each bone gets.
-files::BoneMeshes sculpt(const anatomy::Specimen& specimen,
-                         std::size_t triangles = solid::SculptOptions().triangleBudget);
+/// The bones' meshes, scans included, sculpted ones from the cache where they are there. Shows progress on stderr when
+/// that is a terminal. `triangles` is about what each sculpted bone gets. Says on stderr which scans are not there.
+files::BoneMeshes sculpt(const files::Project& project, std::size_t triangles = solid::SculptOptions().triangleBudget);
 
 }  // namespace zyga::app

@@ -17,13 +17,14 @@ struct Verb {
 Verb makeVerb();
 Verb assessVerb();
 Verb neutralVerb();
-Verb limitsVerb();
 Verb bendVerb();
+Verb limitsVerb();
 Verb exportVerb();
 Verb inspectVerb();
 Verb massVerb();
 Verb pictureVerb();
 Verb reachVerb();
+Verb scanVerb();
 Verb standVerb();
 Verb trackwayVerb();
 

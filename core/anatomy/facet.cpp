@@ -36,6 +36,33 @@ std::vector<Eigen::Vector2d> ellipseOutline(double length, double width, int cor
   return outline;
 }
 
+FacetRole mirrored(FacetRole role) {
+  switch (role) {
+    case FacetRole::PrezygLeft:
+      return FacetRole::PrezygRight;
+    case FacetRole::PrezygRight:
+      return FacetRole::PrezygLeft;
+    case FacetRole::PostzygLeft:
+      return FacetRole::PostzygRight;
+    case FacetRole::PostzygRight:
+      break;
+  }
+  return FacetRole::PostzygLeft;
+}
+
+Facet mirrored(const Facet& facet) {
+  const auto flipped = [](const Eigen::Vector3d& v) { return Eigen::Vector3d(v.x(), 0.0 - v.y(), v.z()); };
+  Facet out = facet;
+  out.role = mirrored(facet.role);
+  out.centre = flipped(facet.centre);
+  out.normal = flipped(facet.normal);
+  out.slide = flipped(facet.slide);
+  // normal x slide changes sign in the mirror, and the outline must still run counter-clockwise.
+  for (Eigen::Vector2d& p : out.outline) p.y() = -p.y();
+  std::reverse(out.outline.begin(), out.outline.end());
+  return out;
+}
+
 bool isPrezyg(FacetRole role) { return role == FacetRole::PrezygLeft || role == FacetRole::PrezygRight; }
 bool isLeft(FacetRole role) { return role == FacetRole::PrezygLeft || role == FacetRole::PostzygLeft; }
 

@@ -28,6 +28,11 @@ struct Facet {
 /// Ellipse of the given full length and width (m) as a polygon of `corners` points whose area is the ellipse's.
 std::vector<Eigen::Vector2d> ellipseOutline(double length, double width, int corners = 48);
 
+/// The same on the other side.
+FacetRole mirrored(FacetRole role);
+/// Its mirror image in the plane y = 0, with the role of the other side.
+Facet mirrored(const Facet& facet);
+
 bool isPrezyg(FacetRole role);
 bool isLeft(FacetRole role);
 

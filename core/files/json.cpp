@@ -116,6 +116,11 @@ const std::string& JsonPlace::numeral() const {
 
 double JsonPlace::number() const { return fromNumeral(numeral()); }
 
+bool JsonPlace::boolean() const {
+  expect(JsonValue::Kind::Boolean);
+  return value_->boolean;
+}
+
 int JsonPlace::integer() const {
   const auto& text = numeral();
   int value = 0;

@@ -56,6 +56,7 @@ class JsonPlace {
   const std::string& numeral() const;
   double number() const;
   int integer() const;
+  bool boolean() const;
 
   [[noreturn]] void fail(const std::string& cause) const;
 

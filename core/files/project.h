@@ -6,6 +6,7 @@
 
 #include "core/anatomy/measurement_table.h"
 #include "core/files/file_error.h"
+#include "core/files/project_scan.h"
 #include "core/kinematics/pose.h"
 #include "core/range/assumptions.h"
 #include "core/study/densities.h"
@@ -19,10 +20,12 @@ struct NamedPose {
   bool operator==(const NamedPose&) const = default;
 };
 
-/// Everything a project file holds. The specimen is built from the filled table and is not stored on its own.
+/// Everything a project file holds. The specimen is built from the filled table and the scans, and is not stored on its
+/// own.
 struct Project {
   anatomy::MeasurementTable table;  ///< filled; each cell knows where it comes from
-  anatomy::Specimen specimen;       ///< buildSpecimen(table)
+  std::vector<ProjectScan> scans;   ///< real bones in the place of sculpted ones
+  anatomy::Specimen specimen;       ///< specimenOf(table, scans)
   range::Assumptions assumptions;
   kinematics::Pose pose;  ///< the present pose
   std::vector<NamedPose> poses;
@@ -30,18 +33,23 @@ struct Project {
   study::Densities densities;  ///< of the parts of the body, for its mass and balance
 };
 
+/// buildSpecimen(table) with the scanned bones in it. Throws as buildSpecimen and withScans do.
+anatomy::Specimen specimenOf(const anatomy::MeasurementTable& table, const std::vector<ProjectScan>& scans);
+
 /// Newest schema this program writes.
 inline constexpr int kProjectVersion = 1;
 
-/// Reads a project. Throws FileError: not there, not JSON (with line and column), a newer version, an unknown bone or
-/// joint, a wrong type (with the path inside the document).
+/// Reads a project and the meshes of its scans; a mesh that cannot be used is told in its ProjectScan. Throws
+/// FileError: not there, not JSON (with line and column), a newer version, an unknown bone or joint, a wrong type (with
+/// the path inside the document).
 Project readProject(const std::filesystem::path& path);
-/// As readProject from text; `name` is what errors call the file.
+/// As readProject from text, without the meshes of scans; `name` is what errors call the file.
 Project parseProject(std::string_view text, std::string_view name);
 
 /// The text of the file: keys in fixed order, one bone a line, mm and degrees.
 std::string writeProjectText(const Project& project);
-/// Saves atomically: the old file stays whole until the new one is complete. Throws FileError.
+/// Saves atomically: the old file stays whole until the new one is complete; meshes of scans that are not yet beside it
+/// are written first. Throws FileError.
 void saveProject(const Project& project, const std::filesystem::path& path);
 
 /// A project with the table's bones in a standing pose, from a measured table. Used by `make` and by the window.

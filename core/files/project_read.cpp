@@ -9,6 +9,7 @@
 #include "core/files/numeral.h"
 #include "core/files/project.h"
 #include "core/files/project_ground.h"
+#include "core/files/project_scan_json.h"
 #include "core/files/project_schema.h"
 
 namespace zyga::files {
@@ -194,12 +195,22 @@ anatomy::Specimen build(const anatomy::MeasurementTable& table, const JsonPlace&
   }
 }
 
+void putScansIn(Project& project, const JsonPlace& place) {
+  project.scans = readScans(place);
+  try {
+    project.specimen = anatomy::withScans(std::move(project.specimen), recordsOf(project.scans));
+  } catch (const std::invalid_argument& error) {
+    place.fail(error.what());
+  }
+}
+
 Project readDocument(const JsonPlace& root) {
   root.allowOnly({"schema", "version", "specimen", "plan", "counts", "region_totals_mm", "assumptions", "pose", "poses",
-                  "bones", kTrackwayKey, kDensitiesKey});
+                  "bones", "scans", kTrackwayKey, kDensitiesKey});
   Project project;
   project.table = readTable(root);
   project.specimen = build(project.table, root["bones"]);
+  if (const auto scans = root.find("scans")) putScansIn(project, *scans);
   project.assumptions = readAssumptions(root["assumptions"]);
   const auto pose = root["pose"];
   pose.allowOnly({"root_position_mm", "root_rotation", "angles_deg"});
@@ -221,6 +232,10 @@ Project parseProject(std::string_view text, std::string_view name) {
   return readDocument(root);
 }
 
-Project readProject(const std::filesystem::path& path) { return parseProject(readWhole(path), path.string()); }
+Project readProject(const std::filesystem::path& path) {
+  auto project = parseProject(readWhole(path), path.string());
+  loadScanMeshes(project.scans, path);
+  return project;
+}
 
 }  // namespace zyga::files

@@ -6,6 +6,7 @@
 #include "core/files/numeral.h"
 #include "core/files/project.h"
 #include "core/files/project_ground.h"
+#include "core/files/project_scan_json.h"
 #include "core/files/project_schema.h"
 
 namespace zyga::files {
@@ -125,10 +126,12 @@ std::string writeProjectText(const Project& project) {
       member("bones", onLines(bones, "  ", '[', ']'))};
   // Before the long list of bones.
   for (auto& ground : groundMembers(project)) members.insert(members.end() - 1, std::move(ground));
+  if (!project.scans.empty()) members.insert(members.end() - 1, member("scans", scansText(project.scans)));
   return onLines(members, "", '{', '}') + "\n";
 }
 
 void saveProject(const Project& project, const std::filesystem::path& path) {
+  saveScanMeshes(project.scans, path);
   writeWhole(path, writeProjectText(project));
 }
 

@@ -17,7 +17,8 @@ struct Moments {
   /// A simplex of these corners and this weight: its second moment is w / ((n)(n+1)) (sum v v^T + s s^T), s the sum of
   /// its n corners (for n = 4, Blow & Binstock 2004, "How to find the inertia tensor of a 3D solid body", form known
   /// from memory; the tests hold it against closed forms).
-  void addSimplex(double w, const Eigen::Matrix3Xd& corners) {
+  template <class Corners>
+  void addSimplex(double w, const Corners& corners) {
     const double n = static_cast<double>(corners.cols());
     const Eigen::Vector3d sum = corners.rowwise().sum();
     weight += w;

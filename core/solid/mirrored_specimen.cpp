@@ -4,7 +4,6 @@
 namespace zyga::solid {
 
 using anatomy::Bone;
-using anatomy::FacetRole;
 
 namespace {
 
@@ -17,29 +16,13 @@ std::string otherSide(const std::string& name) {
   return name;
 }
 
-FacetRole otherSide(FacetRole role) {
-  switch (role) {
-    case FacetRole::PrezygLeft:
-      return FacetRole::PrezygRight;
-    case FacetRole::PrezygRight:
-      return FacetRole::PrezygLeft;
-    case FacetRole::PostzygLeft:
-      return FacetRole::PostzygRight;
-    default:
-      return FacetRole::PostzygLeft;
-  }
-}
-
 void mirrorBone(Bone& bone) {
   bone.name = anatomy::mirrored(bone.name);
   bone.id = anatomy::toId(bone.name);
   decltype(bone.landmarks) landmarks;
   for (const auto& [name, place] : bone.landmarks) landmarks[otherSide(name)] = flipped(place);
   bone.landmarks = std::move(landmarks);
-  for (anatomy::Facet& facet : bone.facets) {
-    facet = mirrored(facet);
-    facet.role = otherSide(facet.role);
-  }
+  for (anatomy::Facet& facet : bone.facets) facet = mirrored(facet);
 }
 
 }  // namespace

@@ -2,7 +2,7 @@
 
 #include <QStandardPaths>
 
-#include "core/solid/sculpt.h"
+#include "core/files/bone_meshes.h"
 
 namespace zyga::ui {
 
@@ -22,13 +22,13 @@ std::filesystem::path SculptJob::standardCacheFolder() {
 
 void SculptJob::start() {
   if (!document_.hasProject()) return;
-  const auto specimen = std::make_shared<const anatomy::Specimen>(document_.specimen());
-  const auto work = [this, specimen, folder = cacheFolder_](const Worker::Control& control) -> Worker::Delivery {
+  const auto project = std::make_shared<const files::Project>(document_.project());
+  const auto work = [this, project, folder = cacheFolder_](const Worker::Control& control) -> Worker::Delivery {
     solid::SculptOptions options;
     options.cacheFolder = folder;
     options.progress = control.report;
     options.cancel = &control.cancelled;
-    auto meshes = std::make_shared<files::BoneMeshes>(solid::sculptAll(*specimen, options));
+    auto meshes = std::make_shared<files::BoneMeshes>(files::boneMeshes(*project, options));
     if (meshes->empty()) return {};
     return [this, meshes] { document_.setMeshes(std::move(*meshes)); };
   };

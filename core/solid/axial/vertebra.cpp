@@ -89,15 +89,4 @@ Vertebra describeVertebra(const anatomy::Specimen& specimen, anatomy::BoneIndex 
   return v;
 }
 
-Facet mirrored(const Facet& facet) {
-  Facet out = facet;
-  out.centre = flipped(facet.centre);
-  out.normal = flipped(facet.normal);
-  out.slide = flipped(facet.slide);
-  // normal x slide changes sign in the mirror, and the outline must still run counter-clockwise.
-  for (Eigen::Vector2d& p : out.outline) p.y() = -p.y();
-  std::reverse(out.outline.begin(), out.outline.end());
-  return out;
-}
-
 }  // namespace zyga::solid

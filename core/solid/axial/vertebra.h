@@ -44,9 +44,6 @@ struct Vertebra {
 /// Throws std::out_of_range naming bone and landmark or measure when one is missing.
 Vertebra describeVertebra(const anatomy::Specimen& specimen, anatomy::BoneIndex bone);
 
-/// The facet seen in a mirror across y = 0.
-anatomy::Facet mirrored(const anatomy::Facet& facet);
-
 /// Both sides of a part that is sculpted on the left.
 template <class Sculpt>
 Shape bothSides(const Vertebra& v, Sculpt sculpt, double blend) {

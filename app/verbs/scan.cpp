@@ -1,0 +1,133 @@
+#include <filesystem>
+#include <iostream>
+
+#include "app/verbs/scan_options.h"
+#include "app/verbs/verbs.h"
+#include "core/anatomy/bone_guess.h"
+#include "core/anatomy/landmark_table.h"
+#include "core/files/atomic_file.h"
+#include "core/files/project.h"
+
+namespace zyga::app {
+namespace {
+
+/// Which bone every file is: what --bone says, in order; what is not said is guessed from the names of all.
+std::vector<anatomy::BoneName> bonesOf(const Arguments& arguments, const anatomy::RegionCounts& counts) {
+  std::vector<std::string> given;
+  for (const auto& option : arguments.options)
+    if (option.name == "--bone") given.push_back(option.value);
+  if (given.size() > arguments.files.size()) throw BadInput("--bone: there are more bones than files");
+  const auto guesses = anatomy::guessBones(arguments.files, counts);
+  std::vector<anatomy::BoneName> bones;
+  std::string faults;
+  for (std::size_t i = 0; i < arguments.files.size(); ++i) {
+    const auto name = i < given.size() ? anatomy::parseBoneId(given[i])
+                      : guesses[i]     ? std::optional(guesses[i]->name)
+                                       : std::nullopt;
+    if (name && anatomy::parseBoneId(toId(*name))) {  // a guess may lack its number
+      bones.push_back(*name);
+    } else if (i < given.size()) {
+      faults += "--bone: there is no bone '" + given[i] + "'\n";
+    } else {
+      faults += arguments.files[i] + ": its name does not tell which bone it is; give --bone ID\n";
+    }
+  }
+  if (!faults.empty()) throw BadInput(faults.substr(0, faults.size() - 1));
+  return bones;
+}
+
+anatomy::LandmarkTable landmarksOf(const Arguments& arguments) {
+  const auto file = arguments.find("--landmarks");
+  if (!file) return {};
+  const auto reading = anatomy::readLandmarkTable(files::readWhole(*file), *file);
+  std::string faults;
+  for (const auto& message : reading.messages) faults += (faults.empty() ? "" : "\n") + message.text();
+  if (!reading.usable()) throw BadInput(faults);
+  return reading.table;
+}
+
+/// Greatest extent of what the table makes of the bone, m: what the scan's size is held against.
+double extentOf(const anatomy::Bone& bone) {
+  Eigen::AlignedBox3d box;
+  for (const auto& [name, p] : bone.landmarks) box.extend(p);
+  return box.isEmpty() || !(box.sizes().maxCoeff() > 0) ? 0.3 : box.sizes().maxCoeff();
+}
+
+anatomy::ScanUnit unitFor(const Arguments& arguments, const files::CleanScan& scan) {
+  using anatomy::ScanUnit;
+  if (!arguments.has("--unit")) return scan.unitGuess.unit;
+  return choiceOf<ScanUnit>(arguments, "--unit",
+                            {{"mm", ScanUnit::Millimetre}, {"cm", ScanUnit::Centimetre}, {"m", ScanUnit::Metre}});
+}
+
+files::ProjectScan bringIn(const Arguments& arguments, const std::string& file, const anatomy::Bone& bone,
+                           const anatomy::LandmarkTable& landmarks) {
+  const auto clean = readCleanScan(file, extentOf(bone));
+  auto scan = files::projectScan(clean, bone, unitFor(arguments, clean), file);
+  if (const auto marked = landmarks.points.find(bone.name); marked != landmarks.points.end())
+    scan.scan.landmarks = marked->second;
+  anatomy::placeByLandmarks(scan.scan, bone);
+  std::cout << file << " is " << bone.id << ", " << clean.mesh.triangles.size() << " triangles, taken to be in "
+            << toText(scan.scan.unit) << (arguments.has("--unit") || clean.unitGuess.sure ? "" : ", which is not sure")
+            << (scan.scan.placed ? ", placed by its landmarks" : ", placed by a guess") << "\n";
+  for (const auto& repair : clean.repairs) std::cout << "  " << repair << "\n";
+  for (const auto& flaw : flawsInWords(clean.flaws, anatomy::metresOf(scan.scan.unit)))
+    std::cout << "  " << flaw << "\n";
+  return scan;
+}
+
+/// A second scan of a bone takes the first one's place.
+void put(files::Project& project, files::ProjectScan scan) {
+  std::erase_if(project.scans, [&](const auto& old) { return old.scan.bone == scan.scan.bone; });
+  project.scans.push_back(std::move(scan));
+}
+
+void tellWhatIsLacking(const files::Project& project) {
+  const auto records = files::recordsOf(project.scans);
+  for (std::size_t j = 0; j < project.specimen.joints.size(); ++j)
+    for (const auto& sentence : anatomy::lacking(project.specimen, {j}, records))
+      std::cout << "  " << project.specimen.joints[j].id << " lacks: " << sentence << "\n";
+}
+
+int scanVerbRun(const VerbSpec& spec, const Arguments& arguments) {
+  const auto into = required(spec, arguments, "--into"), out = required(spec, arguments, "--out");
+  const auto landmarks = landmarksOf(arguments);
+  auto project = files::readProject(into);
+  for (const auto& scan : project.scans)
+    if (!scan.trouble.empty()) std::cerr << "warning: " << scan.trouble << "\n";
+  const auto sculpted = files::specimenOf(project.table, {});
+  const auto bones = bonesOf(arguments, project.specimen.counts);
+  for (std::size_t i = 0; i < bones.size(); ++i) {
+    const auto index = sculpted.findBone(toId(bones[i]));
+    if (!index) throw BadInput(arguments.files[i] + ": the animal has no " + toId(bones[i]));
+    put(project, bringIn(arguments, arguments.files[i], sculpted[*index], landmarks));
+  }
+  try {
+    project.specimen = files::specimenOf(project.table, project.scans);
+  } catch (const std::invalid_argument& error) {
+    throw BadInput(error.what());
+  }
+  tellWhatIsLacking(project);
+  files::saveProject(project, out);
+  std::cout << "wrote " << out << "\n";
+  return kDone;
+}
+
+}  // namespace
+
+Verb scanVerb() {
+  return {{"scan",
+           "FILE...",
+           "puts real bones in the place of sculpted ones",
+           {{"--bone", "ID", "which bone the file is, once a file in order; guessed from its name unless said"},
+            {"--unit", "mm|cm|m", "the files' unit; guessed from size unless said"},
+            {"--landmarks", "FILE.csv", "bone,landmark,x (mm),y (mm),z (mm) in the axes of the scans"},
+            {"--into", "FILE.zyga", "the project that gets them"},
+            {"--out", "FILE2.zyga", "the project to write; cleaned meshes are kept beside it in the folder scans"}},
+           "Every file is read by a process of its own with limits on time and memory. Nothing is written unless all\n"
+           "of them can be used.\n",
+           true},
+          scanVerbRun};
+}
+
+}  // namespace zyga::app

@@ -1,0 +1,30 @@
+#pragma once
+
+#include <Eigen/Core>
+#include <span>
+#include <utility>
+#include <vector>
+
+namespace zyga::anatomy {
+
+enum class DeformedBy {
+  Shear,  ///< slid sideways parallel to the mid-plane
+  Squash  ///< pressed together along one direction aslant to the mid-plane, and widened across it as much
+};
+
+/// What undoes a deformation of a bone that was symmetric in life.
+struct Straightening {
+  Eigen::Matrix3d map = Eigen::Matrix3d::Identity();  ///< about any point; volume stays
+  double amount = 0;     ///< of a shear its angle, rad; of a squash the share by which it was pressed, 0 to 1
+  double asymmetry = 0;  ///< what the map leaves: rms distance of a landmark from its partner's mirror image, m
+  double before = 0;     ///< the same before
+};
+
+/// From paired landmarks (left, right) and points of the mid-plane, m. An even deformation keeps the steps from right
+/// to left parallel and the middles in a plane, but no longer square to each other; the map makes them square again,
+/// with the least strain of its kind. A squash along or across the mid-plane leaves the symmetry whole and cannot be
+/// seen. Throws std::invalid_argument for fewer than two pairs, or when the middles lie along one line.
+Straightening straighten(std::span<const std::pair<Eigen::Vector3d, Eigen::Vector3d>> pairs,
+                         std::span<const Eigen::Vector3d> midline, DeformedBy by);
+
+}  // namespace zyga::anatomy

@@ -1,0 +1,365 @@
+#include "core/files/scan_reader.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <sys/stat.h>
+
+#include <QTemporaryDir>
+#include <algorithm>
+#include <cstring>
+#include <fstream>
+#include <limits>
+#include <random>
+#include <sstream>
+#include <thread>
+
+#include "core/files/clean_scan.h"
+#include "core/files/scan_wire.h"
+#include "tests/core/files/example_skeleton.h"
+
+namespace zyga::files {
+namespace {
+
+namespace fs = std::filesystem;
+using testing::AllOf;
+using testing::ElementsAre;
+using testing::HasSubstr;
+
+class ScanReaderTest : public testing::Test {
+ protected:
+  ScanReaderTest() {
+    reader_.program = ZYGAPOSE_READ_SCAN;
+    reader_.limits.seconds = 10;
+  }
+
+  fs::path path(const std::string& name) const { return fs::path(folder_.path().toStdString()) / name; }
+  fs::path write(const std::string& name, const std::string& bytes) const {
+    std::ofstream(path(name), std::ios::binary) << bytes;
+    return path(name);
+  }
+  /// The whole message of the failure; empty when the file could be read.
+  std::string failure(const fs::path& file) const {
+    try {
+      readScan(file, reader_);
+      return "";
+    } catch (const FileError& error) {
+      return error.what();
+    }
+  }
+
+  ScanReader reader_;
+
+ private:
+  QTemporaryDir folder_;
+};
+
+std::string bytesOf(const fs::path& file) {
+  std::ostringstream out;
+  out << std::ifstream(file, std::ios::binary).rdbuf();
+  return out.str();
+}
+
+template <class T>
+void append(std::string& bytes, const T& value) {
+  bytes.append(reinterpret_cast<const char*>(&value), sizeof(value));
+}
+
+solid::TriangleMesh box() { return example::boxMesh({1, 2, 3}, 6); }
+
+std::string stl(const solid::TriangleMesh& mesh) {
+  std::string bytes(80, ' ');
+  append(bytes, static_cast<std::uint32_t>(mesh.triangles.size()));
+  for (const auto& t : mesh.triangles) {
+    append(bytes, Eigen::Vector3f(0, 0, 1));
+    for (const auto v : t) append(bytes, mesh.positions[v]);
+    append(bytes, std::uint16_t{0});
+  }
+  return bytes;
+}
+
+std::string ply(const solid::TriangleMesh& mesh) {
+  std::string bytes = "ply\nformat binary_little_endian 1.0\nelement vertex " + std::to_string(mesh.positions.size()) +
+                      "\nproperty float x\nproperty float y\nproperty float z\nelement face " +
+                      std::to_string(mesh.triangles.size()) + "\nproperty list uchar int vertex_indices\nend_header\n";
+  for (const auto& p : mesh.positions) append(bytes, p);
+  for (const auto& t : mesh.triangles) {
+    bytes += '\3';
+    append(bytes, t);
+  }
+  return bytes;
+}
+
+std::string obj(const solid::TriangleMesh& mesh) {
+  std::ostringstream text;
+  for (const auto& p : mesh.positions) text << "v " << p.transpose() << "\n";
+  for (const auto& t : mesh.triangles) text << "f " << t[0] + 1 << " " << t[1] + 1 << " " << t[2] + 1 << "\n";
+  return text.str();
+}
+
+std::string off(const solid::TriangleMesh& mesh) {
+  std::ostringstream text;
+  text << "OFF\n" << mesh.positions.size() << " " << mesh.triangles.size() << " 0\n";
+  for (const auto& p : mesh.positions) text << p.transpose() << "\n";
+  for (const auto& t : mesh.triangles) text << "3 " << t[0] << " " << t[1] << " " << t[2] << "\n";
+  return text.str();
+}
+
+/// A glTF text with one triangle strip of the required extension.
+std::string gltfRequiring(const std::string& extension) {
+  return R"({"asset": {"version": "2.0"}, "extensionsRequired": [")" + extension + R"("], "extensionsUsed": [")" +
+         extension + R"("]})";
+}
+
+TEST_F(ScanReaderTest, EveryFormatBringsTheSameBox) {
+  const std::vector<std::pair<std::string, std::string>> files{
+      {"a.stl", stl(box())}, {"a.ply", ply(box())}, {"a.obj", obj(box())}, {"a.off", off(box())}};
+  for (const auto& [name, bytes] : files) {
+    const auto raw = readScan(write(name, bytes), reader_);
+    ASSERT_TRUE(raw) << name;
+    const auto repaired = solid::repair(raw->mesh);
+    EXPECT_EQ(repaired.mesh.triangles.size(), box().triangles.size()) << name;
+    EXPECT_EQ(repaired.mesh.positions.size(), box().positions.size()) << name;
+    EXPECT_TRUE(repaired.flaws.closed()) << name;
+    EXPECT_NEAR(solid::volume(repaired.mesh), 48, 1e-4) << name;
+  }
+}
+
+TEST_F(ScanReaderTest, ExportsOfOursComeBackWithTheirUnitAndAxes) {
+  const example::Skeleton beast;
+  ExportOptions options;
+  options.joined = true;
+  exportMeshes(beast.specimen, beast.X_WB, beast.meshes, path("a.glb"), options);
+  exportMeshes(beast.specimen, beast.X_WB, beast.meshes, path("a.stl"), options);
+  const auto glb = readScan(path("a.glb"), reader_), stl = readScan(path("a.stl"), reader_);
+  ASSERT_TRUE(glb && stl);
+  EXPECT_EQ(glb->unit, 1.0);  // glTF 2.0 specification, 3.4: metres, +Y up
+  EXPECT_TRUE(glb->yUp);
+  EXPECT_FALSE(stl->unit);
+  EXPECT_NEAR(solid::volume(glb->mesh), solid::volume(stl->mesh), 1e-6);
+}
+
+TEST_F(ScanReaderTest, ProgressComesFromTheOtherProcess) {
+  std::vector<double> told;
+  reader_.progress = [&](double share) { told.push_back(share); };
+  ASSERT_TRUE(readScan(write("a.stl", stl(example::boxMesh({1, 2, 3}, 60))), reader_));
+  ASSERT_FALSE(told.empty());
+  EXPECT_TRUE(std::all_of(told.begin(), told.end(), [](double share) { return share >= 0 && share <= 1; }));
+}
+
+TEST_F(ScanReaderTest, CancelledReadingIsEmptyAndLeavesNothing) {
+  const std::atomic<bool> cancel{true};
+  reader_.cancel = &cancel;
+  EXPECT_FALSE(readScan(write("a.stl", stl(box())), reader_));
+}
+
+TEST_F(ScanReaderTest, MessagesNameFileAndCause) {
+  EXPECT_THAT(failure(path("none.stl")), AllOf(HasSubstr("none.stl"), HasSubstr("No such file")));
+  EXPECT_THAT(failure(path("")), HasSubstr("is a folder"));
+  EXPECT_THAT(failure("/dev/zero"), HasSubstr("not a plain file"));
+  EXPECT_THAT(failure(write("empty.stl", "")), HasSubstr("it is empty"));
+  EXPECT_THAT(failure(write("a.xyzzy", "what is this")), AllOf(HasSubstr("a.xyzzy"), HasSubstr("no mesh format")));
+  EXPECT_THAT(failure(write("points.obj", "v 0 0 0\nv 1 0 0\nv 0 1 0\n")), HasSubstr("points.obj"));
+}
+
+TEST_F(ScanReaderTest, AFileOfFiftyGigabytesIsRefusedUnread) {
+  const fs::path file = write("huge.stl", "x");
+  fs::resize_file(file, std::uint64_t{50} << 30);
+  EXPECT_THAT(failure(file), AllOf(HasSubstr("huge.stl"), HasSubstr("50 GB"), HasSubstr("1 GB")));
+}
+
+TEST_F(ScanReaderTest, CountsThatTheFileCannotHoldAreTold) {
+  // 353 billion vertices in a few bytes had the mesh library run for a minute with 20 GB.
+  EXPECT_THAT(failure(write("a.off", "OFF\n353000000000 1 0\n0 0 0\n")),
+              AllOf(HasSubstr("353000000000 vertices"), HasSubstr("cut short")));
+  std::string many = ply(box());
+  many.replace(many.find("face "), 5, "face 9");
+  EXPECT_THAT(failure(write("a.ply", many)), AllOf(HasSubstr("face elements"), HasSubstr("cut short")));
+  EXPECT_THAT(failure(write("a.stl", stl(box()).substr(0, 5000))), HasSubstr("cut short"));
+  EXPECT_THAT(failure(write("b.ply", "ply\nformat ascii 1.0\nelement vertex -3\nend_header\n")), HasSubstr("'-3'"));
+  EXPECT_THAT(failure(write("c.ply", "ply\nformat ascii 1.0\n")), HasSubstr("does not end"));
+}
+
+TEST_F(ScanReaderTest, CompressedMeshesAreCalledByTheirName) {
+  for (const std::string extension : {"KHR_draco_mesh_compression", "EXT_meshopt_compression"}) {
+    const std::string json = gltfRequiring(extension);
+    EXPECT_THAT(failure(write("a.gltf", json)), AllOf(HasSubstr(extension), HasSubstr("without compression")));
+    std::string glb = "glTF";
+    const std::string padded = json + std::string((4 - json.size() % 4) % 4, ' ');
+    append(glb, std::uint32_t{2});
+    append(glb, static_cast<std::uint32_t>(20 + padded.size()));
+    append(glb, static_cast<std::uint32_t>(padded.size()));
+    glb += "JSON" + padded;
+    EXPECT_THAT(failure(write("a.glb", glb)), HasSubstr(extension));
+    EXPECT_THAT(failure(write("b.glb", glb.substr(0, glb.size() - 8))), HasSubstr("cut short"));
+  }
+}
+
+TEST_F(ScanReaderTest, BrokenJsonIsToldWithItsPlace) {
+  EXPECT_THAT(failure(write("a.gltf", "{\"asset\": {\n  \"version\" \"2.0\"}}")),
+              AllOf(HasSubstr("a.gltf"), HasSubstr("its JSON:2")));
+}
+
+TEST_F(ScanReaderTest, PointsThatAreNoNumbersAndBadIndicesAreDroppedAndTold) {
+  auto mesh = box();
+  mesh.positions[0].x() = std::numeric_limits<float>::quiet_NaN();
+  const auto scan = readCleanScan(write("nan.ply", ply(mesh)), reader_);
+  ASSERT_TRUE(scan);
+  EXPECT_THAT(scan->repairs, testing::Contains(HasSubstr("a corner that is no number")));
+  EXPECT_FALSE(scan->flaws.closed());
+  EXPECT_TRUE(std::all_of(scan->mesh.positions.begin(), scan->mesh.positions.end(),
+                          [](const auto& p) { return p.allFinite(); }));
+
+  auto wrong = box();
+  wrong.triangles[5][1] = 100000;
+  try {
+    const auto bad = readCleanScan(write("index.ply", ply(wrong)), reader_);
+    EXPECT_THAT(bad->repairs, testing::Contains(testing::ContainsRegex("could not be used|not there")));
+  } catch (const FileError& error) {
+    EXPECT_THAT(error.what(), HasSubstr("index.ply"));
+  }
+}
+
+TEST_F(ScanReaderTest, TooMuchMemoryIsAMessage) {
+#ifdef __SANITIZE_ADDRESS__
+  GTEST_SKIP() << "the sanitizer's shadow alone maps terabytes, no limit is set";
+#endif
+  reader_.limits.memory = std::uint64_t{100} << 20;
+  // A million triangles: 54 MB of file, 3.2 million vertices with normals, a list of corners each.
+  EXPECT_THAT(failure(write("big.stl", stl(example::boxMesh({1, 2, 3}, 300)))),
+              AllOf(HasSubstr("big.stl"), testing::ContainsRegex("memory|broke down")));
+}
+
+TEST_F(ScanReaderTest, TooMuchTimeIsAMessage) {
+  reader_.limits.seconds = 0.05;
+  EXPECT_THAT(failure(write("big.obj", obj(example::boxMesh({1, 2, 3}, 300)))),
+              AllOf(HasSubstr("big.obj"), HasSubstr("longer than the 0.05 seconds")));
+}
+
+TEST_F(ScanReaderTest, AReaderThatDiesOrHangsIsAMessage) {
+  const fs::path scan = write("a.stl", stl(box()));
+  const auto script = [&](const std::string& name, const std::string& text) {
+    reader_.program = write(name, "#!/bin/bash\n" + text + "\n");
+    fs::permissions(reader_.program, fs::perms::owner_all);
+    reader_.limits.seconds = 0.5;
+    return failure(scan);
+  };
+  EXPECT_THAT(script("dies", "kill -SEGV $$"), AllOf(HasSubstr("a.stl"), HasSubstr("SIGSEGV")));
+  EXPECT_THAT(script("hangs", "exec sleep 100"), HasSubstr("longer than"));
+  EXPECT_THAT(script("silent", "exec >&-; exec sleep 100"), HasSubstr("longer than"));
+  EXPECT_THAT(script("lies", "echo nonsense > $3; exit 0"), HasSubstr("damaged answer"));
+  EXPECT_THAT(script("says", "echo cause the moon is full; exit 3"), HasSubstr("the moon is full"));
+  EXPECT_THAT(script("chatters", "head -c 300000 /dev/urandom; exit 7"), HasSubstr("code 7"));
+  reader_.program = path("missing");
+  EXPECT_THAT(failure(scan), HasSubstr("cannot start"));
+}
+
+TEST_F(ScanReaderTest, FilesOutsideTheScansFolderStayClosed) {
+  const std::string buffer(36, '\0');
+  fs::create_directory(path("inside"));
+  write("outside.bin", buffer);
+  const std::string json = R"({"asset": {"version": "2.0"}, "scene": 0, "scenes": [{"nodes": [0]}],
+    "nodes": [{"mesh": 0}], "meshes": [{"primitives": [{"attributes": {"POSITION": 0}}]}],
+    "accessors": [{"bufferView": 0, "componentType": 5126, "count": 3, "type": "VEC3", "min": [0,0,0], "max": [0,0,0]}],
+    "bufferViews": [{"buffer": 0, "byteLength": 36}], "buffers": [{"byteLength": 36, "uri": "URI"}]})";
+  const auto naming = [&](const std::string& uri) {
+    std::string text = json;
+    return text.replace(text.find("URI"), 3, uri);
+  };
+  write("inside/near.bin", buffer);
+  EXPECT_EQ(failure(write("inside/near.gltf", naming("near.bin"))), "");
+  EXPECT_NE(failure(write("inside/far.gltf", naming("../outside.bin"))), "");
+  EXPECT_NE(failure(write("inside/device.gltf", naming("/dev/zero"))), "");
+}
+
+TEST(ScanWire, AnythingButItsOwnFormIsRefused) {
+  QTemporaryDir folder;
+  const fs::path file = fs::path(folder.path().toStdString()) / "mesh";
+  RawScan scan;
+  scan.mesh = box();
+  scan.facesDeclared = 7;
+  scan.unit = 0.001;
+  writeWire(scan, file);
+  const auto again = readWire(file);
+  EXPECT_EQ(again.mesh.positions, scan.mesh.positions);
+  EXPECT_EQ(again.mesh.triangles, scan.mesh.triangles);
+  EXPECT_EQ(again.facesDeclared, 7u);
+  EXPECT_EQ(again.unit, 0.001);
+
+  const std::string good = bytesOf(file);
+  const auto refused = [&](const std::string& bytes) {
+    std::ofstream(file, std::ios::binary | std::ios::trunc) << bytes;
+    EXPECT_THROW(readWire(file), FileError);
+  };
+  for (std::size_t size = 0; size < good.size(); size += 97) refused(good.substr(0, size));
+  refused(good + "x");
+  std::string counts = good;
+  const std::uint64_t many = ~std::uint64_t{0} / 12;
+  std::memcpy(counts.data() + 8, &many, sizeof(many));
+  refused(counts);
+  std::string index = good;
+  index.replace(index.size() - 4, 4, "\xff\xff\xff\x7f", 4);
+  refused(index);
+}
+
+/// 200 good files with bytes cut off or bits flipped: each is read or ends in a message that names it.
+TEST_F(ScanReaderTest, TruncatedAndFlippedFilesNeverDoHarm) {
+  reader_.limits.seconds = 3;  // a flipped bit can send the library round in circles
+  const example::Skeleton beast;
+  exportMeshes(beast.specimen, beast.X_WB, beast.meshes, path("good.glb"), {});
+  exportMeshes(beast.specimen, beast.X_WB, beast.meshes, path("good.dae"), {});
+  const std::vector<std::pair<std::string, std::string>> good{{".stl", stl(box())},
+                                                              {".ply", ply(box())},
+                                                              {".obj", obj(box())},
+                                                              {".off", off(box())},
+                                                              {".glb", bytesOf(path("good.glb"))},
+                                                              {".dae", bytesOf(path("good.dae"))}};
+  std::mt19937 random(20260925);
+  int read = 0, refused = 0;
+  for (int i = 0; i < 200; ++i) {
+    auto [ending, bytes] = good[static_cast<std::size_t>(i) % good.size()];
+    if (i % 2 == 0) {
+      bytes.resize(random() % bytes.size());
+    } else {
+      for (int flips = 0; flips < 1 + i % 7; ++flips)
+        bytes[random() % bytes.size()] ^= static_cast<char>(1 << random() % 8);
+    }
+    const fs::path file = write("case" + ending, bytes);
+    const std::string message = failure(file);
+    ++(message.empty() ? read : refused);
+    if (!message.empty()) {
+      EXPECT_THAT(message, HasSubstr("case" + ending));
+    }
+  }
+  EXPECT_GT(read, 20);
+  EXPECT_GT(refused, 50);
+}
+
+fs::path sharedData() {
+  const char* given = std::getenv("ZYGAPOSE_DATA");
+  return given ? fs::path(given) : fs::path(ZYGAPOSE_SHARED_DATA);
+}
+
+/// glTF-Validator's own collection (Khronos, Apache-2.0): files broken on purpose, one way each.
+TEST_F(ScanReaderTest, EveryMalformedGltfIsReadOrEndsInAMessage) {
+  const fs::path folder = sharedData() / "gltf-malformed";
+  if (!fs::exists(folder)) GTEST_SKIP() << "the open bone data are not at " << folder;
+  int read = 0, refused = 0, broke = 0;
+  for (const auto& entry : fs::recursive_directory_iterator(folder)) {
+    const auto ending = entry.path().extension();
+    if (ending != ".gltf" && ending != ".glb") continue;
+    const std::string message = failure(entry.path());
+    ++(message.empty() ? read : refused);
+    broke += message.find("broke down") != std::string::npos;
+    if (!message.empty()) {
+      EXPECT_THAT(message, HasSubstr(entry.path().filename().string()));
+    }
+  }
+  RecordProperty("read", read);
+  RecordProperty("refused", refused);
+  RecordProperty("reader_broke_down", broke);
+  EXPECT_EQ(read + refused, 372);
+  EXPECT_GT(refused, 200);
+}
+
+}  // namespace
+}  // namespace zyga::files
