@@ -1,6 +1,7 @@
 #include "core/range/reach_ranges.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/range/band_search.h"
 #include "core/range/sentences.h"
@@ -99,7 +100,9 @@ std::string ReachRanges::stopWords(const kinematics::Pose& pose, const kinematic
   int motion = 0;
   stop.push.cwiseAbs().maxCoeff(&motion);
   const std::string what = motionName(judge.joint(), motion, stop.push[motion]);
-  return judge.joint().id + " " + what + " " + degreesText(std::abs(angles[motion])) + ": " +
+  // Held back before it has begun: bent the other way, or by another motion that has spent the range.
+  const double turned = std::max(0.0, std::copysign(1.0, stop.push[motion]) * angles[motion]);
+  return judge.joint().id + " " + what + " " + degreesText(turned) + ": " +
          stopText(judge, judge.criteria(angles + 1e-4 * stop.push));
 }
 
