@@ -44,7 +44,7 @@ constexpr double kContactSurroundings = 0.35;  // m, shown around a contact that
 constexpr int kTallWindow = 1200, kHighestWindow = 1600;
 constexpr int kLeftWidth = 312, kRightWidth = 328;  // px, at least
 
-enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings, kStand };
+enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings, kGround, kStand, kReach };
 
 PanelTitle* title(const QDockWidget& dock) { return qobject_cast<PanelTitle*>(dock.titleBarWidget()); }
 
@@ -73,7 +73,9 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   setCorner(Qt::BottomRightCorner, Qt::BottomDockWidgetArea);
   createCentre();
   createDocks();
+  createGroundDock();
   createStandDock();
+  createReachDock();
   createStrip();
   files_ = new FileFlow(document_, *messages_, *recent_, *this);
   output_ = new OutputFlow(document_, *viewport_, *messages_, *this);
@@ -235,15 +237,20 @@ bool MainWindow::settled() const {
 void MainWindow::defaultLayout() {
   resizeDocks({docks_[kBones], docks_[kJoint]}, {kLeftWidth, kRightWidth}, Qt::Horizontal);
   resizeDocks({docks_[kBones], docks_[kPoses]}, {700, 140}, Qt::Vertical);
-  resizeDocks({docks_[kJoint], docks_[kAssumptions], docks_[kFindings]}, {580, 340, 110}, Qt::Vertical);
-  title(*docks_[kAssumptions])->setFolded(height() < kTallWindow);
-  for (const Dock dock : {kStand}) title(*docks_[dock])->setFolded(height() < kHighestWindow);
+  for (const Dock dock : {kGround, kStand, kReach}) title(*docks_[dock])->setFolded(height() < kHighestWindow);
+  const bool tall = height() >= kTallWindow;
+  title(*docks_[kAssumptions])->setFolded(!tall);
+  // A folded panel must not be counted in, or its share is lost to the joint.
+  if (tall)
+    resizeDocks({docks_[kJoint], docks_[kAssumptions], docks_[kFindings]}, {580, 420, 110}, Qt::Vertical);
+  else
+    resizeDocks({docks_[kJoint], docks_[kFindings]}, {580, 110}, Qt::Vertical);
 }
 
 void MainWindow::restoreSize() {
   const QSettings settings;
   // Unfolded panels would make the window higher than it is asked to be.
-  for (const Dock dock : {kAssumptions, kStand}) title(*docks_[dock])->setFolded(true);
+  for (const Dock dock : {kAssumptions, kGround, kStand, kReach}) title(*docks_[dock])->setFolded(true);
   const QSize room = screen()->availableSize();
   resize(room.width() * 9 / 10, room.height() * 9 / 10);
   restoreGeometry(settings.value(kGeometryKey).toByteArray());
@@ -309,7 +316,8 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
 
 void MainWindow::dropEvent(QDropEvent* event) {
   event->acceptProposedAction();
-  open(droppedFile(*event->mimeData()));
+  const QString file = droppedFile(*event->mimeData());
+  if (!takeTrackway(file)) open(file);
 }
 
 }  // namespace zyga::ui

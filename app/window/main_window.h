@@ -14,6 +14,7 @@ namespace zyga::ui {
 
 class ElidedLabel;
 class FileFlow;
+class GroundPanel;
 class MessageBar;
 class OutputFlow;
 class PosesPanel;
@@ -57,9 +58,14 @@ class MainWindow : public QMainWindow {
   void createCentre();
   void createDocks();
   QDockWidget* createDock(const QString& name, const QString& title, QWidget* content, Qt::DockWidgetArea area);
+  void createGroundDock();
   void createStandDock();
+  void createReachDock();
+  void addReachActions(QMenu& menu);
   /// Opens a menu of what can be done with a bone, if there is anything.
   void offerFor(BoneIndex bone, const QPoint& global);
+  /// True when it was a table of footprints.
+  bool takeTrackway(const QString& file);
   void createStrip();
   void createStatusBar();
   void createMenus();
@@ -93,6 +99,7 @@ class MainWindow : public QMainWindow {
   Viewport* viewport_ = nullptr;
   RangeStrip* strip_ = nullptr;
   PosesPanel* poses_ = nullptr;
+  GroundPanel* ground_ = nullptr;
   FileFlow* files_ = nullptr;
   OutputFlow* output_ = nullptr;
   StanceActions* stances_ = nullptr;

@@ -1,25 +1,10 @@
 #pragma once
 
-#include <array>
 #include <vector>
 
 #include "core/kinematics/placement.h"
 
 namespace zyga::kinematics {
-
-/// A chain grabbed at a point of one bone and pulled: which joints answer, and in which motions.
-struct Pull {
-  std::vector<JointIndex> joints;                      ///< the chain, root side first
-  std::array<bool, 3> motions{true, true, false};      ///< dorsiflexion, lateral flexion, torsion
-  BoneIndex bone;                                      ///< the grabbed bone
-  Eigen::Vector3d p_BPoint = Eigen::Vector3d::Zero();  ///< the grabbed point in that bone's frame, m
-};
-
-/// The pose that brings the grabbed point as close as the chain can to `p_WTarget` (m), starting from `pose` and
-/// sharing the bend evenly: of all ways there the one with the least sum of squared turns. Ranges are not looked at;
-/// the findings tell what breaks.
-Pose pullTowards(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose,
-                 const Pull& pull, const Eigen::Vector3d& p_WTarget);
 
 /// Adds `turn` (rad, order as Joint::axes) to the span of joints, shared by `weights` (which sum to 1).
 Pose spreadTurn(const Pose& pose, const std::vector<JointIndex>& joints, const std::vector<double>& weights,

@@ -30,7 +30,7 @@ struct Articulation {
   struct Rest {
     Eigen::Matrix3d rotation = Eigen::Matrix3d::Identity();  ///< distal in proximal frame at zero angles
     double cartilage = 0;                                    ///< m, along the joint's long axis
-    double residual = 0;                                     ///< m, how far the facets are from centred
+    double residual = 0;                                     ///< m, of either facet from centred, root mean square
     bool solved = true;
     /// m, left and right: how much deeper the facets enter each other here, and how much farther they stand apart, than
     /// without cartilage. Cartilage turns a joint and so wedges its facets open, which is no fault of a pose.

@@ -59,6 +59,7 @@ class Search {
         articulation_(&articulation),
         chain_(&chain),
         wish_(&wish),
+        across_(Eigen::Matrix3d::Identity() - wish.alongLine_W * wish.alongLine_W.transpose()),
         pose_(from),
         X_WB_(place(specimen, articulation, pose_)),
         miss_(missOf(X_WB_)),
@@ -75,7 +76,7 @@ class Search {
 
  private:
   Miss missOf(const Placement& X_WB) const {
-    Miss miss{wish_->p_WTarget - chain_->pointOf(X_WB), {}};
+    Miss miss{across_ * (wish_->p_WTarget - chain_->pointOf(X_WB)), {}};
     const Eigen::Matrix3d& R_WB = X_WB[wish_->bone.value].linear();
     for (const Bearing& bearing : wish_->bearings) miss.bearings.push_back(turnTo(R_WB * bearing.d_B, bearing.d_W));
     return miss;
@@ -91,7 +92,7 @@ class Search {
     const auto bearings = static_cast<Eigen::Index>(wish_->bearings.size());
     rows_.resize(3 + 3 * bearings, chain_->size());
     goal_.resize(3 + 3 * bearings);
-    rows_.topRows<3>() = J_.point;
+    rows_.topRows<3>() = across_ * J_.point;
     goal_.head<3>() = miss_.point;
     // A price on the size of a miss as a weight of its square: heavier, the smaller the miss is to be.
     effort_ = std::max(residual_.norm(), kFinePoint) / kMostPointPrice;
@@ -215,6 +216,7 @@ class Search {
   const Articulation* articulation_;
   ReachChain* chain_;
   const Reach* wish_;
+  Eigen::Matrix3d across_;  ///< takes away what does not count
   Pose pose_;
   Placement X_WB_, trial_;
   Miss miss_;

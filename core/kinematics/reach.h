@@ -61,6 +61,9 @@ struct Reach {
   BoneIndex bone;                                      ///< what is brought there
   Eigen::Vector3d p_BPoint = Eigen::Vector3d::Zero();  ///< its point, in its frame, m
   Eigen::Vector3d p_WTarget = Eigen::Vector3d::Zero();
+  /// Where this is a unit vector any point of the line through the target in its direction will do, as it does for
+  /// somebody who looks along it; distances are from that line then.
+  Eigen::Vector3d alongLine_W = Eigen::Vector3d::Zero();
   std::vector<Bearing> bearings;  ///< kept as far as the target and the ranges allow: the target comes first
   BendStyle style = BendStyle::Even;
   bool pastRanges = false;  ///< ranges share the effort but do not hold; `broken` tells what breaks

@@ -61,12 +61,18 @@ TEST(Arguments, Numbers) {
   EXPECT_THAT(errorOf([] { numberOf({"--deep", "91"}, -90, 90, "cm"); }), HasSubstr("from -90 to 90"));
 }
 
+Arguments given(std::vector<GivenOption> options) {
+  Arguments arguments;
+  arguments.options = std::move(options);
+  return arguments;
+}
+
 TEST(Arguments, Choices) {
   const std::vector<std::pair<std::string_view, int>> words{{"clay", 1}, {"sand", 2}};
-  EXPECT_EQ(choiceOf<int>({"", {}}, "--soil", words), 1);
-  EXPECT_EQ(choiceOf<int>({"", {{"--soil", "sand"}}}, "--soil", words), 2);
+  EXPECT_EQ(choiceOf<int>(given({}), "--soil", words), 1);
+  EXPECT_EQ(choiceOf<int>(given({{"--soil", "sand"}}), "--soil", words), 2);
   EXPECT_THAT(errorOf([&] {
-                choiceOf<int>({"", {{"--soil", "mud"}}}, "--soil", words);
+                choiceOf<int>(given({{"--soil", "mud"}}), "--soil", words);
               }),
               HasSubstr("--soil: 'mud' is not among clay, sand"));
 }

@@ -199,6 +199,64 @@ TEST_F(ViewportTest, ADragOutOfReachStretchesTheNeckAndHoldsStill) {
   release(from + out + QPoint(0, 20));
 }
 
+TEST_F(ViewportTest, ADragStaysInsideTheRangesAndTellsWhatItLacks) {
+  look(StandardView::Left);
+  const auto chain = kinematics::neckChain(document_.specimen());
+  QSignalSpy hints(viewport_.get(), &Viewport::hint);
+  const QPoint from = on("skull"), far(30, 30);  // a corner of the window, far beyond the neck
+  press(from);
+  moveTo(from, far);
+  for (const JointIndex j : chain) {
+    EXPECT_LT(document_.assessment().find(j)->level, range::Level::Beyond) << document_.specimen()[j].id;
+  }
+  ASSERT_FALSE(hints.empty());
+  EXPECT_THAT(hints.last().first().toString().toStdString(),
+              testing::AllOf(testing::HasSubstr(" short, stopped by "), testing::HasSubstr("Esc puts it back")));
+  // The way that is missing is drawn to the pointer while the drag lasts, and gone after it.
+  const QImage during = viewport_->grabPicture();
+  release(far);
+  EXPECT_EQ(document_.undoStack().count(), 1);
+  const QImage after = viewport_->grabPicture();
+  EXPECT_GT(differing(during, after, QRect(far - QPoint(10, 10), QSize(20, 20))), 15);
+}
+
+TEST_F(ViewportTest, PastTheRangesTheBoneFollowsAndWhatBreaksIsTold) {
+  viewport_->reachSettings().setPastRanges(true);
+  QSignalSpy hints(viewport_.get(), &Viewport::hint);
+  const QPoint from = on("C4");
+  const QPoint travel = reachable("C4", 0, 100);
+  press(from);
+  moveTo(from, from + travel);
+  EXPECT_EQ(document_.assessment().level, range::Level::Beyond);
+  EXPECT_THAT(hints.last().first().toString().toStdString(), testing::HasSubstr("past the range at "));
+  release(from + travel);
+  EXPECT_LT((on("C4") - (from + travel)).manhattanLength(), 8);
+}
+
+TEST_F(ViewportTest, LockedJointsStayAndAnotherAnimalUnlocksThem) {
+  viewport_->reachSettings().setLocked(joint("C8-C9"), true);
+  const auto before = document_.pose();
+  drag(on("C4"), reachable("C4", 0, 15));
+  EXPECT_EQ(document_.pose()[joint("C8-C9")], before[joint("C8-C9")]);
+  EXPECT_NE(document_.pose()[joint("C10-C11")], before[joint("C10-C11")]);
+  drag(on("C4"), {20, 0}, Qt::AltModifier);
+  EXPECT_EQ(document_.pose()[joint("C8-C9")], before[joint("C8-C9")]);
+  document_.open(test::sampleProject("low_browser"), {});
+  EXPECT_TRUE(viewport_->reachSettings().locked().empty());
+}
+
+TEST_F(ViewportTest, ADraggedHeadKeepsItsGazeWhenAsked) {
+  const auto gaze = [&]() -> Eigen::Vector3d { return document_.placement()[bone("skull").value].linear().col(0); };
+  const Eigen::Vector3d before = gaze();
+  const QPoint travel = reachable("skull", 0, 12);
+  drag(on("skull"), travel);
+  EXPECT_GT(std::acos(std::min(1.0, gaze().dot(before))), 1 * kDegree);
+  document_.undoStack().undo();
+  viewport_->reachSettings().setKeepsGaze(true);
+  drag(on("skull"), travel);
+  EXPECT_LT(std::acos(std::min(1.0, gaze().dot(before))), 0.5 * kDegree);
+}
+
 TEST_F(ViewportTest, ThreeQuarterDragFollowsThePointer) {
   look(StandardView::ThreeQuarter);
   const QPoint from = on("C3"), travel = reachable("C3", 1, 20);

@@ -41,6 +41,7 @@ TEST_F(WindowTest, SampleIsOnScreenWithItsNumbers) {
 }
 
 TEST_F(WindowTest, DragBeyondRangeIsFoundUndoneAndDoneAgain) {
+  QTest::keyClick(window_.get(), Qt::Key_R, Qt::ControlModifier | Qt::ShiftModifier);  // past the ranges
   QTest::keyClick(window_.get(), Qt::Key_1, Qt::ControlModifier);
   const auto start = document_->pose();
   ASSERT_TRUE(QTest::qWaitFor([&] {
@@ -57,8 +58,10 @@ TEST_F(WindowTest, DragBeyondRangeIsFoundUndoneAndDoneAgain) {
   ASSERT_FALSE(document_->pose() == start);
   EXPECT_TRUE(window_->isWindowModified());
   ASSERT_THAT(findings(), testing::Not(testing::IsEmpty()));
-  const QString worst = findings().front();
-  EXPECT_TRUE(worst.contains(" beyond: ")) << worst.toStdString();
+  // Bones that enter each other are found beside the joints and may come first.
+  const QStringList beyond = findings().filter(" beyond: ");
+  ASSERT_FALSE(beyond.isEmpty()) << findings().join('\n').toStdString();
+  const QString worst = beyond.front();
 
   const auto id = worst.section(' ', 0, 0).toStdString();
   const JointIndex marked = document_->specimen().findJoint(id).value();
@@ -75,7 +78,7 @@ TEST_F(WindowTest, DragBeyondRangeIsFoundUndoneAndDoneAgain) {
   EXPECT_TRUE(findings().isEmpty());
   EXPECT_FALSE(window_->isWindowModified());
   QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
-  EXPECT_EQ(findings().front(), worst);
+  EXPECT_EQ(findings().filter(" beyond: ").front(), worst);
 }
 
 TEST_F(WindowTest, ChoosingAFindingShowsItsJoint) {

@@ -251,6 +251,16 @@ void Document::setNamedPoses(std::vector<files::NamedPose> poses) {
   emit changed(what);
 }
 
+void Document::setTrackway(const study::Trackway& trackway) {
+  state_->project->trackway = trackway;
+  emit changed(Change::Ground);
+}
+
+void Document::setDensities(const study::Densities& densities) {
+  state_->project->densities = densities;
+  emit changed(Change::Ground);
+}
+
 void Document::setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source) {
   anatomy::Bone& kept = state_->project->specimen.bones.at(bone.value);
   kept.evidence = evidence;

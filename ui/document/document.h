@@ -22,15 +22,16 @@ using anatomy::JointIndex;
 
 /// What a Document::changed signal speaks of.
 enum class Change {
-  Everything = 0xff,  ///< another specimen or file: throw away all that was derived
+  Everything = 0x1ff,  ///< another specimen or file: throw away all that was derived
   Pose = 0x01,
   Assumptions = 0x02,
   NamedPoses = 0x04,
   Bones = 0x08,  ///< evidence or source of bones
   Selection = 0x10,
   Hover = 0x20,
-  Meshes = 0x40,   ///< sculpted bones have arrived
-  Compared = 0x80  ///< the pose shown as a ghost beside the present one
+  Meshes = 0x40,    ///< sculpted bones have arrived
+  Compared = 0x80,  ///< the pose shown as a ghost beside the present one
+  Ground = 0x100    ///< footprints, or the densities that mass and balance rest on
 };
 Q_DECLARE_FLAGS(Changes, Change)
 
@@ -112,6 +113,8 @@ class Document : public QObject {
   void setPose(const kinematics::Pose& pose);
   void setAssumptions(const range::Assumptions& assumptions, const kinematics::Pose& pose);
   void setNamedPoses(std::vector<files::NamedPose> poses);
+  void setTrackway(const study::Trackway& trackway);
+  void setDensities(const study::Densities& densities);
   void setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source);
 
  signals:

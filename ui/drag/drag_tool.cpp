@@ -37,7 +37,11 @@ QString gerund(DragMotion motion) {
 
 }  // namespace
 
-DragTool::DragTool(Document& document, QObject* parent) : QObject(parent), document_(document) {}
+DragTool::DragTool(Document& document, QObject* parent) : QObject(parent), document_(document) {
+  connect(&document_, &Document::changed, this, [this](Changes what) {
+    if (what == Changes(Change::Everything)) settings_.unlockAll();
+  });
+}
 
 DragMotion DragTool::motionOf(Qt::KeyboardModifiers modifiers) {
   if (modifiers & (Qt::AltModifier | Qt::ControlModifier)) return DragMotion::Twist;
@@ -80,6 +84,9 @@ void DragTool::press(BoneIndex bone, const Eigen::Vector3d& p_W, const DragPoint
   if (grip.motion != DragMotion::Twist && StandDrag::partOf(document_.specimen(), bone)) {
     grip.stand.emplace(document_.specimen(), document_.articulation(), grip.start, bone, p_W, pointer);
   }
+  if (!grip.stand && !grip.chain.empty()) {
+    grip.reach = std::make_unique<ReachDrag>(document_, settings_, bone, grip.p_BPoint, grip.chain);
+  }
   grip_ = std::move(grip);
 }
 
@@ -110,24 +117,28 @@ kinematics::Pose DragTool::bent(const DragPointer& pointer) const {
 }
 
 kinematics::Pose DragTool::pulled(const DragPointer& pointer, std::array<bool, 3> motions) const {
-  const auto& specimen = document_.specimen();
-  const Eigen::Vector3d p_WTarget = onPlane(pointer, grip_->p_WPoint, pointer.back_W);
-  const kinematics::Pull pull{grip_->chain, motions, grip_->bone, grip_->p_BPoint};
-  // Always from where the drag began, so that the way the pointer took leaves no trace.
-  return kinematics::pullTowards(specimen, document_.articulation(), grip_->start, pull, p_WTarget);
+  // A swing alone takes a raised neck up and down as well: all that counts is that it stays under the pointer.
+  const bool swing = !motions[0] && motions[1];
+  return grip_->reach->reached(onPlane(pointer, grip_->p_WPoint, pointer.back_W), motions,
+                               swing ? pointer.direction_W : Eigen::Vector3d(Eigen::Vector3d::Zero()));
 }
 
 kinematics::Pose DragTool::turned(int motion, double degrees) const {
   Eigen::Vector3d turn = Eigen::Vector3d::Zero();
   turn[motion] = degrees * kRadians;
   const std::size_t n = grip_->chain.size();
-  return kinematics::spreadTurn(grip_->start, grip_->chain, std::vector<double>(n, 1.0 / static_cast<double>(n)), turn);
+  const std::vector<double> even(n, 1.0 / static_cast<double>(n));
+  return grip_->reach->turned(kinematics::spreadTurn(grip_->start, grip_->chain, even, turn));
 }
 
 // The second motion is to the left in the column, but away from the mid-plane in a limb.
 double DragTool::leftwards() const {
   const auto& specimen = document_.specimen();
   return specimen[specimen[grip_->chain.front()].distal].name.side == anatomy::Side::Right ? -1 : 1;
+}
+
+std::optional<Shortfall> DragTool::shortfall() const {
+  return dragging() && grip_->reach ? grip_->reach->shortfall() : std::nullopt;
 }
 
 bool DragTool::release() {
@@ -154,9 +165,13 @@ QString DragTool::stepText() const {
 QString DragTool::hint(std::optional<BoneIndex> bone, Qt::KeyboardModifiers modifiers) const {
   const auto& specimen = document_.specimen();
   if (dragging() && grip_->stand) return grip_->stand->telling();
-  if (dragging())
-    return gerund(grip_->motion) + " the " + partName(specimen, grip_->chain) + " from " +
-           QString::fromStdString(specimen[grip_->chain.front()].id) + QStringLiteral(" · Esc puts it back");
+  if (dragging()) {
+    QString text = gerund(grip_->motion) + " the " + partName(specimen, grip_->chain) + " from " +
+                   QString::fromStdString(specimen[grip_->chain.front()].id);
+    const QString telling = grip_->reach ? grip_->reach->telling() : QString();
+    if (!telling.isEmpty()) text += QStringLiteral(" · ") + telling;
+    return text + QStringLiteral(" · Esc puts it back");
+  }
   if (!bone) return QStringLiteral("Drag empty space to turn the view · wheel zooms · middle button moves");
   const bool stands = motionOf(modifiers) != DragMotion::Twist && StandDrag::partOf(specimen, *bone);
   if (stands) return StandDrag::hint(specimen, *bone);

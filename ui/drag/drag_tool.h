@@ -1,11 +1,13 @@
 #pragma once
 
 #include <QObject>
+#include <memory>
 #include <optional>
 
 #include "core/kinematics/bend.h"
 #include "ui/document/document.h"
 #include "ui/drag/drag_pointer.h"
+#include "ui/drag/reach_drag.h"
 #include "ui/drag/stand_drag.h"
 
 namespace zyga::ui {
@@ -13,8 +15,9 @@ namespace zyga::ui {
 enum class DragMotion { Bend, Lateral, Twist };
 
 /// Bends the chain of a bone that is dragged. The pose is previewed on the way and becomes one undoable step on
-/// release; nothing else changes the document. A press without travel is left to the caller as a click. Feet, pelvis
-/// and ribs are StandDrag's, unless Alt or Ctrl asks for a twist.
+/// release; nothing else changes the document. The ranges hold a drag unless settings() lets it pass them. A press
+/// without travel is left to the caller as a click. Feet, pelvis and ribs are StandDrag's, unless Alt or Ctrl asks for
+/// a twist.
 class DragTool : public QObject {
   Q_OBJECT
  public:
@@ -42,6 +45,11 @@ class DragTool : public QObject {
   bool dragging() const { return grip_ && grip_->dragging; }
   DragMotion motion() const { return grip_ ? grip_->motion : DragMotion::Bend; }
 
+  /// Habits of reaching; locked joints are let go with another specimen.
+  ReachSettings& settings() { return settings_; }
+  /// What the present drag lacks to the pointer.
+  std::optional<Shortfall> shortfall() const;
+
   /// What a drag of this bone will do, or what the present one does: "Drag to bend the neck from C13-D1 ..."
   QString hint(std::optional<BoneIndex> bone, Qt::KeyboardModifiers modifiers) const;
 
@@ -54,6 +62,7 @@ class DragTool : public QObject {
     QPointF pressedAt;
     DragMotion motion = DragMotion::Bend;
     bool dragging = false;
+    std::unique_ptr<ReachDrag> reach;
     std::optional<StandDrag> stand;  ///< has the drag, if it has a part for the bone
   };
   kinematics::Pose bent(const DragPointer& pointer) const;
@@ -64,6 +73,7 @@ class DragTool : public QObject {
   QString stepText() const;
 
   Document& document_;
+  ReachSettings settings_;
   std::optional<Grip> grip_;
 };
 

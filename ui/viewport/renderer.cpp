@@ -38,6 +38,7 @@ Renderer::Renderer(Gl& gl)
       meshes_(gl),
       shadow_(gl, !software_),
       ground_(gl),
+      groundMarks_(gl),
       bones_(gl),
       edges_(gl) {}
 
@@ -87,6 +88,7 @@ void Renderer::beginScene(Framebuffer& buffer, const FrameRequest& request, cons
   gl_.glClearColor(0, 0, 0, 0);
   gl_.glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
   ground_.draw(*request.scene, view, shadow_, request.theme);
+  groundMarks_.draw(request.scene->groundMarks, view);
 }
 
 void Renderer::drawMoving(const FrameRequest& request) {

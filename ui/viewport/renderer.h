@@ -6,6 +6,7 @@
 
 #include "ui/viewport/bone_pass.h"
 #include "ui/viewport/edge_pass.h"
+#include "ui/viewport/ground_mark_pass.h"
 #include "ui/viewport/ground_pass.h"
 #include "ui/viewport/pace.h"
 #include "ui/viewport/shadow_pass.h"
@@ -72,6 +73,7 @@ class Renderer {
   MeshStore meshes_;
   ShadowPass shadow_;
   GroundPass ground_;
+  GroundMarkPass groundMarks_;
   BonePass bones_;
   EdgePass edges_;
   Pace pace_;

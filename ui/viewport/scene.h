@@ -32,10 +32,20 @@ struct SceneBone {
   }
 };
 
+/// A line or a patch on the ground z = 0, drawn under the bones.
+struct GroundMark {
+  std::vector<Eigen::Vector2d> points;  ///< m, world; a patch is convex, counter-clockwise
+  bool closed = true;
+  QColor line;         ///< none when invalid
+  double width = 1.5;  ///< pixels
+  QColor fill;         ///< none when invalid
+};
+
 /// What is to be drawn, apart from where it is looked at from.
 struct Scene {
   std::vector<SceneBone> bones;
   std::vector<SceneBone> ghost;  ///< the compared pose
+  std::vector<GroundMark> groundMarks;
   std::optional<anatomy::BoneIndex> selected, hovered;
   Eigen::AlignedBox3d box;  ///< of the bones, world, m
 };

@@ -6,7 +6,10 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "ui/viewport/ground_marks.h"
+#include "ui/viewport/ground_overlay.h"
 #include "ui/viewport/overlay.h"
+#include "ui/viewport/reach_overlay.h"
 #include "ui/viewport/scene_builder.h"
 
 namespace zyga::ui {
@@ -31,7 +34,7 @@ double eased(double t) { return t * t * (3 - 2 * t); }
 }  // namespace
 
 Viewport::Viewport(Document& document, QWidget* parent)
-    : QOpenGLWidget(parent), document_(document), drag_(document, this), finder_(this) {
+    : QOpenGLWidget(parent), document_(document), ground_(document), drag_(document, this), finder_(this) {
   setFormat(openGl33());
   setMouseTracking(true);
   setFocusPolicy(Qt::StrongFocus);
@@ -45,6 +48,7 @@ Viewport::Viewport(Document& document, QWidget* parent)
   connect(&glideTimer_, &QTimer::timeout, this, &Viewport::glide);
   connect(&restTimer_, &QTimer::timeout, this, &Viewport::refine);
   connect(&document_, &Document::changed, this, &Viewport::onDocumentChanged);
+  connect(&drag_.settings(), &ReachSettings::changed, this, qOverload<>(&QWidget::update));
   connect(&ThemeSwitch::instance(), &ThemeSwitch::changed, this, [this] {
     sceneStale_ = true;
     ++lookRevision_;
@@ -63,7 +67,7 @@ void Viewport::onDocumentChanged(Changes what) {
   }
   if (what & Change::Meshes) takeMeshes();
   if (what & (Changes(Change::Pose) | Change::Assumptions | Change::Meshes)) ++poseRevision_;
-  if (what & (Changes(Change::Bones) | Change::Compared | Change::NamedPoses)) ++lookRevision_;
+  if (what & (Changes(Change::Bones) | Change::Compared | Change::NamedPoses | Change::Ground)) ++lookRevision_;
   sceneStale_ = true;
   touched();
 }
@@ -98,6 +102,7 @@ void Viewport::takeMeshes() {
 void Viewport::refreshScene() {
   if (!sceneStale_) return;
   scene_ = document_.hasProject() ? buildScene(document_, boxes_, theme()) : Scene{};
+  if (document_.hasProject()) scene_.groundMarks = groundMarks(ground_, groundShown_, theme());
   sceneStale_ = false;
 }
 
@@ -168,9 +173,12 @@ void Viewport::paintOver() {
   }
   if (!document_.hasProject()) return paintInvitation(painter, area, now);
   if (document_.meshes().empty()) paintSticks(painter, document_, sticks_, camera_, now);
+  paintGround(painter, area, ground_, groundShown_, camera_, now);
   paintSymbols(painter, jointSymbols(document_, camera_), now);
   paintContacts(painter, area, document_, contactMarks(document_, camera_, pointer_), now);
   paintBendBase(painter, document_, camera_, now);
+  paintLocks(painter, document_, drag_.settings(), camera_, now);
+  if (const auto lacks = drag_.shortfall()) paintShortfall(painter, area, *lacks, camera_, now);
   if (toSculpt_ > 0) paintProgress(painter, area, sculpted_, toSculpt_, now);
 }
 
@@ -287,6 +295,13 @@ void Viewport::setLens(double millimetres) {
   Camera camera = glideTimer_.isActive() ? glideTo_ : camera_;
   camera.lens = std::clamp(millimetres, 8.0, 800.0);
   setCamera(camera);
+}
+
+void Viewport::showOnGround(const GroundShown& shown) {
+  groundShown_ = shown;
+  sceneStale_ = true;
+  ++lookRevision_;
+  touched();
 }
 
 void Viewport::setSculptProgress(int done, int total) {

@@ -7,6 +7,7 @@
 
 #include "ui/document/document.h"
 #include "ui/drag/drag_tool.h"
+#include "ui/ground/ground_state.h"
 #include "ui/viewport/bone_finder.h"
 #include "ui/viewport/camera.h"
 #include "ui/viewport/renderer.h"
@@ -27,6 +28,8 @@ class Viewport : public QOpenGLWidget {
   QImage grabPicture();
   /// Where the middle of a bone appears, pixels; nothing when it is behind the eye.
   std::optional<QPointF> placeOf(BoneIndex bone) const;
+  /// How drags reach.
+  ReachSettings& reachSettings() { return drag_.settings(); }
   /// True once the bones' surfaces are there and the pointer finds them exactly.
   bool ready() const { return finder_.exact(); }
 
@@ -39,6 +42,8 @@ class Viewport : public QOpenGLWidget {
   void setPerspective(bool perspective);
   /// Focal length on film 24 mm high, mm.
   void setLens(double millimetres);
+  /// Whether footprints, and centre of mass with what carries it, are drawn on the ground.
+  void showOnGround(const zyga::ui::GroundShown& shown);
   /// How far the sculpting has come; a total of 0 hides it.
   void setSculptProgress(int done, int total);
 
@@ -92,6 +97,8 @@ class Viewport : public QOpenGLWidget {
   bool nudge(int key, Qt::KeyboardModifiers modifiers);
 
   Document& document_;
+  GroundState ground_;
+  GroundShown groundShown_{.trackway = true, .balance = false};
   DragTool drag_;
   BoneFinder finder_;
   Camera camera_;

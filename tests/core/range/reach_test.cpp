@@ -211,6 +211,18 @@ TEST(Reach, InTheMidPlaneItStaysInTheMidPlane) {
   for (const JointIndex j : task().snout.joints) EXPECT_LT(result.pose[j].tail<2>().norm(), 0.01 * kDegree);
 }
 
+TEST(Reach, AnywhereOnALineOfSightWillDo) {
+  Reach wish = task().reachFor(snoutAtRest() + Vector3d(0.3, 0.6, 5));
+  wish.alongLine_W = Vector3d::UnitZ();
+  wish.motions = {false, true, false};
+  wish.p_WTarget.x() = snoutAtRest().x();
+  const Reached result = reached(wish);
+  const Vector3d away = result.p_WPoint - wish.p_WTarget;
+  EXPECT_NEAR(away.head<2>().norm(), result.distance, 1e-12);
+  EXPECT_LT(result.distance, 0.1);
+  EXPECT_GT(away.norm(), 4);
+}
+
 TEST(Reach, PastTheRangesItSaysWhatBreaks) {
   Reach wish = task().reachFor(snoutWith(0, 0) + Vector3d(-1, 0.3, -4.5));
   EXPECT_FALSE(reached(wish).reached);

@@ -1,0 +1,96 @@
+#include "ui/drag/reach_drag.h"
+
+#include <algorithm>
+
+namespace zyga::ui {
+namespace {
+
+using anatomy::BoneKind;
+
+constexpr double kToldShortfall = 5e-3;  // m: less is not worth a line
+
+bool isHead(const anatomy::Bone& bone) { return bone.name.kind == BoneKind::Skull; }
+
+}  // namespace
+
+ReachDrag::ReachDrag(const Document& document, const ReachSettings& settings, BoneIndex bone,
+                     const Eigen::Vector3d& p_BPoint, const std::vector<JointIndex>& chain)
+    : document_(document),
+      settings_(settings),
+      ranges_(document.specimen(), document.articulation(), document.assumptions()),
+      chain_(chain),
+      start_(document.pose()),
+      d_WGaze_(document.placement()[bone.value].linear().col(0)) {
+  wish_.bone = bone;
+  wish_.p_BPoint = p_BPoint;
+}
+
+bool ReachDrag::turns(JointIndex joint) const { return !settings_.isLocked(joint); }
+
+kinematics::Pose ReachDrag::reached(const Eigen::Vector3d& p_WTarget, const std::array<bool, 3>& motions,
+                                    const Eigen::Vector3d& alongLine_W) {
+  wish_.alongLine_W = alongLine_W;
+  wish_.joints = chain_;
+  std::erase_if(wish_.joints, [this](JointIndex j) { return !turns(j); });
+  wish_.motions = motions;
+  wish_.p_WTarget = p_WTarget;
+  wish_.style = settings_.style();
+  wish_.pastRanges = settings_.pastRanges();
+  wish_.bearings.clear();
+  if (settings_.keepsGaze() && isHead(document_.specimen()[wish_.bone])) {
+    wish_.bearings.push_back({Eigen::Vector3d::UnitX(), d_WGaze_});
+  }
+  const kinematics::Pose from = searched_ ? last_.pose : start_;
+  last_ = kinematics::reach(document_.specimen(), document_.articulation(), ranges_, start_, wish_, &from);
+  searched_ = true;
+  return last_.pose;
+}
+
+kinematics::Pose ReachDrag::turned(const kinematics::Pose& wished) {
+  searched_ = false;
+  kinematics::Pose pose = wished;
+  for (const JointIndex joint : chain_) {
+    if (!turns(joint)) pose[joint] = start_[joint];
+    if (settings_.pastRanges() || ranges_.supports(joint, pose[joint])) continue;
+    // A joint that starts outside has no range to be held in.
+    if (!ranges_.supports(joint, start_[joint])) continue;
+    double holds = 0, fails = 1;
+    for (int i = 0; i < 20; ++i) {
+      const double middle = 0.5 * (holds + fails);
+      const Eigen::Vector3d there = start_[joint] + middle * (wished[joint] - start_[joint]);
+      (ranges_.supports(joint, there) ? holds : fails) = middle;
+    }
+    pose[joint] = start_[joint] + holds * (wished[joint] - start_[joint]);
+  }
+  return pose;
+}
+
+std::optional<Shortfall> ReachDrag::shortfall() const {
+  if (!searched_ || last_.distance < kToldShortfall) return std::nullopt;
+  return Shortfall{last_.p_WPoint, wish_.p_WTarget, last_.distance};
+}
+
+QString ReachDrag::telling() const {
+  if (!searched_) return {};
+  QStringList parts;
+  if (const auto lacks = shortfall()) {
+    QString text = shortfallText(lacks->length);
+    if (!last_.stopping.empty()) {
+      text += ", stopped by " + QString::fromStdString(ranges_.stopWords(last_.pose, last_.stopping.front()));
+    }
+    if (last_.stopping.size() > 1) text += QString(" and %1 more").arg(last_.stopping.size() - 1);
+    parts << text;
+  }
+  QStringList broken;
+  for (const JointIndex joint : last_.broken) broken << QString::fromStdString(document_.specimen()[joint].id);
+  if (broken.size() > 3) broken = broken.mid(0, 3) << QString("%1 more").arg(last_.broken.size() - 3);
+  if (!broken.isEmpty()) parts << "past the range at " + broken.join(", ");
+  return parts.join(QStringLiteral(" · "));
+}
+
+QString shortfallText(double length) {
+  if (length < 1) return QString::number(1000 * length, 'f', 0) + QStringLiteral(" mm short");
+  return QString::number(length, 'f', 2) + QStringLiteral(" m short");
+}
+
+}  // namespace zyga::ui
