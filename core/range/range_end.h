@@ -37,7 +37,7 @@ class RangeEnd {
   double wayDown(const Tried& zero) const;
 
   const JointJudge& judge_;
-  const Eigen::Vector3d& angles_;
+  Eigen::Vector3d angles_;
   int motion_;
 };
 
