@@ -1,5 +1,4 @@
 #include <array>
-#include <numbers>
 
 #include "app/verbs/assess_report.h"
 #include "app/verbs/assumptions_words.h"
@@ -16,7 +15,6 @@ using files::member;
 using files::onLines;
 using files::onOneLine;
 
-std::string degrees(double angle) { return millionths(angle * 180 / std::numbers::pi); }
 std::string millimetres(double length) { return millionths(length * 1000); }
 
 /// Word of the trade for a region; unlike its title it stays as it is.
@@ -41,8 +39,8 @@ std::string jointJson(const Report& report, const range::JointVerdict& verdict) 
   std::vector<std::string> reasons;
   for (const auto& finding : verdict.findings) reasons.push_back(jsonString(finding.text));
   return onOneLine({member("id", jsonString(joint.id)), member("region", jsonString(regionWord(joint.region))),
-                    member("dorsiflexion_deg", degrees(angles(0))), member("lateral_deg", degrees(angles(1))),
-                    member("torsion_deg", degrees(angles(2))), member("left", facetsJson(verdict.left)),
+                    member("dorsiflexion_deg", degreesJson(angles(0))), member("lateral_deg", degreesJson(angles(1))),
+                    member("torsion_deg", degreesJson(angles(2))), member("left", facetsJson(verdict.left)),
                     member("right", facetsJson(verdict.right)),
                     member("centrum_gap_mm", joint.hasFacets() ? millimetres(verdict.centrumGap) : "null"),
                     member("level", jsonString(toText(verdict.level))), member("reasons", list(reasons)),

@@ -1,6 +1,5 @@
 #include <algorithm>
 #include <array>
-#include <numbers>
 #include <vector>
 
 #include "app/verbs/assess_report.h"
@@ -23,8 +22,6 @@ std::vector<const range::JointVerdict*> worstFirst(const range::Assessment& asse
   return out;
 }
 
-std::string degrees(double angle) { return fixed(angle * 180 / std::numbers::pi, 1); }
-
 std::string overlap(const std::optional<range::FacetMeeting>& meeting, range::OverlapBy by) {
   if (!meeting) return "-";
   return percent(by == range::OverlapBy::Length ? meeting->overlapLength : meeting->overlapArea);
@@ -41,9 +38,9 @@ TextRow row(const Report& report, const range::JointVerdict& verdict) {
   const auto by = report.project.assumptions.overlapBy;
   return {report.project.specimen[verdict.joint].id,
           std::string(toText(verdict.level)),
-          degrees(angles(0)),
-          degrees(angles(1)),
-          degrees(angles(2)),
+          degreesText(angles(0)),
+          degreesText(angles(1)),
+          degreesText(angles(2)),
           overlap(verdict.left, by),
           overlap(verdict.right, by),
           reasons(verdict)};

@@ -29,7 +29,10 @@ std::string helpText() {
 std::string helpText(const VerbSpec& verb) {
   std::string out = "zygapose " + std::string(verb.name) + " " + std::string(verb.file) + " [options]\n" +
                     std::string(verb.does) + "\n\n";
-  for (const auto& option : verb.options) out += "  " + padded(usage(option), 24) + std::string(option.meaning) + "\n";
+  std::size_t width = 24;
+  for (const auto& option : verb.options) width = std::max(width, usage(option).size() + 2);
+  for (const auto& option : verb.options)
+    out += "  " + padded(usage(option), width) + std::string(option.meaning) + "\n";
   if (!verb.notes.empty()) out += "\n" + std::string(verb.notes);
   return out;
 }

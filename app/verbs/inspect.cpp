@@ -41,8 +41,6 @@ Inspection inspect(const Arguments& arguments) {
   return out;
 }
 
-std::string triple(const Eigen::Vector3d& v) { return list({millionths(v.x()), millionths(v.y()), millionths(v.z())}); }
-
 std::string texts(const std::vector<std::string>& words) {
   std::vector<std::string> items;
   for (const auto& word : words) items.push_back(jsonString(word));
@@ -54,7 +52,7 @@ std::string axesJson(const Inspection& it) {
   for (int i = 0; i < 3; ++i) {
     const double spread = std::sqrt(std::max(0.0, it.mass.variances(i))) * it.unit;
     axes.push_back(
-        onOneLine({member("direction", triple(it.mass.axes.col(i))), member("spread_m", millionths(spread))}));
+        onOneLine({member("direction", pointJson(it.mass.axes.col(i))), member("spread_m", millionths(spread))}));
   }
   return list(axes);
 }
@@ -75,10 +73,10 @@ std::string json(const Inspection& it) {
                   member("surfaces", std::to_string(scan.flaws.surfaces)),
                   member("holes", std::to_string(scan.flaws.holes)),
                   member("non_manifold_edges", std::to_string(scan.flaws.nonManifoldEdges)),
-                  member("bounds_m", list({triple(it.bounds.min()), triple(it.bounds.max())})),
+                  member("bounds_m", list({pointJson(it.bounds.min()), pointJson(it.bounds.max())})),
                   member("volume_m3", files::toNumeral(it.mass.volume * cubed)),
                   member("area_m2", files::toNumeral(it.mass.area * it.unit * it.unit)),
-                  member("centroid_m", triple(it.mass.centroid * it.unit)), member("principal_axes", axesJson(it)),
+                  member("centroid_m", pointJson(it.mass.centroid * it.unit)), member("principal_axes", axesJson(it)),
                   member("unit_guess", jsonString(toText(scan.unitGuess.unit))),
                   member("unit_sure", scan.unitGuess.sure ? "true" : "false"),
                   member("unit_used_m", files::toNumeral(it.unit)),

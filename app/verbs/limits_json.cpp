@@ -17,8 +17,6 @@ using files::member;
 using files::onLines;
 using files::onOneLine;
 
-std::string degrees(double angle) { return millionths(angle * 180 / std::numbers::pi); }
-
 /// "torsion_left"
 std::string keyOf(range::Direction direction) {
   std::string key(toText(direction));
@@ -57,8 +55,8 @@ std::string extremeJson(const LimitsReport& report, const study::Extreme& extrem
        member("snout_height_m", neck ? millionths(carriage.snoutHeight) : "null"),
        member("eye_height_m", neck ? millionths(carriage.eyeHeight) : "null"),
        member("tip_height_m", millionths(carriage.tipHeight)), member("ahead_of_base_m", millionths(carriage.ahead)),
-       member("left_of_base_m", millionths(carriage.left)), member("slope_deg", degrees(carriage.slope)),
-       member("swing_deg", degrees(carriage.swing)), member("lowest_m", millionths(carriage.lowest)),
+       member("left_of_base_m", millionths(carriage.left)), member("slope_deg", degreesJson(carriage.slope)),
+       member("swing_deg", degreesJson(carriage.swing)), member("lowest_m", millionths(carriage.lowest)),
        member("not_judged", list(unjudged))});
 }
 

@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <numbers>
 
 #include "app/verbs/assess_report.h"
 #include "app/verbs/assumptions_words.h"
@@ -12,7 +11,6 @@ namespace {
 
 using range::Direction;
 
-std::string degrees(double angle) { return fixed(angle * 180 / std::numbers::pi, 1); }
 std::string metres(double length) { return fixed(length, 2); }
 
 /// What stops a motion, without the angle that the row shows anyway.
@@ -78,13 +76,13 @@ std::string extremesTable(const std::vector<study::Extreme>& extremes, study::Ch
   for (const auto& extreme : extremes) {
     if (extreme.chain != chain) continue;
     const study::Carriage& c = extreme.carriage;
-    TextRow row{std::string(toText(extreme.direction)), degrees(range::signOf(extreme.direction) * extreme.total)};
+    TextRow row{std::string(toText(extreme.direction)), degreesText(range::signOf(extreme.direction) * extreme.total)};
     if (neck) {
       row.insert(row.end(), {metres(c.snoutHeight), metres(c.eyeHeight), metres(c.ahead)});
     } else {
       row.insert(row.end(), {metres(c.tipHeight), metres(-c.ahead)});
     }
-    row.insert(row.end(), {metres(c.left), degrees(c.slope), degrees(c.swing)});
+    row.insert(row.end(), {metres(c.left), degreesText(c.slope), degreesText(c.swing)});
     const auto open = std::count_if(extreme.joints.begin(), extreme.joints.end(), [](auto& j) { return !j.judged; });
     std::string remark = c.lowest < 0 ? metres(-c.lowest) + " m into the ground" : "";
     if (open > 0) remark += (remark.empty() ? "" : ", ") + std::to_string(open) + " joints not judged";

@@ -76,10 +76,6 @@ std::string equationMember(const std::optional<Equation>& equation) {
 
 Eigen::Vector2d forwardOf(const MassReport& report) { return report.pose.pose.X_WRoot.linear().col(0).head<2>(); }
 
-std::string pointJson(const Eigen::Vector3d& p) {
-  return files::list({millionths(p.x()), millionths(p.y()), millionths(p.z())});
-}
-
 }  // namespace
 
 std::optional<Equation> equationOf(const files::Project& project) {

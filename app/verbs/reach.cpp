@@ -2,7 +2,6 @@
 #include <charconv>
 #include <chrono>
 #include <iostream>
-#include <numbers>
 
 #include "app/verbs/assumption_options.h"
 #include "app/verbs/joint_names.h"
@@ -26,8 +25,6 @@ using files::list;
 using files::member;
 using kinematics::Reach;
 using kinematics::Reached;
-
-constexpr double kDegrees = 180 / std::numbers::pi;
 
 std::vector<std::string> partsOf(const std::string& text) {
   std::vector<std::string> parts(1);
@@ -139,21 +136,20 @@ Answer answerOf(const files::Project& project, const kinematics::Articulation& a
 
 std::string jsonOf(const Specimen& specimen, const Reach& wish, const Answer& answer) {
   const Reached& r = answer.reached;
-  std::vector<std::string> at, ids, words, broken;
-  for (int k = 0; k < 3; ++k) at.push_back(millionths(r.p_WPoint[k]));
+  std::vector<std::string> ids, words, broken;
   for (const auto& stop : r.stopping) ids.push_back(jsonString(specimen[stop.joint].id));
   for (const auto& text : answer.stops) words.push_back(jsonString(text));
   for (const auto joint : r.broken) broken.push_back(jsonString(specimen[joint].id));
   std::vector<std::string> members{member("bone", jsonString(specimen[wish.bone].id)),
                                    member("reached", r.reached ? "true" : "false"),
                                    member("distance_mm", millionths(r.distance * 1000)),
-                                   member("at_m", list(at)),
+                                   member("at_m", pointJson(r.p_WPoint)),
                                    member("stopping_joints", list(ids)),
                                    member("stopping_words", files::onLines(words, "  ", '[', ']')),
                                    member("beyond", list(broken)),
                                    member("iterations", std::to_string(r.iterations)),
                                    member("ms", millionths(answer.milliseconds))};
-  if (!wish.bearings.empty()) members.push_back(member("gaze_off_deg", millionths(r.bearingOff * kDegrees)));
+  if (!wish.bearings.empty()) members.push_back(member("gaze_off_deg", degreesJson(r.bearingOff)));
   return files::onLines(members, "", '{', '}') + "\n";
 }
 
@@ -172,7 +168,7 @@ std::string textOf(const Specimen& specimen, const Reach& wish, const Answer& an
   for (const auto& words : answer.stops) out += "  stopped by " + words + "\n";
   if (!r.reached && answer.stops.empty()) out += "  the chain is stretched out\n";
   for (const auto joint : r.broken) out += "  " + specimen[joint].id + " beyond its range\n";
-  if (!wish.bearings.empty()) out += "  gaze off by " + fixed(r.bearingOff * kDegrees, 1) + "°\n";
+  if (!wish.bearings.empty()) out += "  gaze off by " + degreesText(r.bearingOff) + "°\n";
   return out;
 }
 

@@ -1,7 +1,6 @@
 #include <algorithm>
 #include <cmath>
 #include <iostream>
-#include <numbers>
 
 #include "app/verbs/assumption_options.h"
 #include "app/verbs/project_file.h"
@@ -22,7 +21,6 @@ using files::member;
 using files::onLines;
 using files::onOneLine;
 
-constexpr double kDegrees = 180 / std::numbers::pi;
 constexpr double kMisses = 1e-3;  ///< m: what a reader of millimetres would see
 
 /// An animal brought to stand, and how it stands.
@@ -65,11 +63,6 @@ study::StanceAnswer plainStand(const files::Project& project, const kinematics::
   return answer;
 }
 
-double snoutHeight(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB) {
-  const auto skull = specimen.findBone("skull");
-  return skull ? (X_WB[skull->value] * specimen[*skull].landmark("snout")).z() : std::nan("");
-}
-
 Stood standUp(const files::Project& project, const kinematics::Pose& pose, std::optional<study::Stance> stance) {
   const auto articulation = articulationOf(project);
   Stood stood{"stand", {}, {}, 0};
@@ -81,12 +74,12 @@ Stood standUp(const files::Project& project, const kinematics::Pose& pose, std::
   }
   const auto X_WB = kinematics::place(project.specimen, articulation, stood.answer.pose);
   stood.readings = kinematics::readStand(project.specimen, X_WB);
-  stood.snout = snoutHeight(project.specimen, X_WB);
+  stood.snout = kinematics::snoutHeight(project.specimen, X_WB).value_or(std::nan(""));
   return stood;
 }
 
 std::string metres(double length) { return fixed(length, 2) + " m"; }
-std::string degrees(double angle) { return fixed(angle * kDegrees, 1) + "°"; }
+std::string degrees(double angle) { return degreesText(angle) + "°"; }
 
 std::string textOf(const files::Project& project, const Stood& stood) {
   const auto& r = stood.readings;
@@ -125,7 +118,7 @@ std::string footJson(const files::Project& project, const Stood& stood, const ki
     tilt = at.tilt;
   }
   return onOneLine({member("foot", jsonString(toText(fit.foot))), member("height_mm", millionths(height * 1000)),
-                    member("tilt_deg", millionths(tilt * kDegrees)), member("miss_mm", millionths(fit.miss * 1000)),
+                    member("tilt_deg", degreesJson(tilt)), member("miss_mm", millionths(fit.miss * 1000)),
                     member("stopping_joints", list(stopping))});
 }
 
@@ -137,14 +130,13 @@ std::string jsonOf(const files::Project& project, const Stood& stood) {
   for (const auto& note : stood.answer.notes) notes.push_back(jsonString(note));
   return onLines({member("specimen", jsonString(project.table.name)), member("stance", jsonString(stood.stance)),
                   member("complete", stood.answer.complete() ? "true" : "false"),
-                  member("trunk_slope_deg", millionths(r.trunkSlope * kDegrees)),
-                  member("roll_deg", millionths(r.roll * kDegrees)), member("hip_height_m", millionths(r.hipHeight)),
+                  member("trunk_slope_deg", degreesJson(r.trunkSlope)), member("roll_deg", degreesJson(r.roll)),
+                  member("hip_height_m", millionths(r.hipHeight)),
                   member("shoulder_height_m", millionths(r.shoulderHeight)),
                   member("glenoacetabular_distance_m", millionths(r.glenoacetabular)),
-                  member("neck_base_slope_deg", millionths(r.neckBaseSlope * kDegrees)),
-                  member("tail_base_slope_deg", millionths(r.tailBaseSlope * kDegrees)),
-                  member("blade_slope_deg",
-                         list({millionths(r.bladeSlope[0] * kDegrees), millionths(r.bladeSlope[1] * kDegrees)})),
+                  member("neck_base_slope_deg", degreesJson(r.neckBaseSlope)),
+                  member("tail_base_slope_deg", degreesJson(r.tailBaseSlope)),
+                  member("blade_slope_deg", list({degreesJson(r.bladeSlope[0]), degreesJson(r.bladeSlope[1])})),
                   member("snout_height_m", millionths(stood.snout)), member("feet", onLines(feet, "  ", '[', ']')),
                   member("beyond", list(beyond)), member("short_by_mm", millionths(stood.answer.shortBy * 1000)),
                   member("notes", list(notes))},

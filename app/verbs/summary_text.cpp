@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <iomanip>
+#include <numbers>
 #include <sstream>
 
 #include "core/files/json_layout.h"
@@ -26,6 +27,14 @@ std::string fixed(double number, int decimals) {
 std::string millionths(double number) {
   if (!std::isfinite(number)) return "null";
   return files::toNumeral(std::round(number * 1e6) / 1e6);
+}
+
+std::string degreesText(double angle) { return fixed(angle * 180 / std::numbers::pi, 1); }
+
+std::string degreesJson(double angle) { return millionths(angle * 180 / std::numbers::pi); }
+
+std::string pointJson(const Eigen::Vector3d& p) {
+  return files::list({millionths(p.x()), millionths(p.y()), millionths(p.z())});
 }
 
 std::string summaryText(const anatomy::Summary& s) {

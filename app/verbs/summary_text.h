@@ -1,5 +1,6 @@
 #pragma once
 
+#include <Eigen/Core>
 #include <string>
 
 #include "core/anatomy/measurement_table.h"
@@ -21,7 +22,13 @@ CellCount countCells(const anatomy::MeasurementTable& table);
 
 /// With `decimals` places: "4.99".
 std::string fixed(double number, int decimals);
+/// An angle (rad) as degrees with one decimal: "12.3".
+std::string degreesText(double angle);
 /// For machines, to a millionth; null when it is no finite number.
 std::string millionths(double number);
+/// An angle (rad) as degrees for machines.
+std::string degreesJson(double angle);
+/// [x, y, z] for machines.
+std::string pointJson(const Eigen::Vector3d& p);
 
 }  // namespace zyga::app

@@ -47,6 +47,12 @@ double glenoacetabular(const std::optional<Vector3d>& shoulderLeft, const std::o
 
 }  // namespace
 
+std::optional<double> snoutHeight(const Specimen& specimen, const Placement& X_WB) {
+  const auto skull = specimen.findBone("skull");
+  if (!skull) return std::nullopt;
+  return point(specimen, X_WB, "skull", "snout").value_or(X_WB[skull->value].translation()).z();
+}
+
 StandReadings readStand(const Specimen& specimen, const Placement& X_WB) {
   const auto at = [&](const std::string& bone, std::string_view landmark) {
     return point(specimen, X_WB, bone, landmark);

@@ -26,6 +26,9 @@ struct StandReadings {
   std::vector<FootPlace> feet;
 };
 
+/// Of the snout over the ground, or of the head's joint where the skull names no snout, m; none without a skull.
+std::optional<double> snoutHeight(const anatomy::Specimen& specimen, const Placement& X_WB);
+
 StandReadings readStand(const anatomy::Specimen& specimen, const Placement& X_WB);
 
 /// Height of the hip over straight hindlimb bones: femur, tibia and third metatarsal set end to end and lengthened by

@@ -3,6 +3,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/range/range_end.h"
+
 namespace zyga::range {
 namespace {
 
@@ -26,18 +28,11 @@ double bisect(double holds, double fails, double precision, const Fails& failsAt
 /// How far a joint is past its worst criterion at whole degrees of one motion, and between them.
 class Violation {
  public:
-  Violation(const JointJudge& judge, const Vector3d& angles, int motion)
-      : judge_(judge), angles_(angles), motion_(motion) {
+  Violation(const JointJudge& judge, const Vector3d& angles, int motion) : search_(judge, angles, motion) {
     for (int i = -kSteps; i <= kSteps; ++i) grid_[index(i)] = at(i * kStep);
   }
 
-  double at(double value) const {
-    double most = -1;
-    for (const Criterion& c : judge_.criteria(withMotion(angles_, motion_, value))) {
-      if (c.level == Level::Beyond) most = std::max(most, std::max(c.excess, kLeast));
-    }
-    return most;
-  }
+  double at(double value) const { return search_.at(value).violation(); }
 
   /// A supported value within a degree of the grid value i.
   std::optional<double> supportedNear(int i) const {
@@ -48,7 +43,6 @@ class Violation {
   }
 
  private:
-  static constexpr double kLeast = 1e-12;
   /// Half of a facet's length or cover are not made good within a degree.
   static constexpr double kFar = 0.5;
   static std::size_t index(int i) { return static_cast<std::size_t>(i + kSteps); }
@@ -72,9 +66,7 @@ class Violation {
     return std::nullopt;
   }
 
-  const JointJudge& judge_;
-  const Vector3d& angles_;
-  int motion_;
+  RangeEnd search_;
   std::array<double, 2 * kSteps + 1> grid_;
 };
 

@@ -9,6 +9,12 @@ using kinematics::JointIndex;
 using kinematics::Pose;
 
 anatomy::AngleLimits SagittalBend::range(JointIndex joint) const {
+  auto& known = known_[joint.value];
+  if (!known) known = found(joint);
+  return *known;
+}
+
+anatomy::AngleLimits SagittalBend::found(JointIndex joint) const {
   const range::Band band = range::band(specimen_, articulation_, assumptions_, joint, Eigen::Vector3d::Zero(), 0);
   if (band.empty || !band.judged) return {};
   constexpr double kInside = 0.99;

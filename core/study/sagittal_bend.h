@@ -1,19 +1,22 @@
 #pragma once
 
 #include <functional>
+#include <optional>
+#include <vector>
 
 #include "core/kinematics/placement.h"
 #include "core/range/limits.h"
 
 namespace zyga::study {
 
-/// Bends chains of the column up and down, every joint inside its range. Ranges are found once, with the joints' other
-/// angles at zero. Refers to what it was made from.
+/// Bends chains of the column up and down, every joint inside its range. A joint's range is found when it is first
+/// asked for, with its other angles at zero, and kept. Refers to what it was made from; not for several threads at
+/// once.
 class SagittalBend {
  public:
   SagittalBend(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
                const range::Assumptions& assumptions)
-      : specimen_(specimen), articulation_(articulation), assumptions_(assumptions) {}
+      : specimen_(specimen), articulation_(articulation), assumptions_(assumptions), known_(specimen.joints.size()) {}
 
   /// The supported dorsiflexions of a joint, rad, a hair inside the ends; both 0 where none is.
   anatomy::AngleLimits range(kinematics::JointIndex joint) const;
@@ -28,9 +31,12 @@ class SagittalBend {
   double slopeOf(const kinematics::Placement& X_WB, kinematics::BoneIndex bone) const;
 
  private:
+  anatomy::AngleLimits found(kinematics::JointIndex joint) const;
+
   const anatomy::Specimen& specimen_;
   const kinematics::Articulation& articulation_;
   const range::Assumptions& assumptions_;
+  mutable std::vector<std::optional<anatomy::AngleLimits>> known_;  ///< by joint
 };
 
 }  // namespace zyga::study

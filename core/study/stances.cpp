@@ -7,6 +7,7 @@
 
 #include "core/anatomy/skeleton_parts.h"
 #include "core/kinematics/bend.h"
+#include "core/kinematics/stand_readings.h"
 #include "core/kinematics/standing.h"
 #include "core/range/findings.h"
 #include "core/study/rearing.h"
@@ -54,8 +55,7 @@ bool firm(const kinematics::FeetAnswer& answer) {
 }
 
 double snoutHeight(const Specimen& specimen, const Placement& X_WB) {
-  const auto skull = specimen.findBone("skull");
-  return skull ? (X_WB[skull->value] * specimen[*skull].landmark("snout")).z() : 0;
+  return kinematics::snoutHeight(specimen, X_WB).value_or(0);
 }
 
 std::string millimetres(double length) {

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/anatomy/summary.h"
+#include "core/kinematics/stand_readings.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 
@@ -17,7 +18,7 @@ int count(const range::Assessment& assessment, range::Level level) {
                                         [&](const range::JointVerdict& v) { return v.level == level; }));
 }
 
-QString metres(double length) { return QString::number(length, 'f', 2); }
+QString metresWithoutUnit(double length) { return QString::number(length, 'f', 2); }
 
 }  // namespace
 
@@ -56,12 +57,7 @@ QString assumptionsInShort(const range::Assumptions& assumptions) {
 }
 
 double headHeight(const Document& document) {
-  const auto skull = document.specimen().findBone("skull");
-  if (!skull) return 0;
-  const auto& landmarks = document.specimen()[*skull].landmarks;
-  const auto snout = landmarks.find("snout");
-  const Eigen::Vector3d p_B = snout == landmarks.end() ? Eigen::Vector3d::Zero() : snout->second;
-  return (document.placement()[skull->value] * p_B).z();
+  return kinematics::snoutHeight(document.specimen(), document.placement()).value_or(0);
 }
 
 VerdictReadout::VerdictReadout(Document& document, QWidget* parent) : QWidget(parent), document_(document) {
@@ -109,8 +105,8 @@ void LengthsReadout::refresh(Changes what) {
   if (!document_.hasProject()) return clear();
   const anatomy::Summary sizes = anatomy::summarise(document_.specimen());
   setText(tr("neck %1 · trunk %2 · tail %3 · total %4 · head at %5 m")
-              .arg(metres(sizes.neck), metres(sizes.trunk), metres(sizes.tail), metres(sizes.total),
-                   metres(headHeight(document_))));
+              .arg(metresWithoutUnit(sizes.neck), metresWithoutUnit(sizes.trunk), metresWithoutUnit(sizes.tail),
+                   metresWithoutUnit(sizes.total), metresWithoutUnit(headHeight(document_))));
 }
 
 }  // namespace zyga::ui
