@@ -11,6 +11,7 @@
 #include "app/window/file_flow.h"
 #include "app/window/keys_dialog.h"
 #include "app/window/main_window.h"
+#include "app/window/menu_action.h"
 #include "app/window/output_flow.h"
 #include "app/window/pose_actions.h"
 #include "app/window/recent_files.h"
@@ -21,6 +22,7 @@
 #include "ui/panels/poses_panel.h"
 #include "ui/theme/icons.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/words.h"
 #include "ui/viewport/viewport.h"
 
 namespace zyga::ui {
@@ -29,12 +31,8 @@ using picture::StandardView;
 
 QAction* MainWindow::add(QMenu& menu, const QString& text, const QKeySequence& key, const std::function<void()>& act,
                          const char* iconName) {
-  QAction* action = menu.addAction(text, this, act);
-  action->setShortcut(key);
+  QAction* action = addMenuAction(menu, this, text, key, act);
   if (iconName) action->setIcon(icon(iconName));
-  QString tip = QString(text).remove('&').remove(QString::fromUtf8("…"));
-  if (!key.isEmpty()) tip += QString("  (%1)").arg(key.toString(QKeySequence::NativeText));
-  action->setToolTip(tip);
   return action;
 }
 
@@ -55,7 +53,7 @@ void MainWindow::createFileMenu() {
   QMenu& samples = *menu.addMenu(tr("Open a sa&mple"));
   for (const QString& file : sampleFiles()) {
     const QString name = QFileInfo(file).completeBaseName().replace('_', ' ');
-    samples.addAction(name.left(1).toUpper() + name.mid(1), this, [this, file] { files_->openQuietly(file); });
+    samples.addAction(capital(name), this, [this, file] { files_->openQuietly(file); });
   }
   menu.addSeparator();
   save_ = add(

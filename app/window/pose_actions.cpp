@@ -4,6 +4,7 @@
 #include <QMenu>
 #include <utility>
 
+#include "app/window/menu_action.h"
 #include "app/window/message_bar.h"
 #include "core/kinematics/bend.h"
 #include "core/kinematics/standing.h"
@@ -11,6 +12,7 @@
 #include "ui/commands/pose_edits.h"
 #include "ui/panels/readouts.h"
 #include "ui/theme/icons.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 
@@ -21,13 +23,7 @@ PoseActions::PoseActions(Document& document, MessageBar& messages, QObject* pare
     : QObject(parent), document_(document), messages_(messages) {}
 
 QAction* PoseActions::add(QMenu& menu, const QString& text, const QKeySequence& key, const std::function<void()>& act) {
-  QAction* action = menu.addAction(text, this, act);
-  action->setShortcut(key);
-  QString tip = QString(text).remove('&');
-  if (!key.isEmpty()) tip += QString("  (%1)").arg(key.toString(QKeySequence::NativeText));
-  action->setToolTip(tip);
-  actions_ += action;
-  return action;
+  return actions_.emplace_back(addMenuAction(menu, this, text, key, act));
 }
 
 void PoseActions::addNeutral(QMenu& menu) {
@@ -73,9 +69,7 @@ void PoseActions::addChain(QMenu& menu, Chain chain, Qt::KeyboardModifiers modif
     QAction* action =
         add(menu, chain == Chain::Neck ? row.neck : row.tail, QKeySequence(QKeyCombination(modifiers, row.key)),
             [this, chain, direction = row.direction] { take(chain, direction); });
-    action->setObjectName(QString("extreme.%1.%2")
-                              .arg(QString::fromUtf8(study::toText(chain).data()),
-                                   QString::fromUtf8(range::toText(row.direction).data())));
+    action->setObjectName(QString("extreme.%1.%2").arg(text(study::toText(chain)), text(range::toText(row.direction))));
   }
 }
 

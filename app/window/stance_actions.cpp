@@ -5,10 +5,12 @@
 #include <algorithm>
 #include <numbers>
 
+#include "app/window/menu_action.h"
 #include "app/window/message_bar.h"
 #include "core/kinematics/standing.h"
 #include "ui/panels/readouts.h"
 #include "ui/theme/icons.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -19,8 +21,6 @@ constexpr double kTrunkStep = 0.02;                       // m
 constexpr double kTiltStep = 1 * std::numbers::pi / 180;  // rad
 constexpr int kRaiseKey = 2400, kTiltKey = 2401;          // merge keys
 
-QString text(std::string_view words) { return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())); }
-
 }  // namespace
 
 StanceActions::StanceActions(Document& document, MessageBar& messages, QObject* parent)
@@ -28,13 +28,7 @@ StanceActions::StanceActions(Document& document, MessageBar& messages, QObject* 
 
 QAction* StanceActions::add(QMenu& menu, const QString& text, const QKeySequence& key,
                             const std::function<void()>& act) {
-  QAction* action = menu.addAction(text, this, act);
-  action->setShortcut(key);
-  QString tip = QString(text).remove('&');
-  if (!key.isEmpty()) tip += QString("  (%1)").arg(key.toString(QKeySequence::NativeText));
-  action->setToolTip(tip);
-  actions_ += action;
-  return action;
+  return actions_.emplace_back(addMenuAction(menu, this, text, key, act));
 }
 
 void StanceActions::addTo(QMenu& menu) {
@@ -126,7 +120,7 @@ void StanceActions::stepTrunk(double up, double tilt) {
 void StanceActions::tellMisses(const kinematics::FeetAnswer& answer) {
   const QString words = missWords(document_, answer.fits);
   messages_.clearPassing();
-  if (!words.isEmpty()) messages_.tell(words.left(1).toUpper() + words.mid(1) + '.');
+  if (!words.isEmpty()) messages_.tell(capital(words) + '.');
 }
 
 }  // namespace zyga::ui

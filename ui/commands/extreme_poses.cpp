@@ -7,6 +7,7 @@
 #include "ui/commands/edit_named_poses.h"
 #include "ui/document/document.h"
 #include "ui/theme/figures.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -15,10 +16,6 @@ using study::Chain;
 using study::Extreme;
 
 QString tr(const char* text) { return QCoreApplication::translate("Extremes", text); }
-
-QString metres(double length) { return QString::number(length, 'f', 2) + QStringLiteral(" m"); }
-
-QString text(std::string_view words) { return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())); }
 
 /// "1.20 m ahead of the neck's base and 3.40 m to the left".
 QString reachWords(const Extreme& extreme) {

@@ -6,6 +6,7 @@
 
 #include "core/kinematics/feet.h"
 #include "ui/theme/figures.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -16,8 +17,6 @@ using kinematics::Foot;
 constexpr double kLift = 0.25;                          // m
 constexpr double kDroop = 25 * std::numbers::pi / 180;  // of the hanging foot
 constexpr double kSeen = 5e-4;                          // m: less is not worth a word
-
-QString text(std::string_view words) { return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())); }
 
 FeetAnswer commit(Document& document, FeetAnswer answer, const QString& name, int mergeKey = 0) {
   document.changePose(answer.pose, name, mergeKey);

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "ui/drag/drag_words.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -159,7 +160,7 @@ QString DragTool::stepText() const {
   if (grip_->stand) return grip_->stand->stepText();
   const QString text = verb(grip_->motion) + " " + partName(document_.specimen(), grip_->chain) + " at " +
                        QString::fromStdString(document_.specimen()[grip_->bone].id);
-  return text.left(1).toUpper() + text.mid(1);
+  return capital(text);
 }
 
 QString DragTool::hint(std::optional<BoneIndex> bone, Qt::KeyboardModifiers modifiers) const {

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/theme/words.h"
+
 namespace zyga::ui {
 namespace {
 
@@ -15,8 +17,6 @@ using kinematics::Foot;
 
 constexpr double kSnap = 0.06;         // m: a sole this near to the ground drops onto it
 constexpr double kLookingDown = 0.15;  // of the view's direction: below that it counts as level
-
-QString text(std::string_view words) { return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())); }
 
 Vector3d levelDirection(const Vector3d& direction, const Vector3d& otherwise) {
   const Vector3d flat(direction.x(), direction.y(), 0);

@@ -59,17 +59,9 @@ struct AssumptionsPanel::AmountRow {
 
 AssumptionsPanel::AssumptionsPanel(Document& document, QWidget* parent) : QWidget(parent), document_(document) {
   document_.setKeepsInSpace(QSettings().value(kKeepsInSpaceKey, false).toBool());
-  auto* scroll = new QScrollArea;
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  scroll->setWidget(makeContent());
-  // The surface is the panel's, not the window's.
-  scroll->widget()->setAutoFillBackground(false);
-  scroll->viewport()->setAutoFillBackground(false);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(scroll);
+  layout->addWidget(scrolling(makeContent()));
   connect(&document_, &Document::changed, this, [this](Changes what) {
     if (what & Change::Assumptions) refresh();
   });

@@ -5,18 +5,12 @@
 #include "ui/commands/set_bone_record.h"
 #include "ui/panels/evidence_mark.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
 
 constexpr int kMarkSize = 14;
-
-QString text(std::string_view words) { return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())); }
-
-QString capitalised(QString words) {
-  if (!words.isEmpty()) words[0] = words[0].toUpper();
-  return words;
-}
 
 }  // namespace
 
@@ -97,7 +91,7 @@ QVariant BonesModel::data(const QModelIndex& index, int role) const {
 
 QVariant BonesModel::regionData(const Group& group, int column, int role) const {
   if (role != Qt::DisplayRole) return {};
-  if (column == kBone) return capitalised(text(title(group.region)));
+  if (column == kBone) return capital(text(title(group.region)));
   if (column != kEvidence) return {};
   const auto& specimen = document_.specimen();
   const auto found = std::count_if(group.bones.begin(), group.bones.end(), [&](BoneIndex bone) {
@@ -110,7 +104,7 @@ QVariant BonesModel::regionData(const Group& group, int column, int role) const 
 QVariant BonesModel::boneData(const anatomy::Bone& bone, int column, int role) const {
   if (role == kIdRole) return QString::fromStdString(bone.id);
   if (role == kEvidenceRole) return static_cast<int>(bone.evidence);
-  const QString name = capitalised(QString::fromStdString(title(bone.name)));
+  const QString name = capital(QString::fromStdString(title(bone.name)));
   if (role == kTitleRole || (role == Qt::ToolTipRole && column == kBone)) return name;
   // Under the heading of its region a vertebra is best told by its number.
   if (column == kBone && role == Qt::DisplayRole)

@@ -2,11 +2,10 @@
 
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
-
-QString text(std::string_view words) { return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())); }
 
 QString valueText(anatomy::Measure measure, const anatomy::Cell& cell) {
   return isAngle(measure) ? plainDegrees(cell.value) : millimetres(cell.value, 0);

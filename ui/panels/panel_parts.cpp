@@ -3,6 +3,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QLayout>
+#include <QScrollArea>
 #include <QToolButton>
 #include <QWheelEvent>
 
@@ -43,6 +44,18 @@ QToolButton* iconButton(const char* iconName, const QString& text) {
   button->setAccessibleName(text);
   button->setFocusPolicy(Qt::TabFocus);
   return button;
+}
+
+QScrollArea* scrolling(QWidget* content) {
+  auto* scroll = new QScrollArea;
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll->setWidget(content);
+  // The surface is the panel's, not the window's.
+  content->setAutoFillBackground(false);
+  scroll->viewport()->setAutoFillBackground(false);
+  return scroll;
 }
 
 void setPanelMargins(QLayout& layout) {

@@ -5,7 +5,9 @@
 class QComboBox;
 class QLabel;
 class QLayout;
+class QScrollArea;
 class QToolButton;
+class QWidget;
 
 /// Small pieces the panels share.
 namespace zyga::ui {
@@ -16,6 +18,8 @@ QLabel* mutedLabel(const QString& text = {});
 QToolButton* iconButton(const char* iconName, const QString& text);
 /// A list of choices that the wheel changes only once it has the focus, so that a panel scrolls past it unharmed.
 QComboBox* calmComboBox();
+/// Scrolls its content up and down on the panel's own surface.
+QScrollArea* scrolling(QWidget* content);
 /// Margins and gaps of a panel's outermost layout.
 void setPanelMargins(QLayout& layout);
 

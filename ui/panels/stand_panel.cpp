@@ -14,6 +14,7 @@
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -25,15 +26,11 @@ constexpr double kDegree = std::numbers::pi / 180;
 constexpr int kBladeMergeKey = 2300;
 constexpr double kTilted = 3 * kDegree;  // a sole that does not lie flat
 
-QString metres(double length) { return QString::number(length, 'f', 2) + QStringLiteral(" m"); }
-
 QLabel* heading(const QString& text) {
   auto* label = new QLabel(text);
   label->setProperty("role", "title");
   return label;
 }
-
-QString capital(const QString& text) { return text.left(1).toUpper() + text.mid(1); }
 
 /// Fore feet first, left before right.
 constexpr std::array<Foot, 4> kRows{Foot::LeftFore, Foot::RightFore, Foot::LeftHind, Foot::RightHind};
@@ -53,17 +50,9 @@ StandPanel::StandPanel(Document& document, QWidget* parent) : QWidget(parent), d
   layout->addWidget(heading(tr("Shoulder blades")));
   layout->addLayout(createBlades());
   layout->addStretch(1);
-  auto* scroll = new QScrollArea;
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  scroll->setWidget(content);
-  // The surface is the panel's, not the window's.
-  content->setAutoFillBackground(false);
-  scroll->viewport()->setAutoFillBackground(false);
   auto* whole = new QVBoxLayout(this);
   whole->setContentsMargins(0, 0, 0, 0);
-  whole->addWidget(scroll);
+  whole->addWidget(scrolling(content));
   connect(&document_, &Document::changed, this, &StandPanel::refresh);
   refresh(Change::Everything);
 }

@@ -8,6 +8,7 @@
 #include "ui/strip/strip_words.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -51,7 +52,7 @@ void paintRegionName(QPainter& painter, const StripScene& scene, std::size_t ind
   const StripRegion& region = scene.columns.regions[index];
   QRectF room = scene.layout.regionRect(region).adjusted(kGridStep, 0, -kGridStep, 0);
   room.setHeight(scene.layout.labels().height());
-  const QString name = QString::fromUtf8(title(region.region).data());
+  const QString name = text(title(region.region));
   const bool lively = scene.hoveredLabel == index;
   QFont font = scene.font;
   font.setWeight(QFont::DemiBold);

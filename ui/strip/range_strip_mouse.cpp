@@ -6,6 +6,7 @@
 #include "ui/strip/span_bend.h"
 #include "ui/strip/strip_words.h"
 #include "ui/theme/figures.h"
+#include "ui/theme/words.h"
 
 /// The pointer on the strip. There are no modes: the direction of a drag says what is meant.
 namespace zyga::ui {
@@ -134,7 +135,7 @@ void RangeStrip::hover(const QPointF& point) {
   update();
   if (hoveredLabel_) {
     setCursor(Qt::PointingHandCursor);
-    const QString region = QString::fromUtf8(title(columns_.regions[*hoveredLabel_].region).data()).toLower();
+    const QString region = text(title(columns_.regions[*hoveredLabel_].region)).toLower();
     return tell(zoom_ == hoveredLabel_ ? tr("Click to show the whole column")
                                        : tr("Click to show the %1 alone").arg(region));
   }

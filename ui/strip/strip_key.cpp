@@ -5,6 +5,7 @@
 
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -13,7 +14,7 @@ constexpr std::array kLevels{range::Level::Supported, range::Level::Near, range:
                              range::Level::NotJudged};
 constexpr qreal kShape = 8;
 
-QString words(range::Level level) { return QString::fromUtf8(range::toText(level).data()); }
+QString words(range::Level level) { return text(range::toText(level)); }
 
 }  // namespace
 

@@ -1,16 +1,15 @@
 #include "ui/strip/strip_words.h"
 
 #include "ui/theme/figures.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
 
-QString text(const std::string& words) { return QString::fromStdString(words); }
-
 QString verdictWords(const Document& document, JointIndex joint) {
   const range::JointVerdict* verdict = document.assessment().find(joint);
   if (!verdict || verdict->level == range::Level::NotJudged) return notJudgedWords(document.specimen(), joint);
-  const QString level = QString::fromUtf8(range::toText(verdict->level).data());
+  const QString level = text(range::toText(verdict->level));
   const bool plain = verdict->level == range::Level::Supported || verdict->findings.empty();
   return plain ? level : level + QStringLiteral(": ") + text(verdict->findings.front().text);
 }

@@ -60,6 +60,8 @@ QString signedDegrees(double angle) {
   return positive ? QLatin1Char('+') + plain : plain;
 }
 
+QString metres(double length) { return withMinus(length, 2) + QStringLiteral(" m"); }
+
 QString millimetres(double length, int decimals) { return withMinus(length * 1000, decimals) + QStringLiteral(" mm"); }
 
 }  // namespace zyga::ui

@@ -22,6 +22,8 @@ QFont smallFont(const QFont& base);
 QString signedDegrees(double angle);
 /// "7.1°"
 QString plainDegrees(double angle);
+/// "4.99 m"
+QString metres(double length);
 /// "12.3 mm" from metres; a true minus sign.
 QString millimetres(double length, int decimals = 1);
 

@@ -12,13 +12,12 @@
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
 
 constexpr char kDrawnKey[] = "ground/balanceDrawn";
-
-QString text(std::string_view words) { return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())); }
 
 QLabel* figureLabel(const char* name) {
   auto* label = new QLabel;

@@ -9,6 +9,7 @@
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -17,8 +18,7 @@ constexpr int kMergeKey = 2100;  // and one more for each part
 
 QString nameOf(study::BodyPart part) {
   const auto words = title(part);
-  const QString name = QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
-  return name.left(1).toUpper() + name.mid(1);
+  return capital(text(words));
 }
 
 }  // namespace

@@ -25,17 +25,9 @@ GroundPanel::GroundPanel(Document& document, QWidget* parent)
   column->addWidget(hairline);
   column->addWidget(trackway_);
   column->addStretch(1);
-  auto* scroll = new QScrollArea;
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  scroll->setWidget(content);
-  // The surface is the panel's, not the window's.
-  content->setAutoFillBackground(false);
-  scroll->viewport()->setAutoFillBackground(false);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(scroll);
+  layout->addWidget(scrolling(content));
   connect(balance_, &BalancePanel::drawnChanged, this, [this] { emit shownChanged(shown()); });
   connect(trackway_, &TrackwayPanel::drawnChanged, this, [this] { emit shownChanged(shown()); });
   connect(&document, &Document::changed, this, [this](Changes what) {

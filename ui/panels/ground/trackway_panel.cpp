@@ -21,6 +21,7 @@
 #include "ui/panels/ground/prints_model.h"
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -29,8 +30,6 @@ constexpr char kDrawnKey[] = "ground/trackwayDrawn";
 constexpr char kFolderKey[] = "files/trackwayFolder";
 constexpr double kMostLowered = 0.15;  // of the hip's height: as far as a trunk may come down for feet on prints
 constexpr int kRowHeight = 24, kMostRows = 7;
-
-QString text(std::string_view words) { return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())); }
 
 QString tableIn(const QMimeData& data) {
   for (const QUrl& url : data.urls())
@@ -324,7 +323,7 @@ void TrackwayPanel::refreshFit() {
   const auto& laid = ground_.laid();
   for (const auto& fit : ground_.fits()) {
     const QString line = QString::fromStdString(study::sentence(fit, laid.prints));
-    lines += line.left(1).toUpper() + line.mid(1) + ".";
+    lines += capital(line) + ".";
   }
   fit_->setText(lines.join('\n'));
   QStringList gaps;

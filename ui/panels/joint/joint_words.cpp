@@ -1,16 +1,10 @@
 #include "ui/panels/joint/joint_words.h"
 
 #include "ui/theme/figures.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
-
-QString text(std::string_view words) { return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())); }
-
-QString capital(QString words) {
-  if (!words.isEmpty()) words[0] = words[0].toUpper();
-  return words;
-}
 
 bool onlyTyped(const anatomy::Joint& joint) { return joint.typed.has_value() && !joint.hasFacets(); }
 

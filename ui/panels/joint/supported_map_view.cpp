@@ -10,6 +10,7 @@
 
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -81,9 +82,8 @@ void SupportedMapView::show(const range::SupportedMap& map, double dorsiflexion,
   dorsiflexion_ = dorsiflexion;
   lateral_ = lateral;
   level_ = level;
-  setAccessibleDescription(
-      tr("dorsiflexion %1, lateral flexion %2, %3")
-          .arg(signedDegrees(dorsiflexion), signedDegrees(lateral), QString::fromUtf8(range::toText(level).data())));
+  setAccessibleDescription(tr("dorsiflexion %1, lateral flexion %2, %3")
+                               .arg(signedDegrees(dorsiflexion), signedDegrees(lateral), text(range::toText(level))));
   update();
 }
 
