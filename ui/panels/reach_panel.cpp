@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QRadioButton>
+#include <QScrollArea>
 #include <QSignalBlocker>
 
 #include "ui/panels/panel_parts.h"
@@ -30,12 +31,16 @@ bool movable(const Document& document, JointIndex joint) {
 ReachPanel::ReachPanel(Document& document, ReachSettings& settings, QWidget* parent)
     : QWidget(parent), document_(document), settings_(settings) {
   setObjectName("reachPanel");
-  auto* layout = new QVBoxLayout(this);
+  auto* content = new QWidget;
+  auto* layout = new QVBoxLayout(content);
   setPanelMargins(*layout);
   layout->addLayout(createStyles());
   layout->addSpacing(kGap);
   layout->addLayout(createJoints());
   layout->addStretch(1);
+  auto* whole = new QVBoxLayout(this);
+  whole->setContentsMargins(0, 0, 0, 0);
+  whole->addWidget(scrolling(content));
   connect(&settings_, &ReachSettings::changed, this, &ReachPanel::refresh);
   connect(&document_, &Document::changed, this, [this](Changes what) {
     if (what & (Change::Selection | Change::Bones)) refresh();

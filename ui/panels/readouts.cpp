@@ -85,7 +85,13 @@ QSize VerdictReadout::sizeHint() const {
 void VerdictReadout::paintEvent(QPaintEvent*) {
   if (text_.isEmpty()) return;
   QPainter painter(this);
-  paintVerdict(painter, {kShapeSize / 2.0 + 1, height() / 2.0}, kShapeSize, document_.assessment().level);
+  const range::Assessment& assessment = document_.assessment();
+  const QPointF centre(kShapeSize / 2.0 + 1, height() / 2.0);
+  // The shape of what is worst: bones that enter each other where no joint is as bad.
+  if (!assessment.contacts.empty() && count(assessment, assessment.level) == 0)
+    paintContact(painter, centre, kShapeSize);
+  else
+    paintVerdict(painter, centre, kShapeSize, assessment.level);
   painter.setPen(theme().text);
   painter.drawText(rect().adjusted(kShapeSize + kGap, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, text_);
 }

@@ -38,9 +38,8 @@ DensityFields::DensityFields(Document& document, QWidget* parent) : QWidget(pare
       tr("800 kg/m³ for the trunk (used with hulls by Sellers et al. 2012), less for the neck's air "
          "spaces, 1000 for limbs: author's choice"));
   connect(usual_, &QToolButton::clicked, this, [this] { changeDensities(document_, {}, tr("Usual densities")); });
-  grid->addWidget(heading, 0, 0, 1, 2);
-  grid->addWidget(usual_, 0, 2, 1, 2, Qt::AlignRight);
-  int place = 0;
+  grid->addWidget(heading, 0, 0);
+  grid->addWidget(usual_, 0, 1, Qt::AlignRight);
   for (const auto part : study::kAllBodyParts) {
     auto* field = new UnitSpinBox(tr("kg/m³"));
     field->setObjectName("density" + nameOf(part).remove(' '));
@@ -51,15 +50,13 @@ DensityFields::DensityFields(Document& document, QWidget* parent) : QWidget(pare
     field->setKeyboardTracking(false);
     auto* label = new QLabel(nameOf(part));
     label->setBuddy(field);
-    const int row = 1 + place % 3, column = 2 * (place / 3);
-    grid->addWidget(label, row, column);
-    grid->addWidget(field, row, column + 1);
+    const int row = grid->rowCount();
+    grid->addWidget(label, row, 0);
+    grid->addWidget(field, row, 1);
     connect(field, &QDoubleSpinBox::valueChanged, this, [this, part](double density) { change(part, density); });
     fields_.at(static_cast<std::size_t>(part)) = field;
-    ++place;
   }
   grid->setColumnStretch(1, 1);
-  grid->setColumnStretch(3, 1);
   connect(&document_, &Document::changed, this, [this](Changes what) {
     if (what & Change::Ground) refresh();
   });

@@ -129,12 +129,16 @@ QLayout* TrackwayPanel::createButtons() {
     trackway.prints.clear();
     changeTrackway(document(), trackway, tr("Clear the trackway"));
   });
-  auto* row = new QHBoxLayout;
-  row->setSpacing(kGridStep);
-  row->setContentsMargins(-4, 0, 0, 0);
-  for (QToolButton* button : {open_, add_, delete_, clear_}) row->addWidget(button);
-  row->addStretch(1);
-  return row;
+  // Two by two, so that they fit the narrowest panel.
+  auto* grid = new QGridLayout;
+  grid->setSpacing(kGridStep);
+  grid->setContentsMargins(-4, 0, 0, 0);
+  grid->addWidget(open_, 0, 0);
+  grid->addWidget(add_, 0, 1);
+  grid->addWidget(delete_, 1, 0);
+  grid->addWidget(clear_, 1, 1);
+  grid->setColumnStretch(2, 1);
+  return grid;
 }
 
 QLayout* TrackwayPanel::createFigures() {
