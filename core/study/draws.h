@@ -1,0 +1,31 @@
+#pragma once
+
+#include <array>
+#include <cstdint>
+
+namespace zyga::study {
+
+/// Random numbers by place instead of by order: the same seed, draw and stream give the same number on every machine
+/// and whichever thread asks first. Philox 4x32-10 (Salmon, Moraes, Dror & Shaw 2011, Proc. SC11, article 16).
+std::array<std::uint32_t, 4> philox(const std::array<std::uint32_t, 4>& counter,
+                                    const std::array<std::uint32_t, 2>& key);
+
+/// The numbers of one draw.
+class Draw {
+ public:
+  Draw(std::uint64_t seed, std::uint32_t number) : seed_(seed), number_(number) {}
+  /// Evenly between 0 and 1, neither of them reached; `stream` says what for.
+  double uniform(std::uint64_t stream) const;
+  /// From the normal distribution with mean 0 and standard deviation 1.
+  double normal(std::uint64_t stream) const;
+
+ private:
+  std::uint64_t seed_;
+  std::uint32_t number_;
+};
+
+/// The value below which a standard normal number falls with this probability (0 < p < 1). Algorithm AS 241, PPND16
+/// (Wichura 1988, Appl. Statist. 37:477), to about 1 part in 10^16.
+double normalQuantile(double p);
+
+}  // namespace zyga::study
