@@ -1,0 +1,183 @@
+#include <QObject>
+#include <QtMath>
+#include <algorithm>
+#include <cmath>
+
+#include "ui/plots/hatching.h"
+#include "ui/plots/plot_axes.h"
+#include "ui/plots/study_plots.h"
+
+namespace zyga::ui {
+namespace {
+
+using study::Spread;
+using study::SpreadOf;
+
+constexpr int kBins = 24;
+
+QString nameOf(SpreadOf what) {
+  switch (what) {
+    case SpreadOf::NeutralSnout:
+      return QObject::tr("neutral");
+    case SpreadOf::HighestSnout:
+      return QObject::tr("highest");
+    case SpreadOf::LowestSnout:
+      return QObject::tr("lowest");
+    case SpreadOf::PresentSnout:
+    case SpreadOf::PresentSlope:
+      return QObject::tr("present");
+    case SpreadOf::NeutralSlope:
+      return QObject::tr("neutral");
+    case SpreadOf::HighestSlope:
+      return QObject::tr("steepest");
+    case SpreadOf::NeckLength:
+      break;
+  }
+  return QObject::tr("length");
+}
+
+double shown(SpreadOf what, double value) { return study::isAngle(what) ? qRadiansToDegrees(value) : value; }
+
+/// Quantities of one unit over each other, on one axis.
+struct Group {
+  std::vector<SpreadOf> rows;
+  QString title;
+};
+
+PlotAxis axisOf(const Spread& spread, const Group& group) {
+  PlotAxis x{1e9, -1e9, group.title};
+  for (const SpreadOf what : group.rows) {
+    const auto& q = spread.quantiles[static_cast<std::size_t>(what)];
+    const auto values = spread.of(what);
+    const auto [least, most] = std::minmax_element(values.begin(), values.end());
+    const double asIs = spread.asIs[static_cast<std::size_t>(what)];
+    x.least = std::min({x.least, shown(what, asIs), shown(what, values.empty() ? q.q05 : *least)});
+    x.most = std::max({x.most, shown(what, asIs), shown(what, values.empty() ? q.q95 : *most)});
+  }
+  const double room = std::max(1e-3, 0.04 * (x.most - x.least));
+  x.least -= room;
+  x.most += room;
+  return x;
+}
+
+class RowPainter {
+ public:
+  RowPainter(QPainter& painter, const PlotFrame& frame, const Spread& spread, const PlotInk& ink)
+      : painter_(painter), frame_(frame), spread_(spread), ink_(ink) {}
+
+  void paint(SpreadOf what, const QRectF& row) const {
+    const double base = row.bottom() - 1.25 * ink_.size();
+    paintHill(what,
+              QRectF(row.left(), row.top() + 0.2 * ink_.size(), row.width(), base - row.top() - 0.2 * ink_.size()));
+    paintBar(what, base + 0.45 * ink_.size());
+    painter_.setFont(ink_.font);
+    painter_.setPen(ink_.ink);
+    const QFontMetricsF metrics(ink_.font);
+    painter_.drawText(QPointF(frame_.area().left() - 0.6 * ink_.size() - metrics.horizontalAdvance(nameOf(what)),
+                              base + 0.45 * ink_.size() + 0.36 * metrics.ascent()),
+                      nameOf(what));
+  }
+
+ private:
+  double x(SpreadOf what, double value) const { return frame_.xAt(shown(what, value)); }
+
+  /// How many draws fall where, as a hill of steps.
+  void paintHill(SpreadOf what, const QRectF& room) const {
+    const auto values = spread_.of(what);
+    if (values.empty()) return;
+    const auto [least, most] = std::minmax_element(values.begin(), values.end());
+    const double width = (*most - *least) / kBins;
+    if (!(width > 0)) return;
+    std::vector<int> bins(kBins);
+    for (const double v : values) {
+      ++bins[std::min<std::size_t>(kBins - 1, static_cast<std::size_t>((v - *least) / width))];
+    }
+    const double tallest = *std::max_element(bins.begin(), bins.end());
+    QPolygonF hill{QPointF(x(what, *least), room.bottom())};
+    for (std::size_t i = 0; i < bins.size(); ++i) {
+      const double y = room.bottom() - room.height() * bins[i] / tallest;
+      hill << QPointF(x(what, *least + width * static_cast<double>(i)), y)
+           << QPointF(x(what, *least + width * static_cast<double>(i + 1)), y);
+    }
+    hill << QPointF(x(what, *most), room.bottom());
+    painter_.setPen(ink_.pen(ink_.muted, 0.7));
+    painter_.drawLines(hatchingIn({hill}, 0.4 * ink_.size()));
+    painter_.setPen(ink_.pen(ink_.ink, 1));
+    painter_.setBrush(Qt::NoBrush);
+    painter_.drawPolyline(hill);
+  }
+
+  void paintBar(SpreadOf what, double y) const {
+    const auto& q = spread_.quantiles[static_cast<std::size_t>(what)];
+    const double half = 0.28 * ink_.size();
+    const QRectF bar(QPointF(x(what, q.q05), y - half), QPointF(x(what, q.q95), y + half));
+    painter_.setPen(ink_.pen(ink_.ink, 1));
+    painter_.setBrush(ink_.paper.isValid() ? QBrush(ink_.paper) : QBrush(Qt::NoBrush));
+    painter_.drawRect(bar);
+    painter_.setPen(ink_.pen(ink_.ink, 3));
+    const double middle = x(what, q.q50);
+    painter_.drawLine(QPointF(middle, y - 1.6 * half), QPointF(middle, y + 1.6 * half));
+    const double d = 0.34 * ink_.size();
+    const QPointF asIs(x(what, spread_.asIs[static_cast<std::size_t>(what)]), y);
+    painter_.setPen(ink_.pen(ink_.paper.isValid() ? ink_.paper : QColor(Qt::white), 0.8));
+    painter_.setBrush(ink_.ink);
+    painter_.drawPolygon(
+        QPolygonF{asIs - QPointF(0, d), asIs + QPointF(d, 0), asIs + QPointF(0, d), asIs - QPointF(d, 0)});
+    painter_.setFont(ink_.small());
+    const int decimals = study::isAngle(what) ? 1 : 2;
+    const double step = std::pow(10, -decimals);
+    const QString unit = study::isAngle(what) ? QStringLiteral("°") : QObject::tr(" m");
+    const QString words =
+        tickWord(shown(what, q.q05), step) + QStringLiteral(" – ") + tickWord(shown(what, q.q95), step) + unit;
+    const QFontMetricsF metrics(ink_.small());
+    const bool right = bar.right() + metrics.horizontalAdvance(words) + ink_.size() < frame_.area().right();
+    const QPointF at = right ? QPointF(std::max(bar.right(), asIs.x() + d) + 0.5 * ink_.size(), y)
+                             : QPointF(std::min(bar.left(), asIs.x() - d) - 0.5 * ink_.size(), y);
+    paintWords(painter_, at, words, (right ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter, ink_, ink_.ink);
+  }
+
+  QPainter& painter_;
+  const PlotFrame& frame_;
+  const Spread& spread_;
+  const PlotInk& ink_;
+};
+
+void paintGroup(QPainter& painter, const QRectF& area, const Spread& spread, const Group& group, const PlotInk& ink) {
+  const QRectF numbers = area.marginsRemoved({5.2 * ink.size(), 0.6 * ink.size(), 1.2 * ink.size(), 3.2 * ink.size()});
+  const PlotFrame frame(numbers, axisOf(spread, group), {0, 1, {}});
+  paintXAxis(painter, frame, ink);
+  const double height = numbers.height() / static_cast<double>(group.rows.size());
+  const RowPainter rows(painter, frame, spread, ink);
+  for (std::size_t i = 0; i < group.rows.size(); ++i) {
+    rows.paint(group.rows[i],
+               {numbers.left(), numbers.top() + static_cast<double>(i) * height, numbers.width(), height});
+  }
+}
+
+}  // namespace
+
+void paintSpread(QPainter& painter, const QRectF& area, const study::Spread& spread, const PlotInk& ink) {
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  if (ink.paper.isValid()) painter.fillRect(area, ink.paper);
+  const Group heights{{SpreadOf::HighestSnout, SpreadOf::PresentSnout, SpreadOf::NeutralSnout, SpreadOf::LowestSnout},
+                      QObject::tr("snout over the ground, m")};
+  const Group slopes{{SpreadOf::HighestSlope, SpreadOf::PresentSlope, SpreadOf::NeutralSlope},
+                     QObject::tr("slope of the neck, °")};
+  const QFontMetricsF metrics(ink.small());
+  const double foot = 1.6 * metrics.height();
+  const double share = 4.0 / 7;
+  const double height = area.height() - foot;
+  paintGroup(painter, {area.left(), area.top(), area.width(), height * share}, spread, heights, ink);
+  paintGroup(painter, {area.left(), area.top() + height * share, area.width(), height * (1 - share)}, spread, slopes,
+             ink);
+  painter.setFont(ink.small());
+  painter.setPen(ink.muted);
+  const QString key = QObject::tr("hill: %1 draws; bar: 5 to 95 %; stroke: half of them; diamond: the table as it is")
+                          .arg(spread.draws.size());
+  painter.drawText(QPointF(area.left() + 0.8 * ink.size(), area.bottom() - metrics.descent() - 0.2 * ink.size()),
+                   metrics.elidedText(key, Qt::ElideRight, area.width() - 1.6 * ink.size()));
+  painter.restore();
+}
+
+}  // namespace zyga::ui

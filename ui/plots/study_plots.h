@@ -1,0 +1,31 @@
+#pragma once
+
+#include <QPainter>
+#include <QRectF>
+
+#include "core/study/envelope.h"
+#include "core/study/pressure.h"
+#include "core/study/range_chart.h"
+#include "core/study/spread.h"
+#include "ui/plots/plot_ink.h"
+
+/// Studies as figures, on anything a QPainter draws on: screen, SVG, PDF, picture. Each fills `area` and stays inside
+/// it. They need a QGuiApplication for their fonts, nothing else.
+namespace zyga::ui {
+
+/// Side view true to scale, head to the left: the outline of what the snout reaches, the animal as it stands, highest
+/// and farthest place, the stretch of ground, a metre for scale.
+void paintEnvelope(QPainter& painter, const QRectF& area, const study::Envelope& envelope, const PlotInk& ink);
+/// Side view true to scale: the four ways of carrying the neck, each with its own kind of line and its numbers beside
+/// the snout.
+void paintElevation(QPainter& painter, const QRectF& area, const study::Elevation& elevation, const PlotInk& ink);
+/// The whole column, snout to the left: supported range of each joint for up and down, left and right, torsion; the
+/// present angle as a mark, a triangle where it is beyond.
+void paintRangeChart(QPainter& painter, const QRectF& area, const study::RangeChart& chart, const PlotInk& ink);
+/// How heights and slopes spread: a hill for the draws, a bar from 5 to 95 %, a stroke at the middle, a diamond for the
+/// table as it is.
+void paintSpread(QPainter& painter, const QRectF& area, const study::Spread& spread, const PlotInk& ink);
+/// The column of blood in the four ways of carrying the neck, with what thin and thick blood make of it.
+void paintPressure(QPainter& painter, const QRectF& area, const study::Pressure& pressure, const PlotInk& ink);
+
+}  // namespace zyga::ui
