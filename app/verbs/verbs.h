@@ -26,6 +26,7 @@ Verb pictureVerb();
 Verb reachVerb();
 Verb scanVerb();
 Verb standVerb();
+Verb studyVerb();
 Verb trackwayVerb();
 
 /// All of them in the order of a day's work.
