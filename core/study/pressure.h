@@ -9,8 +9,8 @@
 
 namespace zyga::study {
 
-/// Pressure of a column of blood between heart and head: density against mercury times height (formula as in Mitchell,
-/// Maloney, Mitchell, Keegan & Meyer 2006, J. Exp. Biol. 209:2515, second hand).
+/// Pressure of a column of blood between heart and head: density against mercury times height (formula as in Mitchell
+/// et al. 2006, second hand).
 inline constexpr double kBloodDensity = 1.055;                    ///< kg/l
 inline constexpr double kThinBlood = 1.050, kThickBlood = 1.060;  ///< kg/l, as published values scatter
 inline constexpr double kMercuryDensity = 13.6;                   ///< kg/l
@@ -51,7 +51,7 @@ std::vector<std::string> sentences(const Pressure& pressure);
 inline constexpr std::string_view kPressureViews[] = {
     "One view: the heart has to lift the whole column, on top of what the head itself needs; about 700 mmHg at the "
     "heart "
-    "of an upright sauropod, more than any living heart gives (Seymour & Lillywhite 2000, Proc. R. Soc. B 267:1883).",
+    "of an upright sauropod (Seymour & Lillywhite 2000, Proc. R. Soc. B 267:1883).",
     "The other view: blood that falls back through the veins helps to lift the rest as in a siphon, so that the heart "
     "has to overcome friction alone; disputed (discussed in the same paper)."};
 inline constexpr std::string_view kPressureCaution =

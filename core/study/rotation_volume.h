@@ -8,8 +8,7 @@ namespace zyga::study {
 
 /// Volume of a set in the space of a joint's three angles, rad3. Equal steps of the outer angles mean less and less
 /// turn as the middle angle leaves zero, so a plain volume overrates far bends; weighted by the cosine of the middle
-/// angle it is the true measure of the rotations (Manafzadeh & Gatesy 2020, Front. Bioeng. Biotechnol.;
-/// cosine-corrected joint-pose volume).
+/// angle it is the true measure of the rotations (Manafzadeh & Gatesy 2020, J. Exp. Biol. 223:jeb227108).
 struct RotationVolume {
   double plain = 0;
   double corrected = 0;  ///< the one to compare joints by
