@@ -90,7 +90,7 @@ std::string rowJson(const study::RangeChart::Row& row) {
   return onOneLine(members);
 }
 
-std::string quantityJson(const study::Spread& spread, SpreadOf what) {
+std::string quantityJson(const study::SpreadStudy& spread, SpreadOf what) {
   const auto i = static_cast<std::size_t>(what);
   const study::Quantiles& q = spread.quantiles[i];
   const bool angle = study::isAngle(what);
@@ -154,7 +154,7 @@ std::string studyJson(const study::RangeChart& chart) {
                  member("told", told(sentences(chart)))});
 }
 
-std::string studyJson(const study::Spread& spread) {
+std::string studyJson(const study::SpreadStudy& spread) {
   std::vector<std::string> quantities;
   for (const SpreadOf what : study::kSpreads) quantities.push_back(quantityJson(spread, what));
   return object({member("kind", jsonString("spread")), member("seed", std::to_string(spread.options.seed)),

@@ -14,7 +14,7 @@ namespace zyga::files {
 std::string studyJson(const study::Elevation& elevation);
 std::string studyJson(const study::Envelope& envelope);
 std::string studyJson(const study::RangeChart& chart);
-std::string studyJson(const study::Spread& spread);
+std::string studyJson(const study::SpreadStudy& spread);
 std::string studyJson(const study::Pressure& pressure);
 
 }  // namespace zyga::files

@@ -102,7 +102,7 @@ class Maker {
   std::vector<kinematics::Foot> feet_;
 };
 
-void summariseDraws(Spread& spread) {
+void summariseDraws(SpreadStudy& spread) {
   for (const SpreadOf what : kSpreads) {
     spread.quantiles[static_cast<std::size_t>(what)] = quantilesOf(spread.of(what));
   }
@@ -113,7 +113,7 @@ void summariseDraws(Spread& spread) {
   }
 }
 
-std::string sentence(const Spread& spread, SpreadOf what) {
+std::string sentence(const SpreadStudy& spread, SpreadOf what) {
   const auto i = static_cast<std::size_t>(what);
   const Quantiles& q = spread.quantiles[i];
   const auto word = [&](double value) { return isAngle(what) ? degreesWord(value) : metresWord(value); };
@@ -132,14 +132,14 @@ std::string_view toText(SpreadOf what) {
 
 bool isAngle(SpreadOf what) { return what >= SpreadOf::NeutralSlope; }
 
-std::vector<double> Spread::of(SpreadOf what) const {
+std::vector<double> SpreadStudy::of(SpreadOf what) const {
   std::vector<double> values;
   values.reserve(draws.size());
   for (const SpreadDraw& draw : draws) values.push_back(draw.values[static_cast<std::size_t>(what)]);
   return values;
 }
 
-double Spread::shareAtLeast(SpreadOf what, double value) const {
+double SpreadStudy::shareAtLeast(SpreadOf what, double value) const {
   if (draws.empty()) return 0;
   const auto many = std::count_if(draws.begin(), draws.end(), [&](const SpreadDraw& draw) {
     return draw.values[static_cast<std::size_t>(what)] >= value;
@@ -147,9 +147,9 @@ double Spread::shareAtLeast(SpreadOf what, double value) const {
   return static_cast<double>(many) / static_cast<double>(draws.size());
 }
 
-std::optional<Spread> spread(const Subject& subject, const anatomy::MeasurementTable& filled, const Builder& build,
-                             const SpreadOptions& options, const Watch& watch) {
-  Spread made;
+std::optional<SpreadStudy> spread(const Subject& subject, const anatomy::MeasurementTable& filled, const Builder& build,
+                                  const SpreadOptions& options, const Watch& watch) {
+  SpreadStudy made;
   made.options = options;
   made.asIs = measured(subject).values;
   const Maker maker(subject, filled, build, options);
@@ -164,7 +164,7 @@ std::optional<Spread> spread(const Subject& subject, const anatomy::MeasurementT
   return made;
 }
 
-std::vector<std::string> sentences(const Spread& spread) {
+std::vector<std::string> sentences(const SpreadStudy& spread) {
   std::vector<std::string> all;
   if (spread.draws.empty()) return {"No animal could be built from any of the draws."};
   for (const SpreadOf what : kSpreads) all.push_back(sentence(spread, what));

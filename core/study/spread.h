@@ -59,7 +59,7 @@ struct SpreadDraw {
   bool usable = false;  ///< false: no animal could be built from these numbers
 };
 
-struct Spread {
+struct SpreadStudy {
   SpreadOptions options;
   std::array<double, kSpreads.size()> asIs{};  ///< of the subject itself
   std::array<Quantiles, kSpreads.size()> quantiles;
@@ -77,10 +77,10 @@ using Builder = std::function<anatomy::Specimen(const anatomy::MeasurementTable&
 
 /// Builds the animal anew for every draw, articulates it, stands it on the feet it stands on now and measures neck and
 /// head. Nothing when cancelled. Some ten milliseconds a draw and core.
-std::optional<Spread> spread(const Subject& subject, const anatomy::MeasurementTable& filled, const Builder& build,
-                             const SpreadOptions& options = {}, const Watch& watch = {});
+std::optional<SpreadStudy> spread(const Subject& subject, const anatomy::MeasurementTable& filled, const Builder& build,
+                                  const SpreadOptions& options = {}, const Watch& watch = {});
 
 /// "Highest snout: 6.32 m, between 5.90 and 6.81 m in nine draws of ten."
-std::vector<std::string> sentences(const Spread& spread);
+std::vector<std::string> sentences(const SpreadStudy& spread);
 
 }  // namespace zyga::study

@@ -10,8 +10,8 @@
 namespace zyga::ui {
 namespace {
 
-using study::Spread;
 using study::SpreadOf;
+using study::SpreadStudy;
 
 constexpr int kBins = 24;
 
@@ -44,7 +44,7 @@ struct Group {
   QString title;
 };
 
-PlotAxis axisOf(const Spread& spread, const Group& group) {
+PlotAxis axisOf(const SpreadStudy& spread, const Group& group) {
   PlotAxis x{1e9, -1e9, group.title};
   for (const SpreadOf what : group.rows) {
     const auto& q = spread.quantiles[static_cast<std::size_t>(what)];
@@ -62,7 +62,7 @@ PlotAxis axisOf(const Spread& spread, const Group& group) {
 
 class RowPainter {
  public:
-  RowPainter(QPainter& painter, const PlotFrame& frame, const Spread& spread, const PlotInk& ink)
+  RowPainter(QPainter& painter, const PlotFrame& frame, const SpreadStudy& spread, const PlotInk& ink)
       : painter_(painter), frame_(frame), spread_(spread), ink_(ink) {}
 
   void paint(SpreadOf what, const QRectF& row) const {
@@ -138,11 +138,12 @@ class RowPainter {
 
   QPainter& painter_;
   const PlotFrame& frame_;
-  const Spread& spread_;
+  const SpreadStudy& spread_;
   const PlotInk& ink_;
 };
 
-void paintGroup(QPainter& painter, const QRectF& area, const Spread& spread, const Group& group, const PlotInk& ink) {
+void paintGroup(QPainter& painter, const QRectF& area, const SpreadStudy& spread, const Group& group,
+                const PlotInk& ink) {
   const QRectF numbers = area.marginsRemoved({5.2 * ink.size(), 0.6 * ink.size(), 1.2 * ink.size(), 3.2 * ink.size()});
   const PlotFrame frame(numbers, axisOf(spread, group), {0, 1, {}});
   paintXAxis(painter, frame, ink);
@@ -156,7 +157,7 @@ void paintGroup(QPainter& painter, const QRectF& area, const Spread& spread, con
 
 }  // namespace
 
-void paintSpread(QPainter& painter, const QRectF& area, const study::Spread& spread, const PlotInk& ink) {
+void paintSpread(QPainter& painter, const QRectF& area, const study::SpreadStudy& spread, const PlotInk& ink) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   if (ink.paper.isValid()) painter.fillRect(area, ink.paper);

@@ -24,7 +24,7 @@ void paintElevation(QPainter& painter, const QRectF& area, const study::Elevatio
 void paintRangeChart(QPainter& painter, const QRectF& area, const study::RangeChart& chart, const PlotInk& ink);
 /// How heights and slopes spread: a hill for the draws, a bar from 5 to 95 %, a stroke at the middle, a diamond for the
 /// table as it is.
-void paintSpread(QPainter& painter, const QRectF& area, const study::Spread& spread, const PlotInk& ink);
+void paintSpread(QPainter& painter, const QRectF& area, const study::SpreadStudy& spread, const PlotInk& ink);
 /// The column of blood in the four ways of carrying the neck, with what thin and thick blood make of it.
 void paintPressure(QPainter& painter, const QRectF& area, const study::Pressure& pressure, const PlotInk& ink);
 

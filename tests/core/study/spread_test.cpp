@@ -98,10 +98,10 @@ class SampleSpread : public testing::Test {
     text << std::ifstream(std::string(ZYGAPOSE_SOURCE_DIR) + "/samples/high_browser.csv").rdbuf();
     return anatomy::fillBlanks(anatomy::readMeasurementTable(text.str(), "high_browser.csv").table);
   }
-  Spread spreadWith(const SpreadOptions& options) const {
+  SpreadStudy spreadWith(const SpreadOptions& options) const {
     return spread({specimen_, articulation_, assumptions_, pose_}, table_, anatomy::buildSpecimen, options).value();
   }
-  const Quantiles& of(const Spread& s, SpreadOf what) const { return s.quantiles[static_cast<std::size_t>(what)]; }
+  const Quantiles& of(const SpreadStudy& s, SpreadOf what) const { return s.quantiles[static_cast<std::size_t>(what)]; }
 
   anatomy::MeasurementTable table_ = filledTable();
   anatomy::Specimen specimen_ = anatomy::buildSpecimen(table_);
@@ -116,7 +116,7 @@ TEST_F(SampleSpread, NeckLengthIsTheClosedForm) {
   SpreadOptions options;
   options.draws = 1500;
   options.varyAssumptions = false;
-  const Spread s = spreadWith(options);
+  const SpreadStudy s = spreadWith(options);
   double alone = 0, together = 0, length = 0;
   for (const auto& row : table_.rows) {
     if (row.name.kind != BoneKind::Cervical) continue;
@@ -140,7 +140,7 @@ TEST_F(SampleSpread, WithoutErrorsEveryDrawIsTheAnimalItself) {
   options.draws = 5;
   options.errors = {0, 0, 0, 0};
   options.varyAssumptions = false;
-  const Spread s = spreadWith(options);
+  const SpreadStudy s = spreadWith(options);
   ASSERT_EQ(s.draws.size(), 5u);
   for (const SpreadDraw& draw : s.draws) {
     for (std::size_t i = 0; i < kSpreads.size(); ++i) EXPECT_NEAR(draw.values[i], s.asIs[i], 1e-9) << i;
@@ -152,9 +152,9 @@ TEST_F(SampleSpread, SameSeedSameNumbersOnAnyNumberOfThreads) {
   SpreadOptions options;
   options.draws = 12;
   options.threads = 1;
-  const Spread one = spreadWith(options);
+  const SpreadStudy one = spreadWith(options);
   options.threads = 4;
-  const Spread four = spreadWith(options);
+  const SpreadStudy four = spreadWith(options);
   for (std::size_t i = 0; i < one.draws.size(); ++i) EXPECT_EQ(one.draws[i].values, four.draws[i].values);
   options.seed = 2;
   EXPECT_NE(spreadWith(options).draws[0].values, one.draws[0].values);
@@ -170,7 +170,7 @@ TEST_F(SampleSpread, MoreErrorSpreadsMoreAndAssumptionsSpreadByThemselves) {
   EXPECT_GT(of(spreadWith(options), SpreadOf::HighestSnout).deviation, 1.3 * usual);
   options.errors = {0, 0, 0, 0};
   options.varyAssumptions = true;
-  const Spread assumed = spreadWith(options);
+  const SpreadStudy assumed = spreadWith(options);
   EXPECT_GT(of(assumed, SpreadOf::HighestSnout).deviation, 0.01);
   EXPECT_NEAR(of(assumed, SpreadOf::NeckLength).deviation, 0, 1e-12);
 }
@@ -178,7 +178,7 @@ TEST_F(SampleSpread, MoreErrorSpreadsMoreAndAssumptionsSpreadByThemselves) {
 TEST_F(SampleSpread, ShareAtLeastCountsTheDraws) {
   SpreadOptions options;
   options.draws = 40;
-  const Spread s = spreadWith(options);
+  const SpreadStudy s = spreadWith(options);
   const Quantiles& q = of(s, SpreadOf::HighestSnout);
   EXPECT_EQ(s.shareAtLeast(SpreadOf::HighestSnout, q.q05 - 10), 1);
   EXPECT_EQ(s.shareAtLeast(SpreadOf::HighestSnout, q.q95 + 10), 0);
@@ -194,7 +194,7 @@ TEST_F(SampleSpread, CountsDrawsThatGiveNoAnimal) {
     return anatomy::buildSpecimen(table);
   };
   options.threads = 1;
-  const Spread s = spread({specimen_, articulation_, assumptions_, pose_}, table_, refuses, options).value();
+  const SpreadStudy s = spread({specimen_, articulation_, assumptions_, pose_}, table_, refuses, options).value();
   EXPECT_EQ(s.failed, 3);
   EXPECT_EQ(s.draws.size(), 3u);
   EXPECT_THAT(sentences(s).back(), testing::HasSubstr("3 draws gave no animal"));
