@@ -186,10 +186,10 @@ Verb studyVerb() {
             {"--measured-percent", "P", "spread: standard error of measured lengths; else 2"},
             {"--inferred-percent", "P", "spread: of inferred ones; else 10"},
             {"--overlap-between", "LOW,HIGH", "spread: least overlap, a share; else 0.25,0.5"},
-            {"--cartilage-between", "LOW,HIGH", "spread: cartilage, %; else 2.59,9.12"},
+            {"--cartilage-between", "LOW,HIGH", "spread: cartilage, %; else 0,4.56"},
             {"--fixed-assumptions", "", "spread: the project's assumptions in every draw"},
             {"--heart", "SHARE", "pressure: height of the heart in the chest, 0 ribs' ends, 1 column; else 0.333"}}),
-       "elevation: head height and neck slope in neutral, at both ends of the range and now.\n"
+       "elevation: head height and neck slope in neutral, at the ends of the range and now.\n"
        "envelope: what the snout reaches inside the ranges: side outline, space, strip on the ground.\n"
        "range: where each joint of the column ends. spread: how far the answer moves with measurement error and\n"
        "assumptions, 5, 50 and 95 %. pressure: the column of blood from heart to head, an assumption-laden figure.\n"

@@ -56,7 +56,7 @@ std::string caseJson(const study::ElevationCase& one) {
   const study::Carriage& c = one.carriage;
   return onOneLine({member("case", jsonString(toText(one.which))), member("snout_height_m", number(c.snoutHeight)),
                     member("eye_height_m", number(c.eyeHeight)), member("ahead_of_base_m", number(c.ahead)),
-                    member("neck_slope_deg", degrees(c.slope)), member("neck_base_slope_deg", degrees(one.baseSlope)),
+                    member("neck_slope_deg", degrees(one.slope)), member("neck_base_slope_deg", degrees(one.baseSlope)),
                     member("head_slope_deg", degrees(one.headSlope)), member("lowest_m", number(c.lowest))});
 }
 

@@ -1,14 +1,35 @@
 #include "core/study/elevation.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/study/figures_text.h"
+#include "core/study/planar_neck.h"
 
 namespace zyga::study {
 namespace {
 
 using Eigen::Vector3d;
 using kinematics::Pose;
+
+/// The snout as far in a direction of the plane as neck and head bring it.
+Pose farthestPose(const PlanarNeck& neck, const Eigen::Vector2d& direction) {
+  Pose pose = neck.neutral;
+  const std::vector<double> angles = farthestAngles(neck.chain, neck.tip, direction);
+  for (std::size_t i = 0; i < neck.joints.size(); ++i) pose[neck.joints[i]] = Vector3d(angles[i], 0, 0);
+  return pose;
+}
+
+/// Every joint of the neck, but not the head's, at its own end.
+Pose poseAtEnds(const Subject& subject, const PlanarNeck& neck, bool dorsal) {
+  Pose pose = subject.pose;
+  const auto ofNeck = jointsOf(subject.specimen, Chain::Neck);
+  for (std::size_t i = 0; i < neck.joints.size(); ++i) {
+    if (std::find(ofNeck.begin(), ofNeck.end(), neck.joints[i]) == ofNeck.end()) continue;
+    pose[neck.joints[i]] = Vector3d(dorsal ? neck.chain[i].most : neck.chain[i].least, 0, 0);
+  }
+  return pose;
+}
 
 Pose withNeckNeutral(const anatomy::Specimen& specimen, Pose pose) {
   for (const auto joint : jointsOf(specimen, Chain::Neck)) pose[joint] = Vector3d::Zero();
@@ -27,6 +48,10 @@ ElevationCase caseOf(const Subject& subject, NeckCarriage which, const Pose& pos
   made.carriage = carriage(subject.specimen, subject.articulation, pose, Chain::Neck);
   const auto X_WB = kinematics::place(subject.specimen, subject.articulation, pose);
   made.line = neckLine(subject.specimen, X_WB, plane);
+  // The head's joint: the neck ends there.
+  const std::size_t end = made.line.size() - (subject.specimen.findBone("skull") ? 2 : 1);
+  const Eigen::Vector2d chord = made.line[end] - made.line.front();
+  made.slope = std::atan2(chord.y(), chord.x());
   const auto base = subject.specimen[jointsOf(subject.specimen, Chain::Neck).front()].distal;
   made.baseSlope = slopeOf(X_WB[base.value].linear().col(0), plane);
   if (const auto skull = subject.specimen.findBone("skull")) {
@@ -36,8 +61,7 @@ ElevationCase caseOf(const Subject& subject, NeckCarriage which, const Pose& pos
 }
 
 std::string sentence(const ElevationCase& one) {
-  const std::string slope =
-      (one.carriage.slope < 0 ? "falling by " : "rising by ") + degreesWord(std::abs(one.carriage.slope));
+  const std::string slope = (one.slope < 0 ? "falling by " : "rising by ") + degreesWord(std::abs(one.slope));
   std::string text = capitalised(toText(one.which)) + ": snout " + metresWord(one.carriage.snoutHeight) +
                      " over the ground, neck " + slope + ", its base at " + degreesWord(one.baseSlope) + ".";
   if (one.carriage.lowest < 0) text += " It would be " + metresWord(-one.carriage.lowest) + " in the ground.";
@@ -47,8 +71,8 @@ std::string sentence(const ElevationCase& one) {
 }  // namespace
 
 std::string_view toText(NeckCarriage carriage) {
-  static constexpr std::array<std::string_view, 4> kWords{"neutral", "most dorsiflexed", "most ventriflexed",
-                                                          "present pose"};
+  static constexpr std::array<std::string_view, kNeckCarriages.size()> kWords{
+      "neutral", "most dorsiflexed", "most ventriflexed", "highest", "lowest", "present pose"};
   return kWords[static_cast<std::size_t>(carriage)];
 }
 
@@ -59,16 +83,15 @@ Elevation elevation(const Subject& subject) {
   made.plane = neckPlane(specimen, X_WB);
   made.body = bodyLines(specimen, X_WB, made.plane);
   made.foreFeet = foreFeetAhead(specimen, X_WB, made.plane);
-  const Extreme up = extreme(specimen, articulation, assumptions, pose, Chain::Neck, range::Direction::Dorsal);
-  const Extreme down = extreme(specimen, articulation, assumptions, pose, Chain::Neck, range::Direction::Ventral);
-  const std::array<Pose, 4> poses{withNeckNeutral(specimen, pose), up.pose, down.pose, pose};
+  const PlanarNeck neck = planarNeck(subject);
+  const std::array<Pose, kNeckCarriages.size()> poses{withNeckNeutral(specimen, pose),  poseAtEnds(subject, neck, true),
+                                                      poseAtEnds(subject, neck, false), farthestPose(neck, {0, 1}),
+                                                      farthestPose(neck, {0, -1}),      pose};
   for (const NeckCarriage which : kNeckCarriages) {
     const auto i = static_cast<std::size_t>(which);
     made.cases[i] = caseOf(subject, which, poses[i], made.plane);
   }
-  for (const auto& joint : up.joints) {
-    if (!joint.judged) made.unjudged.push_back(specimen[joint.joint].id);
-  }
+  made.unjudged = neck.unjudged;
   return made;
 }
 

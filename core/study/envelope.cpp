@@ -4,8 +4,6 @@
 #include <cmath>
 #include <stdexcept>
 
-#include "core/kinematics/bend.h"
-#include "core/range/limits.h"
 #include "core/study/figures_text.h"
 #include "core/study/swept_region.h"
 
@@ -13,50 +11,6 @@ namespace zyga::study {
 namespace {
 
 using Eigen::Vector2d;
-using Eigen::Vector3d;
-using kinematics::JointIndex;
-using kinematics::Pose;
-
-/// Neck and head with all their angles zero.
-struct NeutralNeck {
-  std::vector<JointIndex> joints;  ///< base first
-  Pose pose;
-  kinematics::Placement X_WB;
-};
-
-NeutralNeck neutralNeck(const Subject& subject) {
-  const auto skull = subject.specimen.findBone("skull");
-  if (!skull) throw std::invalid_argument("the specimen has no skull whose snout could reach anything");
-  NeutralNeck neck{kinematics::dragChain(subject.specimen, *skull), subject.pose, {}};
-  for (const JointIndex joint : neck.joints) neck.pose[joint] = Vector3d::Zero();
-  neck.X_WB = kinematics::place(subject.specimen, subject.articulation, neck.pose);
-  return neck;
-}
-
-std::vector<PlanarJoint> planarJoints(const Subject& subject, const NeutralNeck& neck, Envelope& made) {
-  const Line line = neckLine(subject.specimen, neck.X_WB, made.plane);
-  std::vector<PlanarJoint> joints;
-  for (std::size_t i = 0; i < neck.joints.size(); ++i) {
-    const JointIndex joint = neck.joints[i];
-    const range::Band band =
-        range::band(subject.specimen, subject.articulation, subject.assumptions, joint, Vector3d::Zero(), 0);
-    const bool moves = band.judged && !band.empty;
-    if (!band.judged) made.unjudged.push_back(subject.specimen[joint].id);
-    joints.push_back({line[i], moves ? band.least : 0, moves ? band.most : 0});
-  }
-  return joints;
-}
-
-double outOfPlane(const Subject& subject, const NeutralNeck& neck, const SagittalPlane& plane) {
-  const Vector3d left = plane.up_W.cross(plane.ahead_W);
-  double most = 0;
-  for (const JointIndex joint : neck.joints) {
-    const anatomy::Joint& j = subject.specimen[joint];
-    const Vector3d p_W = neck.X_WB[j.proximal.value] * j.centreProximal;
-    most = std::max(most, std::abs((p_W - plane.p_WOrigin).dot(left)));
-  }
-  return most;
-}
 
 /// Where the outlines cross the ground, ahead and sorted.
 std::vector<double> groundCrossings(const std::vector<Line>& outlines) {
@@ -109,16 +63,18 @@ Watch part(const Watch& watch, double from, double to) {
 std::optional<Envelope> envelope(const Subject& subject, const EnvelopeOptions& options, const Watch& watch) {
   Envelope made;
   const auto X_WB = kinematics::place(subject.specimen, subject.articulation, subject.pose);
-  const NeutralNeck neck = neutralNeck(subject);
-  made.plane = neckPlane(subject.specimen, X_WB);
+  if (!subject.specimen.findBone("skull")) {
+    throw std::invalid_argument("the specimen has no skull whose snout could reach anything");
+  }
+  const PlanarNeck neck = planarNeck(subject);
+  made.plane = neck.plane;
+  made.unjudged = neck.unjudged;
+  made.outOfPlane = neck.outOfPlane;
   made.neck = neckLine(subject.specimen, X_WB, made.plane);
   made.body = bodyLines(subject.specimen, X_WB, made.plane);
   made.foreFeet = foreFeetAhead(subject.specimen, X_WB, made.plane);
-  made.outOfPlane = outOfPlane(subject, neck, made.plane);
-  const auto joints = planarJoints(subject, neck, made);
-  const Vector2d snout = neckLine(subject.specimen, neck.X_WB, made.plane).back();
   const double outlineShare = options.space ? 0.1 : 1;
-  const SweptRegion region(joints, snout, options.rings, part(watch, 0, outlineShare));
+  const SweptRegion region(neck.chain, neck.tip, options.rings, part(watch, 0, outlineShare));
   if (watch.cancelled()) return std::nullopt;
   made.outlines = outlinesOf(region);
   made.precision = region.step();

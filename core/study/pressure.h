@@ -38,7 +38,7 @@ struct Pressure {
     double pressure = 0;       ///< mmHg
     double low = 0, high = 0;  ///< mmHg, for thin and thick blood
   };
-  std::array<Row, 4> rows;
+  std::array<Row, kNeckCarriages.size()> rows;
   Elevation elevation;  ///< what the rows stand on
 };
 

@@ -14,7 +14,7 @@ namespace {
 using Eigen::Vector3d;
 using Cell = std::array<int, 3>;
 
-constexpr double kCellsAMotion = 30;
+constexpr double kCellsAMotion = 20;
 constexpr std::size_t kMostCells = 400'000;  // a set that runs on and on is not followed farther
 
 /// Of one cell around a middle angle; the cosine is averaged over it.

@@ -23,7 +23,7 @@ RotationVolume rotationVolume(const Eigen::Vector3d& least, const Eigen::Vector3
 RotationVolume rotationVolume(const std::function<bool(const Eigen::Vector3d&)>& inside, const Eigen::Vector3d& seed,
                               const Eigen::Vector3d& cell);
 
-/// What the bones of a joint support around neutral, in some thirty cells a motion; within two or three per cent. Zero
+/// What the bones of a joint support around neutral, in some twenty cells a motion; within two or three per cent. Zero
 /// for a joint that nothing judges, does not move or has no supported angles.
 RotationVolume supportedRotations(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
                                   const range::Assumptions& assumptions, kinematics::JointIndex joint);

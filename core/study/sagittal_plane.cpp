@@ -38,6 +38,19 @@ Line columnLine(const anatomy::Specimen& specimen, const Placement& X_WB, const 
   return line;
 }
 
+/// The point of a line nearest to another point: where a girdle hangs on the column.
+Vector2d nearestTo(const Line& line, const Vector2d& p) {
+  Vector2d nearest = line.front();
+  for (std::size_t i = 0; i + 1 < line.size(); ++i) {
+    const Vector2d way = line[i + 1] - line[i];
+    const double length = way.squaredNorm();
+    const double share = length > 0 ? std::clamp((p - line[i]).dot(way) / length, 0.0, 1.0) : 0;
+    const Vector2d q = line[i] + share * way;
+    if ((q - p).squaredNorm() < (nearest - p).squaredNorm()) nearest = q;
+  }
+  return nearest;
+}
+
 }  // namespace
 
 Vector2d SagittalPlane::flat(const Vector3d& p_W) const {
@@ -63,22 +76,28 @@ SagittalPlane neckPlane(const anatomy::Specimen& specimen, const Placement& X_WB
   return plane;
 }
 
+std::vector<JointIndex> neckJoints(const anatomy::Specimen& specimen) {
+  const auto skull = specimen.findBone("skull");
+  return skull ? kinematics::dragChain(specimen, *skull) : jointsOf(specimen, Chain::Neck);
+}
+
 Line neckLine(const anatomy::Specimen& specimen, const Placement& X_WB, const SagittalPlane& plane) {
   Line line;
   const auto skull = specimen.findBone("skull");
-  const auto joints = skull ? kinematics::dragChain(specimen, *skull) : jointsOf(specimen, Chain::Neck);
+  const auto joints = neckJoints(specimen);
   for (const JointIndex joint : joints) line.push_back(plane.flat(centreOf(specimen, X_WB, joint)));
-  if (skull) line.push_back(plane.flat(X_WB[skull->value] * specimen[*skull].landmark("snout")));
+  const auto last = specimen[joints.back()].distal;
+  line.push_back(plane.flat(X_WB[last.value] * specimen[last].landmark(skull ? "snout" : "cranial")));
   return line;
 }
 
 std::vector<Line> bodyLines(const anatomy::Specimen& specimen, const Placement& X_WB, const SagittalPlane& plane) {
   std::vector<Line> lines{columnLine(specimen, X_WB, plane)};
   for (const kinematics::FootRig& rig : kinematics::footRigs(specimen)) {
-    Line leg;
+    Line leg{nearestTo(lines.front(), plane.flat(centreOf(specimen, X_WB, rig.joints.front())))};
     for (const JointIndex joint : rig.joints) {
       const Vector2d at = plane.flat(centreOf(specimen, X_WB, joint));
-      if (leg.empty() || (leg.back() - at).norm() > 1e-6) leg.push_back(at);
+      if ((leg.back() - at).norm() > 1e-6) leg.push_back(at);
     }
     leg.push_back(plane.flat(X_WB[rig.bone.value] * rig.p_BSole));
     lines.push_back(leg);

@@ -25,10 +25,14 @@ SagittalPlane neckPlane(const anatomy::Specimen& specimen, const kinematics::Pla
 
 using Line = std::vector<Eigen::Vector2d>;
 
+/// The joints that carry the snout, base of the neck first and the head's among them; without a skull those of the
+/// neck.
+std::vector<kinematics::JointIndex> neckJoints(const anatomy::Specimen& specimen);
+
 /// From the first dorsal's joint with the neck over the centres of rotation to the snout (or the head's joint).
 Line neckLine(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB, const SagittalPlane& plane);
-/// The rest of the animal as a figure of lines: column from the neck's base to the tail's tip, and the legs down to
-/// their soles.
+/// The rest of the animal as a figure of lines: column from the neck's base to the tail's tip, and the legs from
+/// there down to their soles.
 std::vector<Line> bodyLines(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB,
                             const SagittalPlane& plane);
 /// How far ahead of the neck's base the foremost fore foot on the ground has its middle, m; none where no fore foot

@@ -54,15 +54,15 @@ bool neckSupported(const Specimen& specimen, const Articulation& articulation, c
 SpreadDraw measured(const Subject& subject) {
   const Elevation found = elevation(subject);
   const auto snout = [&](NeckCarriage which) { return found[which].carriage.snoutHeight; };
-  const auto slope = [&](NeckCarriage which) { return found[which].carriage.slope; };
+  const auto slope = [&](NeckCarriage which) { return found[which].slope; };
   SpreadDraw one;
   one.values = {anatomy::summarise(subject.specimen).neck,
                 snout(NeckCarriage::Neutral),
-                snout(NeckCarriage::Dorsal),
-                snout(NeckCarriage::Ventral),
+                snout(NeckCarriage::Highest),
+                snout(NeckCarriage::Lowest),
                 snout(NeckCarriage::Present),
                 slope(NeckCarriage::Neutral),
-                slope(NeckCarriage::Dorsal),
+                slope(NeckCarriage::Highest),
                 slope(NeckCarriage::Present)};
   one.supported = neckSupported(subject.specimen, subject.articulation, subject.assumptions, subject.pose);
   one.usable = true;
@@ -124,9 +124,14 @@ std::string sentence(const SpreadStudy& spread, SpreadOf what) {
 }  // namespace
 
 std::string_view toText(SpreadOf what) {
-  static constexpr std::array<std::string_view, kSpreads.size()> kWords{
-      "neck length",          "neutral snout height", "highest snout height", "lowest snout height",
-      "present snout height", "neutral neck slope",   "steepest neck slope",  "present neck slope"};
+  static constexpr std::array<std::string_view, kSpreads.size()> kWords{"neck length",
+                                                                        "neutral snout height",
+                                                                        "highest snout height",
+                                                                        "lowest snout height",
+                                                                        "present snout height",
+                                                                        "neutral neck slope",
+                                                                        "neck slope with the snout highest",
+                                                                        "present neck slope"};
   return kWords[static_cast<std::size_t>(what)];
 }
 

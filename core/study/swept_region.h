@@ -4,17 +4,9 @@
 #include <functional>
 #include <vector>
 
-#include "core/study/subject.h"
+#include "core/study/planar_neck.h"
 
 namespace zyga::study {
-
-/// A joint of a chain that moves in one plane: where it turns with all angles zero, m, and its range, rad,
-/// counter-clockwise positive. The range need not hold zero.
-struct PlanarJoint {
-  Eigen::Vector2d centre = Eigen::Vector2d::Zero();
-  double least = 0;
-  double most = 0;
-};
 
 /// Distance from every point of the plane to what the tip of a chain can reach, m, on rings about the base.
 ///
@@ -30,7 +22,7 @@ class SweptRegion {
   SweptRegion(const std::vector<PlanarJoint>& joints, const Eigen::Vector2d& tip, int rings, const Watch& watch = {});
 
   bool empty() const { return distances_.empty(); }
-  /// m; 0 inside. Outside of the rings a distance that is too small rather than too large.
+  /// m; 0 inside. Good near the region; far outside of the rings it comes out somewhat too large.
   double distance(const Eigen::Vector2d& p) const;
   double step() const { return step_; }      ///< m, from ring to ring and about as much along the outermost
   double radius() const { return radius_; }  ///< m, no point farther from the base is reached

@@ -10,11 +10,13 @@ namespace {
 
 using study::NeckCarriage;
 
-/// Kind of line of each way of carrying the neck: full, dashed, dotted, and heavy for the present one.
+/// Kind of line of each way of carrying the neck: full, dashed, dotted, both, and heavy for the present one.
 QPen penOf(NeckCarriage which, const PlotInk& ink) {
   QPen pen = ink.pen(ink.ink, which == NeckCarriage::Present ? 3.4 : 2);
   if (which == NeckCarriage::Dorsal) pen.setDashPattern({5, 2.5});
   if (which == NeckCarriage::Ventral) pen.setDashPattern({1, 2});
+  if (which == NeckCarriage::Highest) pen.setDashPattern({7, 2, 1, 2});
+  if (which == NeckCarriage::Lowest) pen.setDashPattern({4, 2, 1, 2, 1, 2});
   if (which == NeckCarriage::Present) pen.setColor(ink.accent);
   return pen;
 }
@@ -27,6 +29,10 @@ QString nameOf(NeckCarriage which) {
       return QObject::tr("most dorsiflexed");
     case NeckCarriage::Ventral:
       return QObject::tr("most ventriflexed");
+    case NeckCarriage::Highest:
+      return QObject::tr("highest");
+    case NeckCarriage::Lowest:
+      return QObject::tr("lowest");
     case NeckCarriage::Present:
       break;
   }
@@ -35,8 +41,7 @@ QString nameOf(NeckCarriage which) {
 
 QString wordsOf(const study::ElevationCase& one) {
   return QObject::tr("%1: %2 m, neck %3°")
-      .arg(nameOf(one.which), tickWord(one.carriage.snoutHeight, 0.01),
-           tickWord(qRadiansToDegrees(one.carriage.slope), 0.1));
+      .arg(nameOf(one.which), tickWord(one.carriage.snoutHeight, 0.01), tickWord(qRadiansToDegrees(one.slope), 0.1));
 }
 
 /// Names beside the snouts; where two would touch, the lower one moves down and a thin line leads to it.
@@ -82,9 +87,7 @@ void paintElevation(QPainter& painter, const QRectF& area, const study::Elevatio
   PlotAxis x = frame.xAxis();
   x.most = ahead;
   frame = PlotFrame(frame.area().adjusted(-widest, 0, 0, 0), x, frame.yAxis(), true);
-  std::vector<study::Line> body = elevation.body;
-  for (auto& line : body) std::erase_if(line, [&](const auto& p) { return p.x() < frame.xAxis().least; });
-  paintStage(painter, frame, body, ink);
+  paintStage(painter, frame, elevation.body, ink);
   for (const auto& one : elevation.cases) paintLine(painter, one.line, frame, penOf(one.which, ink));
   painter.setPen(Qt::NoPen);
   painter.setBrush(ink.ink);

@@ -62,11 +62,7 @@ void paintEnvelope(QPainter& painter, const QRectF& area, const study::Envelope&
   // Of the body only what stands on the ground counts: a long tail would make the reach small.
   for (std::size_t i = 1; i < envelope.body.size(); ++i) all.push_back(envelope.body[i]);
   const PlotFrame frame = sideFrame(area, all, ink, 0.5);
-  std::vector<study::Line> body = envelope.body;
-  for (auto& line : body) {
-    std::erase_if(line, [&](const auto& p) { return p.x() < frame.xAxis().least; });
-  }
-  paintStage(painter, frame, body, ink);
+  paintStage(painter, frame, envelope.body, ink);
   paintRegion(painter, frame, envelope, ink);
   QPen neck = ink.pen(ink.ink, 2.6);
   neck.setCapStyle(Qt::RoundCap);
@@ -76,7 +72,7 @@ void paintEnvelope(QPainter& painter, const QRectF& area, const study::Envelope&
     paintPlace(painter, place(envelope.highest), QObject::tr("%1 high").arg(metresOf(envelope.highest.y())),
                {0, -0.8 * ink.size()}, Qt::AlignHCenter, ink);
     const QString far = QObject::tr("%1 ahead").arg(metresOf(envelope.farthest.x()));
-    paintPlace(painter, place(envelope.farthest), far, {0.9 * ink.size(), 0}, Qt::AlignLeft | Qt::AlignVCenter, ink);
+    paintPlace(painter, place(envelope.farthest), far, {-0.8 * ink.size(), 0}, Qt::AlignRight | Qt::AlignVCenter, ink);
     paintGroundStretch(painter, frame, envelope, ink);
   }
   paintScaleBar(painter, frame, ink);

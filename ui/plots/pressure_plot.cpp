@@ -21,6 +21,10 @@ QString nameOf(NeckCarriage which) {
       return QObject::tr("most dorsiflexed");
     case NeckCarriage::Ventral:
       return QObject::tr("most ventriflexed");
+    case NeckCarriage::Highest:
+      return QObject::tr("highest");
+    case NeckCarriage::Lowest:
+      return QObject::tr("lowest");
     case NeckCarriage::Present:
       break;
   }

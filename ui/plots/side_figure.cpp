@@ -6,6 +6,25 @@
 #include "ui/plots/hatching.h"
 
 namespace zyga::ui {
+namespace {
+
+/// The beginning of a line up to where it leaves the frame backwards.
+study::Line before(const study::Line& line, double leastAhead) {
+  study::Line kept;
+  for (std::size_t i = 0; i < line.size(); ++i) {
+    if (line[i].x() >= leastAhead) {
+      kept.push_back(line[i]);
+    } else {
+      if (i > 0)
+        kept.push_back(line[i - 1] +
+                       (line[i - 1].x() - leastAhead) / (line[i - 1].x() - line[i].x()) * (line[i] - line[i - 1]));
+      break;
+    }
+  }
+  return kept;
+}
+
+}  // namespace
 
 PlotFrame sideFrame(const QRectF& area, const std::vector<study::Line>& lines, const PlotInk& ink, double room) {
   PlotAxis x{0, 0, QObject::tr("ahead of the neck’s base, m")}, y{0, 0, QObject::tr("over the ground, m")};
@@ -49,7 +68,7 @@ void paintStage(QPainter& painter, const PlotFrame& frame, const std::vector<stu
   painter.drawLine(under.topLeft(), under.topRight());
   QPen bones = ink.pen(ink.muted, 2.2);
   bones.setCapStyle(Qt::RoundCap);
-  for (const auto& line : body) paintLine(painter, line, frame, bones);
+  for (const auto& line : body) paintLine(painter, before(line, frame.xAxis().least), frame, bones);
 }
 
 void paintScaleBar(QPainter& painter, const PlotFrame& frame, const PlotInk& ink) {

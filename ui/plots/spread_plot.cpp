@@ -29,7 +29,7 @@ QString nameOf(SpreadOf what) {
     case SpreadOf::NeutralSlope:
       return QObject::tr("neutral");
     case SpreadOf::HighestSlope:
-      return QObject::tr("steepest");
+      return QObject::tr("highest");
     case SpreadOf::NeckLength:
       break;
   }

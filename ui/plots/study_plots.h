@@ -16,7 +16,7 @@ namespace zyga::ui {
 /// Side view true to scale, head to the left: the outline of what the snout reaches, the animal as it stands, highest
 /// and farthest place, the stretch of ground, a metre for scale.
 void paintEnvelope(QPainter& painter, const QRectF& area, const study::Envelope& envelope, const PlotInk& ink);
-/// Side view true to scale: the four ways of carrying the neck, each with its own kind of line and its numbers beside
+/// Side view true to scale: the ways of carrying the neck, each with its own kind of line and its numbers beside
 /// the snout.
 void paintElevation(QPainter& painter, const QRectF& area, const study::Elevation& elevation, const PlotInk& ink);
 /// The whole column, snout to the left: supported range of each joint for up and down, left and right, torsion; the
@@ -25,7 +25,7 @@ void paintRangeChart(QPainter& painter, const QRectF& area, const study::RangeCh
 /// How heights and slopes spread: a hill for the draws, a bar from 5 to 95 %, a stroke at the middle, a diamond for the
 /// table as it is.
 void paintSpread(QPainter& painter, const QRectF& area, const study::SpreadStudy& spread, const PlotInk& ink);
-/// The column of blood in the four ways of carrying the neck, with what thin and thick blood make of it.
+/// The column of blood in each way of carrying the neck, with what thin and thick blood make of it.
 void paintPressure(QPainter& painter, const QRectF& area, const study::Pressure& pressure, const PlotInk& ink);
 
 }  // namespace zyga::ui

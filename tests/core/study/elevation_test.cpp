@@ -49,7 +49,7 @@ TEST_F(SmallElevation, HeadHeightsOfThreeJointsByTrigonometry) {
 }
 
 TEST_F(SmallElevation, SlopesOfBaseNeckAndHead) {
-  const ElevationCase& up = found()[NeckCarriage::Dorsal];
+  const ElevationCase up = found()[NeckCarriage::Dorsal];
   const Vector2d end = snoutByHand({1, 1, 1}, {0.4, 0.4, 0.4});
   EXPECT_NEAR(up.baseSlope, 0.4, 1e-12);
   EXPECT_NEAR(up.headSlope, 1.2, 1e-12);
@@ -58,12 +58,12 @@ TEST_F(SmallElevation, SlopesOfBaseNeckAndHead) {
 
 TEST_F(SmallElevation, HeadKeepsItsAngleOnTheNeck) {
   pose_[*specimen_.findJoint("skull-C1")][0] = -0.7;
-  const ElevationCase& up = found()[NeckCarriage::Dorsal];
+  const ElevationCase up = found()[NeckCarriage::Dorsal];
   EXPECT_NEAR(up.carriage.snoutHeight, 3 + snoutByHand({1, 1, 1, 0.5}, {0.4, 0.4, 0.4, -0.7}).y(), 1e-12);
 }
 
 TEST_F(SmallElevation, LineRunsOverTheCentresOfRotationToTheSnout) {
-  const ElevationCase& up = found()[NeckCarriage::Dorsal];
+  const ElevationCase up = found()[NeckCarriage::Dorsal];
   ASSERT_EQ(up.line.size(), 5u);
   const std::vector<double> links{1, 1, 1, 0.5}, angles{0.4, 0.4, 0.4, 0};
   for (std::size_t i = 0; i < 5; ++i) {

@@ -67,10 +67,16 @@ EnvelopeOptions outlineOnly() {
   return options;
 }
 
+EnvelopeOptions quickOutline() {
+  EnvelopeOptions options = outlineOnly();
+  options.rings = 300;
+  return options;
+}
+
 class SampleEnvelope : public testing::TestWithParam<const char*> {
  protected:
   const Animal animal_ = standing(GetParam());
-  const Envelope envelope_ = envelope(animal_.subject(), outlineOnly()).value();
+  const Envelope envelope_ = envelope(animal_.subject(), quickOutline()).value();
 };
 
 TEST_P(SampleEnvelope, HoldsBothExtremesAndEveryPoseInsideTheRanges) {

@@ -114,7 +114,7 @@ class SampleSpread : public testing::Test {
 // the sum of squares of the one and the square of the sum of the other.
 TEST_F(SampleSpread, NeckLengthIsTheClosedForm) {
   SpreadOptions options;
-  options.draws = 1500;
+  options.draws = 300;
   options.varyAssumptions = false;
   const SpreadStudy s = spreadWith(options);
   double alone = 0, together = 0, length = 0;
@@ -129,9 +129,9 @@ TEST_F(SampleSpread, NeckLengthIsTheClosedForm) {
   const Quantiles& q = of(s, SpreadOf::NeckLength);
   EXPECT_NEAR(s.asIs[0], length, 1e-12);
   // Four standard errors.
-  EXPECT_NEAR(q.q50, length, 4 * 1.2533 * deviation / std::sqrt(1500));
-  EXPECT_NEAR(q.q95, length + kNinetyFive * deviation, 4 * 2.113 * deviation / std::sqrt(1500));
-  EXPECT_NEAR(q.q05, length - kNinetyFive * deviation, 4 * 2.113 * deviation / std::sqrt(1500));
+  EXPECT_NEAR(q.q50, length, 4 * 1.2533 * deviation / std::sqrt(300));
+  EXPECT_NEAR(q.q95, length + kNinetyFive * deviation, 4 * 2.113 * deviation / std::sqrt(300));
+  EXPECT_NEAR(q.q05, length - kNinetyFive * deviation, 4 * 2.113 * deviation / std::sqrt(300));
   EXPECT_EQ(s.failed, 0);
 }
 
@@ -162,7 +162,7 @@ TEST_F(SampleSpread, SameSeedSameNumbersOnAnyNumberOfThreads) {
 
 TEST_F(SampleSpread, MoreErrorSpreadsMoreAndAssumptionsSpreadByThemselves) {
   SpreadOptions options;
-  options.draws = 60;
+  options.draws = 80;
   options.varyAssumptions = false;
   const double usual = of(spreadWith(options), SpreadOf::HighestSnout).deviation;
   options.errors.measured *= 2;
