@@ -11,7 +11,7 @@ struct CellErrors {
   double measured = 0.02;
   double inferred = 0.10;
   double measuredAngle = 0.017453292519943295;  ///< one degree
-  double inferredAngle = 0.052359877559829887;  ///< three degrees
+  double inferredAngle = 0.026179938779914943;  ///< one and a half, which adds up along a neck
   bool operator==(const CellErrors&) const = default;
 };
 

@@ -72,7 +72,10 @@ void paintEnvelope(QPainter& painter, const QRectF& area, const study::Envelope&
     paintPlace(painter, place(envelope.highest), QObject::tr("%1 high").arg(metresOf(envelope.highest.y())),
                {0, -0.8 * ink.size()}, Qt::AlignHCenter, ink);
     const QString far = QObject::tr("%1 ahead").arg(metresOf(envelope.farthest.x()));
-    paintPlace(painter, place(envelope.farthest), far, {-0.8 * ink.size(), 0}, Qt::AlignRight | Qt::AlignVCenter, ink);
+    const double room = place(envelope.farthest).x() - frame.area().left();
+    const bool left = room > QFontMetricsF(ink.bold()).horizontalAdvance(far) + ink.size();
+    paintPlace(painter, place(envelope.farthest), far, {(left ? -0.8 : 0.8) * ink.size(), 0},
+               (left ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter, ink);
     paintGroundStretch(painter, frame, envelope, ink);
   }
   paintScaleBar(painter, frame, ink);
