@@ -89,7 +89,7 @@ TEST_F(SmallElevation, JointsNobodyVouchesForAreNamedAndStayNeutral) {
 
 TEST_F(SmallElevation, SaysSoInSentences) {
   const auto words = sentences(found());
-  ASSERT_EQ(words.size(), 4u);
+  ASSERT_EQ(words.size(), kNeckCarriages.size());
   EXPECT_THAT(words[0], testing::HasSubstr("Neutral: snout 3.00 m over the ground, neck rising by 0.0°"));
 }
 
