@@ -18,6 +18,7 @@ Verb makeVerb();
 Verb assessVerb();
 Verb neutralVerb();
 Verb bendVerb();
+Verb claimVerb();
 Verb limitsVerb();
 Verb exportVerb();
 Verb inspectVerb();

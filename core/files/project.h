@@ -9,6 +9,7 @@
 #include "core/files/project_scan.h"
 #include "core/kinematics/pose.h"
 #include "core/range/assumptions.h"
+#include "core/study/claim.h"
 #include "core/study/densities.h"
 #include "core/study/trackway.h"
 
@@ -29,8 +30,9 @@ struct Project {
   range::Assumptions assumptions;
   kinematics::Pose pose;  ///< the present pose
   std::vector<NamedPose> poses;
-  study::Trackway trackway;    ///< footprints on the ground; may have none
-  study::Densities densities;  ///< of the parts of the body, for its mass and balance
+  study::Trackway trackway;          ///< footprints on the ground; may have none
+  study::Densities densities;        ///< of the parts of the body, for its mass and balance
+  std::vector<study::Claim> claims;  ///< statements put to the bones, in the order of the list
 };
 
 /// buildSpecimen(table) with the scanned bones in it. Throws as buildSpecimen and withScans do.

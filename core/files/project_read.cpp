@@ -8,6 +8,7 @@
 #include "core/files/json.h"
 #include "core/files/numeral.h"
 #include "core/files/project.h"
+#include "core/files/project_claims.h"
 #include "core/files/project_ground.h"
 #include "core/files/project_scan_json.h"
 #include "core/files/project_schema.h"
@@ -206,7 +207,7 @@ void putScansIn(Project& project, const JsonPlace& place) {
 
 Project readDocument(const JsonPlace& root) {
   root.allowOnly({"schema", "version", "specimen", "plan", "counts", "region_totals_mm", "assumptions", "pose", "poses",
-                  "bones", "scans", kTrackwayKey, kDensitiesKey});
+                  "bones", "scans", kTrackwayKey, kDensitiesKey, kClaimsKey});
   Project project;
   project.table = readTable(root);
   project.specimen = build(project.table, root["bones"]);
@@ -220,6 +221,7 @@ Project readDocument(const JsonPlace& root) {
     project.poses.push_back({item["name"].string(), readPose(item, project.specimen)});
   }
   readGround(root, project);
+  readClaims(root, project);
   return project;
 }
 

@@ -50,6 +50,7 @@ struct Unit {
 constexpr Unit kDegrees{kDegree, "°", 1};
 constexpr Unit kPercent{0.01, " %", 0};
 constexpr Unit kMillimetres{0.001, " mm", 1};
+constexpr Unit kMetres{1, " m", 2};
 
 const Unit& unitOf(FindingKind kind) {
   switch (kind) {
@@ -67,6 +68,7 @@ const Unit& unitOf(FindingKind kind) {
 std::string degreesText(double radians) { return kDegrees.text(radians); }
 std::string percentText(double share) { return kPercent.text(share); }
 std::string millimetresText(double metres) { return kMillimetres.text(metres); }
+std::string metresText(double metres) { return kMetres.text(metres); }
 TextPair degreesApart(double measured, double limit) { return kDegrees.apart(measured, limit); }
 TextPair textApart(const Criterion& criterion) {
   return unitOf(criterion.kind).apart(criterion.measured, criterion.limit);

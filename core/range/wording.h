@@ -6,10 +6,11 @@
 
 namespace zyga::range {
 
-/// A number and its unit as people read them: "9.4°", "38 %", "4.2 mm". Trailing zeros are dropped.
+/// A number and its unit as people read them: "9.4°", "38 %", "4.2 mm", "8.5 m". Trailing zeros are dropped.
 std::string degreesText(double radians);
 std::string percentText(double share);
 std::string millimetresText(double metres);
+std::string metresText(double metres);
 
 /// Two values to be compared, with as many decimals as it takes to tell them apart: "49.8 %" against "50 %".
 struct TextPair {

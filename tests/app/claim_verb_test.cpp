@@ -1,0 +1,105 @@
+#include "core/files/project.h"
+#include "core/range/neutral.h"
+#include "tests/app/program.h"
+
+namespace zyga::app {
+namespace {
+
+using testing::AllOf;
+using testing::HasSubstr;
+
+class ClaimVerb : public Program {
+ protected:
+  Ended claim(std::vector<std::string> arguments, const std::string& verb = "claim") {
+    if (animal_.empty()) animal_ = smallAnimal();
+    arguments.insert(arguments.begin(), {verb, animal_});
+    return run(arguments);
+  }
+  double best() { return claim({"--head-height-m", "29", "--json"}).json()["best_m"].toDouble(); }
+
+  std::string animal_;
+};
+
+TEST_F(ClaimVerb, AnUnsupportedHeightTellsWhatStopsItAndWhatItWouldTake) {
+  const double best = this->best();
+  ASSERT_GT(best, 1);
+  const auto ended = claim({"--head-height-m", std::to_string(best + 0.05), "--json"});
+  EXPECT_EQ(ended.exit, 1) << ended.err;
+  const auto json = ended.json();
+  EXPECT_FALSE(json["supported"].toBool());
+  EXPECT_TRUE(json["claim"].toString().startsWith("head at least "));
+  EXPECT_NEAR(json["best_m"].toDouble(), best, 1e-6);
+  EXPECT_NEAR(json["short_by_m"].toDouble(), 0.05, 2e-6);
+  EXPECT_FALSE(json["stopping_joints"].toArray().isEmpty());
+  EXPECT_EQ(json["stopping_joints"].toArray().size(), json["stopping_words"].toArray().size());
+  const double overlap = json["least_overlap"].toDouble();
+  EXPECT_GT(overlap, 0);
+  EXPECT_LT(overlap, 0.5);
+  EXPECT_TRUE(json["joints_near_edge"].isDouble());
+  // The assumption it names turns the answer, and a little more does not.
+  const auto with = [&](double share) {
+    return claim({"--head-height-m", std::to_string(best + 0.05), "--overlap", std::to_string(share)}).exit;
+  };
+  EXPECT_EQ(with(overlap), 0);
+  EXPECT_EQ(with(overlap + 0.001), 1);
+}
+
+TEST_F(ClaimVerb, ASupportedHeightWritesThePoseThatShowsIt) {
+  const double height = best() - 0.05;
+  const auto ended =
+      claim({"--head-height-m", std::to_string(height), "--source", "an invented paper, 2020", "--out", "shown.zyga"});
+  EXPECT_EQ(ended.exit, 0) << ended.err;
+  EXPECT_THAT(ended.out, AllOf(HasSubstr("Supported: the snout comes up to "), HasSubstr("least overlap"),
+                               HasSubstr("assuming:"), HasSubstr("wrote shown.zyga")));
+  const auto project = files::readProject(path("shown.zyga"));
+  ASSERT_EQ(project.claims.size(), 1u);
+  EXPECT_EQ(project.claims[0].source, "an invented paper, 2020");
+  const auto articulation = range::articulate(project.specimen, project.assumptions);
+  const auto skull = *project.specimen.findBone("skull");
+  const auto X_WB = kinematics::place(project.specimen, articulation, project.pose);
+  EXPECT_GE((X_WB[skull.value] * project.specimen[skull].landmark("snout")).z(), height - 1e-6);
+  // The list of the project is answered without naming a claim.
+  const auto listed = run({"claim", "shown.zyga", "--json"});
+  EXPECT_EQ(listed.exit, 0) << listed.err;
+  ASSERT_EQ(listed.json()["claims"].toArray().size(), 1);
+  EXPECT_TRUE(listed.json()["claims"].toArray()[0].toObject()["supported"].toBool());
+}
+
+TEST_F(ClaimVerb, EveryKindIsAnswered) {
+  const std::vector<std::pair<std::vector<std::string>, const char*>> kinds{
+      {{"--neck-slope-deg", "-80"}, "neck at least \u221280° to the horizontal"},
+      {{"--neck-slope-deg", "89", "--at-most"}, "neck at most 89° to the horizontal"},
+      {{"--neck-base-deg", "5"}, "neck base at least 5° to the horizontal"},
+      {{"--ground-ahead-m", "1.5"}, "snout reaches the ground 1.5 m ahead of the forefeet"},
+      {{"--head-at-m", "1,2.5"}, "head reaches 2.5 m high, 1 m ahead of the forefeet"},
+      {{"--tail-base-deg", "30"}, "tail base within 30° of level"}};
+  for (auto [arguments, words] : kinds) {
+    arguments.push_back("--json");
+    const auto ended = claim(arguments);
+    ASSERT_TRUE(ended.exit == 0 || ended.exit == 1) << ended.err;
+    EXPECT_EQ(ended.json()["claim"].toString().toStdString(), words);
+    EXPECT_EQ(ended.json()["supported"].toBool(), ended.exit == 0);
+  }
+}
+
+TEST_F(ClaimVerb, TellsBadInput) {
+  const std::vector<std::pair<std::vector<std::string>, const char*>> cases{
+      {{}, "the project holds no claims"},
+      {{"--head-height-m", "high"}, "is not a number"},
+      {{"--head-height-m", "31"}, "write metres from 0 to 30"},
+      {{"--head-at-m", "2"}, "a distance and a height"},
+      {{"--head-at-m", "2,x"}, "'x' is not a number"},
+      {{"--head-height-m", "3", "--tail-base-deg", "5"}, "one claim at a time"},
+      {{"--head-height-m", "3", "--at-most"}, "--at-most goes with"},
+      {{"--source", "somebody"}, "--source goes with a claim"},
+      {{"--neck-base-deg", "95"}, "write degrees from -90 to 90"}};
+  for (const auto& [arguments, words] : cases) {
+    const auto ended = claim(arguments);
+    EXPECT_EQ(ended.exit, 2) << words;
+    EXPECT_THAT(ended.err, HasSubstr(words));
+    EXPECT_EQ(ended.out, "");
+  }
+}
+
+}  // namespace
+}  // namespace zyga::app

@@ -1,0 +1,217 @@
+// Claims on the sample animals: whole necks and tails with coupled facets.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/kinematics/bend.h"
+#include "core/kinematics/feet.h"
+#include "core/kinematics/stand_readings.h"
+#include "core/range/neutral.h"
+#include "core/range/reach_ranges.h"
+#include "core/study/claim_site.h"
+#include "core/study/claim_words.h"
+#include "core/study/stances.h"
+#include "tests/support/sample_animal.h"
+#include "tests/support/two_vertebrae.h"
+
+namespace zyga::study {
+namespace {
+
+using Eigen::Vector3d;
+using kinematics::Pose;
+using test::kDegree;
+using testing::HasSubstr;
+
+struct Animal {
+  anatomy::Specimen specimen;
+  range::Assumptions assumptions;
+  kinematics::Articulation articulation;
+  Pose pose;
+
+  explicit Animal(anatomy::Specimen made) : specimen(std::move(made)) {
+    assumptions.neck.amount = assumptions.trunk.amount = assumptions.tail.amount = 4.5;
+    articulation = range::articulate(specimen, assumptions);
+    pose = takeStance(specimen, articulation, assumptions, Pose::neutral(specimen), Stance::Alert).pose;
+  }
+  ClaimAnswer ask(const Claim& claim, const ClaimOptions& options = {.needs = false}) const {
+    return answerClaim(specimen, articulation, assumptions, pose, claim, options);
+  }
+  Vector3d snout(const Pose& at) const {
+    const auto skull = *specimen.findBone("skull");
+    return kinematics::place(specimen, articulation, at)[skull.value] * specimen[skull].landmark("snout");
+  }
+  kinematics::StandReadings readings(const Pose& at) const {
+    return kinematics::readStand(specimen, kinematics::place(specimen, articulation, at));
+  }
+};
+
+class SampleClaims : public testing::TestWithParam<const char*> {
+ protected:
+  /// Nothing moved but the joints that may bend, and those are inside their ranges.
+  void expectHonest(const Claim& claim, const ClaimAnswer& answer) const {
+    const ClaimSite site = siteOf(animal_.specimen, animal_.articulation, animal_.pose, claim);
+    EXPECT_TRUE(answer.pose.X_WRoot.matrix() == animal_.pose.X_WRoot.matrix());
+    for (std::size_t j = 0; j < animal_.specimen.joints.size(); ++j) {
+      const kinematics::JointIndex joint{j};
+      if (std::find(site.joints.begin(), site.joints.end(), joint) == site.joints.end()) {
+        EXPECT_EQ(answer.pose[joint], animal_.pose[joint]);
+        continue;
+      }
+      EXPECT_NE(range::levelAt(animal_.specimen, animal_.articulation, animal_.assumptions, joint, answer.pose[joint]),
+                range::Level::Beyond)
+          << animal_.specimen[joint].id;
+    }
+  }
+
+  const Animal animal_{test::sampleAnimal(GetParam())};
+};
+
+TEST_P(SampleClaims, noStanceRaisesTheHeadHigherThanTheBest) {
+  const Claim claim{ClaimKind::HeadHeight, Bound::AtLeast, 25};
+  const ClaimAnswer answer = animal_.ask(claim);
+  const StanceAnswer browsing =
+      takeStance(animal_.specimen, animal_.articulation, animal_.assumptions, animal_.pose, Stance::Browse);
+  EXPECT_GE(answer.best.value(), animal_.snout(browsing.pose).z());
+  EXPECT_NEAR(animal_.snout(answer.pose).z(), *answer.best, 1e-9);
+  EXPECT_FALSE(answer.stopping.empty());
+  expectHonest(claim, answer);
+}
+
+// The general solver of reaching, sent far over the animal, comes no higher.
+TEST_P(SampleClaims, reachingComesNoHigherThanTheBest) {
+  const ClaimAnswer answer = animal_.ask({ClaimKind::HeadHeight, Bound::AtLeast, 25});
+  const range::ReachRanges ranges(animal_.specimen, animal_.articulation, animal_.assumptions);
+  kinematics::Reach wish;
+  wish.joints = kinematics::neckChain(animal_.specimen);
+  wish.motions = {true, false, false};
+  wish.bone = *animal_.specimen.findBone("skull");
+  wish.p_BPoint = animal_.specimen[wish.bone].landmark("snout");
+  wish.p_WTarget = animal_.snout(animal_.pose) + Vector3d(0, 0, 400);
+  const kinematics::Reached reached =
+      kinematics::reach(animal_.specimen, animal_.articulation, ranges, animal_.pose, wish);
+  EXPECT_LE(reached.p_WPoint.z(), *answer.best + 1e-3);
+  EXPECT_NEAR(reached.p_WPoint.z(), *answer.best, 0.02);
+}
+
+TEST_P(SampleClaims, slopesAreTheReadingsOfTheStand) {
+  for (const Bound bound : {Bound::AtLeast, Bound::AtMost}) {
+    const double far = bound == Bound::AtLeast ? 89 : -89;
+    const Claim base{ClaimKind::NeckBaseSlope, bound, far * kDegree};
+    const ClaimAnswer answer = animal_.ask(base);
+    EXPECT_NEAR(animal_.readings(answer.pose).neckBaseSlope, answer.best.value(), 1e-6);
+    expectHonest(base, answer);
+  }
+  const Claim tail{ClaimKind::TailBaseLevel, Bound::AtLeast, 3 * kDegree};
+  const ClaimAnswer level = animal_.ask(tail);
+  ASSERT_TRUE(level.supported);
+  EXPECT_LE(std::abs(animal_.readings(level.pose).tailBaseSlope), 3 * kDegree + 1e-6);
+  expectHonest(tail, level);
+}
+
+TEST_P(SampleClaims, pointsAreReachedWhereTheClaimHasThem) {
+  const Claim claim{ClaimKind::HeadAhead, Bound::AtLeast, animal_.snout(animal_.pose).z() - 0.5, 0};
+  const ClaimSite site = siteOf(animal_.specimen, animal_.articulation, animal_.pose, claim);
+  Claim there = claim;
+  there.ahead = (animal_.snout(animal_.pose) - site.p_WForefeet).dot(site.ahead_W) + 0.2;
+  const ClaimAnswer answer = animal_.ask(there);
+  ASSERT_TRUE(answer.supported);
+  const Vector3d miss = animal_.snout(answer.pose) - site.pointAt(there.ahead, there.value);
+  EXPECT_LT(Vector3d(miss.x(), 0, miss.z()).norm(), 1.1e-3);
+  EXPECT_GE(answer.best.value(), there.value);
+  expectHonest(there, answer);
+  // The best is supported, and a hand's breadth more is not.
+  there.value = *answer.best;
+  EXPECT_TRUE(animal_.ask(there).supported);
+  there.value += 0.1;
+  EXPECT_FALSE(animal_.ask(there).supported);
+}
+
+TEST_P(SampleClaims, theGroundOutOfReachIsToldWithTheNearestPlace) {
+  const Claim claim{ClaimKind::SnoutToGround, Bound::AtLeast, 25};
+  const ClaimAnswer answer = animal_.ask(claim);
+  EXPECT_FALSE(answer.supported);
+  EXPECT_GT(answer.shortBy, 1);
+  if (answer.best) {
+    EXPECT_LT(*answer.best, 25);
+    EXPECT_TRUE(animal_.ask({ClaimKind::SnoutToGround, Bound::AtLeast, *answer.best}).supported);
+  }
+  expectHonest(claim, answer);
+}
+
+// A stricter rule never gives more.
+TEST_P(SampleClaims, theBestFallsAsTheOverlapRuleRises) {
+  double last = 1e9;
+  for (const double overlap : {0.0, 0.2, 0.4, 0.5, 0.6, 0.8, 0.9}) {
+    range::Assumptions assumptions = animal_.assumptions;
+    assumptions.leastOverlap = overlap;
+    const ClaimAnswer answer = answerClaim(animal_.specimen, animal_.articulation, assumptions, animal_.pose,
+                                           {ClaimKind::HeadHeight, Bound::AtLeast, 25}, {.needs = false});
+    if (!answer.best) break;
+    EXPECT_LE(*answer.best, last + 1e-6) << overlap;
+    last = *answer.best;
+  }
+}
+
+TEST_P(SampleClaims, theNeedsAreWhereTheAnswerTurns) {
+  const double best = animal_.ask({ClaimKind::HeadHeight, Bound::AtLeast, 25}).best.value();
+  const Claim claim{ClaimKind::HeadHeight, Bound::AtLeast, best + 0.25};
+  const ClaimAnswer answer = animal_.ask(claim, {});
+  ASSERT_FALSE(answer.supported);
+  ASSERT_TRUE(answer.leastOverlap);
+  EXPECT_LT(*answer.leastOverlap, 0.5);
+  range::Assumptions assumptions = animal_.assumptions;
+  const auto supportedAt = [&](double overlap) {
+    assumptions.leastOverlap = overlap;
+    return answerClaim(animal_.specimen, animal_.articulation, assumptions, animal_.pose, claim, {.needs = false})
+        .supported;
+  };
+  EXPECT_TRUE(supportedAt(*answer.leastOverlap));
+  EXPECT_FALSE(supportedAt(*answer.leastOverlap + 2e-4));
+  ASSERT_TRUE(answer.leastCartilage);
+  EXPECT_GT(*answer.leastCartilage, 4.5) << "cartilage turns the neck up (Taylor 2014, PeerJ 2:e712)";
+}
+
+/// Left and right exchanged gives the same answer to a claim seen from the side.
+TEST_P(SampleClaims, aMirroredAnimalGetsTheSameAnswer) {
+  anatomy::Specimen lopsided = test::sampleAnimal(GetParam());
+  for (anatomy::Bone& bone : lopsided.bones) {
+    if (bone.name.kind != anatomy::BoneKind::Cervical) continue;
+    for (anatomy::Facet& facet : bone.facets)
+      if (facet.role == anatomy::FacetRole::PrezygLeft) facet.centre.x() += 0.004;
+  }
+  const Animal one(lopsided), other(test::mirroredFacets(lopsided));
+  for (const Claim& claim :
+       {Claim{ClaimKind::HeadHeight, Bound::AtLeast, 6}, Claim{ClaimKind::NeckSlope, Bound::AtLeast, 0.9},
+        Claim{ClaimKind::NeckBaseSlope, Bound::AtMost, 0.1}}) {
+    const ClaimAnswer a = one.ask(claim), b = other.ask(claim);
+    EXPECT_EQ(a.supported, b.supported) << sentence(claim);
+    EXPECT_NEAR(a.best.value(), b.best.value(), 1e-4) << sentence(claim);
+    EXPECT_EQ(a.stopping.size(), b.stopping.size()) << sentence(claim);
+  }
+}
+
+TEST_P(SampleClaims, theSameQuestionHasTheSameAnswerToTheBit) {
+  const Claim claim{ClaimKind::HeadHeight, Bound::AtLeast, 7};
+  const ClaimAnswer a = animal_.ask(claim, {}), b = animal_.ask(claim, {});
+  EXPECT_EQ(a.pose, b.pose);
+  EXPECT_EQ(a.best, b.best);
+  EXPECT_EQ(a.leastOverlap, b.leastOverlap);
+  EXPECT_EQ(a.leastCartilage, b.leastCartilage);
+}
+
+TEST_P(SampleClaims, aJointThatNothingJudgesStaysAndIsNamed) {
+  Animal animal(test::sampleAnimal(GetParam()));
+  const kinematics::JointIndex joint = jointsOf(animal.specimen, Chain::Neck)[3];
+  animal.specimen.joints[joint.value].kind = anatomy::JointKind::Typed;
+  animal.specimen.joints[joint.value].typed.reset();
+  const Claim claim{ClaimKind::HeadHeight, Bound::AtLeast, 25};
+  const ClaimAnswer answer = animal.ask(claim);
+  EXPECT_THAT(answer.notJudged, testing::ElementsAre(joint));
+  EXPECT_EQ(answer.pose[joint], animal.pose[joint]);
+  const ClaimWords words = claimWords(animal.specimen, animal.assumptions, claim, answer);
+  EXPECT_THAT(words.notes, testing::Contains(HasSubstr("Nothing judges " + animal.specimen[joint].id)));
+}
+
+INSTANTIATE_TEST_SUITE_P(Animals, SampleClaims, testing::Values("high_browser", "low_browser"));
+
+}  // namespace
+}  // namespace zyga::study
