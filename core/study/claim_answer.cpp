@@ -1,7 +1,6 @@
 #include "core/study/claim_answer.h"
 
 #include <algorithm>
-#include <limits>
 
 #include "core/range/findings.h"
 #include "core/range/reach_ranges.h"
@@ -23,17 +22,6 @@ void addStops(const anatomy::Specimen& specimen, const range::ReachRanges& range
   }
 }
 
-/// Height of the lowest landmark of all that the bending joints carry, m.
-double lowestCarried(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB, const ClaimSite& site) {
-  double lowest = std::numeric_limits<double>::infinity();
-  for (std::size_t i = 0; i < specimen.bones.size(); ++i) {
-    const std::vector<JointIndex> chain = specimen.chainTo({i});
-    if (std::find(chain.begin(), chain.end(), site.joints.front()) == chain.end()) continue;
-    for (const auto& [name, p_B] : specimen.bones[i].landmarks) lowest = std::min(lowest, (X_WB[i] * p_B).z());
-  }
-  return lowest;
-}
-
 /// What a person should know about the pose that is shown.
 void lookAround(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
                 const range::Assumptions& assumptions, const ClaimSite& site, ClaimAnswer& answer) {
@@ -47,9 +35,8 @@ void lookAround(const anatomy::Specimen& specimen, const kinematics::Articulatio
     if (!bends && level == range::Level::Beyond) answer.elsewhereBeyond.push_back(joint);
   }
   constexpr double kSeen = 0.005;  // m
-  if (site.joints.empty()) return;
-  const double lowest = lowestCarried(specimen, kinematics::place(specimen, articulation, answer.pose), site);
-  if (lowest < -kSeen) answer.inGround = -lowest;
+  const double depth = depthInGround(specimen, kinematics::place(specimen, articulation, answer.pose), site);
+  if (depth > kSeen) answer.inGround = depth;
 }
 
 }  // namespace
@@ -66,6 +53,7 @@ ClaimAnswer answerClaim(const anatomy::Specimen& specimen, const kinematics::Art
   answer.supported = verdict.supported;
   answer.best = verdict.best;
   answer.shortBy = verdict.shortBy;
+  answer.throughGround = verdict.throughGround;
   answer.pose = verdict.pose;
   addStops(specimen, range::ReachRanges(specimen, articulation, assumptions), verdict, answer);
   lookAround(specimen, articulation, assumptions, site, answer);

@@ -104,7 +104,24 @@ void setForefeet(const Specimen& specimen, const Placement& X_WB, ClaimSite& sit
   site.p_WForefeet.z() = 0;
 }
 
+std::vector<BoneIndex> carriedBy(const Specimen& specimen, const std::vector<JointIndex>& joints) {
+  std::vector<BoneIndex> bones;
+  for (std::size_t i = 0; i < specimen.bones.size() && !joints.empty(); ++i) {
+    const std::vector<JointIndex> chain = specimen.chainTo({i});
+    if (std::find(chain.begin(), chain.end(), joints.front()) != chain.end()) bones.push_back({i});
+  }
+  return bones;
+}
+
 }  // namespace
+
+double depthInGround(const Specimen& specimen, const Placement& X_WB, const ClaimSite& site) {
+  double lowest = 0;
+  for (const BoneIndex bone : site.carried) {
+    for (const auto& [name, p_B] : specimen[bone].landmarks) lowest = std::min(lowest, (X_WB[bone.value] * p_B).z());
+  }
+  return -lowest;
+}
 
 ClaimSite siteOf(const Specimen& specimen, const kinematics::Articulation& articulation, const kinematics::Pose& pose,
                  const Claim& claim) {
@@ -125,6 +142,7 @@ ClaimSite siteOf(const Specimen& specimen, const kinematics::Articulation& artic
       setSnout(specimen, site);
       if (site.lacking.empty() && claim.kind != ClaimKind::HeadHeight) setForefeet(specimen, X_WB, site);
   }
+  site.carried = carriedBy(specimen, site.joints);
   for (const JointIndex joint : site.joints) {
     if (!vouched(specimen, joint)) site.notJudged.push_back(joint);
   }

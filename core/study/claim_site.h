@@ -14,6 +14,7 @@ struct ClaimSite {
   std::string lacking;  ///< why nothing can be measured: "the specimen has no skull"; empty when all is there
   Chain chain = Chain::Neck;
   std::vector<kinematics::JointIndex> joints;     ///< those that bend, root side first
+  std::vector<kinematics::BoneIndex> carried;     ///< all bones that move with them
   std::vector<kinematics::JointIndex> notJudged;  ///< of the chain, but nothing vouches for them: they stay
   CarriedSpan span;                               ///< of snouts: from the world's origin to the snout
   /// Level unit direction in which the span of a slope runs: forwards, or backwards for the tail.
@@ -28,6 +29,9 @@ struct ClaimSite {
     return p_WForefeet + ahead * ahead_W + height * Eigen::Vector3d::UnitZ();
   }
 };
+
+/// How deep the bones that the bending joints carry lie in the ground, by their landmarks, m; 0 over it.
+double depthInGround(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB, const ClaimSite& site);
 
 ClaimSite siteOf(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
                  const kinematics::Pose& pose, const Claim& claim);
