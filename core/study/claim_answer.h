@@ -38,8 +38,9 @@ struct ClaimAnswer {
   /// where supported, how far ahead, or how high, the snout still gets; else the nearest value at which it would. m or
   /// rad; none where there is no such value.
   std::optional<double> best;
-  double shortBy = 0;     ///< what the nearest pose lacks, m or rad; 0 when supported
-  kinematics::Pose pose;  ///< shows the claim with the least bend, every joint by the same share; or the nearest
+  double shortBy = 0;          ///< what the nearest pose lacks, m or rad; 0 when supported
+  bool throughGround = false;  ///< a point is reached only with neck or head in the ground; shortBy is how deep
+  kinematics::Pose pose;       ///< shows the claim with the least bend, every joint by the same share; or the nearest
   std::vector<ClaimStop> stopping;  ///< worst first; empty when supported
 
   /// The assumption "least overlap" at and below which the claim is supported, all else as it is, share; none where no
@@ -57,9 +58,9 @@ struct ClaimAnswer {
 };
 
 /// Asks the bones about a claim under these assumptions. Trunk, limbs and feet stay as `pose` has them; neck and head,
-/// or the tail's base, bend up and down only, each joint inside its range. Other bones in the way and the ground do not
-/// stop them. `articulation` is that of the assumptions. The same input gives the same answer to the bit. Some
-/// milliseconds for heights and slopes, up to a second or two for points.
+/// or the tail's base, bend up and down only, each joint inside its range. Points are reached over the ground; heights
+/// and slopes do not ask for it, and other bones stop nothing. `articulation` is that of the assumptions. The same
+/// input gives the same answer to the bit. Some milliseconds for heights and slopes, up to a second or two for points.
 ClaimAnswer answerClaim(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
                         const range::Assumptions& assumptions, const kinematics::Pose& pose, const Claim& claim,
                         const ClaimOptions& options = {});

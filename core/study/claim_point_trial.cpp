@@ -11,6 +11,9 @@ using Eigen::Vector3d;
 using kinematics::Pose;
 using kinematics::Reached;
 
+/// A claimed pose may press so far into soft ground, m. Author's choice.
+constexpr double kInGround = 0.05;
+
 class PointTrial final : public ClaimTrial {
  public:
   PointTrial(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
@@ -24,7 +27,7 @@ class PointTrial final : public ClaimTrial {
         ranges_(specimen, articulation, assumptions),
         chain_(specimen, articulation, assumptions, site.joints, site.span, pose) {}
 
-  bool supported() const override { return chain_.supported() && (shownAsPosed() || reachedAt(claim_.value).reached); }
+  bool supported() const override { return chain_.supported() && (shownAsPosed() || reachedAt(claim_.value).there()); }
 
   ClaimVerdict verdict(const std::atomic<bool>* cancel) const override {
     ClaimVerdict verdict;
@@ -33,18 +36,26 @@ class PointTrial final : public ClaimTrial {
       if (!link.trouble.empty()) verdict.impossible.push_back(link);
     }
     if (!verdict.impossible.empty()) return verdict;
-    Reached reached = reachedAt(claim_.value);
-    verdict.supported = reached.reached || shownAsPosed();
-    verdict.pose = shownAsPosed() ? present_ : reached.pose;
+    Way way = reachedAt(claim_.value);
+    verdict.supported = way.there() || shownAsPosed();
+    verdict.pose = shownAsPosed() ? present_ : way.reached.pose;
     if (!verdict.supported) {
-      verdict.shortBy = reached.distance;
-      verdict.stopping = std::move(reached.stopping);
+      verdict.throughGround = way.reached.reached;
+      verdict.shortBy = verdict.throughGround ? way.depth : way.reached.distance;
+      verdict.stopping = std::move(way.reached.stopping);
     }
     verdict.best = verdict.supported ? farthestFrom(claim_.value, cancel) : nearestTo(claim_.value, cancel);
     return verdict;
   }
 
  private:
+  /// How the snout gets to a point, and how deep in the ground neck or head then lie, m.
+  struct Way {
+    Reached reached;
+    double depth = 0;
+    bool there() const { return reached.reached && depth <= kInGround; }
+  };
+
   /// Where the snout goes for a value of the claim: so far ahead on the ground, or so high at the claim's distance.
   Vector3d pointFor(double value) const {
     return claim_.kind == ClaimKind::SnoutToGround ? site_.pointAt(value, 0) : site_.pointAt(claim_.ahead, value);
@@ -60,7 +71,28 @@ class PointTrial final : public ClaimTrial {
            holdsAsPosed(specimen_, articulation_, assumptions_, present_, site_);
   }
 
-  Reached reachedAt(double value) const {
+  double depthOf(const Pose& pose) const {
+    return depthInGround(specimen_, kinematics::place(specimen_, articulation_, pose), site_);
+  }
+
+  /// Where the easiest way leads through the ground, the head held steeper may bring the neck over it.
+  Way reachedAt(double value) const {
+    Way best{kinematics::reach(specimen_, articulation_, ranges_, chain_.home(), wishFor(value))};
+    best.depth = depthOf(best.reached.pose);
+    if (!best.reached.reached) return best;
+    for (const double down : {0.5, 1.0, 1.4, 1.8}) {  // rad
+      if (best.there()) break;
+      kinematics::Reach wish = wishFor(value);
+      const Vector3d d_W = std::cos(down) * site_.ahead_W - std::sin(down) * Vector3d::UnitZ();
+      wish.bearings.push_back({Vector3d::UnitX(), d_W});
+      Way other{kinematics::reach(specimen_, articulation_, ranges_, chain_.home(), wish)};
+      other.depth = depthOf(other.reached.pose);
+      if (other.reached.reached && other.depth < best.depth) best = std::move(other);
+    }
+    return best;
+  }
+
+  kinematics::Reach wishFor(double value) const {
     kinematics::Reach wish;
     wish.joints = site_.joints;
     wish.motions = {true, false, false};
@@ -68,7 +100,7 @@ class PointTrial final : public ClaimTrial {
     wish.p_BPoint = site_.span.p_To;
     wish.p_WTarget = pointFor(value);
     wish.alongLine_W = left_W();
-    return kinematics::reach(specimen_, articulation_, ranges_, chain_.home(), wish);
+    return wish;
   }
 
   /// Between a value that is reached and one that is not, to a centimetre; the last that is.
@@ -76,7 +108,7 @@ class PointTrial final : public ClaimTrial {
     constexpr double kFine = 0.005;  // m
     while (std::abs(missed - reached) > kFine && !(cancel && *cancel)) {
       const double middle = (reached + missed) / 2;
-      (reachedAt(middle).reached ? reached : missed) = middle;
+      (reachedAt(middle).there() ? reached : missed) = middle;
     }
     return reached;
   }
@@ -94,7 +126,7 @@ class PointTrial final : public ClaimTrial {
   double farthestFrom(double reached, const std::atomic<bool>* cancel) const {
     const double step = length() / 16;
     double missed = reached + step;
-    for (int i = 0; i < 32 && !(cancel && *cancel) && reachedAt(missed).reached; ++i) {
+    for (int i = 0; i < 32 && !(cancel && *cancel) && reachedAt(missed).there(); ++i) {
       reached = missed;
       missed += step;
     }
@@ -110,7 +142,7 @@ class PointTrial final : public ClaimTrial {
         if (cancel && *cancel) return std::nullopt;
         // Nobody asks for a head below the ground.
         if (claim_.kind == ClaimKind::HeadAhead && value < -step) continue;
-        if (!reachedAt(value).reached) continue;
+        if (!reachedAt(value).there()) continue;
         return boundary(value, value + (value < missed ? step : -step), cancel);
       }
     }

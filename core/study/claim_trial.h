@@ -13,8 +13,9 @@ struct ClaimVerdict {
   /// The most that is supported in the claim's favour, m or rad; none where a reach has no such value, or where a joint
   /// has no supported angle at all. See ClaimAnswer::best.
   std::optional<double> best;
-  double shortBy = 0;                               ///< what the nearest pose lacks, m or rad; 0 when supported
-  kinematics::Pose pose;                            ///< one that shows it with the least bend, or the nearest there is
+  double shortBy = 0;          ///< what the nearest pose lacks, m or rad; 0 when supported
+  bool throughGround = false;  ///< a point is reached only by going through the ground; shortBy is how deep, m
+  kinematics::Pose pose;       ///< one that shows it with the least bend, or the nearest there is
   std::vector<kinematics::StoppingJoint> stopping;  ///< worst first; empty when supported
   std::vector<SagittalChain::Link> impossible;      ///< joints without a supported angle
 };

@@ -41,10 +41,21 @@ std::string slopeVerdict(const Claim& claim, const ClaimAnswer& a) {
          missingText(a.shortBy, true) + (more ? " too flat." : " too steep.");
 }
 
+/// A point that bones alone would let the snout come to.
+std::string throughGround(const ClaimAnswer& a) {
+  return "Not supported: the snout gets there only with neck or head " + missingText(a.shortBy, false) +
+         " in the ground.";
+}
+
+/// How far the snout stays from a point ("place", "point").
+std::string pointMissed(const ClaimAnswer& a, const std::string& what) {
+  if (a.throughGround) return throughGround(a);
+  return "Not supported: the snout stays " + missingText(a.shortBy, false) + " short of that " + what + ".";
+}
+
 std::string groundVerdict(const Claim& claim, const ClaimAnswer& a) {
   if (a.supported) return "Supported: the snout reaches the ground up to " + metresText(*a.best) + " ahead.";
-  const std::string misses =
-      "Not supported: the snout stays " + missingText(a.shortBy, false) + " short of that place.";
+  const std::string misses = pointMissed(a, "place");
   if (!a.best) return misses + " It does not come to the ground anywhere ahead of or beside the forefeet.";
   return misses + " The nearest place where it reaches the ground is " + metresText(*a.best) + " ahead" +
          (*a.best > claim.value ? "; nearer to the feet the neck cannot bend enough." : ".");
@@ -53,8 +64,7 @@ std::string groundVerdict(const Claim& claim, const ClaimAnswer& a) {
 std::string aheadVerdict(const Claim& claim, const ClaimAnswer& a) {
   const std::string place = metresText(claim.ahead) + " ahead";
   if (a.supported) return "Supported: " + place + " the snout comes up to " + metresText(*a.best) + ".";
-  const std::string misses =
-      "Not supported: the snout stays " + missingText(a.shortBy, false) + " short of that point.";
+  const std::string misses = pointMissed(a, "point");
   if (!a.best) return misses + " It comes " + place + " at no height.";
   return misses + " The nearest height it has " + place + " is " + metresText(*a.best) + ".";
 }
@@ -139,6 +149,9 @@ std::string idsOf(const anatomy::Specimen& specimen, const std::vector<kinematic
 }
 
 std::string edgeNote(const ClaimAnswer& a) {
+  if (a.joints == 1)
+    return a.nearEdge.empty() ? "The one joint that bends is not near the edge of its range."
+                              : "The one joint that bends is near the edge of its range.";
   const std::string of = " of the " + std::to_string(a.joints) + " joints that bend ";
   const std::size_t near = a.nearEdge.size();
   if (near == 0) return "None" + of + "is near the edge of its range.";

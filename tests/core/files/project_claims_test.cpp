@@ -19,7 +19,7 @@ constexpr double kDegree = std::numbers::pi / 180;
 Project withClaims() {
   auto project = example::everything();
   project.claims = {{ClaimKind::HeadHeight, Bound::AtLeast, 8.5, 0, "an invented \"paper\", 2020"},
-                    {ClaimKind::NeckSlope, Bound::AtMost, 20.1 * kDegree},
+                    {ClaimKind::NeckSlope, Bound::AtMost, 20 * kDegree},
                     {ClaimKind::NeckBaseSlope, Bound::AtLeast, 40 * kDegree},
                     {ClaimKind::SnoutToGround, Bound::AtLeast, 2.005},
                     {ClaimKind::HeadAhead, Bound::AtLeast, 3, -1.25},
@@ -50,7 +50,7 @@ TEST(ProjectClaims, TakeOneLineAndTellTheirUnit) {
   const auto text = writeProjectText(withClaims());
   EXPECT_THAT(text, HasSubstr("{\"kind\": \"head height\", \"value_mm\": 8500, \"source\": \"an invented "
                               "\\\"paper\\\", 2020\"}"));
-  EXPECT_THAT(text, HasSubstr("{\"kind\": \"neck slope\", \"bound\": \"at most\", \"value_deg\": 20.1}"));
+  EXPECT_THAT(text, HasSubstr("{\"kind\": \"neck slope\", \"bound\": \"at most\", \"value_deg\": 20}"));
   EXPECT_THAT(text, HasSubstr("{\"kind\": \"head ahead\", \"value_mm\": 3000, \"ahead_mm\": -1250}"));
 }
 

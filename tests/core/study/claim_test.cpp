@@ -45,11 +45,11 @@ void tryAll(const ThreeJointNeck& neck, int steps, const See& see) {
 
 // Base at 2 m; slopes 30, 50, 75 degrees: 2 + sin 30 + 0.8 sin 50 + 0.5 sin 75.
 TEST(ClaimByHand, headHeightIsThatOfTheUpperLimits) {
-  const ClaimAnswer answer = ask(stiffNeck(), {ClaimKind::HeadHeight, Bound::AtLeast, 3.5});
+  const ClaimAnswer answer = ask(stiffNeck(), {ClaimKind::HeadHeight, Bound::AtLeast, 3.75});
   const double byHand = 2 + 0.5 + 0.8 * std::sin(50 * kDegree) + 0.5 * std::sin(75 * kDegree);
   EXPECT_FALSE(answer.supported);
   EXPECT_NEAR(answer.best.value(), byHand, 1e-9);
-  EXPECT_NEAR(answer.shortBy, 3.5 - byHand, 1e-9);
+  EXPECT_NEAR(answer.shortBy, 3.75 - byHand, 1e-9);
   EXPECT_NEAR(anglesOf(answer)[0], 30 * kDegree, 1e-9);
   // The lever of each joint: how far ahead of it the snout is, times its range.
   std::vector<std::string> ids;
@@ -61,6 +61,7 @@ TEST(ClaimByHand, headHeightIsThatOfTheUpperLimits) {
   }
   EXPECT_THAT(ids, ElementsAre("C2-D1", "C1-C2", "skull-C1"));
   EXPECT_NEAR(sum, 1, 1e-12);
+  ASSERT_FALSE(answer.stopping.empty());
   EXPECT_EQ(answer.stopping.front().text, "C2-D1 dorsiflexion 30°: limit 30° (by construction)");
 }
 
@@ -172,7 +173,6 @@ TEST(Claim, aPosePastItsRangeShowsNothing) {
 }
 
 TEST(Claim, tellsWhatIsLackingAndWhatMakesNoSense) {
-  anatomy::Specimen headless = test::specimenOf(stiffNeck());
   const ThreeJointNeck neck = stiffNeck();
   EXPECT_EQ(ask(neck, {ClaimKind::TailBaseLevel, Bound::AtLeast, 0.1}).unanswerable,
             "the specimen has no five caudals");
