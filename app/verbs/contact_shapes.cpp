@@ -2,12 +2,15 @@
 
 #include "app/verbs/sculpting.h"
 #include "core/solid/level_set.h"
+#include "core/solid/mirrored_half.h"
 
 namespace zyga::app {
 
 range::ContactModel contactShapes(const files::Project& project) {
   const auto wanted = range::bonesInContactPairs(project.specimen);
-  return {project.specimen, solid::levelSets(sculpt(project), wanted)};
+  solid::LevelSetOptions options;
+  options.mirrorsItself = solid::bonesThatMirrorThemselves(project.specimen);
+  return {project.specimen, solid::levelSets(sculpt(project), wanted, options)};
 }
 
 }  // namespace zyga::app

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <string>
+
 /// Which landmarks the kinds of bone carry (Bone::landmarks), all in the bone's own frame: x cranial, y left, z dorsal,
 /// metres. Left and right of a paired landmark end in ".L" and ".R".
 ///
@@ -34,4 +36,13 @@
 /// metacarpals the lowest point of the standing hand under that bone, the pad that is not bone included; on the third
 /// metatarsal the lowest point of the standing foot, pad included, below the heel; on fingers and toes a point of their
 /// underside.
-namespace zyga::anatomy {}
+namespace zyga::anatomy {
+
+/// "ribTip.L" for "ribTip.R" and the other way round; a name without a side stays.
+inline std::string otherSide(const std::string& landmark) {
+  if (landmark.ends_with(".L")) return landmark.substr(0, landmark.size() - 1) + "R";
+  if (landmark.ends_with(".R")) return landmark.substr(0, landmark.size() - 1) + "L";
+  return landmark;
+}
+
+}  // namespace zyga::anatomy

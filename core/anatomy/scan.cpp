@@ -4,6 +4,8 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "core/anatomy/landmarks.h"
+
 namespace zyga::anatomy {
 namespace {
 
@@ -13,12 +15,6 @@ using Points = std::map<std::string, Vector3d, std::less<>>;
 constexpr double kSamePlace = 1e-9;  ///< m
 
 const Vector3d kReflect(1, -1, 1);
-
-std::string otherSide(const std::string& name) {
-  if (name.ends_with(".L")) return name.substr(0, name.size() - 2) + ".R";
-  if (name.ends_with(".R")) return name.substr(0, name.size() - 2) + ".L";
-  return name;
-}
 
 std::optional<Vector3d> find(const Points& points, std::string_view name) {
   const auto found = points.find(name);

@@ -58,6 +58,9 @@ Clusters clustersOf(const anatomy::Specimen& specimen) {
 
 }  // namespace
 
+/// Where a verdict follows, the deepest point counts: left and right may not differ by what a search passes over.
+constexpr float kExact = 0;
+
 ContactModel::ContactModel(anatomy::Specimen specimen, Fields fields)
     : specimen_(std::move(specimen)), moved_(specimen_.joints.size()) {
   ShapeMaker shapes(fields);
@@ -81,19 +84,19 @@ ContactModel::ContactModel(anatomy::Specimen specimen, Fields fields)
   }
 }
 
-PairMeeting ContactModel::meeting(std::size_t pair, const Isometry3d& X_WA, const Isometry3d& X_WB,
-                                  double within) const {
+PairMeeting ContactModel::meeting(std::size_t pair, const Isometry3d& X_WA, const Isometry3d& X_WB, double within,
+                                  float slack) const {
   const Isometry3d X_AB = X_WA.inverse() * X_WB;
   const auto& [a, b] = shapes_[pair];
-  const ContactMeeting found = meet(a, b, X_AB.cast<float>(), static_cast<float>(within));
+  const ContactMeeting found = meet(a, b, X_AB.cast<float>(), static_cast<float>(within), slack);
   return {found.distance, X_WA * found.p_A.cast<double>(), found.onA};
 }
 
-std::vector<PairMeeting> ContactModel::meetings(const kinematics::Placement& X_WB, double within) const {
+std::vector<PairMeeting> ContactModel::meetings(const kinematics::Placement& X_WB, double within, float slack) const {
   std::vector<PairMeeting> all;
   all.reserve(pairs_.size());
   for (std::size_t i = 0; i < pairs_.size(); ++i) {
-    all.push_back(meeting(i, X_WB[pairs_[i].a.value], X_WB[pairs_[i].b.value], within));
+    all.push_back(meeting(i, X_WB[pairs_[i].a.value], X_WB[pairs_[i].b.value], within, slack));
   }
   return all;
 }
@@ -118,7 +121,7 @@ std::vector<ContactFinding> ContactModel::contacts(const kinematics::Placement& 
                                                    const Assumptions& assumptions) const {
   const double tolerated = assumptions.contactTolerated;
   const double worthTelling = tolerated * (1 - assumptions.nearMargin);
-  const std::vector<PairMeeting> all = meetings(X_WB, -worthTelling);
+  const std::vector<PairMeeting> all = meetings(X_WB, -worthTelling, kExact);
   std::vector<ContactFinding> found;
   for (std::size_t i = 0; i < all.size(); ++i) {
     if (all[i].distance < -worthTelling) found.push_back(finding(i, all[i], X_WB, tolerated));
@@ -134,7 +137,7 @@ ContactPlace ContactModel::deepest(anatomy::JointIndex joint, const Isometry3d& 
   for (const Moved& moved : moved_[joint.value]) {
     const Isometry3d X_PB = X_PD * moved.X_DB;
     const PairMeeting met =
-        meeting(moved.pair, moved.turned ? X_PB : moved.X_PA, moved.turned ? moved.X_PA : X_PB, best.distance);
+        meeting(moved.pair, moved.turned ? X_PB : moved.X_PA, moved.turned ? moved.X_PA : X_PB, best.distance, kExact);
     if (met.distance >= best.distance) continue;
     best = met;
     where = &moved;

@@ -30,9 +30,9 @@ class ContactModel : public NeighbourContact {
   const ContactShape& shapeB(std::size_t pair) const { return shapes_[pair].second; }
 
   /// Depth or clearance and place of every pair, beside `pairs`. Pairs at `within` (m) or farther from each other are
-  /// not looked into.
+  /// not looked into; `slack` as in meet().
   std::vector<PairMeeting> meetings(const kinematics::Placement& X_WB,
-                                    double within = std::numeric_limits<double>::infinity()) const;
+                                    double within = std::numeric_limits<double>::infinity(), float slack = 0.5F) const;
 
   /// Contacts beyond what is tolerated, or in the last nearMargin of the way there; deepest first.
   std::vector<ContactFinding> contacts(const kinematics::Placement& X_WB, const Assumptions& assumptions) const;
@@ -48,8 +48,8 @@ class ContactModel : public NeighbourContact {
     bool turned;  ///< the pair's second bone goes with the proximal bone: X_PA is of it, X_DB of the first
   };
 
-  PairMeeting meeting(std::size_t pair, const Eigen::Isometry3d& X_WA, const Eigen::Isometry3d& X_WB,
-                      double within) const;
+  PairMeeting meeting(std::size_t pair, const Eigen::Isometry3d& X_WA, const Eigen::Isometry3d& X_WB, double within,
+                      float slack) const;
   ContactFinding finding(std::size_t pair, const PairMeeting& meeting, const kinematics::Placement& X_WB,
                          double tolerated) const;
 

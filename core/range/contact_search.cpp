@@ -203,9 +203,8 @@ ContactShape::ContactShape(std::shared_ptr<const anatomy::BoneField> bone, Conta
       zones(std::move(leftOut)),
       tree(std::make_shared<ContactTree>(pointsOutside(*field, zones))) {}
 
-ContactMeeting meet(const ContactShape& a, const ContactShape& b, const Isometry3f& X_AB, float within) {
+ContactMeeting meet(const ContactShape& a, const ContactShape& b, const Isometry3f& X_AB, float within, float slack) {
   const float voxel = std::max(a.field->resolution(), b.field->resolution());
-  const float slack = 0.5F * voxel;
   const float near = kApart * voxel;
   ContactMeeting meeting;
   Found best{within};
@@ -216,11 +215,11 @@ ContactMeeting meet(const ContactShape& a, const ContactShape& b, const Isometry
     if (meeting.distance >= near && !enclosed) return meeting;
     best.distance = std::min(within, meeting.distance);
   }
-  Search({*b.tree, *a.field, a.zones, Motion(X_AB)}, best, slack).run(false);
+  Search({*b.tree, *a.field, a.zones, Motion(X_AB)}, best, slack * voxel).run(false);
   if (best.distance < std::min(within, meeting.distance)) meeting = {best.distance, X_AB * best.p_P, false};
   if (best.distance > kOneSided * voxel && !enclosed) return meeting;
   const float before = best.distance;
-  Search({*a.tree, *b.field, b.zones, Motion(X_AB.inverse())}, best, slack).run(false);
+  Search({*a.tree, *b.field, b.zones, Motion(X_AB.inverse())}, best, slack * voxel).run(false);
   if (best.distance < before) meeting = {best.distance, best.p_P, true};
   return meeting;
 }

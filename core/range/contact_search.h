@@ -31,9 +31,10 @@ struct ContactMeeting {
 };
 
 /// Nearest or deepest place of two bones, both surfaces against the other's field, true to the coarser field's
-/// resolution. Meetings at `within` (m) or farther are not looked for; the distance then stays infinite.
+/// resolution. Meetings at `within` (m) or farther are not looked for; the distance then stays infinite. Points deeper
+/// than the deepest by less than `slack` voxels may be passed over.
 ContactMeeting meet(const ContactShape& a, const ContactShape& b, const Eigen::Isometry3f& X_AB,
-                    float within = std::numeric_limits<float>::infinity());
+                    float within = std::numeric_limits<float>::infinity(), float slack = 0.5F);
 
 /// Whether any point of either surface lies inside the other bone: meet().distance < 0, sooner.
 bool touch(const ContactShape& a, const ContactShape& b, const Eigen::Isometry3f& X_AB);

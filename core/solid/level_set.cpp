@@ -5,6 +5,7 @@
 #include <stdexcept>
 #include <thread>
 
+#include "core/solid/mirrored_half.h"
 #include "core/solid/surface_points.h"
 
 namespace zyga::solid {
@@ -28,10 +29,22 @@ float voxelFor(const TriangleMesh& mesh, double wanted) {
   return std::clamp(box.sizes().maxCoeff() / 64, 0.003F, 0.010F);
 }
 
+/// Those with y >= 0 and their mirror images.
+std::vector<Eigen::Vector3f> leftAndImage(const std::vector<Eigen::Vector3f>& points) {
+  std::vector<Eigen::Vector3f> out;
+  for (const Eigen::Vector3f& p : points) {
+    if (p.y() >= 0) out.push_back(p);
+    if (p.y() > 0) out.emplace_back(p.x(), -p.y(), p.z());
+  }
+  return out;
+}
+
 }  // namespace
 
-LevelSet::LevelSet(const TriangleMesh& mesh, double voxel)
-    : grid_(checked(mesh), voxelFor(mesh, voxel)), points_(pointsOver(mesh, 2 * grid_.voxel())) {}
+LevelSet::LevelSet(const TriangleMesh& mesh, double voxel, bool mirrorsItself)
+    : grid_(checked(mesh), voxelFor(mesh, voxel)), points_(pointsOver(mesh, 2 * grid_.voxel())) {
+  if (mirrorsItself) points_ = leftAndImage(points_);
+}
 
 const TriangleMesh& sampledLevel(const BoneMesh& bone, std::size_t triangles) {
   for (const TriangleMesh& level : bone.levels) {
@@ -39,6 +52,20 @@ const TriangleMesh& sampledLevel(const BoneMesh& bone, std::size_t triangles) {
   }
   return bone.levels.back();
 }
+
+namespace {
+
+/// None when the bone is not closed.
+std::shared_ptr<const LevelSet> levelSetOf(const BoneMesh& bone, std::size_t index, const LevelSetOptions& options) {
+  const TriangleMesh& mesh = sampledLevel(bone, options.triangles);
+  if (!closed(mesh)) return nullptr;
+  if (!options.mirrorsItself.empty() && options.mirrorsItself[index]) {
+    if (const auto even = mirroredHalf(mesh)) return std::make_shared<LevelSet>(*even, 0, true);
+  }
+  return std::make_shared<LevelSet>(mesh);
+}
+
+}  // namespace
 
 BoneFields levelSets(const std::vector<std::shared_ptr<const BoneMesh>>& meshes, const std::vector<bool>& wanted,
                      const LevelSetOptions& options) {
@@ -54,8 +81,7 @@ BoneFields levelSets(const std::vector<std::shared_ptr<const BoneMesh>>& meshes,
   const auto work = [&] {
     try {
       for (std::size_t i = next++; i < jobs.size() && !stopped(); i = next++) {
-        const TriangleMesh& mesh = sampledLevel(*meshes[jobs[i]], options.triangles);
-        if (closed(mesh)) fields[jobs[i]] = std::make_shared<LevelSet>(mesh);
+        fields[jobs[i]] = levelSetOf(*meshes[jobs[i]], jobs[i], options);
         if (options.progress) options.progress(++done, jobs.size());
       }
     } catch (...) {

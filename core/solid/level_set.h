@@ -13,8 +13,9 @@ namespace zyga::solid {
 class LevelSet : public anatomy::BoneField {
  public:
   /// `voxel` (m); 0 chooses a sixty-fourth of the largest extent, between 3 and 10 mm. Throws std::invalid_argument
-  /// when the mesh is not closed and consistently oriented.
-  explicit LevelSet(const TriangleMesh& mesh, double voxel = 0);
+  /// when the mesh is not closed and consistently oriented. `mirrorsItself`: the mesh is its own mirror image, and so
+  /// are the points then.
+  explicit LevelSet(const TriangleMesh& mesh, double voxel = 0, bool mirrorsItself = false);
 
   Estimate estimate(const Eigen::Vector3f& p_B) const override { return grid_.estimate(p_B); }
   float distance(const Eigen::Vector3f& p_B) const override { return grid_.distance(p_B); }
@@ -33,6 +34,9 @@ class LevelSet : public anatomy::BoneField {
 using BoneFields = std::vector<std::shared_ptr<const anatomy::BoneField>>;
 
 struct LevelSetOptions {
+  /// By bone, or empty: these mirror themselves (mirrored_half.h), so the left half of the level that is sampled stands
+  /// for both and the bone meets others alike on either side.
+  std::vector<bool> mirrorsItself;
   /// The finest level of detail with no more triangles than this is sampled, or the coarsest there is.
   std::size_t triangles = 4000;
   unsigned threads = 0;                                               ///< 0: all cores

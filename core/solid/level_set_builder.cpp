@@ -49,8 +49,10 @@ void LevelSetBuilder::layOut() {
   }
   const float spacing = grid_.voxel_ * kRefined;
   // Odd parts of a voxel keep samples off the round coordinates at which many meshes have their corners.
-  const Vector3f corner = grid_.box_.min() - Vector3f::Constant(LevelSetGrid::kMargin * spacing) -
-                          grid_.voxel_ * Vector3f(0.1373F, 0.2911F, 0.4139F);
+  Vector3f corner = grid_.box_.min() - Vector3f::Constant(LevelSetGrid::kMargin * spacing) -
+                    grid_.voxel_ * Vector3f(0.1373F, 0, 0.4139F);
+  // The mid-plane runs half way between samples, which so mirror each other.
+  corner.y() = (std::floor(corner.y() / grid_.voxel_) - 0.5F) * grid_.voxel_;
   const Vector3f extent = grid_.box_.max() + Vector3f::Constant(LevelSetGrid::kMargin * spacing) - corner;
   grid_.size_ = (extent / spacing).array().ceil().cast<int>() + 1;
   grid_.lattice_ = {corner, corner + Vector3f((grid_.size_.array() - 1).cast<float>() * spacing)};

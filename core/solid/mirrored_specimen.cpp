@@ -1,3 +1,4 @@
+#include "core/anatomy/landmarks.h"
 #include "core/solid/axial/vertebra.h"
 #include "core/solid/bone_shape.h"
 
@@ -10,17 +11,11 @@ namespace {
 // Subtracting leaves a plain zero where the sign would only be changed.
 Point flipped(const Point& p) { return {p.x(), 0.0 - p.y(), p.z()}; }
 
-std::string otherSide(const std::string& name) {
-  if (name.ends_with(".L")) return name.substr(0, name.size() - 1) + "R";
-  if (name.ends_with(".R")) return name.substr(0, name.size() - 1) + "L";
-  return name;
-}
-
 void mirrorBone(Bone& bone) {
   bone.name = anatomy::mirrored(bone.name);
   bone.id = anatomy::toId(bone.name);
   decltype(bone.landmarks) landmarks;
-  for (const auto& [name, place] : bone.landmarks) landmarks[otherSide(name)] = flipped(place);
+  for (const auto& [name, place] : bone.landmarks) landmarks[anatomy::otherSide(name)] = flipped(place);
   bone.landmarks = std::move(landmarks);
   for (anatomy::Facet& facet : bone.facets) facet = mirrored(facet);
 }

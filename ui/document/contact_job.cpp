@@ -1,6 +1,7 @@
 #include "ui/document/contact_job.h"
 
 #include "core/solid/level_set.h"
+#include "core/solid/mirrored_half.h"
 
 namespace zyga::ui {
 
@@ -17,6 +18,7 @@ void ContactJob::start() {
   const auto work = [this, specimen, meshes = document_.meshes()](const Worker::Control& control) -> Worker::Delivery {
     solid::LevelSetOptions options;
     options.cancel = &control.cancelled;
+    options.mirrorsItself = solid::bonesThatMirrorThemselves(*specimen);
     auto fields = solid::levelSets(meshes, range::bonesInContactPairs(*specimen), options);
     if (fields.empty()) return {};
     auto model = std::make_shared<const range::ContactModel>(*specimen, std::move(fields));

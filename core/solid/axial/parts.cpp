@@ -33,13 +33,17 @@ Shape facetPad(const Facet& facet) {
       0.3 * over);
 }
 
-/// All that must be free over a facet.
-Shape roomOver(const Facet& facet) {
+/// All that must be free over a facet, and on from it towards the bone's middle, where the neighbour's facet slides.
+Shape roomOver(const Facet& facet, double slide) {
   const double grow = 1.6 * ellipseExcess(facet);
   const double along = grow * facet.length() / 2, across = grow * facet.width() / 2;
   // Steep facets need less room over them, and have less before they meet the bone's own rim.
   const double high = (steep(facet) ? 0.4 : 0.8) * facet.length();
-  const Shape room = loft(facetFrame(facet), {{0, across, along}, {high, 1.1 * across, 1.3 * along}}, 0);
+  const double on = 0.5 * slide * facet.length();
+  const double towardsMiddle = facet.centre.x() * facet.slide.x() > 0 ? -on : on;
+  const Shape room =
+      loft(facetFrame(facet),
+           {{0, across, along + on, 0, towardsMiddle}, {high, 1.1 * across, 1.3 * along + on, 0, towardsMiddle}}, 0);
   // Facets that look at each other across the mid-plane each clear their own half.
   return facet.normal.y() < 0 ? intersect(room, halfSpace(Point::Zero(), -Point::UnitY())) : room;
 }
@@ -60,8 +64,9 @@ Shape addPads(const Shape& bone, const FacetPair& pair) {
 }
 
 /// The pads stand higher over their planes than this blend is wide, so the blend rounds edges only.
-Shape level(const Shape& bone, const FacetPair& pair) {
-  return pair.empty() ? bone : smoothCut(bone, pair.both(roomOver), 0.05 * pair.either().length());
+Shape level(const Shape& bone, const FacetPair& pair, double slide) {
+  const auto room = [slide](const Facet& facet) { return roomOver(facet, slide); };
+  return pair.empty() ? bone : smoothCut(bone, pair.both(room), 0.05 * pair.either().length());
 }
 
 }  // namespace
@@ -72,9 +77,9 @@ double padDepth(const Facet& facet) {
   return std::min(0.32 * facet.length(), room);
 }
 
-Shape layFacets(const Shape& bone, const Vertebra& v) {
+Shape layFacets(const Shape& bone, const Vertebra& v, double slide) {
   const FacetPair front{v.left.prezyg, v.right.prezyg}, hind{v.left.postzyg, v.right.postzyg};
-  return level(level(addPads(addPads(bone, front), hind), front), hind);
+  return level(level(addPads(addPads(bone, front), hind), front, slide), hind, slide);
 }
 
 Shape web(const std::vector<Point>& outline, double middle, double rim) {

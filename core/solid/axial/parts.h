@@ -8,9 +8,13 @@ namespace zyga::solid {
 /// How far the bone under a facet reaches below its plane, m.
 double padDepth(const anatomy::Facet& facet);
 
+/// The tail lifts until half of its facets' length is left: so far they slide on towards the arch before or behind.
+inline constexpr double kHalfFacet = 0.5;
+
 /// Gives the bone all its facets: a flat pad a little wider than the outline, free of anything over it, so that the
-/// bone's surface is the facet's plane within its outline. The last thing done to a vertebra.
-Shape layFacets(const Shape& bone, const Vertebra& v);
+/// bone's surface is the facet's plane within its outline. The last thing done to a vertebra. `slide`: how far the
+/// neighbour's facet finds room on towards this bone's middle, share of the facet's length.
+Shape layFacets(const Shape& bone, const Vertebra& v, double slide = 0);
 
 /// Thin sheet of bone through the points of its outline, which need only be roughly coplanar.
 Shape web(const std::vector<Point>& outline, double middle, double rim);

@@ -150,7 +150,7 @@ Shape caudalShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
       0.03 * f.H);
   out = smoothUnion({out, processes, spine(v, f)}, 0.10 * f.H);
   out = smoothCut(out, canalTool(v, f.canal), 0.03 * f.H);
-  return layFacets(dishFront(hollowCotyle(out, v), v), v);
+  return layFacets(dishFront(hollowCotyle(out, v), v), v, kHalfFacet);
 }
 
 }  // namespace zyga::solid

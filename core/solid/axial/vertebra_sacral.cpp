@@ -101,7 +101,7 @@ Shape sacralShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
   Shape out = smoothUnion({body, freeEnds(spinePlate(v), v), processes}, 0.10 * H);
   out = smoothCut(out, canalTool(v, 0.11 * H), 0.04 * H);
   if (v.left.postzyg) out = hollowCotyle(out, v);
-  return layFacets(out, v);
+  return layFacets(out, v, kHalfFacet);
 }
 
 }  // namespace zyga::solid

@@ -11,6 +11,7 @@
 #include "core/range/contact.h"
 #include "core/range/neutral.h"
 #include "core/solid/level_set.h"
+#include "core/solid/mirrored_half.h"
 #include "tests/support/fcl_bone.h"
 
 namespace zyga::range {
@@ -33,7 +34,9 @@ Animal read(const std::string& sample) {
   solid::SculptOptions options;
   options.cacheFolder = ZYGAPOSE_TEST_CACHE;
   animal.meshes = solid::sculptAll(animal.specimen, options);
-  animal.fields = solid::levelSets(animal.meshes, bonesInContactPairs(animal.specimen));
+  solid::LevelSetOptions levels;
+  levels.mirrorsItself = solid::bonesThatMirrorThemselves(animal.specimen);
+  animal.fields = solid::levelSets(animal.meshes, bonesInContactPairs(animal.specimen), levels);
   return animal;
 }
 
@@ -66,6 +69,24 @@ TEST_P(ContactOfSample, ThereIsNoneWhereItStands) {
   expectFree(pose, 0);
 }
 
+// An animal that is its own mirror image meets itself alike on either side.
+TEST_P(ContactOfSample, IsTheSameToTheLeftAndToTheRight) {
+  const auto& specimen = animal().specimen;
+  const ContactModel model = animal().model();
+  const auto articulation = articulate(specimen, Assumptions{});
+  int met = 0;
+  for (std::size_t j = 0; j < specimen.joints.size(); ++j) {
+    if (!specimen.joints[j].hasFacets()) continue;
+    const auto depth = [&](double lateral) {
+      return model.deepest({j}, kinematics::placeDistal(specimen.joints[j], articulation[{j}], {0, lateral, 0})).depth;
+    };
+    const double left = depth(0.25), right = depth(-0.25);
+    EXPECT_NEAR(left, right, 0.001) << specimen.joints[j].id;
+    met += left > 0.001;
+  }
+  EXPECT_GE(met, 3);
+}
+
 // Bones that are bent far enough do enter each other, and the joint that did it is told the same.
 TEST_P(ContactOfSample, ThereIsSomeWhereATrunkIsBentFarUp) {
   const ContactModel model = animal().model();
@@ -89,7 +110,9 @@ TEST_P(ContactOfSample, AgreesWithFclToAVoxel) {
   for (std::size_t i = 0; i < fields.size(); ++i) {
     if (!fields[i]) continue;
     shapes[i] = ContactShape(fields[i]);
-    reference[i].emplace(solid::sampledLevel(*animal().meshes[i]));
+    const solid::TriangleMesh& level = solid::sampledLevel(*animal().meshes[i]);
+    const bool even = solid::mirrorsItself(animal().specimen.bones[i]);
+    reference[i].emplace(even ? solid::mirroredHalf(level).value_or(level) : level);
   }
   const auto articulation = articulate(animal().specimen, Assumptions{});
   std::mt19937 random(23);
