@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <limits>
 
 #include "core/anatomy/build_specimen.h"
 #include "core/range/contact_words.h"
@@ -201,7 +202,7 @@ TEST_F(ContactOfAnAnimal, TellsAJointItsOwnContactsAtAnyAngle) {
     const auto X_WB = kinematics::place(specimen_, articulation, pose);
     const auto X_PD = kinematics::placeDistal(specimen_[joint], articulation[joint], pose[joint]);
     const ContactPlace place = two.deepest(joint, X_PD);
-    EXPECT_NEAR(place.depth, -two.meetings(X_WB).at(0).distance, 1e-4);
+    EXPECT_NEAR(place.depth, -two.meetings(X_WB, std::numeric_limits<double>::infinity(), 0).at(0).distance, 1e-4);
     EXPECT_NE(place.parts.find("rib.D3.L"), std::string::npos) << place.parts;
   }
   EXPECT_EQ(two.deepest(specimen_.findJoint("D4-D5").value(), Eigen::Isometry3d::Identity()).depth, 0);
