@@ -4,6 +4,8 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "core/picture/colour.h"
+
 namespace zyga::picture {
 
 namespace {
@@ -98,6 +100,22 @@ LensView lensView(const LensShot& shot, const std::vector<Vector3d>& points, dou
   view.cropped = s.behind || (s.left <= s.right && (s.right > width / 2 || s.left < -width / 2 ||
                                                     s.top - middle > half || s.bottom - middle < -half));
   return view;
+}
+
+void layOver(Image& image, const std::array<float, 3>& top, const std::array<float, 3>& bottom) {
+  for (int y = 0; y < image.height; ++y) {
+    const float down = (static_cast<float>(y) + 0.5f) / static_cast<float>(image.height);
+    for (int x = 0; x < image.width; ++x) {
+      std::uint8_t* rgba = &image.rgba[4 * (static_cast<std::size_t>(y) * image.width + x)];
+      const float over = rgba[3] / 255.0f;
+      for (std::size_t k = 0; k < 3; ++k) {
+        // Mixed in linear light, as the picture itself was.
+        const float paper = linearFromSrgb(top[k] + down * (bottom[k] - top[k]));
+        rgba[k] = byteOf(srgbFromLinear(over * linearFromSrgb(rgba[k] / 255.0f) + (1 - over) * paper));
+      }
+      rgba[3] = 255;
+    }
+  }
 }
 
 void drawHorizon(Image& image, double horizon, const std::array<std::uint8_t, 3>& colour) {

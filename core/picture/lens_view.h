@@ -28,6 +28,12 @@ struct LensView {
 /// `aspect` = width / height. Throws std::invalid_argument when lens, distance or aspect is not positive.
 LensView lensView(const LensShot& shot, const std::vector<Eigen::Vector3d>& points, double aspect);
 
+/// Warm grey that stays behind the bones.
+inline constexpr std::array<std::uint8_t, 3> kHorizonInk{0x6B, 0x65, 0x5B};
+
+/// Lays the image over a background that runs from top to bottom, sRGB.
+void layOver(Image& image, const std::array<float, 3>& top, const std::array<float, 3>& bottom);
+
 /// Draws the horizon behind what is in the image: a level line at this row (share of the height from the top).
 void drawHorizon(Image& image, double horizon, const std::array<std::uint8_t, 3>& colour);
 
