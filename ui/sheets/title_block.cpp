@@ -7,6 +7,7 @@
 
 #include "core/anatomy/summary.h"
 #include "core/kinematics/stand_readings.h"
+#include "ui/sheets/sheet_view.h"
 #include "ui/theme/words.h"
 
 namespace zyga::ui {
