@@ -26,6 +26,7 @@ Verb massVerb();
 Verb pictureVerb();
 Verb reachVerb();
 Verb scanVerb();
+Verb sheetVerb();
 Verb standVerb();
 Verb studyVerb();
 Verb trackwayVerb();

@@ -5,8 +5,10 @@
 #include <vector>
 
 #include "core/anatomy/measurement_table.h"
+#include "core/anatomy/note.h"
 #include "core/files/file_error.h"
 #include "core/files/project_scan.h"
+#include "core/files/sheet.h"
 #include "core/kinematics/pose.h"
 #include "core/range/assumptions.h"
 #include "core/study/claim.h"
@@ -33,6 +35,8 @@ struct Project {
   study::Trackway trackway;          ///< footprints on the ground; may have none
   study::Densities densities;        ///< of the parts of the body, for its mass and balance
   std::vector<study::Claim> claims;  ///< statements put to the bones, in the order of the list
+  std::vector<anatomy::Note> notes;  ///< pinned to bones
+  Sheet sheet;                       ///< as it was last set up
 };
 
 /// buildSpecimen(table) with the scanned bones in it. Throws as buildSpecimen and withScans do.

@@ -10,8 +10,10 @@
 #include "core/files/project.h"
 #include "core/files/project_claims.h"
 #include "core/files/project_ground.h"
+#include "core/files/project_notes.h"
 #include "core/files/project_scan_json.h"
 #include "core/files/project_schema.h"
+#include "core/files/project_sheet.h"
 
 namespace zyga::files {
 namespace {
@@ -207,7 +209,7 @@ void putScansIn(Project& project, const JsonPlace& place) {
 
 Project readDocument(const JsonPlace& root) {
   root.allowOnly({"schema", "version", "specimen", "plan", "counts", "region_totals_mm", "assumptions", "pose", "poses",
-                  "bones", "scans", kTrackwayKey, kDensitiesKey, kClaimsKey});
+                  "bones", "scans", kTrackwayKey, kDensitiesKey, kClaimsKey, kNotesKey, kSheetKey});
   Project project;
   project.table = readTable(root);
   project.specimen = build(project.table, root["bones"]);
@@ -222,6 +224,8 @@ Project readDocument(const JsonPlace& root) {
   }
   readGround(root, project);
   readClaims(root, project);
+  readNotes(root, project);
+  readSheet(root, project);
   return project;
 }
 

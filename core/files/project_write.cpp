@@ -7,8 +7,10 @@
 #include "core/files/project.h"
 #include "core/files/project_claims.h"
 #include "core/files/project_ground.h"
+#include "core/files/project_notes.h"
 #include "core/files/project_scan_json.h"
 #include "core/files/project_schema.h"
+#include "core/files/project_sheet.h"
 
 namespace zyga::files {
 namespace {
@@ -128,6 +130,8 @@ std::string writeProjectText(const Project& project) {
   // Before the long list of bones.
   for (auto& ground : groundMembers(project)) members.insert(members.end() - 1, std::move(ground));
   for (auto& claims : claimMembers(project)) members.insert(members.end() - 1, std::move(claims));
+  for (auto& notes : noteMembers(project)) members.insert(members.end() - 1, std::move(notes));
+  for (auto& sheet : sheetMembers(project)) members.insert(members.end() - 1, std::move(sheet));
   if (!project.scans.empty()) members.insert(members.end() - 1, member("scans", scansText(project.scans)));
   return onLines(members, "", '{', '}') + "\n";
 }

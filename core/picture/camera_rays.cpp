@@ -18,7 +18,9 @@ double retreat(const Eigen::Isometry3d& X_WCamera, const Eigen::AlignedBox3d& bo
 }  // namespace
 
 CameraRays::CameraRays(const Camera& camera, int width, int height, const Eigen::AlignedBox3d& box)
-    : perspective_(camera.perspective), width_(width), height_(height) {
+    : perspective_(camera.perspective),
+      width_(width),
+      middle_((0.5 + (camera.perspective ? camera.rise : 0)) * height) {
   const Eigen::Matrix3d R = camera.X_WCamera.linear();
   Eigen::Vector3d origin = camera.X_WCamera.translation();
   if (!perspective_) origin += retreat(camera.X_WCamera, box) * R.col(2);
@@ -32,7 +34,7 @@ CameraRays::CameraRays(const Camera& camera, int width, int height, const Eigen:
 
 Ray CameraRays::through(double x, double y) const {
   const Eigen::Vector3f aside =
-      static_cast<float>(x - 0.5 * width_) * pixel_ * right_ + static_cast<float>(0.5 * height_ - y) * pixel_ * up_;
+      static_cast<float>(x - 0.5 * width_) * pixel_ * right_ + static_cast<float>(middle_ - y) * pixel_ * up_;
   if (perspective_) return {origin_, (aside - back_).normalized()};
   return {origin_ + aside, -back_};
 }

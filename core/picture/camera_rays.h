@@ -23,8 +23,9 @@ class CameraRays {
 
  private:
   bool perspective_;
-  int width_, height_;
-  float pixel_;  ///< m a pixel: anywhere, or at 1 m from the eye
+  int width_;
+  double middle_;  ///< row that the camera's axis meets, pixels
+  float pixel_;    ///< m a pixel: anywhere, or at 1 m from the eye
   Eigen::Vector3f origin_, right_, up_, back_;
 };
 

@@ -28,6 +28,9 @@ struct Camera {
   bool perspective = false;
   double viewHeight = 1;     ///< m of the world from bottom to top, orthographic
   double fieldOfView = 0.5;  ///< rad from bottom to top, perspective
+  /// How far the picture's middle lies above the camera's axis, in picture heights, perspective only: a level camera
+  /// with a raised front keeps upright things upright.
+  double rise = 0;
 };
 
 /// Frames `box` (world, m) from a standard direction with a margin of 4 %. aspect = width / height of the picture.

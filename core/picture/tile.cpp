@@ -27,18 +27,6 @@ SeenPoint look(const Studio& studio, int sampleX, int sampleY) {
   return seen;
 }
 
-/// The samples of the tile and of the border that its outlines look at.
-SeenBlock lookAround(const Studio& studio, const Tile& tile, int border) {
-  SeenBlock block;
-  block.width = tile.width * studio.grid + 2 * border;
-  block.height = tile.height * studio.grid + 2 * border;
-  block.points.reserve(static_cast<std::size_t>(block.width) * block.height);
-  for (int y = 0; y < block.height; ++y)
-    for (int x = 0; x < block.width; ++x)
-      block.points.push_back(look(studio, tile.x * studio.grid - border + x, tile.y * studio.grid - border + y));
-  return block;
-}
-
 SampleSequences sequencesOf(const Studio& studio, int pixelX, int pixelY, int inPixel) {
   const auto stream = [&](PixelSequence::Stream which, int raysEach) {
     return PixelSequence(static_cast<std::uint32_t>(pixelX), static_cast<std::uint32_t>(pixelY), which,
@@ -50,14 +38,39 @@ SampleSequences sequencesOf(const Studio& studio, int pixelX, int pixelY, int in
           stream(Stream::Place, fillRays)};
 }
 
-/// Linear colour, premultiplied, and alpha of one sample without lines.
-Eigen::Vector4f shade(const Studio& studio, const SeenPoint& seen, int sampleX, int sampleY) {
+SampleSequences sequencesAt(const Studio& studio, int sampleX, int sampleY) {
   const int n = studio.grid;
-  const int pixelX = sampleX / n, pixelY = sampleY / n;
-  SampleSequences sequences = sequencesOf(studio, pixelX, pixelY, (sampleY % n) * n + sampleX % n);
-  if (!seen.bone())
-    return studio.ground.behind(sampleRay(studio, sampleX, sampleY),
-                                (static_cast<float>(sampleY) + 0.5f) / static_cast<float>(n), sequences);
+  return sequencesOf(studio, sampleX / n, sampleY / n, (sampleY % n) * n + sampleX % n);
+}
+
+Eigen::Vector4f behind(const Studio& studio, int sampleX, int sampleY, SampleSequences& sequences) {
+  return studio.ground.behind(sampleRay(studio, sampleX, sampleY),
+                              (static_cast<float>(sampleY) + 0.5f) / static_cast<float>(studio.grid), sequences);
+}
+
+}  // namespace
+
+SeenBlock lookAround(const Studio& studio, const Tile& tile, int border) {
+  SeenBlock block;
+  block.width = tile.width * studio.grid + 2 * border;
+  block.height = tile.height * studio.grid + 2 * border;
+  block.points.reserve(static_cast<std::size_t>(block.width) * block.height);
+  for (int y = 0; y < block.height; ++y)
+    for (int x = 0; x < block.width; ++x)
+      block.points.push_back(look(studio, tile.x * studio.grid - border + x, tile.y * studio.grid - border + y));
+  return block;
+}
+
+const Eigen::Vector3f& lineInk() { return kLine; }
+
+Eigen::Vector4f behind(const Studio& studio, int sampleX, int sampleY) {
+  SampleSequences sequences = sequencesAt(studio, sampleX, sampleY);
+  return behind(studio, sampleX, sampleY, sequences);
+}
+
+Eigen::Vector4f shade(const Studio& studio, const SeenPoint& seen, int sampleX, int sampleY) {
+  SampleSequences sequences = sequencesAt(studio, sampleX, sampleY);
+  if (!seen.bone()) return behind(studio, sampleX, sampleY, sequences);
   SurfaceHit hit;
   hit.instance = seen.instance;
   hit.p_W = seen.p_W;
@@ -65,6 +78,14 @@ Eigen::Vector4f shade(const Studio& studio, const SeenPoint& seen, int sampleX, 
   hit.normal_W = seen.normal_W;
   return withAlpha(studio.lighting.bone(hit, studio.albedo[hit.instance], sequences), 1);
 }
+
+void store(const Eigen::Vector4f& colour, std::uint8_t* rgba) {
+  const float alpha = colour.w();
+  for (int i = 0; i < 3; ++i) rgba[i] = alpha > 0 ? byteOf(srgbFromLinear(colour[i] / alpha)) : 0;
+  rgba[3] = byteOf(alpha);
+}
+
+namespace {
 
 void drawLine(Eigen::Vector4f& colour, float strength) { colour += strength * (withAlpha(kLine, 1) - colour); }
 
@@ -79,12 +100,6 @@ Eigen::Vector4f pixel(const Studio& studio, const Tile& tile, const SeenBlock& b
       sum += colour;
     }
   return sum / static_cast<float>(n * n);
-}
-
-void store(const Eigen::Vector4f& colour, std::uint8_t* rgba) {
-  const float alpha = colour.w();
-  for (int i = 0; i < 3; ++i) rgba[i] = alpha > 0 ? byteOf(srgbFromLinear(colour[i] / alpha)) : 0;
-  rgba[3] = byteOf(alpha);
 }
 
 }  // namespace

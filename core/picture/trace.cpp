@@ -46,27 +46,27 @@ unsigned threadCount(const PictureOptions& options, std::size_t tiles) {
   return static_cast<unsigned>(std::min<std::size_t>(wanted, tiles));
 }
 
-/// Hands out tiles to threads; false when cancelled.
-bool traceTiles(const Studio& studio, const std::vector<Tile>& tiles, Image& image) {
+}  // namespace
+
+bool workTiles(const PictureOptions& options, const std::function<void(const Tile&)>& work) {
+  const std::vector<Tile> tiles = tilesOf(options.width, options.height);
   std::atomic<std::size_t> next = 0, done = 0;
-  const auto cancelled = [&] { return studio.options.cancel && studio.options.cancel->load(); };
-  const auto work = [&] {
+  const auto cancelled = [&] { return options.cancel && options.cancel->load(); };
+  const auto takeTiles = [&] {
     for (std::size_t i = next++; i < tiles.size() && !cancelled(); i = next++) {
-      traceTile(studio, tiles[i], image);
+      work(tiles[i]);
       const std::size_t finished = ++done;
-      if (studio.options.progress)
-        studio.options.progress(static_cast<double>(finished) / static_cast<double>(tiles.size()));
+      if (options.progress) options.progress(static_cast<double>(finished) / static_cast<double>(tiles.size()));
     }
   };
   std::vector<std::jthread> threads;
-  for (unsigned i = 0; i < threadCount(studio.options, tiles.size()); ++i) threads.emplace_back(work);
+  for (unsigned i = 0; i < threadCount(options, tiles.size()); ++i) threads.emplace_back(takeTiles);
   threads.clear();
   return done == tiles.size();
 }
 
-}  // namespace
-
-Image trace(const std::vector<Instance>& instances, const Camera& camera, const PictureOptions& options) {
+void withStudio(const std::vector<Instance>& instances, const Camera& camera, const PictureOptions& options,
+                const std::function<void(const Studio&)>& work) {
   if (options.width <= 0 || options.height <= 0) throw std::invalid_argument("a picture needs a width and a height");
   const BoneScene scene = sceneOf(instances);
   const CameraRays rays(camera, options.width, options.height, scene.bounds());
@@ -74,12 +74,18 @@ Image trace(const std::vector<Instance>& instances, const Camera& camera, const 
   const Ground ground(scene, rays, lighting, options);
   const int grid = std::max(1, static_cast<int>(std::lround(std::sqrt(std::max(1, options.samplesPerPixel)))));
   const Outliner outliner(lineRadius(options, grid));
-  const Studio studio{
-      scene, rays, lighting, ground, options.outline ? &outliner : nullptr, options, albedoOf(instances), grid};
+  work(
+      Studio{scene, rays, lighting, ground, options.outline ? &outliner : nullptr, options, albedoOf(instances), grid});
+}
 
+Image trace(const std::vector<Instance>& instances, const Camera& camera, const PictureOptions& options) {
   Image image{options.width, options.height, {}};
-  image.rgba.resize(4 * static_cast<std::size_t>(options.width) * static_cast<std::size_t>(options.height));
-  return traceTiles(studio, tilesOf(options.width, options.height), image) ? image : Image{};
+  bool whole = false;
+  withStudio(instances, camera, options, [&](const Studio& studio) {
+    image.rgba.resize(4 * static_cast<std::size_t>(options.width) * static_cast<std::size_t>(options.height));
+    whole = workTiles(options, [&](const Tile& tile) { traceTile(studio, tile, image); });
+  });
+  return whole ? image : Image{};
 }
 
 }  // namespace zyga::picture

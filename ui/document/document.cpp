@@ -38,7 +38,7 @@ struct Document::State {
 
   std::optional<JointIndex> selectedJoint, bendBase;
   std::optional<BoneIndex> selectedBone, hoveredBone;
-  std::optional<std::size_t> comparedPose;
+  std::optional<std::size_t> comparedPose, selectedNote;
 
   const Pose& pose() const { return preview ? *preview : project->pose; }
   const range::Assumptions& assumptions() const {
@@ -137,6 +137,7 @@ void Document::open(files::Project project, const std::filesystem::path& path) {
   s.selectedJoint = s.bendBase = std::nullopt;
   s.selectedBone = s.hoveredBone = std::nullopt;
   s.comparedPose.reset();
+  s.selectedNote.reset();
   s.deriveAll();
   s.undoStack.clear();
   emit changed(Change::Everything);
@@ -261,6 +262,18 @@ void Document::setDensities(const study::Densities& densities) {
   emit changed(Change::Ground);
 }
 
+void Document::setNotes(std::vector<anatomy::Note> notes) {
+  State& s = *state_;
+  if (s.selectedNote && *s.selectedNote >= notes.size()) s.selectedNote.reset();
+  s.project->notes = std::move(notes);
+  emit changed(Change::Notes);
+}
+
+void Document::setSheet(const files::Sheet& sheet) {
+  state_->project->sheet = sheet;
+  emit changed(Change::Sheet);
+}
+
 void Document::setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source) {
   anatomy::Bone& kept = state_->project->specimen.bones.at(bone.value);
   kept.evidence = evidence;
@@ -276,6 +289,7 @@ std::optional<JointIndex> Document::selectedJoint() const { return state_->selec
 std::optional<BoneIndex> Document::selectedBone() const { return state_->selectedBone; }
 std::optional<BoneIndex> Document::hoveredBone() const { return state_->hoveredBone; }
 std::optional<JointIndex> Document::bendBase() const { return state_->bendBase; }
+std::optional<std::size_t> Document::selectedNote() const { return state_->selectedNote; }
 std::optional<std::size_t> Document::comparedPose() const { return state_->comparedPose; }
 
 void Document::selectBone(std::optional<BoneIndex> bone) {
@@ -304,6 +318,13 @@ void Document::setBendBase(std::optional<JointIndex> joint) {
   if (joint == state_->bendBase) return;
   state_->bendBase = joint;
   emit changed(Change::Selection);
+}
+
+void Document::selectNote(std::optional<std::size_t> note) {
+  if (note && *note >= project().notes.size()) note.reset();
+  if (note == state_->selectedNote) return;
+  state_->selectedNote = note;
+  emit changed(Change::Notes);
 }
 
 void Document::comparePose(std::optional<std::size_t> index) {

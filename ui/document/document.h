@@ -22,7 +22,7 @@ using anatomy::JointIndex;
 
 /// What a Document::changed signal speaks of.
 enum class Change {
-  Everything = 0x1ff,  ///< another specimen or file: throw away all that was derived
+  Everything = 0x7ff,  ///< another specimen or file: throw away all that was derived
   Pose = 0x01,
   Assumptions = 0x02,
   NamedPoses = 0x04,
@@ -31,7 +31,9 @@ enum class Change {
   Hover = 0x20,
   Meshes = 0x40,    ///< sculpted bones have arrived
   Compared = 0x80,  ///< the pose shown as a ghost beside the present one
-  Ground = 0x100    ///< footprints, or the densities that mass and balance rest on
+  Ground = 0x100,   ///< footprints, or the densities that mass and balance rest on
+  Notes = 0x200,
+  Sheet = 0x400
 };
 Q_DECLARE_FLAGS(Changes, Change)
 
@@ -105,6 +107,9 @@ class Document : public QObject {
   /// Chains bend from this joint on; none: from the root of the neck, tail or limb.
   std::optional<JointIndex> bendBase() const;
   void setBendBase(std::optional<JointIndex> joint);
+  /// Number of the note that is chosen, from 0.
+  std::optional<std::size_t> selectedNote() const;
+  void selectNote(std::optional<std::size_t> note);
   /// The named pose shown as a ghost; none: no ghost.
   std::optional<std::size_t> comparedPose() const;
   void comparePose(std::optional<std::size_t> index);
@@ -115,6 +120,8 @@ class Document : public QObject {
   void setNamedPoses(std::vector<files::NamedPose> poses);
   void setTrackway(const study::Trackway& trackway);
   void setDensities(const study::Densities& densities);
+  void setNotes(std::vector<anatomy::Note> notes);
+  void setSheet(const files::Sheet& sheet);
   void setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source);
 
  signals:

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/files/project.h"
+#include "core/picture/picture.h"
+
+namespace zyga::app {
+
+/// A project's bones where a pose puts them, toned by their evidence.
+struct PosedBones {
+  std::vector<picture::Instance> instances;
+  std::vector<anatomy::BoneIndex> bones;  ///< by instance
+};
+PosedBones posedBones(const files::Project& project, const kinematics::Pose& pose);
+
+/// Corners of the boxes around the bones, in the world, m.
+std::vector<Eigen::Vector3d> cornersOf(const std::vector<picture::Instance>& instances);
+Eigen::AlignedBox3d boundsOf(const std::vector<picture::Instance>& instances);
+
+}  // namespace zyga::app

@@ -1,0 +1,141 @@
+#include "ui/sheets/sheet.h"
+
+#include <unistd.h>
+
+#include <iostream>
+#include <mutex>
+
+#include "app/verbs/offscreen.h"
+#include "app/verbs/project_file.h"
+#include "app/verbs/sculpting.h"
+#include "app/verbs/verbs.h"
+#include "core/files/atomic_file.h"
+#include "ui/sheets/plate_file.h"
+
+namespace zyga::app {
+namespace {
+
+constexpr double kUsualWidth = 5000;      // pixels
+constexpr double kPrintResolution = 300;  // dots per inch
+
+template <class Value, std::size_t n>
+Value wordOr(const Arguments& arguments, std::string_view name,
+             const std::array<std::pair<std::string_view, Value>, n>& words, Value usual) {
+  if (!arguments.has(name)) return usual;
+  return choiceOf<Value>(arguments, name, {words.begin(), words.end()});
+}
+
+bool flagOr(const Arguments& arguments, std::string_view name, bool usual) {
+  if (!arguments.has(name)) return usual;
+  return choiceOf<bool>(arguments, name, {{"on", true}, {"off", false}});
+}
+
+/// "50" or "1:50"
+double scaleOf(const std::string& word) {
+  const std::string number = word.starts_with("1:") ? word.substr(2) : word;
+  return numberOf({"--scale", number}, files::kLeastScale, files::kMostScale, "N of 1:N");
+}
+
+/// The project's own sheet with what was asked for.
+files::Sheet sheetFrom(const Arguments& arguments, files::Sheet sheet) {
+  sheet.layout = wordOr(arguments, "--layout", files::kSheetLayouts, sheet.layout);
+  sheet.paper = wordOr(arguments, "--paper", files::kSheetPapers, sheet.paper);
+  sheet.bones = wordOr(arguments, "--bones", files::kSheetBones, sheet.bones);
+  if (const auto scale = arguments.find("--scale")) sheet.scale = scaleOf(*scale);
+  if (const auto person = arguments.find("--person-m"))
+    sheet.person =
+        *person == "none" ? 0 : numberOf({"--person-m", *person}, files::kLeastPerson, files::kMostPerson, "m");
+  sheet.jointMarks = flagOr(arguments, "--joint-marks", sheet.jointMarks);
+  sheet.evidenceTones = flagOr(arguments, "--evidence-tones", sheet.evidenceTones);
+  sheet.spans = flagOr(arguments, "--spans", sheet.spans);
+  sheet.ground = flagOr(arguments, "--ground", sheet.ground);
+  sheet.notes = flagOr(arguments, "--notes", sheet.notes);
+  if (arguments.has("--transparent")) sheet.transparent = true;
+  if (const auto title = arguments.find("--title")) sheet.title = *title;
+  return sheet;
+}
+
+std::string endingOf(const std::string& out) {
+  for (const QString& ending : ui::plateEndings())
+    if (out.ends_with("." + ending.toStdString())) return ending.toStdString();
+  throw BadInput("--out: " + out + " must end in .pdf, .svg or .png");
+}
+
+ui::SheetScene sceneOf(const files::Project& project, const ChosenPose& chosen) {
+  ui::SheetScene scene;
+  scene.specimen = std::make_shared<const anatomy::Specimen>(project.specimen);
+  scene.X_WB = kinematics::place(project.specimen, articulationOf(project), chosen.pose);
+  scene.meshes = sculpt(project);
+  scene.pose = chosen.pose;
+  scene.poseName = chosen.index ? chosen.name : std::string();
+  scene.assumptions = project.assumptions;
+  scene.assessment = assessmentOf(project, chosen.pose);
+  scene.notes = project.notes;
+  return scene;
+}
+
+ui::SheetWork workFor(const files::Sheet& sheet, const std::string& ending, int width, std::mutex& mutex, int& told) {
+  ui::SheetWork work;
+  // A picture's own pixels, so that nothing is drawn twice as fine or half as fine as it is shown.
+  work.dotsPerInch = ending == "png" ? width / ui::sizeOf(sheet.paper).width() * 25.4 : kPrintResolution;
+  if (work.dotsPerInch > 500) work.samples = 4;
+  if (isatty(STDERR_FILENO))
+    work.progress = [&mutex, &told](double share) {
+      const std::lock_guard lock(mutex);
+      const int percent = static_cast<int>(share * 100);
+      if (percent <= told) return;
+      told = percent;
+      std::cerr << "\rdrawing " << percent << " %" << (percent == 100 ? "\n" : "") << std::flush;
+    };
+  return work;
+}
+
+int sheetVerbRun(const VerbSpec& spec, const Arguments& arguments) {
+  const auto out = required(spec, arguments, "--out");
+  const std::string ending = endingOf(out);
+  files::checkPlace(out);
+  const auto widthGiven = arguments.find("--width");
+  if (widthGiven && ending != "png") throw BadInput("--width: only a .png has pixels");
+  const int width =
+      static_cast<int>(widthGiven ? numberOf({"--width", *widthGiven}, 200, ui::kWidestPng, "pixels") : kUsualWidth);
+  const auto project = files::readProject(arguments.file);
+  const files::Sheet sheet = sheetFrom(arguments, project.sheet);
+  const Offscreen offscreen;
+  std::mutex mutex;
+  int told = 0;
+  const auto plate = ui::drawSheet(sceneOf(project, choosePose(project, arguments)), sheet,
+                                   workFor(sheet, ending, width, mutex, told));
+  const QByteArray bytes = ui::plateBytes(*plate, QString::fromStdString(ending), width);
+  files::writeWhole(out, {bytes.data(), static_cast<std::size_t>(bytes.size())});
+  std::cout << "wrote " << out << "\n";
+  return kDone;
+}
+
+}  // namespace
+
+Verb sheetVerb() {
+  return {{"sheet",
+           "FILE.zyga",
+           "draws a page to scale, the same bytes every time",
+           {{"--layout", "LAYOUT", "side, three-views, evidence or neck"},
+            {"--out", "FILE.pdf|svg|png", "the page to write"},
+            {"--pose", "NAME", "a named pose instead of the present one"},
+            {"--paper", "SIZE", "a4, a3, a2 or a1, in landscape format"},
+            {"--scale", "N", "1:N instead of the largest round scale that fits"},
+            {"--bones", "LOOK", "shaded, outline or silhouette"},
+            {"--person-m", "HEIGHT", "of the human figure, m, or none"},
+            {"--joint-marks", "on|off", "the verdict's shape on every joint"},
+            {"--evidence-tones", "on|off", "bones toned by what is known of them"},
+            {"--spans", "on|off", "measured heights and lengths"},
+            {"--ground", "on|off", "the ground as a line"},
+            {"--notes", "on|off", "numbered call-outs with their legend"},
+            {"--transparent", "", "no paper behind the drawing"},
+            {"--title", "TEXT", "instead of the specimen's name"},
+            {"--width", "PX", "of a .png, 5000 unless said otherwise, up to 16000"}},
+           "What is not said is as the project's own sheet has it. In an SVG every outlined bone is a group with the\n"
+           "bone's id, its edges editable paths, and the unit is the millimetre.\n"
+           "Not an engineering document; local codes and licensed practice decide.\n"},
+          sheetVerbRun};
+}
+
+}  // namespace zyga::app

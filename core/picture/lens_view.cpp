@@ -1,0 +1,140 @@
+#include "core/picture/lens_view.h"
+
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
+
+#include "core/picture/colour.h"
+
+namespace zyga::picture {
+
+namespace {
+
+using Eigen::Matrix3d;
+using Eigen::Vector3d;
+
+constexpr double kMargin = 0.04;   // of the picture, on each side
+constexpr double kNearest = 0.05;  // m before the eye: what is nearer cannot be seen
+
+/// Columns right, up and back of a level camera.
+Matrix3d level(double turn) {
+  Matrix3d R;
+  R.col(2) = Vector3d(std::cos(turn), std::sin(turn), 0);
+  R.col(1) = Vector3d::UnitZ();
+  R.col(0) = R.col(1).cross(R.col(2));
+  return R;
+}
+
+/// Slopes against the axis within which all points are seen from a distance.
+struct Spread {
+  double left = 1e30, right = -1e30, bottom = 1e30, top = -1e30;
+  bool behind = false;
+};
+
+Spread spreadOf(const std::vector<Vector3d>& local, double distance) {
+  Spread s;
+  for (const Vector3d& p : local) {
+    const double depth = distance - p.z();
+    if (depth < kNearest) {
+      s.behind = true;
+      continue;
+    }
+    s.left = std::min(s.left, p.x() / depth);
+    s.right = std::max(s.right, p.x() / depth);
+    s.bottom = std::min(s.bottom, p.y() / depth);
+    s.top = std::max(s.top, p.y() / depth);
+  }
+  return s;
+}
+
+bool fits(const Spread& s, double width, double height) {
+  return !s.behind && s.right - s.left <= width && s.top - s.bottom <= height;
+}
+
+/// As near as the slopes allow: farther away everything gets smaller.
+double fittingDistance(const std::vector<Vector3d>& local, double width, double height) {
+  double near = kNearest, far = 1;
+  while (!fits(spreadOf(local, far), width, height) && far < 1e6) far *= 2;
+  for (int i = 0; i < 60; ++i) {
+    const double middle = (near + far) / 2;
+    (fits(spreadOf(local, middle), width, height) ? far : near) = middle;
+  }
+  return far;
+}
+
+}  // namespace
+
+double angleOfView(double lens) { return 2 * std::atan(kFullFrame / 2 / lens); }
+
+LensView lensView(const LensShot& shot, const std::vector<Vector3d>& points, double aspect) {
+  if (!(shot.lens > 0) || !(aspect > 0) || (shot.distance && !(*shot.distance > 0)))
+    throw std::invalid_argument("lens, distance and aspect of a picture must be more than 0");
+  const Matrix3d R = level(shot.turn);
+  Eigen::AlignedBox3d box;
+  for (const Vector3d& p : points) box.extend(p);
+  if (box.isEmpty()) box.extend(Vector3d::Zero());
+  Vector3d target(box.center().x(), box.center().y(), shot.eyeHeight);
+  const double width = kFullFrame / shot.lens, height = width / aspect;  // slopes from side to side
+  LensView view;
+  std::vector<Vector3d> local;
+  // The eye moves sideways until the animal is in the middle, which changes the distance a little: a few rounds settle.
+  for (int round = 0; round < 8; ++round) {
+    local.clear();
+    for (const Vector3d& p : points) local.push_back(R.transpose() * (p - target));
+    view.distance =
+        shot.distance ? *shot.distance : fittingDistance(local, width * (1 - 2 * kMargin), height * (1 - 2 * kMargin));
+    const Spread s = spreadOf(local, view.distance);
+    if (s.left > s.right) break;
+    target += R.col(0) * (s.left + s.right) / 2 * view.distance;
+  }
+  local.clear();
+  for (const Vector3d& p : points) local.push_back(R.transpose() * (p - target));
+  const Spread s = spreadOf(local, view.distance);
+  view.camera.perspective = true;
+  view.camera.fieldOfView = 2 * std::atan(height / 2);
+  view.camera.X_WCamera.linear() = R;
+  view.camera.X_WCamera.translation() = target + R.col(2) * view.distance;
+  if (s.bottom <= s.top) view.camera.rise = (s.bottom + s.top) / 2 / height;
+  view.horizon = 0.5 + view.camera.rise;
+  const double half = height / 2, middle = view.camera.rise * height;
+  view.cropped = s.behind || (s.left <= s.right && (s.right > width / 2 || s.left < -width / 2 ||
+                                                    s.top - middle > half || s.bottom - middle < -half));
+  return view;
+}
+
+void layOver(Image& image, const std::array<float, 3>& top, const std::array<float, 3>& bottom) {
+  for (int y = 0; y < image.height; ++y) {
+    const float down = (static_cast<float>(y) + 0.5f) / static_cast<float>(image.height);
+    for (int x = 0; x < image.width; ++x) {
+      std::uint8_t* rgba = &image.rgba[4 * (static_cast<std::size_t>(y) * image.width + x)];
+      const float over = rgba[3] / 255.0f;
+      for (std::size_t k = 0; k < 3; ++k) {
+        // Mixed in linear light, as the picture itself was.
+        const float paper = linearFromSrgb(top[k] + down * (bottom[k] - top[k]));
+        rgba[k] = byteOf(srgbFromLinear(over * linearFromSrgb(rgba[k] / 255.0f) + (1 - over) * paper));
+      }
+      rgba[3] = 255;
+    }
+  }
+}
+
+void drawHorizon(Image& image, double horizon, const std::array<std::uint8_t, 3>& colour) {
+  const double middle = horizon * image.height;
+  const double half = std::max(0.75, image.height / 2200.0);
+  for (int y = std::max(0, static_cast<int>(middle - half - 1));
+       y < std::min(image.height, static_cast<int>(middle + half + 2)); ++y) {
+    // Share of the row that the line covers.
+    const double cover = std::clamp(std::min(y + 1.0, middle + half) - std::max<double>(y, middle - half), 0.0, 1.0);
+    for (int x = 0; x < image.width; ++x) {
+      std::uint8_t* rgba = &image.rgba[4 * (static_cast<std::size_t>(y) * image.width + x)];
+      const double above = rgba[3] / 255.0, alpha = above + cover * (1 - above);
+      if (alpha <= 0) continue;
+      for (int k = 0; k < 3; ++k)
+        rgba[k] = static_cast<std::uint8_t>(
+            std::lround((rgba[k] * above + colour[static_cast<std::size_t>(k)] * cover * (1 - above)) / alpha));
+      rgba[3] = static_cast<std::uint8_t>(std::lround(255 * alpha));
+    }
+  }
+}
+
+}  // namespace zyga::picture

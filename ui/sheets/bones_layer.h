@@ -1,0 +1,15 @@
+#pragma once
+
+#include "ui/sheets/evidence_key.h"
+#include "ui/sheets/plate.h"
+#include "ui/sheets/sheet_style.h"
+#include "ui/sheets/sheet_view.h"
+
+namespace zyga::ui {
+
+/// Draws the bones of a view: a picture in light, outlines (one named group of paths a bone), or one solid shape. False
+/// when cancelled.
+bool drawBones(Plate& plate, const SheetScene& scene, const files::Sheet& sheet, const PlacedView& placed,
+               const EvidenceKey& key, const SheetStyle& style, const SheetWork& work);
+
+}  // namespace zyga::ui

@@ -1,0 +1,82 @@
+#include "ui/sheets/joint_table.h"
+
+#include <QObject>
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "ui/sheets/sheet_marks.h"
+
+namespace zyga::ui {
+namespace {
+
+QString degrees(double angle) {
+  const QString text = QString::number(std::abs(angle) * 180 / std::numbers::pi, 'f', 1);
+  return (angle < 0 && text != "0.0" ? QString(QChar(0x2212)) : QString()) + text + QChar(0xB0);
+}
+
+QString cover(const range::JointVerdict& verdict, range::OverlapBy by) {
+  if (!verdict.left && !verdict.right) return QString(QChar(0x2013));
+  double least = 1;
+  for (const auto& side : {verdict.left, verdict.right})
+    if (side) least = std::min(least, by == range::OverlapBy::Length ? side->overlapLength : side->overlapArea);
+  return QObject::tr("%1 %").arg(std::lround(least * 100));
+}
+
+bool ofTheNeck(const anatomy::Joint& joint) {
+  return joint.region == anatomy::Region::Cervical || joint.region == anatomy::Region::Skull;
+}
+
+}  // namespace
+
+JointTable::JointTable(const SheetScene& scene, const SheetStyle& style)
+    : titles_{QObject::tr("joint"), QObject::tr("up"), QObject::tr("left"), QObject::tr("torsion"),
+              QObject::tr("facets share")},
+      style_(style) {
+  for (const range::JointVerdict& verdict : scene.assessment.joints) {
+    const anatomy::Joint& joint = (*scene.specimen)[verdict.joint];
+    if (!ofTheNeck(joint)) continue;
+    const Eigen::Vector3d& angles = scene.pose[verdict.joint];
+    rows_.push_back({{QString::fromStdString(joint.id), degrees(angles.x()), degrees(angles.y()), degrees(angles.z()),
+                      cover(verdict, scene.assumptions.overlapBy)},
+                     verdict.level});
+  }
+  for (qsizetype c = 0; c < titles_.size(); ++c) {
+    double width = widthOf(titles_[c], style.text);
+    for (const Row& row : rows_) width = std::max(width, widthOf(row.cells[c], style.text));
+    widths_.push_back(width + 1.8 * style.text);
+  }
+}
+
+double JointTable::width() const {
+  double width = 1.6 * style_.text;
+  for (const double column : widths_) width += column;
+  return width;
+}
+
+double JointTable::height() const { return (static_cast<double>(rows_.size()) + 1.6) * style_.leading(); }
+
+void JointTable::draw(Plate& plate, const QPointF& topLeft) const {
+  const auto drawRow = [&](const QStringList& cells, double y, const QColor& colour) {
+    double x = topLeft.x() + 1.6 * style_.text;
+    for (qsizetype c = 0; c < cells.size(); ++c) {
+      const double wide = widths_[static_cast<std::size_t>(c)];
+      // Names to the left, numbers to the right.
+      plate.words({{c == 0 ? x : x + wide, y}, cells[c], style_.text, colour, c == 0 ? Qt::AlignLeft : Qt::AlignRight});
+      x += wide;
+    }
+  };
+  plate.begin("joint-table");
+  double y = topLeft.y() + style_.leading();
+  drawRow(titles_, y, style_.muted);
+  y += 0.4 * style_.leading();
+  plate.line({topLeft.x(), y}, {topLeft.x() + width(), y}, style_.stroke(style_.ink, style_.hairline));
+  for (const Row& row : rows_) {
+    y += style_.leading();
+    drawVerdict(plate, {topLeft.x() + 0.5 * style_.text, y - 0.36 * style_.text}, 0.8 * style_.text, row.level);
+    drawRow(row.cells, y, style_.ink);
+  }
+  plate.end();
+}
+
+}  // namespace zyga::ui

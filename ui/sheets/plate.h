@@ -1,0 +1,70 @@
+#pragma once
+
+#include <QColor>
+#include <QImage>
+#include <QPainterPath>
+#include <QString>
+#include <variant>
+#include <vector>
+
+namespace zyga::ui {
+
+/// A page as a list of marks, in millimetres from its upper left corner. It can be painted on screen, on paper and into
+/// a picture, and written as SVG, and is the same everywhere.
+
+/// How a shape is drawn; an invalid colour leaves its part out.
+struct PlateInk {
+  QColor fill;
+  QColor line;
+  double width = 0.18;       ///< mm
+  std::vector<double> dash;  ///< mm, lengths of strokes and gaps
+};
+
+struct PlateShape {
+  QPainterPath path;
+  PlateInk ink;
+};
+
+/// One line of words.
+struct PlateWords {
+  QPointF at;  ///< of the base line; which point of it is said by `anchor`
+  QString words;
+  double size = 2.6;  ///< of the type, mm
+  QColor colour;
+  Qt::AlignmentFlag anchor = Qt::AlignLeft;  ///< left, centre or right
+  bool bold = false;
+};
+
+struct PlatePicture {
+  QRectF area;
+  QImage image;
+};
+
+/// Begins a named group of marks, which ends with the next PlateGroupEnd; groups may lie in groups.
+struct PlateGroup {
+  QString name;
+};
+struct PlateGroupEnd {};
+
+using PlateMark = std::variant<PlateShape, PlateWords, PlatePicture, PlateGroup, PlateGroupEnd>;
+
+struct Plate {
+  QSizeF size;
+  QColor paper;  ///< invalid: transparent
+  QString title;
+  std::vector<PlateMark> marks;
+
+  void shape(const QPainterPath& path, const PlateInk& ink) { marks.emplace_back(PlateShape{path, ink}); }
+  void line(const QPointF& from, const QPointF& to, const PlateInk& ink);
+  void words(PlateWords words) { marks.emplace_back(std::move(words)); }
+  void picture(const QRectF& area, const QImage& image) { marks.emplace_back(PlatePicture{area, image}); }
+  void begin(const QString& name) { marks.emplace_back(PlateGroup{name}); }
+  void end() { marks.emplace_back(PlateGroupEnd{}); }
+};
+
+/// Width of one line of words, mm.
+double widthOf(const QString& words, double size, bool bold = false);
+/// Words broken into lines no wider than `width` (mm); a longer word stands alone and runs over.
+QStringList brokenWords(const QString& words, double size, double width);
+
+}  // namespace zyga::ui

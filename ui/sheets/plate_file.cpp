@@ -1,0 +1,101 @@
+#include "ui/sheets/plate_file.h"
+
+#include <QBuffer>
+#include <QCryptographicHash>
+#include <QPageLayout>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QRegularExpression>
+#include <stdexcept>
+
+#include "ui/sheets/plate_font.h"
+#include "ui/sheets/plate_paint.h"
+#include "ui/sheets/plate_svg.h"
+
+namespace zyga::ui {
+namespace {
+
+constexpr double kInch = 25.4;  // mm
+
+QByteArray pdfBytes(const Plate& plate) {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  QPdfWriter pdf(&buffer);
+  pdf.setTitle(plate.title);
+  pdf.setCreator("Zygapose");
+  pdf.setResolution(static_cast<int>(kInch * kPlateUnits));
+  pdf.setPageSize(QPageSize(plate.size, QPageSize::Millimeter, {}, QPageSize::ExactMatch));
+  pdf.setPageMargins(QMarginsF());
+  QPainter painter;
+  if (!painter.begin(&pdf)) throw std::runtime_error("the page could not be made");
+  paintPlate(painter, plate, kPlateUnits);
+  painter.end();
+  return withoutClock(bytes);
+}
+
+QByteArray pngBytes(const Plate& plate, int width) {
+  const double unitsPerMm = width / plate.size.width();
+  const QSize size(width, qRound(plate.size.height() * unitsPerMm));
+  QImage image(size, QImage::Format_RGBA8888_Premultiplied);
+  if (image.isNull())
+    throw std::runtime_error("there is not enough memory for " + std::to_string(size.width()) + " x " +
+                             std::to_string(size.height()) + " pixels; choose a smaller width");
+  image.fill(Qt::transparent);
+  image.setDotsPerMeterX(qRound(unitsPerMm * 1000));
+  image.setDotsPerMeterY(qRound(unitsPerMm * 1000));
+  QPainter painter(&image);
+  paintPlate(painter, plate, unitsPerMm);
+  painter.end();
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  if (!image.save(&buffer, "PNG")) throw std::runtime_error("the page could not be written as PNG");
+  return bytes;
+}
+
+}  // namespace
+
+const QStringList& plateEndings() {
+  static const QStringList endings{"pdf", "svg", "png"};
+  return endings;
+}
+
+QByteArray withoutClock(QByteArray pdf) {
+  // The same number of bytes, because a PDF counts them.
+  const auto blank = [&pdf](const QByteArray& before, char until) {
+    for (qsizetype at = pdf.indexOf(before); at >= 0; at = pdf.indexOf(before, at + 1)) {
+      for (qsizetype i = at + before.size(); i < pdf.size() && pdf[i] != until; ++i)
+        if (pdf[i] >= '0' && pdf[i] <= '9') pdf[i] = '0';
+    }
+  };
+  const QByteArray date = "/CreationDate (D:";
+  const QByteArray fixed = "20010101000000";
+  blank(date, ')');
+  for (qsizetype at = pdf.indexOf(date); at >= 0; at = pdf.indexOf(date, at + 1)) {
+    // What follows is a zone, "+00'00'" or "Z".
+    pdf.replace(at + date.size(), fixed.size(), fixed);
+    for (qsizetype i = at + date.size(); pdf[i] != ')'; ++i)
+      if (pdf[i] == '-') pdf[i] = '+';
+  }
+  const QRegularExpression id("/ID \\[ *<([0-9a-fA-F]*)> *<([0-9a-fA-F]*)> *\\]");
+  const QRegularExpressionMatch match = id.match(QString::fromLatin1(pdf));
+  if (!match.hasMatch()) return pdf;
+  for (const int part : {1, 2})
+    pdf.replace(match.capturedStart(part), match.capturedLength(part), QByteArray(match.capturedLength(part), '0'));
+  const QByteArray digest = QCryptographicHash::hash(pdf, QCryptographicHash::Sha256).toHex();
+  for (const int part : {1, 2})
+    pdf.replace(match.capturedStart(part), match.capturedLength(part),
+                digest.repeated(2).left(match.capturedLength(part)));
+  return pdf;
+}
+
+QByteArray plateBytes(const Plate& plate, const QString& ending, int pngWidth) {
+  if (ending == "pdf") return pdfBytes(plate);
+  if (ending == "svg") return plateSvg(plate);
+  if (ending == "png") return pngBytes(plate, pngWidth);
+  throw std::runtime_error("a sheet ends in .pdf, .svg or .png");
+}
+
+}  // namespace zyga::ui

@@ -1,0 +1,207 @@
+#include "ui/sheets/sheet_marks.h"
+
+#include <QObject>
+#include <algorithm>
+#include <cmath>
+
+#include "ui/sheets/person.h"
+#include "ui/theme/theme.h"
+
+namespace zyga::ui {
+namespace {
+
+QString metresOf(double length) { return QObject::tr("%1 m").arg(QString::number(length, 'g', 6)); }
+
+QPainterPath disc(const QPointF& at, double radius) {
+  QPainterPath path;
+  path.addEllipse(at, radius, radius);
+  return path;
+}
+
+QPainterPath triangle(const QPointF& at, double size) {
+  const double half = 0.62 * size, height = half * std::sqrt(3.0);
+  QPainterPath path(at + QPointF(0, -height * 2 / 3));
+  path.lineTo(at + QPointF(half, height / 3));
+  path.lineTo(at + QPointF(-half, height / 3));
+  path.closeSubpath();
+  return path;
+}
+
+}  // namespace
+
+double roundLength(double widest, double perMetre) {
+  const double most = widest / perMetre;
+  const double power = std::pow(10, std::floor(std::log10(most)));
+  for (const double step : {5.0, 2.0, 1.0})
+    if (step * power <= most * (1 + 1e-9)) return step * power;
+  return power;
+}
+
+double drawScaleBar(Plate& plate, const QPointF& at, double widest, double perMetre, const SheetStyle& style,
+                    double length) {
+  if (length <= 0) length = roundLength(widest, perMetre);
+  const double width = length * perMetre, height = 0.55 * style.text;
+  const int digit = static_cast<int>(std::lround(length / std::pow(10, std::floor(std::log10(length) + 1e-9))));
+  const int parts = digit == 1 ? 5 : digit;
+  plate.begin("scale");
+  for (int i = 0; i < parts; i += 2) {
+    QPainterPath part;
+    part.addRect(QRectF(at.x() + width * i / parts, at.y(), width / parts, height));
+    plate.shape(part, style.filled(style.ink));
+  }
+  plate.begin("scale-bar");
+  QPainterPath whole;
+  whole.addRect(QRectF(at, QSizeF(width, height)));
+  plate.shape(whole, style.stroke(style.ink, style.hairline));
+  plate.end();
+  const double base = at.y() - 0.45 * style.text;
+  plate.words({{at.x(), base}, "0", style.text, style.ink, Qt::AlignHCenter});
+  plate.words({{at.x() + width, base}, metresOf(length), style.text, style.ink, Qt::AlignHCenter});
+  plate.end();
+  return length;
+}
+
+void drawPerson(Plate& plate, const PlacedView& placed, double x, double height, const SheetStyle& style) {
+  const QPointF foot = placed.at(Eigen::Vector2d(x, 0));
+  const double size = height * placed.perMetre;
+  plate.begin("person");
+  QTransform place = QTransform::fromTranslate(foot.x(), foot.y());
+  place.scale(size, size);
+  plate.shape(place.map(personPath()), style.filled(style.person));
+  plate.words(
+      {foot - QPointF(0, size + 0.6 * style.text), metresOf(height), 0.9 * style.text, style.muted, Qt::AlignHCenter});
+  plate.end();
+}
+
+void drawGround(Plate& plate, const PlacedView& placed, double from, double to, const SheetStyle& style) {
+  const double y = placed.at(Eigen::Vector2d(0, 0)).y();
+  plate.begin("ground");
+  plate.line({from, y}, {to, y}, style.stroke(style.ink, style.line));
+  plate.end();
+}
+
+void drawVerdict(Plate& plate, const QPointF& at, double size, range::Level level) {
+  const QColor colour = theme().verdict(level);
+  const PlateInk full{colour, QColor(0xFF, 0xFF, 0xFF), 0.08 * size, {}};
+  if (level == range::Level::Supported) plate.shape(disc(at, 0.5 * size), full);
+  if (level == range::Level::Beyond) plate.shape(triangle(at, size), full);
+  if (level == range::Level::Near)
+    plate.shape(disc(at, 0.4 * size), {QColor(0xFF, 0xFF, 0xFF), colour, 0.24 * size, {}});
+  if (level == range::Level::NotJudged) {
+    plate.shape(disc(at, 0.45 * size), {QColor(0xFF, 0xFF, 0xFF), colour, 0.08 * size, {}});
+    const double reach = 0.3 * size;
+    plate.line(at + QPointF(-reach, reach), at + QPointF(reach, -reach), {QColor(), colour, 0.1 * size, {}});
+  }
+}
+
+void drawJointMarks(Plate& plate, const SheetScene& scene, const PlacedView& placed, const SheetStyle& style) {
+  const auto shown = [&](anatomy::BoneIndex bone) {
+    return std::binary_search(placed.view.bones.begin(), placed.view.bones.end(), bone.value);
+  };
+  plate.begin("joints");
+  // The worst on top.
+  for (const range::Level level :
+       {range::Level::NotJudged, range::Level::Supported, range::Level::Near, range::Level::Beyond})
+    for (const range::JointVerdict& verdict : scene.assessment.joints) {
+      const anatomy::Joint& joint = (*scene.specimen)[verdict.joint];
+      if (verdict.level != level || !shown(joint.proximal) || !shown(joint.distal)) continue;
+      drawVerdict(plate, placed.at(Eigen::Vector3d(scene.X_WB[joint.proximal.value] * joint.centreProximal)),
+                  0.62 * style.text, level);
+    }
+  plate.end();
+}
+
+void drawCallouts(Plate& plate, const SheetScene& scene, const PlacedView& placed, double top, double left,
+                  double right, const SheetStyle& style) {
+  struct Callout {
+    QString number;
+    QPointF pin;
+    double x;
+  };
+  std::vector<Callout> callouts;
+  for (std::size_t i = 0; i < scene.notes.size(); ++i) {
+    const auto bone = anatomy::boneOf(scene.notes[i], *scene.specimen);
+    if (!bone) continue;
+    const QPointF pin = placed.at(Eigen::Vector3d(scene.X_WB[bone->value] * scene.notes[i].p_B));
+    callouts.push_back({QString::number(i + 1), pin, pin.x()});
+  }
+  std::sort(callouts.begin(), callouts.end(), [](const Callout& a, const Callout& b) { return a.pin.x() < b.pin.x(); });
+  const double radius = 0.95 * style.text, room = 2.5 * radius;
+  // Side by side over their pins, pushed apart to the right and back from the page's edge.
+  for (std::size_t i = 0; i < callouts.size(); ++i)
+    callouts[i].x = std::max(callouts[i].x, i > 0 ? callouts[i - 1].x + room : left + radius);
+  double most = right - radius;
+  for (auto callout = callouts.rbegin(); callout != callouts.rend(); ++callout, most -= room)
+    callout->x = std::min(callout->x, most);
+  plate.begin("notes");
+  for (const Callout& callout : callouts) {
+    const QPointF bubble(callout.x, top + radius);
+    const QPointF way = callout.pin - bubble;
+    const double length = std::hypot(way.x(), way.y());
+    plate.line(bubble + way * std::min(1.0, radius / length), callout.pin, style.stroke(style.ink, style.hairline));
+    plate.shape(disc(callout.pin, 0.22 * style.text), style.filled(style.ink));
+    plate.shape(disc(bubble, radius), {style.paper, style.ink, style.line, {}});
+    plate.words({bubble + QPointF(0, 0.36 * style.text), callout.number, style.text, style.ink, Qt::AlignHCenter});
+  }
+  plate.end();
+}
+
+double drawKey(Plate& plate, const SheetScene& scene, const files::Sheet& sheet, const EvidenceKey& key,
+               const QPointF& topRight, double width, const SheetStyle& style) {
+  struct Entry {
+    QString words;
+    QColor tone;
+    std::optional<range::Level> level;
+  };
+  std::vector<Entry> entries;
+  const bool shaded = sheet.bones == files::SheetBones::Shaded;
+  if (sheet.bones != files::SheetBones::Silhouette)
+    for (const EvidenceKey::Entry& e : key.entries())
+      entries.push_back(
+          {QObject::tr("%1 (%2)").arg(e.words).arg(e.bones), shaded ? e.shaded : e.outline, std::nullopt});
+  if (sheet.jointMarks) {
+    using range::Level;
+    const std::pair<Level, QString> words[] = {{Level::Supported, QObject::tr("joint supported")},
+                                               {Level::Near, QObject::tr("near its limit")},
+                                               {Level::Beyond, QObject::tr("beyond its range")},
+                                               {Level::NotJudged, QObject::tr("not judged")}};
+    for (const auto& [level, text] : words)
+      if (std::any_of(scene.assessment.joints.begin(), scene.assessment.joints.end(),
+                      [l = level](const auto& v) { return v.level == l; }))
+        entries.push_back({text, QColor(), level});
+  }
+  const double box = 1.1 * style.text, gap = 0.5 * style.text, apart = 1.6 * style.text;
+  const auto wide = [&](const Entry& e) { return box + gap + widthOf(e.words, style.text); };
+  std::vector<std::vector<Entry>> rows;
+  double used = 1e9;
+  for (const Entry& e : entries) {
+    if (used + apart + wide(e) > width) {
+      rows.emplace_back();
+      used = -apart;
+    }
+    rows.back().push_back(e);
+    used += apart + wide(e);
+  }
+  plate.begin("legend");
+  double y = topRight.y();
+  for (const auto& row : rows) {
+    double x = topRight.x();
+    for (const Entry& e : row) x -= wide(e) + (&e == &row.front() ? 0 : apart);
+    for (const Entry& e : row) {
+      if (e.level) {
+        drawVerdict(plate, {x + box / 2, y + box / 2}, 0.8 * style.text, *e.level);
+      } else {
+        QPainterPath swatch;
+        swatch.addRect(QRectF(x, y + 0.1 * box, box, 0.8 * box));
+        plate.shape(swatch, {e.tone, style.ink, style.hairline, {}});
+      }
+      plate.words({{x + box + gap, y + 0.84 * box}, e.words, style.text, style.ink});
+      x += wide(e) + apart;
+    }
+    y += style.leading() + 0.2 * style.text;
+  }
+  plate.end();
+  return y - topRight.y();
+}
+
+}  // namespace zyga::ui

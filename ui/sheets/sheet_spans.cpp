@@ -1,0 +1,102 @@
+#include <QObject>
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "core/kinematics/stand_readings.h"
+#include "ui/sheets/sheet_marks.h"
+
+namespace zyga::ui {
+namespace {
+
+struct Height {
+  QString words;
+  double metres = 0;
+  double from = 0;  ///< x on the page where it is measured, mm
+  double y = 0;     ///< of the words, mm
+};
+
+/// Middle of a paired joint on the page.
+std::optional<double> placeOf(const SheetScene& scene, const PlacedView& placed, const char* id) {
+  const auto joint = scene.specimen->findJoint(id);
+  if (!joint) return std::nullopt;
+  const anatomy::Joint& j = (*scene.specimen)[*joint];
+  return placed.at(Eigen::Vector3d(scene.X_WB[j.proximal.value] * j.centreProximal)).x();
+}
+
+std::optional<double> snoutPlace(const SheetScene& scene, const PlacedView& placed) {
+  for (std::size_t i = 0; i < scene.specimen->bones.size(); ++i) {
+    const anatomy::Bone& bone = scene.specimen->bones[i];
+    const auto snout = bone.landmarks.find("snout");
+    if (bone.name.kind == anatomy::BoneKind::Skull && snout != bone.landmarks.end())
+      return placed.at(Eigen::Vector3d(scene.X_WB[i] * snout->second)).x();
+  }
+  return std::nullopt;
+}
+
+/// The builder's level mark: a dotted line out to a small triangle that stands on the height, and the words over it.
+void drawHeights(Plate& plate, const PlacedView& placed, std::vector<Height> heights, double x, bool toTheLeft,
+                 const SheetStyle& style) {
+  std::sort(heights.begin(), heights.end(), [](const Height& a, const Height& b) { return a.metres > b.metres; });
+  double last = -1e9;
+  for (Height& height : heights) {
+    const double y = placed.at(Eigen::Vector2d(0, height.metres)).y();
+    height.y = std::max(y - 0.5 * style.text, last + style.leading());
+    last = height.y;
+    const double size = 0.7 * style.text, inward = toTheLeft ? 1 : -1;
+    const double tip = x + inward * 0.6 * style.text;
+    plate.line({tip, y}, {height.from, y}, {QColor(), style.muted, style.hairline, {0.25, 1.0}});
+    QPainterPath mark(QPointF(tip, y));
+    mark.lineTo(tip - 0.5 * size, y - 0.8 * size);
+    mark.lineTo(tip + 0.5 * size, y - 0.8 * size);
+    mark.closeSubpath();
+    plate.shape(mark, style.stroke(style.ink, style.hairline));
+    plate.words({{tip - inward * 0.8 * style.text, height.y + 0.3 * style.text},
+                 height.words,
+                 style.text,
+                 style.ink,
+                 toTheLeft ? Qt::AlignRight : Qt::AlignLeft});
+  }
+}
+
+void drawLength(Plate& plate, const PlacedView& placed, const SheetStyle& style) {
+  const double from = placed.area().left(), to = placed.area().right();
+  const double y = placed.at(Eigen::Vector2d(0, 0)).y() + 2.6 * style.text, tick = 0.45 * style.text;
+  const PlateInk ink = style.stroke(style.ink, style.hairline);
+  plate.line({from, y}, {to, y}, ink);
+  for (const double x : {from, to}) {
+    plate.line({x, y - 2 * tick}, {x, y + tick}, ink);
+    plate.line({x - tick, y + tick}, {x + tick, y - tick}, style.stroke(style.ink, style.line));
+  }
+  const double length = (to - from) / placed.perMetre;
+  plate.words({{(from + to) / 2, y - 0.4 * style.text},
+               QObject::tr("%1 m as posed").arg(length, 0, 'f', 2),
+               style.text,
+               style.ink,
+               Qt::AlignHCenter});
+}
+
+}  // namespace
+
+void drawSpans(Plate& plate, const SheetScene& scene, const PlacedView& placed, double left, double right,
+               const SheetStyle& style) {
+  const auto readings = kinematics::readStand(*scene.specimen, scene.X_WB);
+  const auto words = [](const QString& name, double metres) {
+    return QObject::tr("%1 %2 m").arg(name, QString::number(metres, 'f', 2));
+  };
+  std::vector<Height> ahead, behind;
+  const auto add = [&](std::vector<Height>& list, const QString& name, double metres, std::optional<double> from) {
+    if (std::isfinite(metres) && from) list.push_back({words(name, metres), metres, *from});
+  };
+  if (const auto snout = kinematics::snoutHeight(*scene.specimen, scene.X_WB))
+    add(ahead, QObject::tr("head"), *snout, snoutPlace(scene, placed));
+  add(ahead, QObject::tr("shoulder"), readings.shoulderHeight, placeOf(scene, placed, "shoulder.L"));
+  add(behind, QObject::tr("hip"), readings.hipHeight, placeOf(scene, placed, "hip.L"));
+  plate.begin("spans");
+  drawHeights(plate, placed, ahead, left, true, style);
+  drawHeights(plate, placed, behind, right, false, style);
+  drawLength(plate, placed, style);
+  plate.end();
+}
+
+}  // namespace zyga::ui

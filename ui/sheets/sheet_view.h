@@ -1,0 +1,48 @@
+#pragma once
+
+#include <QPointF>
+#include <QRectF>
+
+#include "core/picture/picture.h"
+#include "ui/sheets/sheet_scene.h"
+
+namespace zyga::ui {
+
+/// Some bones seen from one side without perspective, in metres on the plane of the picture: x to the right, y up. A
+/// point's place there is that of the world along the view's two axes, so views of one animal are in line.
+struct SheetView {
+  picture::StandardView side = picture::StandardView::Left;
+  Eigen::Matrix3d R_WView = Eigen::Matrix3d::Identity();  ///< columns right, up, towards the viewer
+  std::vector<std::size_t> bones;                         ///< those with a mesh
+  Eigen::AlignedBox2d box;                                ///< of their meshes
+
+  Eigen::Vector2d onPlane(const Eigen::Vector3d& p_W) const { return (R_WView.transpose() * p_W).head<2>(); }
+};
+
+SheetView viewOf(const SheetScene& scene, picture::StandardView side, const std::vector<std::size_t>& bones);
+/// Bones that have a mesh.
+std::vector<std::size_t> allBones(const SheetScene& scene);
+/// Skull, jaw, neck with its ribs, and the first two dorsals.
+std::vector<std::size_t> neckBones(const SheetScene& scene);
+
+/// A view on the page.
+struct PlacedView {
+  SheetView view;
+  double perMetre = 20;  ///< mm of paper to a metre
+  QPointF origin;        ///< where (0, 0) of the view's plane lies, mm
+
+  QPointF at(const Eigen::Vector2d& p) const { return origin + QPointF(perMetre * p.x(), -perMetre * p.y()); }
+  QPointF at(const Eigen::Vector3d& p_W) const { return at(view.onPlane(p_W)); }
+  QRectF area() const {
+    return QRectF(at(Eigen::Vector2d(view.box.min().x(), view.box.max().y())),
+                  at(Eigen::Vector2d(view.box.max().x(), view.box.min().y())));
+  }
+};
+
+/// The least of the round scales, N of 1:N, that is no less than `least`: 1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 6, 7.5 and 8
+/// times powers of ten, among them the scales that ISO 5455 recommends.
+double roundScale(double least);
+/// "1:50", "1:7.5"
+QString scaleWords(double scale);
+
+}  // namespace zyga::ui
