@@ -238,7 +238,8 @@ bool MainWindow::settled() const {
 void MainWindow::defaultLayout() {
   resizeDocks({docks_[kBones], docks_[kJoint]}, {kLeftWidth, kRightWidth}, Qt::Horizontal);
   resizeDocks({docks_[kBones], docks_[kPoses]}, {700, 140}, Qt::Vertical);
-  for (const Dock dock : {kGround, kStand, kReach, kStudies}) title(*docks_[dock])->setFolded(height() < kHighestWindow);
+  for (const Dock dock : {kGround, kStand, kReach, kStudies})
+    title(*docks_[dock])->setFolded(height() < kHighestWindow);
   const bool tall = height() >= kTallWindow;
   title(*docks_[kAssumptions])->setFolded(!tall);
   // A folded panel must not be counted in, or its share is lost to the joint.
