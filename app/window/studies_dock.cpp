@@ -12,7 +12,7 @@ namespace zyga::ui {
 /// What follows from the pose; folded it tells in its title which study is there.
 void MainWindow::createStudiesDock() {
   studies_ = new StudiesPanel(document_);
-  QDockWidget* dock = createDock("studiesDock", tr("Studies"), studies_, Qt::LeftDockWidgetArea);
+  QDockWidget* dock = createDock("studiesDock", tr("Studies"), studies_, Qt::RightDockWidgetArea);
   auto* title = qobject_cast<PanelTitle*>(dock->titleBarWidget());
   connect(studies_, &StudiesPanel::shortChanged, title, &PanelTitle::setSummary);
   connect(studies_, &StudiesPanel::envelopeChanged, viewport_, &Viewport::showEnvelope);

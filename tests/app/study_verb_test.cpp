@@ -3,6 +3,7 @@
 
 #include "core/files/project.h"
 #include "core/range/neutral.h"
+#include "core/study/elevation.h"
 #include "core/study/spread.h"
 #include "tests/app/program.h"
 
@@ -13,7 +14,7 @@ using testing::HasSubstr;
 
 class StudyVerb : public Program {
  protected:
-  QJsonObject study(const std::vector<std::string>& options) {
+  QJsonObject studied(const std::vector<std::string>& options) {
     std::vector<std::string> words{"study", smallAnimal()};
     words.insert(words.end(), options.begin(), options.end());
     words.emplace_back("--json");
@@ -24,7 +25,7 @@ class StudyVerb : public Program {
 };
 
 TEST_F(StudyVerb, ElevationIsWhatTheCoreFinds) {
-  const QJsonArray cases = study({"--kind", "elevation"})["cases"].toArray();
+  const QJsonArray cases = studied({"--kind", "elevation"})["cases"].toArray();
   const auto project = files::readProject(path("small.zyga"));
   const auto articulation = range::articulate(project.specimen, project.assumptions);
   const auto found = study::elevation({project.specimen, articulation, project.assumptions, project.pose});
@@ -32,24 +33,24 @@ TEST_F(StudyVerb, ElevationIsWhatTheCoreFinds) {
   for (qsizetype i = 0; i < cases.size(); ++i) {
     const QJsonObject one = cases[i].toObject();
     const auto& expected = found.cases[static_cast<std::size_t>(i)];
-    EXPECT_EQ(one["case"].toString().toStdString(), toText(expected.which));
+    EXPECT_EQ(one["case"].toString().toStdString(), study::toText(expected.which));
     EXPECT_NEAR(one["snout_height_m"].toDouble(), expected.carriage.snoutHeight, 1e-6);
     EXPECT_NEAR(one["neck_slope_deg"].toDouble(), expected.slope * 180 / std::numbers::pi, 1e-5);
   }
 }
 
 TEST_F(StudyVerb, EnvelopeHasOutlineAndStrip) {
-  const QJsonObject json = study({"--kind", "envelope", "--outline-only"});
+  const QJsonObject json = studied({"--kind", "envelope", "--outline-only"});
   EXPECT_GT(json["outlines"].toArray()[0].toArray().size(), 50);
   EXPECT_GT(json["area_over_ground_m2"].toDouble(), 0);
   EXPECT_TRUE(json["space"].isNull());
   const double highest = json["highest_m"].toArray()[1].toDouble();
-  const QJsonArray cases = study({"--kind", "elevation"})["cases"].toArray();
+  const QJsonArray cases = studied({"--kind", "elevation"})["cases"].toArray();
   EXPECT_NEAR(highest, cases[3].toObject()["snout_height_m"].toDouble(), 0.05) << "two ways to the highest snout";
 }
 
 TEST_F(StudyVerb, RangeListsTheColumn) {
-  const QJsonObject json = study({"--kind", "range"});
+  const QJsonObject json = studied({"--kind", "range"});
   EXPECT_EQ(json["joints"].toArray().size(), 6 + 9 + 1 + 12);
   const QJsonObject joint = json["joints"].toArray()[4].toObject();
   EXPECT_GT(joint["dorsal_deg"].toDouble(), 0);
@@ -59,7 +60,7 @@ TEST_F(StudyVerb, RangeListsTheColumn) {
 
 TEST_F(StudyVerb, SpreadRepeatsWithItsSeed) {
   const std::vector<std::string> options{"--kind", "spread", "--draws", "20", "--seed", "5"};
-  const QJsonObject one = study(options), again = study(options);
+  const QJsonObject one = studied(options), again = studied(options);
   EXPECT_EQ(one, again);
   EXPECT_EQ(one["seed"].toInt(), 5);
   const QJsonArray quantities = one["quantities"].toArray();
@@ -69,16 +70,16 @@ TEST_F(StudyVerb, SpreadRepeatsWithItsSeed) {
     EXPECT_LE(q["q05"].toDouble(), q["q50"].toDouble());
     EXPECT_LE(q["q50"].toDouble(), q["q95"].toDouble());
   }
-  EXPECT_NE(study({"--kind", "spread", "--draws", "20", "--seed", "6"})["quantities"], one["quantities"]);
+  EXPECT_NE(studied({"--kind", "spread", "--draws", "20", "--seed", "6"})["quantities"], one["quantities"]);
 }
 
 TEST_F(StudyVerb, AssumptionsGivenAreMeantInEveryDraw) {
-  const QJsonObject json = study({"--kind", "spread", "--draws", "5", "--overlap", "0.4"});
+  const QJsonObject json = studied({"--kind", "spread", "--draws", "5", "--overlap", "0.4"});
   EXPECT_TRUE(json["errors"].toObject()["least_overlap_percent"].isNull());
 }
 
 TEST_F(StudyVerb, PressureTellsBothViewsAndItsCaution) {
-  const QJsonObject json = study({"--kind", "pressure"});
+  const QJsonObject json = studied({"--kind", "pressure"});
   EXPECT_EQ(json["views"].toArray().size(), 2);
   EXPECT_FALSE(json["caution"].toString().isEmpty());
   for (const auto& value : json["cases"].toArray()) {
