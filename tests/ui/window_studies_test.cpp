@@ -1,6 +1,6 @@
 #include <QCheckBox>
 #include <QComboBox>
-#include <QDockWidget>
+#include <cmath>
 
 #include "core/kinematics/bend.h"
 #include "tests/ui/window_fixture.h"
@@ -35,8 +35,8 @@ TEST_F(WindowStudiesTest, MenuUnfoldsThePanelAndRunsTheStudy) {
 
 TEST_F(WindowStudiesTest, EnvelopeIsDrawnAroundTheAnimalAndTakenAwayAgain) {
   action("From the left")->trigger();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return std::abs(viewport()->camera().elevation) < 1e-9; }));
   part<QCheckBox>("envelopeSpace")->setChecked(false);
-  const QSize size = viewport()->size();
   action("Reach envelope")->trigger();
   ASSERT_TRUE(waitFor(StudyKind::Envelope));
   // Pictures without and with it, the panel as it is.
@@ -48,10 +48,9 @@ TEST_F(WindowStudiesTest, EnvelopeIsDrawnAroundTheAnimalAndTakenAwayAgain) {
   EXPECT_GT(changed(with, without), 1000);
   draw->trigger();
   EXPECT_EQ(changed(with, viewport()->grabPicture()), 0);
-  EXPECT_EQ(size.height(), viewport()->height());
 }
 
-TEST_F(WindowStudiesTest, ADragLeavesTheAnswerBehindAndUndoDoesNotHideThat) {
+TEST_F(WindowStudiesTest, AChangedPoseLeavesTheAnswerBehind) {
   part<QCheckBox>("envelopeSpace")->setChecked(false);
   action("Reach envelope")->trigger();
   ASSERT_TRUE(waitFor(StudyKind::Envelope));

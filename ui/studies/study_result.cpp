@@ -83,9 +83,7 @@ void paintStudy(QPainter& painter, const QRectF& area, const StudyResult& result
 }
 
 QSizeF paperSize(const StudyResult& result) {
-  static constexpr std::array<QSizeF, kStudyKinds.size()> kSizes{QSizeF{480, 320}, QSizeF{480, 400}, QSizeF{640, 400},
-                                                                 QSizeF{480, 480}, QSizeF{480, 240}};
-  return kSizes[result.index()];
+  return std::visit([](const auto& found) { return figureSize(found); }, result);
 }
 
 }  // namespace zyga::ui
