@@ -82,7 +82,7 @@ QWidget* StudyFields::envelopePage() {
   space_->setObjectName("envelopeSpace");
   space_->setToolTip(
       tr("Also the space that the snout reaches with the neck swung and twisted, and the strip on the ground; takes "
-         "some ten seconds"));
+         "up to half a minute"));
   drawn_ = new QCheckBox(tr("Draw it in the view"));
   drawn_->setObjectName("envelopeDrawn");
   drawn_->setToolTip(tr("The side outline around the animal and the strip on the ground"));
