@@ -33,10 +33,10 @@ struct Found {
 };
 
 template <class Study>
-Found foundIn(const Study& study, void (*paint)(QPainter&, const QRectF&, const Study&, const ui::PlotInk&),
-              const QSizeF& size) {
+Found foundIn(const Study& study, void (*paint)(QPainter&, const QRectF&, const Study&, const ui::PlotInk&)) {
   return {files::studyJson(study), sentences(study),
-          [study, paint](QPainter& painter, const QRectF& area) { paint(painter, area, study, ui::printInk()); }, size};
+          [study, paint](QPainter& painter, const QRectF& area) { paint(painter, area, study, ui::printInk()); },
+          ui::figureSize(study)};
 }
 
 double given(const Arguments& arguments, const char* name, double usual, double least, double most, const char* unit) {
@@ -77,24 +77,23 @@ study::SpreadOptions spreadOptions(const Arguments& arguments) {
 Found foundBy(Kind kind, const study::Subject& subject, const files::Project& project, const Arguments& arguments) {
   switch (kind) {
     case Kind::Elevation:
-      return foundIn(study::elevation(subject), ui::paintElevation, {480, 320});
+      return foundIn(study::elevation(subject), ui::paintElevation);
     case Kind::Envelope: {
       study::EnvelopeOptions options;
       options.space = !arguments.has("--outline-only");
-      return foundIn(study::envelope(subject, options).value(), ui::paintEnvelope, {480, 400});
+      return foundIn(study::envelope(subject, options).value(), ui::paintEnvelope);
     }
     case Kind::Range:
-      return foundIn(study::rangeChart(subject).value(), ui::paintRangeChart, {640, 400});
+      return foundIn(study::rangeChart(subject).value(), ui::paintRangeChart);
     case Kind::Spread: {
       const auto build = [&](const anatomy::MeasurementTable& table) { return specimenOf(table, project.scans); };
-      return foundIn(study::spread(subject, project.table, build, spreadOptions(arguments)).value(), ui::paintSpread,
-                     {480, 480});
+      return foundIn(study::spread(subject, project.table, build, spreadOptions(arguments)).value(), ui::paintSpread);
     }
     case Kind::Pressure:
       break;
   }
   const study::HeartPlace heart{given(arguments, "--heart", study::HeartPlace{}.share, 0, 1, "a share")};
-  return foundIn(study::pressure(subject, heart), ui::paintPressure, {480, 240});
+  return foundIn(study::pressure(subject, heart), ui::paintPressure);
 }
 
 std::string document(const files::Project& project, const range::Assumptions& assumptions, const std::string& pose,

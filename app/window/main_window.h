@@ -21,6 +21,7 @@ class PosesPanel;
 class RangeStrip;
 class RecentFiles;
 class StanceActions;
+class StudiesPanel;
 class Viewport;
 
 /// Where the window keeps what is nobody's project.
@@ -62,6 +63,8 @@ class MainWindow : public QMainWindow {
   void createStandDock();
   void createReachDock();
   void addReachActions(QMenu& menu);
+  void createStudiesDock();
+  void addStudyActions(QMenu& menu);
   /// Opens a menu of what can be done with a bone, if there is anything.
   void offerFor(BoneIndex bone, const QPoint& global);
   /// True when it was a table of footprints.
@@ -100,6 +103,7 @@ class MainWindow : public QMainWindow {
   RangeStrip* strip_ = nullptr;
   PosesPanel* poses_ = nullptr;
   GroundPanel* ground_ = nullptr;
+  StudiesPanel* studies_ = nullptr;
   FileFlow* files_ = nullptr;
   OutputFlow* output_ = nullptr;
   StanceActions* stances_ = nullptr;

@@ -100,8 +100,9 @@ std::vector<std::string> sentences(const Envelope& e) {
                   (e.foreFeet ? "foremost fore foot." : "neck's base."));
   }
   if (e.space) {
+    const std::string ground = e.space->strip.empty() ? "" : " and " + figure(e.space->stripArea, 1) + " m² of ground";
     all.push_back("With sideways bends and torsion it reaches at least " + figure(e.space->volume, 1) +
-                  " m³ of space over the ground and " + figure(e.space->stripArea, 1) + " m² of ground.");
+                  " m³ of space over the ground" + ground + ".");
   }
   if (!e.unjudged.empty()) {
     all.push_back(std::to_string(e.unjudged.size()) + " joints are judged by nothing and were held in neutral.");

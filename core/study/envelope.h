@@ -43,8 +43,8 @@ struct EnvelopeOptions {
   ReachSpaceOptions reach;
 };
 
-/// Throws std::invalid_argument for a specimen without neck or skull. Nothing when cancelled. About a second, and some
-/// ten seconds with the space.
+/// Throws std::invalid_argument for a specimen without neck or skull. Nothing when cancelled. About a second, and with
+/// the space some twenty seconds on one core.
 std::optional<Envelope> envelope(const Subject& subject, const EnvelopeOptions& options = {}, const Watch& watch = {});
 
 /// Heights and ways ahead, the strip on the ground, the volume; one sentence each.

@@ -26,8 +26,8 @@ struct ReachSpace {
 };
 
 struct ReachSpaceOptions {
-  double spacing = 0.15;    ///< rad between neighbouring rays
-  double precision = 0.01;  ///< m, at which a ray counts as arrived
+  double spacing = 0.18;    ///< rad between neighbouring rays
+  double precision = 0.02;  ///< m, at which a ray counts as arrived
   int bearings = 72;        ///< of the strip on the ground, in a full turn
   unsigned threads = 0;     ///< 0: all cores; the answer is the same
 };

@@ -69,6 +69,38 @@ void paintNames(QPainter& painter, const PlotFrame& frame, const study::Elevatio
   }
 }
 
+/// Room in front of the snouts, painter's units, where the words stand.
+PlotFrame widened(const PlotFrame& frame, double room) {
+  PlotAxis x = frame.xAxis();
+  x.most += room / frame.perX();
+  return {frame.area().adjusted(-room, 0, 0, 0), x, frame.yAxis(), true};
+}
+
+/// Where there is no room beside the snouts: each kind of line with its words, under each other.
+void paintKey(QPainter& painter, const QRectF& area, const study::Elevation& elevation, const PlotInk& ink) {
+  painter.setFont(ink.font);
+  const double row = area.height() / static_cast<double>(elevation.cases.size());
+  double y = area.top() + 0.5 * row;
+  for (const auto& one : elevation.cases) {
+    painter.setPen(penOf(one.which, ink));
+    painter.drawLine(QPointF(area.left(), y), QPointF(area.left() + 3.4 * ink.size(), y));
+    paintWords(painter, {area.left() + 4 * ink.size(), y}, wordsOf(one), Qt::AlignLeft | Qt::AlignVCenter, ink,
+               ink.ink);
+    y += row;
+  }
+}
+
+void paintNecks(QPainter& painter, const PlotFrame& frame, const study::Elevation& elevation, const PlotInk& ink) {
+  paintStage(painter, frame, elevation.body, ink);
+  for (const auto& one : elevation.cases) paintLine(painter, one.line, frame, penOf(one.which, ink));
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(ink.ink);
+  for (const auto& one : elevation.cases) {
+    painter.drawEllipse(frame.at(one.line.back().x(), one.line.back().y()), 0.28 * ink.size(), 0.28 * ink.size());
+  }
+  paintScaleBar(painter, frame, ink);
+}
+
 }  // namespace
 
 void paintElevation(QPainter& painter, const QRectF& area, const study::Elevation& elevation, const PlotInk& ink) {
@@ -78,24 +110,20 @@ void paintElevation(QPainter& painter, const QRectF& area, const study::Elevatio
   std::vector<study::Line> all;
   for (const auto& one : elevation.cases) all.push_back(one.line);
   for (std::size_t i = 1; i < elevation.body.size(); ++i) all.push_back(elevation.body[i]);
-  // Room for the words to the left of the snouts.
   const QFontMetricsF metrics(ink.font);
   double widest = 0;
   for (const auto& one : elevation.cases) widest = std::max(widest, metrics.horizontalAdvance(wordsOf(one)));
-  PlotFrame frame = sideFrame(area.adjusted(widest, 0, 0, 0), all, ink, 0.4);
-  const double ahead = frame.xAxis().most + widest / frame.perX();
-  PlotAxis x = frame.xAxis();
-  x.most = ahead;
-  frame = PlotFrame(frame.area().adjusted(-widest, 0, 0, 0), x, frame.yAxis(), true);
-  paintStage(painter, frame, elevation.body, ink);
-  for (const auto& one : elevation.cases) paintLine(painter, one.line, frame, penOf(one.which, ink));
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(ink.ink);
-  for (const auto& one : elevation.cases) {
-    painter.drawEllipse(frame.at(one.line.back().x(), one.line.back().y()), 0.28 * ink.size(), 0.28 * ink.size());
+  constexpr double kMostForWords = 0.42;  // of the width
+  if (widest < kMostForWords * area.width()) {
+    const PlotFrame frame = widened(sideFrame(area.adjusted(widest, 0, 0, 0), all, ink, 0.4), widest);
+    paintNecks(painter, frame, elevation, ink);
+    paintNames(painter, frame, elevation, ink);
+  } else {
+    const double key = 1.3 * ink.size() * static_cast<double>(elevation.cases.size());
+    paintNecks(painter, sideFrame(area.adjusted(0, 0, 0, -key), all, ink, 0.4), elevation, ink);
+    paintKey(painter, {area.left() + ink.size(), area.bottom() - key, area.width() - 2 * ink.size(), key}, elevation,
+             ink);
   }
-  paintNames(painter, frame, elevation, ink);
-  paintScaleBar(painter, frame, ink);
   painter.restore();
 }
 

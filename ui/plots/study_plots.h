@@ -2,6 +2,7 @@
 
 #include <QPainter>
 #include <QRectF>
+#include <QSizeF>
 
 #include "core/study/envelope.h"
 #include "core/study/pressure.h"
@@ -27,5 +28,12 @@ void paintRangeChart(QPainter& painter, const QRectF& area, const study::RangeCh
 void paintSpread(QPainter& painter, const QRectF& area, const study::SpreadStudy& spread, const PlotInk& ink);
 /// The column of blood in each way of carrying the neck, with what thin and thick blood make of it.
 void paintPressure(QPainter& painter, const QRectF& area, const study::Pressure& pressure, const PlotInk& ink);
+
+/// How large each of them is on paper, points.
+inline QSizeF figureSize(const study::Elevation&) { return {480, 320}; }
+inline QSizeF figureSize(const study::Envelope&) { return {480, 400}; }
+inline QSizeF figureSize(const study::RangeChart&) { return {640, 400}; }
+inline QSizeF figureSize(const study::SpreadStudy&) { return {480, 480}; }
+inline QSizeF figureSize(const study::Pressure&) { return {480, 240}; }
 
 }  // namespace zyga::ui

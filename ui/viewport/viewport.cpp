@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "ui/viewport/envelope_overlay.h"
 #include "ui/viewport/ground_marks.h"
 #include "ui/viewport/ground_overlay.h"
 #include "ui/viewport/overlay.h"
@@ -103,6 +104,9 @@ void Viewport::refreshScene() {
   if (!sceneStale_) return;
   scene_ = document_.hasProject() ? buildScene(document_, boxes_, theme()) : Scene{};
   if (document_.hasProject()) scene_.groundMarks = groundMarks(ground_, groundShown_, theme());
+  if (envelope_ && !envelopeOutOfDate_) {
+    for (auto& mark : envelopeMarks(*envelope_, theme())) scene_.groundMarks.push_back(std::move(mark));
+  }
   sceneStale_ = false;
 }
 
@@ -173,6 +177,7 @@ void Viewport::paintOver() {
   }
   if (!document_.hasProject()) return paintInvitation(painter, area, now);
   if (document_.meshes().empty()) paintSticks(painter, document_, sticks_, camera_, now);
+  if (envelope_) paintEnvelopeOutline(painter, area, *envelope_, envelopeOutOfDate_, camera_, now);
   paintGround(painter, area, ground_, groundShown_, camera_, now);
   paintSymbols(painter, jointSymbols(document_, camera_), now);
   paintContacts(painter, area, document_, contactMarks(document_, camera_, pointer_), now);
@@ -299,6 +304,14 @@ void Viewport::setLens(double millimetres) {
 
 void Viewport::showOnGround(const GroundShown& shown) {
   groundShown_ = shown;
+  sceneStale_ = true;
+  ++lookRevision_;
+  touched();
+}
+
+void Viewport::showEnvelope(const std::shared_ptr<const study::Envelope>& envelope, bool outOfDate) {
+  envelope_ = envelope;
+  envelopeOutOfDate_ = outOfDate;
   sceneStale_ = true;
   ++lookRevision_;
   touched();

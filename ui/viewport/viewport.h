@@ -5,6 +5,7 @@
 #include <QOpenGLWidget>
 #include <QTimer>
 
+#include "core/study/envelope.h"
 #include "ui/document/document.h"
 #include "ui/drag/drag_tool.h"
 #include "ui/ground/ground_state.h"
@@ -44,6 +45,8 @@ class Viewport : public QOpenGLWidget {
   void setLens(double millimetres);
   /// Whether footprints, and centre of mass with what carries it, are drawn on the ground.
   void showOnGround(const zyga::ui::GroundShown& shown);
+  /// The outline and the strip of ground that the snout reaches; none takes them away. Out of date it is dashed.
+  void showEnvelope(const std::shared_ptr<const study::Envelope>& envelope, bool outOfDate);
   /// How far the sculpting has come; a total of 0 hides it.
   void setSculptProgress(int done, int total);
 
@@ -99,6 +102,8 @@ class Viewport : public QOpenGLWidget {
   Document& document_;
   GroundState ground_;
   GroundShown groundShown_{.trackway = true, .balance = false};
+  std::shared_ptr<const study::Envelope> envelope_;
+  bool envelopeOutOfDate_ = false;
   DragTool drag_;
   BoneFinder finder_;
   Camera camera_;

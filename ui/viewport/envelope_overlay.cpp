@@ -1,0 +1,85 @@
+#include "ui/viewport/envelope_overlay.h"
+
+#include <QObject>
+#include <QPainterPath>
+
+#include "ui/theme/figures.h"
+#include "ui/viewport/overlay.h"
+
+namespace zyga::ui {
+namespace {
+
+/// Pieces of an outline in front of the eye; closed when all of it is.
+QPainterPath pathOf(const study::Line& outline, const study::SagittalPlane& plane, const Camera& camera) {
+  QPainterPath path;
+  bool pen = false, whole = true;
+  for (const auto& p : outline) {
+    const auto at = camera.project(plane.inWorld(p));
+    whole = whole && at;
+    if (at && pen) path.lineTo(at->x(), at->y());
+    if (at && !pen) path.moveTo(at->x(), at->y());
+    pen = at.has_value();
+  }
+  if (whole) path.closeSubpath();
+  return path;
+}
+
+void paintPlace(QPainter& painter, const QRectF& area, const Eigen::Vector3d& p_W, const QString& words,
+                const Camera& camera, const Theme& theme) {
+  const auto at = camera.project(p_W);
+  if (!at || !area.contains(QPointF(at->x(), at->y()))) return;
+  painter.setPen(QPen(theme.panel, 1.5));
+  painter.setBrush(theme.choice);
+  painter.drawEllipse(QPointF(at->x(), at->y()), 4.5, 4.5);
+  paintTag(painter, area, {at->x(), at->y()}, words, theme);
+}
+
+}  // namespace
+
+std::vector<GroundMark> envelopeMarks(const study::Envelope& envelope, const Theme& theme) {
+  std::vector<GroundMark> marks;
+  if (!envelope.space) return marks;
+  const auto& strip = envelope.space->strip;
+  for (std::size_t i = 0; i + 1 < strip.size(); ++i) {
+    // Bearings without reach part the strip.
+    const double apart = strip[i + 1].bearing - strip[i].bearing;
+    if (apart > 1.5 * (strip[1].bearing - strip[0].bearing) && strip.size() > 2) continue;
+    GroundMark patch;
+    patch.points = {strip[i].from, strip[i].to, strip[i + 1].to, strip[i + 1].from};
+    patch.fill = withAlpha(theme.choice, 0.16);
+    marks.push_back(patch);
+    for (const auto& [a, b] : {std::pair{strip[i].from, strip[i + 1].from}, std::pair{strip[i].to, strip[i + 1].to}}) {
+      GroundMark edge;
+      edge.points = {a, b};
+      edge.closed = false;
+      edge.line = withAlpha(theme.choice, 0.8);
+      marks.push_back(edge);
+    }
+  }
+  return marks;
+}
+
+void paintEnvelopeOutline(QPainter& painter, const QRectF& area, const study::Envelope& envelope, bool outOfDate,
+                          const Camera& camera, const Theme& theme) {
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  QPainterPath path;
+  for (const auto& outline : envelope.outlines) path.addPath(pathOf(outline, envelope.plane, camera));
+  path.setFillRule(Qt::OddEvenFill);
+  painter.fillPath(path, withAlpha(theme.choice, outOfDate ? 0.04 : 0.10));
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(QPen(withAlpha(theme.panel, 0.7), 3.5));
+  painter.drawPath(path);
+  painter.setPen(QPen(theme.choice, 1.8, outOfDate ? Qt::DashLine : Qt::SolidLine));
+  painter.drawPath(path);
+  if (!envelope.outlines.empty() && !outOfDate) {
+    const auto place = [&](const Eigen::Vector2d& p) { return envelope.plane.inWorld(p); };
+    paintPlace(painter, area, place(envelope.highest), QObject::tr("%1 high").arg(metres(envelope.highest.y())), camera,
+               theme);
+    paintPlace(painter, area, place(envelope.farthest), QObject::tr("%1 ahead").arg(metres(envelope.farthest.x())),
+               camera, theme);
+  }
+  painter.restore();
+}
+
+}  // namespace zyga::ui

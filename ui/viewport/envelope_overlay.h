@@ -1,0 +1,20 @@
+#pragma once
+
+#include <QPainter>
+
+#include "core/study/envelope.h"
+#include "ui/theme/theme.h"
+#include "ui/viewport/camera.h"
+#include "ui/viewport/scene.h"
+
+namespace zyga::ui {
+
+/// The strip of ground that the snout reaches, as patches under the bones.
+std::vector<GroundMark> envelopeMarks(const study::Envelope& envelope, const Theme& theme);
+
+/// The outline of the reach over the bones, in the plane of the neck; dashed where it is out of date. `area` is the
+/// window in pixels.
+void paintEnvelopeOutline(QPainter& painter, const QRectF& area, const study::Envelope& envelope, bool outOfDate,
+                          const Camera& camera, const Theme& theme);
+
+}  // namespace zyga::ui
