@@ -21,6 +21,7 @@
 #include "app/window/samples.h"
 #include "ui/panels/assumptions_panel.h"
 #include "ui/panels/bones_panel.h"
+#include "ui/panels/claims/claims_panel.h"
 #include "ui/panels/findings_panel.h"
 #include "ui/panels/joint/joint_view.h"
 #include "ui/panels/poses_panel.h"
@@ -44,7 +45,7 @@ constexpr double kContactSurroundings = 0.35;  // m, shown around a contact that
 constexpr int kTallWindow = 1200, kHighestWindow = 1600;
 constexpr int kLeftWidth = 312, kRightWidth = 328;  // px, at least
 
-enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings, kGround, kStand, kReach };
+enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings, kGround, kStand, kReach, kClaims };
 
 PanelTitle* title(const QDockWidget& dock) { return qobject_cast<PanelTitle*>(dock.titleBarWidget()); }
 
@@ -76,6 +77,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   createGroundDock();
   createStandDock();
   createReachDock();
+  createClaimsDock();
   createStrip();
   files_ = new FileFlow(document_, *messages_, *recent_, *this);
   output_ = new OutputFlow(document_, *viewport_, *messages_, *this);
@@ -230,14 +232,14 @@ QPixmap MainWindow::picture() {
 
 bool MainWindow::settled() const {
   return document_.hasProject() && !files_->busy() && !sculpt_.busy() && !contact_.busy() && !output_->busy() &&
-         viewport_->ready();
+         !claims_->busy() && viewport_->ready();
 }
 
 /// The assumptions start folded to one line unless the right side has room for everything.
 void MainWindow::defaultLayout() {
   resizeDocks({docks_[kBones], docks_[kJoint]}, {kLeftWidth, kRightWidth}, Qt::Horizontal);
   resizeDocks({docks_[kBones], docks_[kPoses]}, {700, 140}, Qt::Vertical);
-  for (const Dock dock : {kGround, kStand, kReach}) title(*docks_[dock])->setFolded(height() < kHighestWindow);
+  for (const Dock dock : {kGround, kStand, kReach, kClaims}) title(*docks_[dock])->setFolded(height() < kHighestWindow);
   const bool tall = height() >= kTallWindow;
   title(*docks_[kAssumptions])->setFolded(!tall);
   // A folded panel must not be counted in, or its share is lost to the joint.
@@ -250,7 +252,7 @@ void MainWindow::defaultLayout() {
 void MainWindow::restoreSize() {
   const QSettings settings;
   // Unfolded panels would make the window higher than it is asked to be.
-  for (const Dock dock : {kAssumptions, kGround, kStand, kReach}) title(*docks_[dock])->setFolded(true);
+  for (const Dock dock : {kAssumptions, kGround, kStand, kReach, kClaims}) title(*docks_[dock])->setFolded(true);
   const QSize room = screen()->availableSize();
   resize(room.width() * 9 / 10, room.height() * 9 / 10);
   restoreGeometry(settings.value(kGeometryKey).toByteArray());

@@ -12,6 +12,7 @@ class QDockWidget;
 
 namespace zyga::ui {
 
+class ClaimsPanel;
 class ElidedLabel;
 class FileFlow;
 class GroundPanel;
@@ -58,6 +59,8 @@ class MainWindow : public QMainWindow {
   void createCentre();
   void createDocks();
   QDockWidget* createDock(const QString& name, const QString& title, QWidget* content, Qt::DockWidgetArea area);
+  void createClaimsDock();
+  void addClaimActions(QMenu& menu);
   void createGroundDock();
   void createStandDock();
   void createReachDock();
@@ -99,6 +102,7 @@ class MainWindow : public QMainWindow {
   Viewport* viewport_ = nullptr;
   RangeStrip* strip_ = nullptr;
   PosesPanel* poses_ = nullptr;
+  ClaimsPanel* claims_ = nullptr;
   GroundPanel* ground_ = nullptr;
   FileFlow* files_ = nullptr;
   OutputFlow* output_ = nullptr;

@@ -261,6 +261,11 @@ void Document::setDensities(const study::Densities& densities) {
   emit changed(Change::Ground);
 }
 
+void Document::setClaims(std::vector<study::Claim> claims) {
+  state_->project->claims = std::move(claims);
+  emit changed(Change::Claims);
+}
+
 void Document::setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source) {
   anatomy::Bone& kept = state_->project->specimen.bones.at(bone.value);
   kept.evidence = evidence;

@@ -22,7 +22,7 @@ using anatomy::JointIndex;
 
 /// What a Document::changed signal speaks of.
 enum class Change {
-  Everything = 0x1ff,  ///< another specimen or file: throw away all that was derived
+  Everything = 0x1fff,  ///< another specimen or file: throw away all that was derived
   Pose = 0x01,
   Assumptions = 0x02,
   NamedPoses = 0x04,
@@ -31,7 +31,8 @@ enum class Change {
   Hover = 0x20,
   Meshes = 0x40,    ///< sculpted bones have arrived
   Compared = 0x80,  ///< the pose shown as a ghost beside the present one
-  Ground = 0x100    ///< footprints, or the densities that mass and balance rest on
+  Ground = 0x100,   ///< footprints, or the densities that mass and balance rest on
+  Claims = 0x1000   ///< the list of claims
 };
 Q_DECLARE_FLAGS(Changes, Change)
 
@@ -115,6 +116,7 @@ class Document : public QObject {
   void setNamedPoses(std::vector<files::NamedPose> poses);
   void setTrackway(const study::Trackway& trackway);
   void setDensities(const study::Densities& densities);
+  void setClaims(std::vector<study::Claim> claims);
   void setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source);
 
  signals:
