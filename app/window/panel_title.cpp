@@ -64,6 +64,10 @@ void PanelTitle::setFolded(bool folded) {
   refresh();
 }
 
+void PanelTitle::unfold() {
+  if (folded_) toggle();
+}
+
 /// A panel that a person unfolds takes the room it asks for from its neighbours.
 void PanelTitle::toggle() {
   setFolded(!folded_);

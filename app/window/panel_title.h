@@ -19,6 +19,8 @@ class PanelTitle : public QWidget {
 
   bool folded() const { return folded_; }
   void setFolded(bool folded);
+  /// Unfolds it as a person does, with the room it asks for.
+  void unfold();
   /// Shown beside the name while the panel is folded.
   void setSummary(const QString& text);
 
