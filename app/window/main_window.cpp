@@ -21,6 +21,7 @@
 #include "app/window/samples.h"
 #include "ui/panels/assumptions_panel.h"
 #include "ui/panels/bones_panel.h"
+#include "ui/panels/claims/claims_panel.h"
 #include "ui/panels/findings_panel.h"
 #include "ui/panels/joint/joint_view.h"
 #include "ui/panels/poses_panel.h"
@@ -44,7 +45,7 @@ constexpr double kContactSurroundings = 0.35;  // m, shown around a contact that
 constexpr int kTallWindow = 1200, kHighestWindow = 1600;
 constexpr int kLeftWidth = 312, kRightWidth = 328;  // px, at least
 
-enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings, kGround, kStand, kReach, kStudies };
+enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings, kGround, kStand, kReach, kStudies, kClaims };
 
 PanelTitle* title(const QDockWidget& dock) { return qobject_cast<PanelTitle*>(dock.titleBarWidget()); }
 
@@ -77,6 +78,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   createStandDock();
   createReachDock();
   createStudiesDock();
+  createClaimsDock();
   createStrip();
   files_ = new FileFlow(document_, *messages_, *recent_, *this);
   output_ = new OutputFlow(document_, *viewport_, *messages_, *this);
@@ -231,14 +233,14 @@ QPixmap MainWindow::picture() {
 
 bool MainWindow::settled() const {
   return document_.hasProject() && !files_->busy() && !sculpt_.busy() && !contact_.busy() && !output_->busy() &&
-         viewport_->ready();
+         !claims_->busy() && viewport_->ready();
 }
 
 /// The assumptions start folded to one line unless the right side has room for everything.
 void MainWindow::defaultLayout() {
   resizeDocks({docks_[kBones], docks_[kJoint]}, {kLeftWidth, kRightWidth}, Qt::Horizontal);
   resizeDocks({docks_[kBones], docks_[kPoses]}, {700, 140}, Qt::Vertical);
-  for (const Dock dock : {kGround, kStand, kReach, kStudies})
+  for (const Dock dock : {kGround, kStand, kReach, kStudies, kClaims})
     title(*docks_[dock])->setFolded(height() < kHighestWindow);
   const bool tall = height() >= kTallWindow;
   title(*docks_[kAssumptions])->setFolded(!tall);
@@ -252,7 +254,8 @@ void MainWindow::defaultLayout() {
 void MainWindow::restoreSize() {
   const QSettings settings;
   // Unfolded panels would make the window higher than it is asked to be.
-  for (const Dock dock : {kAssumptions, kGround, kStand, kReach, kStudies}) title(*docks_[dock])->setFolded(true);
+  for (const Dock dock : {kAssumptions, kGround, kStand, kReach, kStudies, kClaims})
+    title(*docks_[dock])->setFolded(true);
   const QSize room = screen()->availableSize();
   resize(room.width() * 9 / 10, room.height() * 9 / 10);
   restoreGeometry(settings.value(kGeometryKey).toByteArray());

@@ -12,6 +12,7 @@ class QDockWidget;
 
 namespace zyga::ui {
 
+class ClaimsPanel;
 class ElidedLabel;
 class FileFlow;
 class GroundPanel;
@@ -59,6 +60,8 @@ class MainWindow : public QMainWindow {
   void createCentre();
   void createDocks();
   QDockWidget* createDock(const QString& name, const QString& title, QWidget* content, Qt::DockWidgetArea area);
+  void createClaimsDock();
+  void addClaimActions(QMenu& menu);
   void createGroundDock();
   void createStandDock();
   void createReachDock();
@@ -102,6 +105,7 @@ class MainWindow : public QMainWindow {
   Viewport* viewport_ = nullptr;
   RangeStrip* strip_ = nullptr;
   PosesPanel* poses_ = nullptr;
+  ClaimsPanel* claims_ = nullptr;
   GroundPanel* ground_ = nullptr;
   StudiesPanel* studies_ = nullptr;
   FileFlow* files_ = nullptr;

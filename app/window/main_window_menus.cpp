@@ -100,6 +100,7 @@ void MainWindow::createPoseMenu() {
   connect(viewport_, &Viewport::menuAsked, this, &MainWindow::offerFor);
   addReachActions(menu);
   addStudyActions(menu);
+  addClaimActions(menu);
   QAction* mirror = add(menu, tr("&Mirror left and right"), QKeySequence("Ctrl+M"), [this] {
     setPose(tr("Mirror left and right"), mirrored(document_.specimen(), document_.pose()));
   });

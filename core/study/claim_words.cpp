@@ -187,7 +187,9 @@ ClaimWords claimWords(const anatomy::Specimen& specimen, const range::Assumption
 
 std::string claimBasis() {
   return "Trunk, limbs and feet stay as posed; neck, head and tail bend up and down only, each joint inside its range. "
-         "Bones in each other's way and soft tissue are not looked at.";
+         "Bones in each other's way and soft tissue are not looked at. Ranges of bare bones may be off by several "
+         "degrees a joint "
+         "(Kuznetsov & Tereschenko 2010; Hutson & Hutson 2012).";
 }
 
 }  // namespace zyga::study

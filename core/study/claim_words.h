@@ -15,7 +15,7 @@ struct ClaimWords {
 ClaimWords claimWords(const anatomy::Specimen& specimen, const range::Assumptions& assumptions, const Claim& claim,
                       const ClaimAnswer& answer);
 
-/// What every answer takes for granted, one sentence.
+/// What every answer takes for granted.
 std::string claimBasis();
 
 }  // namespace zyga::study

@@ -274,6 +274,11 @@ void Document::setSheet(const files::Sheet& sheet) {
   emit changed(Change::Sheet);
 }
 
+void Document::setClaims(std::vector<study::Claim> claims) {
+  state_->project->claims = std::move(claims);
+  emit changed(Change::Claims);
+}
+
 void Document::setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source) {
   anatomy::Bone& kept = state_->project->specimen.bones.at(bone.value);
   kept.evidence = evidence;

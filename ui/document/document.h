@@ -22,7 +22,7 @@ using anatomy::JointIndex;
 
 /// What a Document::changed signal speaks of.
 enum class Change {
-  Everything = 0x7ff,  ///< another specimen or file: throw away all that was derived
+  Everything = 0x1fff,  ///< another specimen or file: throw away all that was derived
   Pose = 0x01,
   Assumptions = 0x02,
   NamedPoses = 0x04,
@@ -33,7 +33,8 @@ enum class Change {
   Compared = 0x80,  ///< the pose shown as a ghost beside the present one
   Ground = 0x100,   ///< footprints, or the densities that mass and balance rest on
   Notes = 0x200,
-  Sheet = 0x400
+  Sheet = 0x400,
+  Claims = 0x1000   ///< the list of claims
 };
 Q_DECLARE_FLAGS(Changes, Change)
 
@@ -122,6 +123,7 @@ class Document : public QObject {
   void setDensities(const study::Densities& densities);
   void setNotes(std::vector<anatomy::Note> notes);
   void setSheet(const files::Sheet& sheet);
+  void setClaims(std::vector<study::Claim> claims);
   void setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source);
 
  signals:

@@ -4,12 +4,12 @@
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QPainter>
 #include <QSettings>
 
 #include "ui/panels/ground/density_fields.h"
 #include "ui/panels/ground/ground_words.h"
 #include "ui/panels/panel_parts.h"
+#include "ui/panels/verdict_mark.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/words.h"
@@ -29,19 +29,8 @@ QLabel* figureLabel(const char* name) {
 
 }  // namespace
 
-void BalanceMark::setLevel(range::Level level) {
-  level_ = level;
-  update();
-}
-
-void BalanceMark::paintEvent(QPaintEvent*) {
-  QPainter painter(this);
-  painter.setRenderHint(QPainter::Antialiasing);
-  paintVerdict(painter, {8, 10}, 12, level_);
-}
-
 BalancePanel::BalancePanel(GroundState& ground, QWidget* parent)
-    : QWidget(parent), ground_(ground), mark_(new BalanceMark), sentence_(new QLabel), drawn_(new QCheckBox) {
+    : QWidget(parent), ground_(ground), mark_(new VerdictMark), sentence_(new QLabel), drawn_(new QCheckBox) {
   sentence_->setObjectName("balanceSentence");
   sentence_->setWordWrap(true);
   drawn_->setObjectName("balanceDrawn");

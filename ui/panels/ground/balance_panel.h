@@ -9,20 +9,7 @@ class QLabel;
 
 namespace zyga::ui {
 
-/// The verdict's shape beside words.
-class BalanceMark : public QWidget {
-  Q_OBJECT
- public:
-  using QWidget::QWidget;
-  void setLevel(range::Level level);
-  QSize sizeHint() const override { return {16, 20}; }
-
- protected:
-  void paintEvent(QPaintEvent* event) override;
-
- private:
-  range::Level level_ = range::Level::NotJudged;
-};
+class VerdictMark;
 
 /// Mass as a range, centre of mass and whether it lies over the feet: all of it an estimate.
 class BalancePanel : public QWidget {
@@ -41,7 +28,7 @@ class BalancePanel : public QWidget {
   void refresh(Changes what);
 
   GroundState& ground_;
-  BalanceMark* mark_;
+  VerdictMark* mark_;
   QLabel *sentence_, *volume_, *circumference_, *centre_, *fore_;
   QCheckBox* drawn_;
 };
