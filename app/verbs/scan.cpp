@@ -46,13 +46,6 @@ anatomy::LandmarkTable landmarksOf(const Arguments& arguments) {
   return reading.table;
 }
 
-/// Greatest extent of what the table makes of the bone, m: what the scan's size is held against.
-double extentOf(const anatomy::Bone& bone) {
-  Eigen::AlignedBox3d box;
-  for (const auto& [name, p] : bone.landmarks) box.extend(p);
-  return box.isEmpty() || !(box.sizes().maxCoeff() > 0) ? 0.3 : box.sizes().maxCoeff();
-}
-
 anatomy::ScanUnit unitFor(const Arguments& arguments, const files::CleanScan& scan) {
   using anatomy::ScanUnit;
   if (!arguments.has("--unit")) return scan.unitGuess.unit;
@@ -62,7 +55,7 @@ anatomy::ScanUnit unitFor(const Arguments& arguments, const files::CleanScan& sc
 
 files::ProjectScan bringIn(const Arguments& arguments, const std::string& file, const anatomy::Bone& bone,
                            const anatomy::LandmarkTable& landmarks) {
-  const auto clean = readCleanScan(file, extentOf(bone));
+  const auto clean = readCleanScan(file, anatomy::extentOf(bone));
   auto scan = files::projectScan(clean, bone, unitFor(arguments, clean), file);
   if (const auto marked = landmarks.points.find(bone.name); marked != landmarks.points.end())
     scan.scan.landmarks = marked->second;

@@ -20,6 +20,7 @@ class OutputFlow;
 class PosesPanel;
 class RangeStrip;
 class RecentFiles;
+class ScanFlow;
 class StanceActions;
 class Viewport;
 
@@ -72,6 +73,7 @@ class MainWindow : public QMainWindow {
   void createFileMenu();
   void createEditMenu();
   void createPoseMenu();
+  void createBonesMenu();
   void createViewMenu();
   void createHelpMenu();
   void createToolBar();
@@ -102,6 +104,7 @@ class MainWindow : public QMainWindow {
   GroundPanel* ground_ = nullptr;
   FileFlow* files_ = nullptr;
   OutputFlow* output_ = nullptr;
+  ScanFlow* scans_ = nullptr;
   StanceActions* stances_ = nullptr;
   ElidedLabel *pointer_ = nullptr, *hint_ = nullptr;
   QList<QDockWidget*> docks_;

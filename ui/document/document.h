@@ -22,7 +22,7 @@ using anatomy::JointIndex;
 
 /// What a Document::changed signal speaks of.
 enum class Change {
-  Everything = 0x1ff,  ///< another specimen or file: throw away all that was derived
+  Everything = 0x3ff,  ///< another specimen or file: throw away all that was derived
   Pose = 0x01,
   Assumptions = 0x02,
   NamedPoses = 0x04,
@@ -31,9 +31,18 @@ enum class Change {
   Hover = 0x20,
   Meshes = 0x40,    ///< sculpted bones have arrived
   Compared = 0x80,  ///< the pose shown as a ghost beside the present one
-  Ground = 0x100    ///< footprints, or the densities that mass and balance rest on
+  Ground = 0x100,   ///< footprints, or the densities that mass and balance rest on
+  Scans = 0x200     ///< real bones came, went or were marked: joints and verdicts have followed, shapes will
 };
 Q_DECLARE_FLAGS(Changes, Change)
+
+/// What the specimen is made from, and the poses that fit its size.
+struct Skeleton {
+  anatomy::MeasurementTable table;
+  std::vector<files::ProjectScan> scans;
+  kinematics::Pose pose;
+  std::vector<files::NamedPose> poses;
+};
 
 /// Owns the project, everything derived from it, and the undo stack. Views read from it and listen to `changed`; every
 /// lasting change goes through an undoable command (ui/commands), which calls the set... functions here.
@@ -116,6 +125,10 @@ class Document : public QObject {
   void setTrackway(const study::Trackway& trackway);
   void setDensities(const study::Densities& densities);
   void setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source);
+  /// Throws std::invalid_argument, and changes nothing, for a scan of a bone the animal has no room for.
+  void setScans(std::vector<files::ProjectScan> scans);
+  /// Told as a change of everything. Throws as setScans does.
+  void setSkeleton(Skeleton skeleton);
 
  signals:
   void changed(zyga::ui::Changes what);
