@@ -319,7 +319,8 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
 
 void MainWindow::dropEvent(QDropEvent* event) {
   event->acceptProposedAction();
-  if (const QStringList bones = ScanFlow::meshFiles(*event->mimeData()); !bones.isEmpty()) return scans_->bringIn(bones);
+  if (const QStringList bones = ScanFlow::meshFiles(*event->mimeData()); !bones.isEmpty())
+    return scans_->bringIn(bones);
   const QString file = droppedFile(*event->mimeData());
   if (!takeTrackway(file)) open(file);
 }

@@ -23,9 +23,7 @@ constexpr char kFolderKey[] = "files/scanFolder";
 constexpr char kFilter[] = "(*.ply *.obj *.stl *.glb *.gltf *.dae *.off *.3ds *.fbx *.x *.lwo *.3mf)";
 
 QString startFolder() {
-  return QSettings()
-      .value(kFolderKey, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
-      .toString();
+  return QSettings().value(kFolderKey, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)).toString();
 }
 
 }  // namespace
@@ -36,16 +34,19 @@ ScanFlow::ScanFlow(Document& document, MessageBar& messages, QWidget& window)
 QAction* ScanFlow::addTo(QMenu& menu) {
   QAction* bring = addMenuAction(menu, this, tr("&Bring in bones…"), QKeySequence("Ctrl+B"), [this] { bringIn({}); });
   bring->setObjectName("bringInBones");
-  addMenuAction(menu, this, tr("&Mark on the bench…"), QKeySequence("Ctrl+Shift+B"),
-                [this] { openBench(document_.hasProject() ? document_.selectedBone() : std::nullopt); })
-      ->setObjectName("openBench");
+  addMenuAction(menu, this, tr("&Mark on the bench…"), QKeySequence("Ctrl+Shift+B"), [this] {
+    openBench(document_.hasProject() ? document_.selectedBone() : std::nullopt);
+  })->setObjectName("openBench");
   menu.addSeparator();
-  addMenuAction(menu, this, tr("Mi&rror to the other side"), {}, [this] { onChosen([this](auto b) { mirror(b); }); })
-      ->setObjectName("mirrorBone");
-  addMenuAction(menu, this, tr("&Scale this bone…"), {}, [this] { onChosen([this](auto b) { scale(b); }); })
-      ->setObjectName("scaleBone");
-  addMenuAction(menu, this, tr("&Take the scan out"), {}, [this] { onChosen([this](auto b) { takeOut(b); }); })
-      ->setObjectName("takeScanOut");
+  addMenuAction(menu, this, tr("Mi&rror to the other side"), {}, [this] {
+    onChosen([this](auto b) { mirror(b); });
+  })->setObjectName("mirrorBone");
+  addMenuAction(menu, this, tr("&Scale this bone…"), {}, [this] {
+    onChosen([this](auto b) { scale(b); });
+  })->setObjectName("scaleBone");
+  addMenuAction(menu, this, tr("&Take the scan out"), {}, [this] {
+    onChosen([this](auto b) { takeOut(b); });
+  })->setObjectName("takeScanOut");
   menu.addSeparator();
   addMenuAction(menu, this, tr("Scale the &animal…"), {}, [this] { scaleAnimal(); })->setObjectName("scaleAnimal");
   return bring;
@@ -118,16 +119,18 @@ void ScanFlow::putInPlace(const BringInDialog& dialog) {
     return messages_.warn(QString::fromUtf8(error.what()));
   }
   document_.selectBone(first);
-  messages_.tell(count == 1 ? tr("%1 is in place. Its marks decide how it lies and what its joints support.").arg(id)
-                            : tr("%1 bones are in place. Their marks decide how they lie and what their joints support.")
-                                  .arg(count),
-                 {{tr("Mark on the bench"), [this, first] { openBench(first); }}});
+  messages_.tell(
+      count == 1
+          ? tr("%1 is in place. Its marks decide how it lies and what its joints support.").arg(id)
+          : tr("%1 bones are in place. Their marks decide how they lie and what their joints support.").arg(count),
+      {{tr("Mark on the bench"), [this, first] { openBench(first); }}});
 }
 
 void ScanFlow::openBench(std::optional<BoneIndex> bone) {
   if (!document_.hasProject() || document_.project().scans.empty())
-    return messages_.tell(tr("No real bone has been brought in yet. Drop mesh files on the window, or choose them here."),
-                          {{tr("Bring in bones"), [this] { bringIn({}); }}});
+    return messages_.tell(
+        tr("No real bone has been brought in yet. Drop mesh files on the window, or choose them here."),
+        {{tr("Bring in bones"), [this] { bringIn({}); }}});
   if (!bench_) {
     bench_ = new BenchWindow(document_, &window_);
     bench_->setAttribute(Qt::WA_DeleteOnClose);
@@ -158,8 +161,8 @@ void ScanFlow::mirror(BoneIndex bone) {
 
 void ScanFlow::scale(BoneIndex bone) {
   const anatomy::BoneName name = document_.specimen()[bone].name;
-  auto* dialog = new ScaleDialog(boneInWords(name), {{tr("its greatest extent"), extentOf(*scanOf(document_, name))}},
-                                 &window_);
+  auto* dialog =
+      new ScaleDialog(boneInWords(name), {{tr("its greatest extent"), extentOf(*scanOf(document_, name))}}, &window_);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   connect(dialog, &QDialog::accepted, this, [this, name, dialog] { scaleScan(document_, name, dialog->factor()); });
   dialog->open();
@@ -167,8 +170,8 @@ void ScanFlow::scale(BoneIndex bone) {
 
 void ScanFlow::scaleAnimal() {
   if (!document_.hasProject()) return messages_.tell(tr("Open an animal first."));
-  auto* dialog = new ScaleDialog(QString::fromStdString(document_.specimen().name),
-                                 animalSizes(document_.specimen()), &window_);
+  auto* dialog =
+      new ScaleDialog(QString::fromStdString(document_.specimen().name), animalSizes(document_.specimen()), &window_);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   connect(dialog, &QDialog::accepted, this, [this, dialog] {
     ui::scaleAnimal(document_, dialog->factor(), tr("Scale the animal by %1").arg(dialog->said()));

@@ -16,31 +16,30 @@ struct Words {
 };
 
 /// Of names without their side.
-constexpr std::array kWords{
-    Words{"diapophysis", "tip of the transverse process", "carries the rib's upper head"},
-    Words{"parapophysis", "facet for the rib's lower head", "carries the rib's lower head"},
-    Words{"ribTip", "end of the grown-on rib", "shows how far the rib reaches"},
-    Words{"condyleTip", "foremost point of the condyle", "tells the length with condyle"},
-    Words{"tuberculum", "tuberculum", "the rib's upper head"},
-    Words{"middle", "middle", "the point half-way that lies farthest out"},
-    Words{"tip", "tip", "the far end"},
-    Words{"snout", "tip of the snout", "one end of the skull"},
-    Words{"jawHinge", "hinge of the jaw", "where the jaw turns"},
-    Words{"eye", "middle of the orbit", "says how the skull lies"},
-    Words{"nostril", "middle of the nostril opening", "says how the skull lies"},
-    Words{"foramenMagnum", "great opening of the braincase", "says how the skull lies"},
-    Words{"chin", "chin", "the front end of the jaw"},
-    Words{"proximal", "upper joint surface", "centre of rotation of the joint above"},
-    Words{"distal", "lower joint surface", "centre of rotation of the joint below"},
-    Words{"top", "upper end", "one end of the greatest length"},
-    Words{"bottom", "lower end", "the other end of the greatest length"},
-    Words{"shaftTop", "upper end of the shaft", "says how the shaft runs"},
-    Words{"shaftBottom", "lower end of the shaft", "says how the shaft runs"},
-    Words{"front", "front end of the blade", "says how the blade lies"},
-    Words{"back", "hind end of the blade", "says how the blade lies"},
-    Words{"crest", "top of the blade", "says how the blade lies"},
-    Words{"face", "resting place of the humerus", "says how the bone lies"},
-    Words{"sole", "lowest point of the foot", "stands on the ground"}};
+constexpr std::array kWords{Words{"diapophysis", "tip of the transverse process", "carries the rib's upper head"},
+                            Words{"parapophysis", "facet for the rib's lower head", "carries the rib's lower head"},
+                            Words{"ribTip", "end of the grown-on rib", "shows how far the rib reaches"},
+                            Words{"condyleTip", "foremost point of the condyle", "tells the length with condyle"},
+                            Words{"tuberculum", "tuberculum", "the rib's upper head"},
+                            Words{"middle", "middle", "the point half-way that lies farthest out"},
+                            Words{"tip", "tip", "the far end"},
+                            Words{"snout", "tip of the snout", "one end of the skull"},
+                            Words{"jawHinge", "hinge of the jaw", "where the jaw turns"},
+                            Words{"eye", "middle of the orbit", "says how the skull lies"},
+                            Words{"nostril", "middle of the nostril opening", "says how the skull lies"},
+                            Words{"foramenMagnum", "great opening of the braincase", "says how the skull lies"},
+                            Words{"chin", "chin", "the front end of the jaw"},
+                            Words{"proximal", "upper joint surface", "centre of rotation of the joint above"},
+                            Words{"distal", "lower joint surface", "centre of rotation of the joint below"},
+                            Words{"top", "upper end", "one end of the greatest length"},
+                            Words{"bottom", "lower end", "the other end of the greatest length"},
+                            Words{"shaftTop", "upper end of the shaft", "says how the shaft runs"},
+                            Words{"shaftBottom", "lower end of the shaft", "says how the shaft runs"},
+                            Words{"front", "front end of the blade", "says how the blade lies"},
+                            Words{"back", "hind end of the blade", "says how the blade lies"},
+                            Words{"crest", "top of the blade", "says how the blade lies"},
+                            Words{"face", "resting place of the humerus", "says how the bone lies"},
+                            Words{"sole", "lowest point of the foot", "stands on the ground"}};
 
 std::string_view endOf(std::string_view name) {
   return name.ends_with(".L") || name.ends_with(".R") ? name.substr(name.size() - 2) : std::string_view();
@@ -76,20 +75,44 @@ bool flatInFront(const Bone& sculpted) {
 std::vector<WantedMark> vertebraMarks(const Bone& sculpted) {
   const bool flat = flatInFront(sculpted);
   std::vector<WantedMark> out{
-      {"cranialRim", flat ? "rim of the front face" : "base of the condyle",
-       "the front end of the centrum's axis: click round it", MarkBy::Ring, true, {}},
-      {"caudalRim", flat ? "rim of the hind face" : "rim of the cotyle",
-       "the hind end of the centrum's axis: click round it", MarkBy::Ring, true, {}},
-      {std::string(kCanalCranial), "front opening of the neural canal", "the canal is what is level: click round it",
-       MarkBy::Ring, true, {}},
-      {std::string(kCanalCaudal), "hind opening of the neural canal", "the canal is what is level: click round it",
-       MarkBy::Ring, true, {}},
+      {"cranialRim",
+       flat ? "rim of the front face" : "base of the condyle",
+       "the front end of the centrum's axis: click round it",
+       MarkBy::Ring,
+       true,
+       {}},
+      {"caudalRim",
+       flat ? "rim of the hind face" : "rim of the cotyle",
+       "the hind end of the centrum's axis: click round it",
+       MarkBy::Ring,
+       true,
+       {}},
+      {std::string(kCanalCranial),
+       "front opening of the neural canal",
+       "the canal is what is level: click round it",
+       MarkBy::Ring,
+       true,
+       {}},
+      {std::string(kCanalCaudal),
+       "hind opening of the neural canal",
+       "the canal is what is level: click round it",
+       MarkBy::Ring,
+       true,
+       {}},
       {"spineTop", "top of the neural spine", "lies in the mid-plane and says where up is", MarkBy::Point, true, {}}};
   const MarkBy centre = flat ? MarkBy::Ring : MarkBy::Ball;
-  out.push_back({"cranial", flat ? "middle of the front face" : "condyle",
-                 "centre of rotation of the joint in front", centre, true, {}});
-  out.push_back({"caudal", flat ? "middle of the hind face" : "cotyle", "centre of rotation of the joint behind",
-                 centre, true, {}});
+  out.push_back({"cranial",
+                 flat ? "middle of the front face" : "condyle",
+                 "centre of rotation of the joint in front",
+                 centre,
+                 true,
+                 {}});
+  out.push_back({"caudal",
+                 flat ? "middle of the hind face" : "cotyle",
+                 "centre of rotation of the joint behind",
+                 centre,
+                 true,
+                 {}});
   for (const Facet& facet : sculpted.facets)
     out.push_back({std::string(toText(facet.role)), facetTitle(facet.role),
                    isPrezyg(facet.role) ? "judges the joint in front: brush it" : "judges the joint behind: brush it",
@@ -157,7 +180,8 @@ std::vector<WantedMark> marksFor(const Bone& sculpted) {
   if (!isVertebra(sculpted.name.kind)) return otherMarks(sculpted);
   std::vector<WantedMark> out = vertebraMarks(sculpted);
   for (const auto& [name, p] : sculpted.landmarks) {
-    const bool there = name == "canal" || std::any_of(out.begin(), out.end(), [&](const auto& w) { return w.name == name; });
+    const bool there =
+        name == "canal" || std::any_of(out.begin(), out.end(), [&](const auto& w) { return w.name == name; });
     if (!there) out.push_back({name, titled(name), purposeOf(name), MarkBy::Point, false, {}});
   }
   return out;
@@ -173,8 +197,8 @@ void setLandmark(Scan& scan, const Bone& sculpted, const std::string& name, std:
   if (isVertebra(scan.bone.kind) && flatInFront(sculpted)) {
     for (const auto& [rim, centre] : {std::pair("cranialRim", "cranial"), std::pair("caudalRim", "caudal")}) {
       const auto old = scan.landmarks.find(rim), follower = scan.landmarks.find(centre);
-      const bool follows = follower == scan.landmarks.end() ||
-                           (old != scan.landmarks.end() && follower->second == old->second);
+      const bool follows =
+          follower == scan.landmarks.end() || (old != scan.landmarks.end() && follower->second == old->second);
       if (name == rim && follows) set(centre, p_S);
     }
   }

@@ -28,8 +28,7 @@ BoneMeshes sculptedMeshes(const Project& project, const solid::SculptOptions& op
   return solid::sculptAll(project.scans.empty() ? project.specimen : anatomy::buildSpecimen(project.table), options);
 }
 
-BoneMeshes withScans(BoneMeshes sculpted, const Project& project, ScanLevels& levels,
-                     const std::atomic<bool>* cancel) {
+BoneMeshes withScans(BoneMeshes sculpted, const Project& project, ScanLevels& levels, const std::atomic<bool>* cancel) {
   ScanLevels used;
   for (const ProjectScan& scan : project.scans) {
     if (cancel && cancel->load()) return {};

@@ -1,7 +1,5 @@
 #include "ui/document/contact_job.h"
 
-
-
 namespace zyga::ui {
 
 ContactJob::ContactJob(Document& document, QObject* parent) : QObject(parent), document_(document) {

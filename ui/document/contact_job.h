@@ -23,8 +23,7 @@ class ContactJob : public QObject {
   void failed(const QString& message);
 
  private:
-  using FieldsByMesh =
-      std::map<std::shared_ptr<const solid::BoneMesh>, std::shared_ptr<const anatomy::BoneField>>;
+  using FieldsByMesh = std::map<std::shared_ptr<const solid::BoneMesh>, std::shared_ptr<const anatomy::BoneField>>;
   void start();
 
   FieldsByMesh fields_;

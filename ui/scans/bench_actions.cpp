@@ -49,9 +49,8 @@ void BenchWindow::fillStraighten(QMenu& menu) {
   try {
     for (const DeformedBy by : {DeformedBy::Shear, DeformedBy::Squash}) {
       const auto found = anatomy::straightening(marks_.scan(), by);
-      const QString amount = by == DeformedBy::Shear
-                                 ? tr("Undo a shear of %1").arg(plainDegrees(found.amount))
-                                 : tr("Undo a squash of %1 %").arg(100 * found.amount, 0, 'f', 1);
+      const QString amount = by == DeformedBy::Shear ? tr("Undo a shear of %1").arg(plainDegrees(found.amount))
+                                                     : tr("Undo a squash of %1 %").arg(100 * found.amount, 0, 'f', 1);
       const double scale = marks_.scan().scale;
       add(tr("%1 (pairs off by %2, then %3)")
               .arg(amount, millimetres(scale * found.before), millimetres(scale * found.asymmetry)),
@@ -67,11 +66,9 @@ void BenchWindow::fillStraighten(QMenu& menu) {
 
 void BenchWindow::ask(bool save) {
   const QString folder =
-      QSettings()
-          .value(kFolderKey, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
-          .toString();
-  auto* chooser = new QFileDialog(this, save ? tr("Landmarks out") : tr("Landmarks in"), folder,
-                                  tr("Landmark tables (*.csv)"));
+      QSettings().value(kFolderKey, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)).toString();
+  auto* chooser =
+      new QFileDialog(this, save ? tr("Landmarks out") : tr("Landmarks in"), folder, tr("Landmark tables (*.csv)"));
   chooser->setAttribute(Qt::WA_DeleteOnClose);
   chooser->setAcceptMode(save ? QFileDialog::AcceptSave : QFileDialog::AcceptOpen);
   chooser->setDefaultSuffix("csv");

@@ -164,7 +164,8 @@ void BenchMarks::makeBall() {
   emit told(share > kDoubtful
                 ? tr("The centre is only known to %1: brush more of the curve.").arg(millimetres(fit.centreError))
                 : tr("Centre known to %1; %2.")
-                      .arg(millimetres(fit.centreError), fit.hollow ? tr("the surface is hollow") : tr("the surface bulges")));
+                      .arg(millimetres(fit.centreError),
+                           fit.hollow ? tr("the surface is hollow") : tr("the surface bulges")));
   set(*current(), fit.centre);
 }
 
@@ -184,8 +185,8 @@ Eigen::Vector3d BenchMarks::slideOf(anatomy::FacetRole role) const {
 }
 
 void BenchMarks::makeFacet(const WantedMark& mark) {
-  const auto fit = solid::fitFacet(solid::patchOf(surface_->mesh(), trace_.triangles), *mark.role, slideOf(*mark.role),
-                                   outlineBy_);
+  const auto fit =
+      solid::fitFacet(solid::patchOf(surface_->mesh(), trace_.triangles), *mark.role, slideOf(*mark.role), outlineBy_);
   trace_.made_S = fit.facet.centre;
   trace_.rms = fit.quality.rms;
   traces_.push_back(trace_);

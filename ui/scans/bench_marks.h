@@ -76,7 +76,7 @@ class BenchMarks : public QObject {
   anatomy::BoneIndex index_;
   std::vector<anatomy::WantedMark> wanted_;
   std::string current_;
-  MarkTrace trace_;               ///< of the current mark
+  MarkTrace trace_;                ///< of the current mark
   std::vector<MarkTrace> traces_;  ///< of all that were made
   solid::OutlineBy outlineBy_ = solid::OutlineBy::Ellipse;
 };

@@ -13,8 +13,8 @@ namespace zyga::ui {
 namespace {
 
 constexpr double kZoomPerNotch = 1.18;
-constexpr double kKeyTurn = 12;                  // pixels of a drag that an arrow key stands for
-constexpr int kRest = 220;                       // ms until a turned bone is drawn in full again
+constexpr double kKeyTurn = 12;                   // pixels of a drag that an arrow key stands for
+constexpr int kRest = 220;                        // ms until a turned bone is drawn in full again
 constexpr std::size_t kMovingTriangles = 60'000;  // drawn while it turns
 
 QSurfaceFormat benchFormat() {
@@ -243,8 +243,8 @@ void BenchView::paintMarks(QPainter& painter) {
       painter.drawPolygon(line);
     }
     if (mark.radius > 0) {
-      const double pixels = mark.radius * std::cbrt(std::abs(X_WS_.linear().determinant())) /
-                            camera_.metresPerPixelAt(X_WS_ * mark.p_S);
+      const double pixels =
+          mark.radius * std::cbrt(std::abs(X_WS_.linear().determinant())) / camera_.metresPerPixelAt(X_WS_ * mark.p_S);
       painter.setPen(QPen(ink, 1.2, Qt::DashLine));
       painter.drawEllipse(at, pixels, pixels);
     }
@@ -253,7 +253,8 @@ void BenchView::paintMarks(QPainter& painter) {
     painter.drawEllipse(at, 4.5, 4.5);
     if (mark.chosen && !mark.title.isEmpty()) {
       const QFontMetricsF metrics(painter.font());
-      QRectF box(at + QPointF(10, -metrics.height() - 8), QSizeF(metrics.horizontalAdvance(mark.title) + 12, metrics.height() + 4));
+      QRectF box(at + QPointF(10, -metrics.height() - 8),
+                 QSizeF(metrics.horizontalAdvance(mark.title) + 12, metrics.height() + 4));
       if (box.right() > width() - 4) box.moveRight(at.x() - 10);
       painter.setPen(QPen(now.line, 1));
       painter.setBrush(withAlpha(now.panel, 0.94));
@@ -297,7 +298,8 @@ void BenchView::useTool(const ScanHit& hit, bool away) {
 void BenchView::mousePressEvent(QMouseEvent* event) {
   if (hold_ != Hold::None) return;
   lastAt_ = event->position();
-  if (event->button() == Qt::MiddleButton || (event->button() == Qt::RightButton && event->modifiers() & Qt::ShiftModifier))
+  if (event->button() == Qt::MiddleButton ||
+      (event->button() == Qt::RightButton && event->modifiers() & Qt::ShiftModifier))
     hold_ = Hold::Move;
   else if (event->button() == Qt::RightButton)
     hold_ = Hold::Turn;

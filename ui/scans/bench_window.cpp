@@ -28,8 +28,8 @@ using anatomy::MarkBy;
 using anatomy::WantedMark;
 using picture::StandardView;
 
-constexpr int kSideWidth = 360;             // px
-constexpr double kBrushShare = 0.035;       // of the bone's size, at first
+constexpr int kSideWidth = 360;        // px
+constexpr double kBrushShare = 0.035;  // of the bone's size, at first
 constexpr int kMarkRole = Qt::UserRole + 1;
 
 QString howTo(MarkBy by) {
@@ -108,11 +108,10 @@ QWidget* BenchWindow::createTop() {
     const char* iconName;
     QString words;
   };
-  for (const View& v : {View{StandardView::Left, "left", tr("From the left")},
-                        View{StandardView::Right, "right", tr("From the right")},
-                        View{StandardView::Dorsal, "dorsal", tr("Dorsal")},
-                        View{StandardView::Cranial, "cranial", tr("Cranial")},
-                        View{StandardView::Caudal, "caudal", tr("Caudal")}}) {
+  for (const View& v :
+       {View{StandardView::Left, "left", tr("From the left")}, View{StandardView::Right, "right", tr("From the right")},
+        View{StandardView::Dorsal, "dorsal", tr("Dorsal")}, View{StandardView::Cranial, "cranial", tr("Cranial")},
+        View{StandardView::Caudal, "caudal", tr("Caudal")}}) {
     QToolButton* turn = iconButton(v.iconName, v.words);
     connect(turn, &QToolButton::clicked, this, [this, view = v.view] {
       if (marks_.hasScan()) view_->setPlace(boneFromScan(marks_.scan()));
@@ -308,9 +307,9 @@ void BenchWindow::refreshList() {
     item->setText(0, capital(text(mark.title)));
     item->setText(1, !made.isEmpty() ? made : mark.needed ? tr("needed") : tr("if you like"));
     item->setData(0, kMarkRole, QString::fromStdString(mark.name));
-    item->setIcon(0, verdictIcon(!made.isEmpty()  ? range::Level::Supported
-                                 : mark.needed ? range::Level::Near
-                                               : range::Level::NotJudged));
+    item->setIcon(0, verdictIcon(!made.isEmpty() ? range::Level::Supported
+                                 : mark.needed   ? range::Level::Near
+                                                 : range::Level::NotJudged));
     item->setForeground(1, theme().muted);
     item->setToolTip(0, capital(text(mark.purpose)));
     item->setToolTip(1, item->text(1));

@@ -68,8 +68,9 @@ BringInDialog::BringInDialog(Document& document, QWidget* parent)
   layout->setContentsMargins(kWideGap, kWideGap, kWideGap, kWideGap);
   layout->setSpacing(kGap);
   layout->addWidget(title);
-  layout->addWidget(mutedLabel(tr("Bone, unit and upward axis are guesses from name and size: set right what is wrong. "
-                                  "Each bone takes the place of the sculpted one; your files stay as they are.")));
+  layout->addWidget(
+      mutedLabel(tr("Bone, unit and upward axis are guesses from name and size: set right what is wrong. "
+                    "Each bone takes the place of the sculpted one; your files stay as they are.")));
   layout->addWidget(table_, 1);
   layout->addWidget(createFoot());
   connect(&queue_, &ScanQueue::started, this, [this](int ticket) {
@@ -250,7 +251,8 @@ void BringInDialog::removeChosen() {
 }
 
 BringInDialog::Row* BringInDialog::find(int ticket) {
-  const auto found = std::find_if(rows_.begin(), rows_.end(), [ticket](const Row& row) { return row.ticket == ticket; });
+  const auto found =
+      std::find_if(rows_.begin(), rows_.end(), [ticket](const Row& row) { return row.ticket == ticket; });
   return found == rows_.end() ? nullptr : &*found;
 }
 

@@ -1,8 +1,8 @@
 #include "ui/scans/scan_words.h"
 
 #include <Eigen/Geometry>
-#include <QCompleter>
 #include <QComboBox>
+#include <QCompleter>
 #include <QLineEdit>
 #include <QLocale>
 #include <QMessageBox>

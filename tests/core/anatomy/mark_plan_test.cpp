@@ -51,7 +51,8 @@ TEST(MarkPlan, AsksForEverythingABoneHasOnceAndNamesItForPeople) {
       EXPECT_TRUE(names.insert(mark.name).second) << each.id << " " << mark.name;
       EXPECT_TRUE(titles.insert(mark.title).second) << each.id << " " << mark.title;
       EXPECT_FALSE(mark.purpose.empty()) << each.id << " " << mark.name;
-      if (!mark.role) EXPECT_EQ(mark.title.find_first_of(".ABCDEFGHIJKLMNOPQRSTUVWXYZ"), std::string::npos) << mark.title;
+      if (!mark.role)
+        EXPECT_EQ(mark.title.find_first_of(".ABCDEFGHIJKLMNOPQRSTUVWXYZ"), std::string::npos) << mark.title;
     }
     for (const auto& [name, p] : each.landmarks)
       EXPECT_TRUE(names.contains(name) || name == "canal") << each.id << " " << name;
@@ -94,8 +95,7 @@ TEST(MirrorMarks, TheOtherHalfOfASymmetricBoneComesOutWhereItIs) {
   ASSERT_TRUE(scan.placed);
   const int made = mirrorMarks(scan, original);
   EXPECT_EQ(made, 2 + 3) << "two facets, diapophysis, parapophysis and end of the rib";
-  for (const auto& [name, p] : original.landmarks)
-    EXPECT_LT((landmarksInBone(scan).at(name) - p).norm(), 1e-9) << name;
+  for (const auto& [name, p] : original.landmarks) EXPECT_LT((landmarksInBone(scan).at(name) - p).norm(), 1e-9) << name;
   for (const Facet& facet : facetsInBone(scan)) {
     const Facet& known = *original.facet(facet.role);
     EXPECT_LT((facet.centre - known.centre).norm(), 1e-9);
@@ -132,7 +132,8 @@ TEST(SetFacet, SlidesAsTheSculptedOneOnceTheBoneLies) {
   for (std::size_t i = 0; i < turned.outline.size(); ++i) corners.push_back(turned.corner(i));
   turned.slide = Eigen::AngleAxisd(0.7, turned.normal) * turned.slide;
   for (std::size_t i = 0; i < corners.size(); ++i)
-    turned.outline[i] = {(corners[i] - turned.centre).dot(turned.slide), (corners[i] - turned.centre).dot(turned.across())};
+    turned.outline[i] = {(corners[i] - turned.centre).dot(turned.slide),
+                         (corners[i] - turned.centre).dot(turned.across())};
   Scan scan;
   scan.bone = original.name;
   setFacet(scan, original, {turned, 0});
