@@ -5,6 +5,7 @@
 #include "app/verbs/verbs.h"
 #include "core/anatomy/bone_guess.h"
 #include "core/anatomy/landmark_table.h"
+#include "core/anatomy/mark_plan.h"
 #include "core/files/atomic_file.h"
 #include "core/files/project.h"
 
@@ -58,8 +59,7 @@ files::ProjectScan bringIn(const Arguments& arguments, const std::string& file, 
   const auto clean = readCleanScan(file, anatomy::extentOf(bone));
   auto scan = files::projectScan(clean, bone, unitFor(arguments, clean), file);
   if (const auto marked = landmarks.points.find(bone.name); marked != landmarks.points.end())
-    scan.scan.landmarks = marked->second;
-  anatomy::placeByLandmarks(scan.scan, bone);
+    for (const auto& [name, p] : marked->second) anatomy::setLandmark(scan.scan, bone, name, p);
   std::cout << file << " is " << bone.id << ", " << clean.mesh.triangles.size() << " triangles, taken to be in "
             << toText(scan.scan.unit) << (arguments.has("--unit") || clean.unitGuess.sure ? "" : ", which is not sure")
             << (scan.scan.placed ? ", placed by its landmarks" : ", placed by a guess") << "\n";

@@ -17,6 +17,7 @@
 
 #include "core/anatomy/bone_guess.h"
 #include "core/anatomy/build_specimen.h"
+#include "core/anatomy/mark_plan.h"
 #include "core/files/atomic_file.h"
 #include "ui/commands/scan_edits.h"
 #include "ui/panels/panel_parts.h"
@@ -366,8 +367,7 @@ std::vector<files::ProjectScan> BringInDialog::scans() const {
     clean.up = row.up;
     auto scan = files::projectScan(clean, bone, row.unit, row.path.toStdString());
     if (const auto marks = landmarks_.points.find(*row.bone); marks != landmarks_.points.end()) {
-      scan.scan.landmarks = marks->second;
-      anatomy::placeByLandmarks(scan.scan, bone);
+      for (const auto& [name, p] : marks->second) setLandmark(scan.scan, bone, name, p);
     }
     out.push_back(std::move(scan));
   }
