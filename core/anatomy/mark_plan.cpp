@@ -145,13 +145,6 @@ void slideAs(const Facet& sculpted, const Scan& scan, Facet& facet) {
 }
 
 void layAnew(Scan& scan, const Bone& sculpted) {
-  if (isVertebra(scan.bone.kind)) {
-    const auto front = scan.landmarks.find(kCanalCranial), back = scan.landmarks.find(kCanalCaudal);
-    if (front != scan.landmarks.end() && back != scan.landmarks.end())
-      scan.landmarks["canal"] = (front->second + back->second) / 2;
-    else
-      scan.landmarks.erase("canal");
-  }
   const bool lay = scan.placed;
   scan.placed = placeByLandmarks(scan, sculpted);
   if (lay == scan.placed) return;
@@ -203,6 +196,11 @@ void setLandmark(Scan& scan, const Bone& sculpted, const std::string& name, std:
     }
   }
   set(name, p_S);
+  if (name == kCanalCranial || name == kCanalCaudal) {
+    const auto front = scan.landmarks.find(kCanalCranial), back = scan.landmarks.find(kCanalCaudal);
+    const bool both = front != scan.landmarks.end() && back != scan.landmarks.end();
+    set("canal", both ? std::optional<Vector3d>((front->second + back->second) / 2) : std::nullopt);
+  }
   layAnew(scan, sculpted);
 }
 
