@@ -10,6 +10,8 @@ add_custom_command(TARGET zygapose POST_BUILD VERBATIM BYPRODUCTS "${man_page}"
 install(TARGETS zygapose RUNTIME DESTINATION "${CMAKE_INSTALL_BINDIR}")
 install(FILES "${CMAKE_SOURCE_DIR}/samples/high_browser.csv" "${CMAKE_SOURCE_DIR}/samples/low_browser.csv"
   DESTINATION "${CMAKE_INSTALL_DATADIR}/zygapose/samples")
+install(DIRECTORY "${CMAKE_SOURCE_DIR}/samples/scans" DESTINATION "${CMAKE_INSTALL_DATADIR}/zygapose/samples"
+  FILES_MATCHING PATTERN "*.ply" PATTERN "*.csv")
 install(FILES "${desktop}/zygapose.desktop" DESTINATION "${CMAKE_INSTALL_DATADIR}/applications")
 install(FILES "${desktop}/zygapose.svg" DESTINATION "${CMAKE_INSTALL_DATADIR}/icons/hicolor/scalable/apps")
 install(FILES "${desktop}/zygapose.xml" DESTINATION "${CMAKE_INSTALL_DATADIR}/mime/packages")

@@ -5,6 +5,7 @@
 #include "app/verbs/verbs.h"
 #include "core/anatomy/bone_guess.h"
 #include "core/anatomy/landmark_table.h"
+#include "core/anatomy/mark_plan.h"
 #include "core/files/atomic_file.h"
 #include "core/files/project.h"
 
@@ -46,13 +47,6 @@ anatomy::LandmarkTable landmarksOf(const Arguments& arguments) {
   return reading.table;
 }
 
-/// Greatest extent of what the table makes of the bone, m: what the scan's size is held against.
-double extentOf(const anatomy::Bone& bone) {
-  Eigen::AlignedBox3d box;
-  for (const auto& [name, p] : bone.landmarks) box.extend(p);
-  return box.isEmpty() || !(box.sizes().maxCoeff() > 0) ? 0.3 : box.sizes().maxCoeff();
-}
-
 anatomy::ScanUnit unitFor(const Arguments& arguments, const files::CleanScan& scan) {
   using anatomy::ScanUnit;
   if (!arguments.has("--unit")) return scan.unitGuess.unit;
@@ -62,11 +56,10 @@ anatomy::ScanUnit unitFor(const Arguments& arguments, const files::CleanScan& sc
 
 files::ProjectScan bringIn(const Arguments& arguments, const std::string& file, const anatomy::Bone& bone,
                            const anatomy::LandmarkTable& landmarks) {
-  const auto clean = readCleanScan(file, extentOf(bone));
+  const auto clean = readCleanScan(file, anatomy::extentOf(bone));
   auto scan = files::projectScan(clean, bone, unitFor(arguments, clean), file);
   if (const auto marked = landmarks.points.find(bone.name); marked != landmarks.points.end())
-    scan.scan.landmarks = marked->second;
-  anatomy::placeByLandmarks(scan.scan, bone);
+    for (const auto& [name, p] : marked->second) anatomy::setLandmark(scan.scan, bone, name, p);
   std::cout << file << " is " << bone.id << ", " << clean.mesh.triangles.size() << " triangles, taken to be in "
             << toText(scan.scan.unit) << (arguments.has("--unit") || clean.unitGuess.sure ? "" : ", which is not sure")
             << (scan.scan.placed ? ", placed by its landmarks" : ", placed by a guess") << "\n";

@@ -19,6 +19,7 @@
 #include "app/window/panel_title.h"
 #include "app/window/recent_files.h"
 #include "app/window/samples.h"
+#include "app/window/scan_flow.h"
 #include "ui/panels/assumptions_panel.h"
 #include "ui/panels/bones_panel.h"
 #include "ui/panels/claims/claims_panel.h"
@@ -82,6 +83,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   createStrip();
   files_ = new FileFlow(document_, *messages_, *recent_, *this);
   output_ = new OutputFlow(document_, *viewport_, *messages_, *this);
+  scans_ = new ScanFlow(document_, *messages_, *this);
   createStatusBar();
   createMenus();
   createToolBar();
@@ -316,11 +318,14 @@ void MainWindow::closeEvent(QCloseEvent* event) {
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-  if (!droppedFile(*event->mimeData()).isEmpty()) event->acceptProposedAction();
+  const QMimeData& data = *event->mimeData();
+  if (!droppedFile(data).isEmpty() || !ScanFlow::meshFiles(data).isEmpty()) event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
   event->acceptProposedAction();
+  if (const QStringList bones = ScanFlow::meshFiles(*event->mimeData()); !bones.isEmpty())
+    return scans_->bringIn(bones);
   const QString file = droppedFile(*event->mimeData());
   if (!takeTrackway(file)) open(file);
 }

@@ -21,6 +21,7 @@ class OutputFlow;
 class PosesPanel;
 class RangeStrip;
 class RecentFiles;
+class ScanFlow;
 class StanceActions;
 class StudiesPanel;
 class Viewport;
@@ -78,6 +79,7 @@ class MainWindow : public QMainWindow {
   void createFileMenu();
   void createEditMenu();
   void createPoseMenu();
+  void createBonesMenu();
   void createViewMenu();
   void createHelpMenu();
   void createToolBar();
@@ -110,6 +112,7 @@ class MainWindow : public QMainWindow {
   StudiesPanel* studies_ = nullptr;
   FileFlow* files_ = nullptr;
   OutputFlow* output_ = nullptr;
+  ScanFlow* scans_ = nullptr;
   StanceActions* stances_ = nullptr;
   ElidedLabel *pointer_ = nullptr, *hint_ = nullptr;
   QList<QDockWidget*> docks_;

@@ -16,6 +16,7 @@
 #include "app/window/pose_actions.h"
 #include "app/window/recent_files.h"
 #include "app/window/samples.h"
+#include "app/window/scan_flow.h"
 #include "app/window/stance_actions.h"
 #include "core/kinematics/standing.h"
 #include "ui/commands/pose_edits.h"
@@ -40,6 +41,7 @@ void MainWindow::createMenus() {
   createFileMenu();
   createEditMenu();
   createPoseMenu();
+  createBonesMenu();
   createViewMenu();
   createHelpMenu();
 }
@@ -110,6 +112,11 @@ void MainWindow::createPoseMenu() {
   needProject_ += poses->actions();
   needProject_ += stances_->actions();
   needProject_ += {mirror, keep};
+}
+
+void MainWindow::createBonesMenu() {
+  QMenu& menu = *menuBar()->addMenu(tr("&Bones"));
+  scans_->addTo(menu);
 }
 
 void MainWindow::createViewMenu() {

@@ -3,6 +3,7 @@
 
 #include "app/window/main_window.h"
 #include "app/window/panel_title.h"
+#include "app/window/scan_flow.h"
 #include "app/window/stance_actions.h"
 #include "ui/panels/stand_panel.h"
 
@@ -21,6 +22,7 @@ void MainWindow::offerFor(BoneIndex bone, const QPoint& global) {
   menu->setObjectName("boneMenu");
   menu->setAttribute(Qt::WA_DeleteOnClose);
   stances_->addFor(*menu, bone);
+  scans_->addFor(*menu, bone);
   if (menu->isEmpty()) return menu->deleteLater();
   document_.selectBone(bone);
   menu->popup(global);

@@ -186,6 +186,12 @@ void addLacking(const Scan& scan, bool cranialOne, std::vector<std::string>& out
 
 }  // namespace
 
+double extentOf(const Bone& bone) {
+  Eigen::AlignedBox3d box;
+  for (const auto& [name, p] : bone.landmarks) box.extend(p);
+  return box.isEmpty() || !(box.sizes().maxCoeff() > 0) ? kUsualExtent : box.sizes().maxCoeff();
+}
+
 Eigen::Affine3d boneFromScan(const Scan& scan) {
   Eigen::Affine3d map = Eigen::Affine3d::Identity();
   map.linear() = scan.X_BoneScan.linear() * scan.scale * scan.straighten;

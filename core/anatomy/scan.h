@@ -39,6 +39,9 @@ struct Scan {
 /// Landmarks that only help to place a vertebra: "canalCranial" and "canalCaudal", the ends of the neural canal's axis.
 inline constexpr std::string_view kCanalCranial = "canalCranial", kCanalCaudal = "canalCaudal";
 
+/// Greatest extent of what is known of a bone, m: what a scan's size is held against.
+double extentOf(const Bone& bone);
+
 /// The affine map from the scan's axes (m) to the bone's frame (m).
 Eigen::Affine3d boneFromScan(const Scan& scan);
 /// A facet under an affine map; its plane, outline and direction of sliding follow.

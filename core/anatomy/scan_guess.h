@@ -16,10 +16,13 @@ struct UnitGuess {
   bool sure = false;  ///< no other unit comes near
 };
 
-/// The unit that makes a bone of this greatest extent (in the file's unit) nearest to `expected` (m), on a logarithmic
-/// scale. Without knowledge of the bone, 0.3 m stands for anything from a toe to a thigh bone (common practice, no
+/// What is expected of a bone that nothing is known of: anything from a toe to a thigh bone, m (common practice, no
 /// source).
-UnitGuess guessUnit(double extent, double expected = 0.3);
+inline constexpr double kUsualExtent = 0.3;
+
+/// The unit that makes a bone of this greatest extent (in the file's unit) nearest to `expected` (m), on a logarithmic
+/// scale.
+UnitGuess guessUnit(double extent, double expected = kUsualExtent);
 
 enum class ScanUp { Y, Z };
 

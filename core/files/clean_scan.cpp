@@ -40,8 +40,10 @@ std::optional<CleanScan> readCleanScan(const std::filesystem::path& path, const 
   for (auto& sentence : repairsInWords(repaired.repairs)) out.repairs.push_back(std::move(sentence));
   out.mesh = std::move(repaired.mesh);
   out.flaws = repaired.flaws;
-  out.unitGuess = anatomy::guessUnit(extentOf(out.mesh), expected);
-  if (raw->unit == 1.0) out.unitGuess = {anatomy::ScanUnit::Metre, true};
+  out.extent = extentOf(out.mesh);
+  out.unitGuess = anatomy::guessUnit(out.extent, expected);
+  out.unitFixed = raw->unit == 1.0;
+  if (out.unitFixed) out.unitGuess = {anatomy::ScanUnit::Metre, true};
   out.up = raw->yUp ? anatomy::ScanUp::Y : anatomy::guessUp(path.extension().string());
   return out;
 }

@@ -150,6 +150,41 @@ ScanHead checkOff(const Head& head) {
   return out;
 }
 
+/// Assimp takes the last vertex for one that is not there, and says nothing: a face that names one is told before.
+/// Whatever else is wrong with the text is left to the reader.
+void checkOffFaces(const std::filesystem::path& path) {
+  std::ifstream file(path);
+  std::string line;
+  const auto nextLine = [&] {
+    while (std::getline(file, line)) {
+      line.resize(std::min(line.size(), line.find('#')));
+      if (line.find_first_not_of(" \t\r") != std::string::npos) return true;
+    }
+    return false;
+  };
+  if (!nextLine()) return;
+  std::istringstream first(line);
+  std::string keyword;
+  if (!(first >> keyword) || keyword != "OFF") return;  // other kinds carry more numbers a vertex
+  std::uint64_t vertices = 0, faces = 0;
+  if (!(first >> vertices >> faces)) {
+    if (!nextLine()) return;
+    std::istringstream counts(line);
+    if (!(counts >> vertices >> faces)) return;
+  }
+  for (std::uint64_t v = 0; v < vertices; ++v)
+    if (!nextLine()) return;
+  for (std::uint64_t f = 0; f < faces && nextLine(); ++f) {
+    std::istringstream numbers(line);
+    std::uint64_t corners = 0, vertex = 0;
+    numbers >> corners;
+    for (std::uint64_t i = 0; i < corners && numbers >> vertex; ++i)
+      if (vertex >= vertices)
+        throw FileError("its face " + std::to_string(f + 1) + " names vertex " + std::to_string(vertex) +
+                        ", but there are only " + std::to_string(vertices) + ", counted from 0: it is damaged");
+  }
+}
+
 ScanHead checkStl(const Head& head) {
   constexpr std::uint64_t kHeader = 84, kTriangle = 50;
   const std::uint64_t declared = head.word(80);
@@ -210,7 +245,11 @@ ScanHead checkScanHead(const std::filesystem::path& path) {
   if (head.startsWith("ply\n") || head.startsWith("ply\r")) return checkPly(head);
   if (head.startsWith("glTF")) return checkGlb(head, path);
   if (ending == ".gltf") return checkGltf(head, path);
-  if (ending == ".off" && isOff(head)) return checkOff(head);
+  if (ending == ".off" && isOff(head)) {
+    const ScanHead off = checkOff(head);
+    checkOffFaces(path);
+    return off;
+  }
   if (ending == ".stl") return checkStl(head);
   return {};
 }

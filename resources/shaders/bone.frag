@@ -11,7 +11,7 @@ layout(location = 0) out vec4 colour;
 layout(location = 1) out vec4 shape;  // direction and bone, for the edges
 
 uniform vec3 bone;             // linear light
-uniform float fineHatching;    // 0 or 1
+uniform int pattern;           // 0 none, 1 mirrored, 2 scaled, 3 deformed
 uniform int markCount;
 uniform vec4 markPlace[kMarks];   // centre in the bone's frame and radius, m
 uniform vec4 markColour[kMarks];  // linear light, strength
@@ -45,7 +45,9 @@ float strokes(vec2 along, float spacing, float width) {
 
 vec3 marked(vec3 base) {
   vec2 pixel = gl_FragCoord.xy / pixelScale;
-  base *= 1.0 - 0.10 * fineHatching * strokes(vec2(pixel.x, -pixel.y), 4.0, 1.2);
+  if (pattern == 1) base *= 1.0 - 0.16 * strokes(vec2(pixel.x, -pixel.y), 5.0, 1.2);
+  if (pattern == 2) base *= 1.0 - 0.16 * max(strokes(pixel, 5.0, 1.2), strokes(vec2(pixel.x, -pixel.y), 5.0, 1.2));
+  if (pattern == 3) base *= 1.0 - 0.16 * strokes(vec2(0.0, 1.4142 * pixel.y), 8.0, 1.4);
   for (int i = 0; i < markCount; ++i) {
     float radius = markPlace[i].w;
     float near = 1.0 - smoothstep(0.45 * radius, radius, distance(p_B, markPlace[i].xyz));

@@ -5,9 +5,20 @@
 #include <QLocale>
 #include <QStandardPaths>
 
+#ifdef ZYGAPOSE_READS_SCANS
+#include <string_view>
+
+#include "core/files/scan_protocol.h"
+#include "core/files/scan_reader.h"
+#endif
+
 /// Settings and caches of the tests are kept apart from the user's. Without a display the offscreen platform serves
 /// everything but OpenGL; the tests of the window itself want a display (Xvfb will do).
 int main(int argc, char** argv) {
+#ifdef ZYGAPOSE_READS_SCANS
+  // Reading of scans starts this program again, as it does the real one.
+  if (argc > 1 && argv[1] == zyga::files::protocol::kVerb) return zyga::files::readScanProcess(argc - 1, argv + 1);
+#endif
   testing::InitGoogleMock(&argc, argv);
   if (GTEST_FLAG_GET(list_tests)) return RUN_ALL_TESTS();
   if (!qEnvironmentVariableIsSet("DISPLAY") && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))

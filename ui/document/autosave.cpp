@@ -16,6 +16,11 @@ constexpr int kInterval = 30'000;  // ms
 
 QString toQString(const std::filesystem::path& path) { return QString::fromStdString(path.string()); }
 
+/// Meshes of scans lie beside the recovered projects, shared by content: with the last project they go too.
+void dropScansAlone(const QString& folder) {
+  if (QDir(folder).entryList({"*.zyga"}, QDir::Files).isEmpty()) QDir(folder + "/scans").removeRecursively();
+}
+
 std::unique_ptr<QLockFile> lockFor(const QString& project) {
   auto lock = std::make_unique<QLockFile>(project.chopped(5) + ".lock");
   lock->setStaleLockTime(0);  // only a dead owner makes a lock stale, never its age
@@ -96,6 +101,7 @@ void Autosave::discard() {
   QFile::remove(toQString(file(".zyga")));
   QFile::remove(toQString(file(".json")));
   lock_.reset();
+  dropScansAlone(toQString(folder_));
 }
 
 void Autosave::takeOver(const Leftover& leftover) {
@@ -120,6 +126,7 @@ void Autosave::discard(const Leftover& leftover) {
   const QString project = toQString(leftover.file);
   QFile::remove(project);
   QFile::remove(project.chopped(5) + ".json");
+  dropScansAlone(QFileInfo(project).absolutePath());
 }
 
 }  // namespace zyga::ui

@@ -1,12 +1,16 @@
 #pragma once
 
+#include <map>
+
+#include "core/solid/level_set.h"
 #include "ui/document/document.h"
 #include "ui/document/worker.h"
 
 namespace zyga::ui {
 
 /// Makes level sets of the bones that may meet, beside the window, once they have been sculpted, and hands what they
-/// tell of contact to Document::setContact. Another specimen drops what is under way.
+/// tell of contact to Document::setContact. Another specimen drops what is under way; a mesh that has stayed keeps its
+/// level set.
 class ContactJob : public QObject {
   Q_OBJECT
  public:
@@ -19,8 +23,10 @@ class ContactJob : public QObject {
   void failed(const QString& message);
 
  private:
+  using FieldsByMesh = std::map<std::shared_ptr<const solid::BoneMesh>, std::shared_ptr<const anatomy::BoneField>>;
   void start();
 
+  FieldsByMesh fields_;
   Document& document_;
   Worker worker_;
 };

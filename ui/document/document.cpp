@@ -287,7 +287,38 @@ void Document::setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const s
     row->evidence = evidence;
     row->source = source;
   }
+  for (files::ProjectScan& scan : state_->project->scans) {
+    if (scan.scan.bone != kept.name) continue;
+    scan.scan.evidence = evidence;
+    scan.scan.source = source;
+  }
   emit changed(Change::Bones);
+}
+
+void Document::setScans(std::vector<files::ProjectScan> scans) {
+  State& s = *state_;
+  s.project->specimen = files::specimenOf(s.project->table, scans);
+  s.project->scans = std::move(scans);
+  s.preview.reset();
+  s.previewAssumptions.reset();
+  s.contact.reset();  // of the bones as they were
+  s.deriveAll();
+  emit changed(Changes(Change::Scans) | Change::Bones | Change::Assumptions | Change::Pose);
+}
+
+void Document::setSkeleton(Skeleton skeleton) {
+  State& s = *state_;
+  s.project->specimen = files::specimenOf(skeleton.table, skeleton.scans);
+  s.project->table = std::move(skeleton.table);
+  s.project->scans = std::move(skeleton.scans);
+  s.project->pose = std::move(skeleton.pose);
+  s.project->poses = std::move(skeleton.poses);
+  s.preview.reset();
+  s.previewAssumptions.reset();
+  s.meshes.clear();
+  s.contact.reset();
+  s.deriveAll();
+  emit changed(Change::Everything);
 }
 
 std::optional<JointIndex> Document::selectedJoint() const { return state_->selectedJoint; }

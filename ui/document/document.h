@@ -34,9 +34,18 @@ enum class Change {
   Ground = 0x100,   ///< footprints, or the densities that mass and balance rest on
   Notes = 0x200,
   Sheet = 0x400,
-  Claims = 0x1000   ///< the list of claims
+  Claims = 0x1000,  ///< the list of claims
+  Scans = 0x800     ///< real bones came, went or were marked: joints and verdicts have followed, shapes will
 };
 Q_DECLARE_FLAGS(Changes, Change)
+
+/// What the specimen is made from, and the poses that fit its size.
+struct Skeleton {
+  anatomy::MeasurementTable table;
+  std::vector<files::ProjectScan> scans;
+  kinematics::Pose pose;
+  std::vector<files::NamedPose> poses;
+};
 
 /// Owns the project, everything derived from it, and the undo stack. Views read from it and listen to `changed`; every
 /// lasting change goes through an undoable command (ui/commands), which calls the set... functions here.
@@ -125,6 +134,10 @@ class Document : public QObject {
   void setSheet(const files::Sheet& sheet);
   void setClaims(std::vector<study::Claim> claims);
   void setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source);
+  /// Throws std::invalid_argument, and changes nothing, for a scan of a bone the animal has no room for.
+  void setScans(std::vector<files::ProjectScan> scans);
+  /// Told as a change of everything. Throws as setScans does.
+  void setSkeleton(Skeleton skeleton);
 
  signals:
   void changed(zyga::ui::Changes what);

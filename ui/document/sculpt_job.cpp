@@ -2,16 +2,27 @@
 
 #include <QStandardPaths>
 
-#include "core/files/bone_meshes.h"
-
 namespace zyga::ui {
+namespace {
+
+constexpr int kScansRest = 300;  // ms without a change of scans before their shapes are made anew
+
+}  // namespace
 
 SculptJob::SculptJob(Document& document, std::filesystem::path cacheFolder, QObject* parent)
     : QObject(parent), document_(document), cacheFolder_(std::move(cacheFolder)) {
+  scansRest_.setSingleShot(true);
+  scansRest_.setInterval(kScansRest);
+  connect(&scansRest_, &QTimer::timeout, this, &SculptJob::start);
   connect(&worker_, &Worker::progress, this, &SculptJob::progress);
   connect(&worker_, &Worker::busyChanged, this, &SculptJob::busyChanged);
   connect(&document_, &Document::changed, this, [this](Changes what) {
-    if (what == Changes(Change::Everything)) start();
+    if (what == Changes(Change::Everything)) {
+      sculpted_.reset();
+      start();
+    } else if (what & Change::Scans) {
+      scansRest_.start();
+    }
   });
 }
 
@@ -20,17 +31,31 @@ std::filesystem::path SculptJob::standardCacheFolder() {
   return folder.isEmpty() ? std::filesystem::path() : std::filesystem::path(folder.toStdString()) / "bones";
 }
 
+void SculptJob::cancel() {
+  scansRest_.stop();
+  worker_.cancel();
+}
+
 void SculptJob::start() {
+  scansRest_.stop();
   if (!document_.hasProject()) return;
   const auto project = std::make_shared<const files::Project>(document_.project());
-  const auto work = [this, project, folder = cacheFolder_](const Worker::Control& control) -> Worker::Delivery {
+  const auto work = [this, project, folder = cacheFolder_, kept = sculpted_,
+                     levels = scanLevels_](const Worker::Control& control) mutable -> Worker::Delivery {
     solid::SculptOptions options;
     options.cacheFolder = folder;
     options.progress = control.report;
     options.cancel = &control.cancelled;
-    auto meshes = std::make_shared<files::BoneMeshes>(files::boneMeshes(*project, options));
+    const auto sculpted =
+        kept ? kept : std::make_shared<const files::BoneMeshes>(files::sculptedMeshes(*project, options));
+    if (sculpted->empty()) return {};
+    auto meshes = std::make_shared<files::BoneMeshes>(files::withScans(*sculpted, *project, levels, options.cancel));
     if (meshes->empty()) return {};
-    return [this, meshes] { document_.setMeshes(std::move(*meshes)); };
+    return [this, sculpted, meshes, levels = std::move(levels)] {
+      sculpted_ = sculpted;
+      scanLevels_ = levels;
+      document_.setMeshes(std::move(*meshes));
+    };
   };
   worker_.start(work, [this](const QString& cause) {
     emit failed(tr("The bones could not be sculpted: %1. Posing and judging go on without them.").arg(cause));

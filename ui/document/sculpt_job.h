@@ -1,14 +1,17 @@
 #pragma once
 
+#include <QTimer>
 #include <filesystem>
 
+#include "core/files/bone_meshes.h"
 #include "ui/document/document.h"
 #include "ui/document/worker.h"
 
 namespace zyga::ui {
 
-/// Sculpts the bones of whatever the document holds, beside the window, and hands them to Document::setMeshes. Another
-/// specimen makes it start again; what it had under way is dropped.
+/// Sculpts the bones of whatever the document holds, beside the window, puts scanned ones in their places and hands all
+/// to Document::setMeshes. Another specimen makes it start again; what it had under way is dropped. Where only scans
+/// have changed, it waits until they rest and sculpts nothing anew.
 class SculptJob : public QObject {
   Q_OBJECT
  public:
@@ -18,8 +21,8 @@ class SculptJob : public QObject {
   /// The user's cache folder for sculpted bones.
   static std::filesystem::path standardCacheFolder();
 
-  bool busy() const { return worker_.busy(); }
-  void cancel() { worker_.cancel(); }
+  bool busy() const { return worker_.busy() || scansRest_.isActive(); }
+  void cancel();
   /// Sculpts now; also done by itself whenever the document is given another specimen.
   void start();
 
@@ -32,6 +35,9 @@ class SculptJob : public QObject {
  private:
   Document& document_;
   std::filesystem::path cacheFolder_;
+  std::shared_ptr<const files::BoneMeshes> sculpted_;  ///< what the table gives, without scans
+  files::ScanLevels scanLevels_;
+  QTimer scansRest_;
   Worker worker_;
 };
 

@@ -9,11 +9,13 @@
 #include <QTreeView>
 #include <QVBoxLayout>
 
+#include "core/anatomy/completeness.h"
 #include "ui/panels/bone_record_editor.h"
 #include "ui/panels/bones_model.h"
 #include "ui/panels/evidence_delegate.h"
 #include "ui/panels/measures_model.h"
 #include "ui/panels/panel_parts.h"
+#include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
 
 namespace zyga::ui {
@@ -47,7 +49,8 @@ BonesPanel::BonesPanel(Document& document, QWidget* parent)
       filtered_(new BoneFilter(this)),
       search_(new QLineEdit),
       tree_(new QTreeView),
-      detailTitle_(new QLabel) {
+      detailTitle_(new QLabel),
+      found_(mutedLabel()) {
   filtered_->setSourceModel(model_);
   filtered_->setFilterCaseSensitivity(Qt::CaseInsensitive);
   filtered_->setRecursiveFilteringEnabled(true);
@@ -63,11 +66,16 @@ BonesPanel::BonesPanel(Document& document, QWidget* parent)
   auto* layout = new QVBoxLayout(this);
   setPanelMargins(*layout);
   layout->addWidget(search_);
+  found_->setObjectName("completeness");
+  found_->setFont(smallFont(font()));
+  layout->addWidget(found_);
   layout->addWidget(split, 1);
   connect(&document_, &Document::changed, this, [this](Changes what) {
     if (what & (Changes(Change::Selection) | Change::Bones)) showSelection();
+    if (what & Change::Bones) updateFound();
   });
   showSelection();
+  updateFound();
 }
 
 void BonesPanel::createSearch() {
@@ -136,6 +144,18 @@ void BonesPanel::filter(const QString& words) {
     showSelection();
   else
     tree_->expandAll();
+}
+
+void BonesPanel::updateFound() {
+  found_->setVisible(document_.hasProject());
+  if (!document_.hasProject()) return;
+  const anatomy::Completeness count = anatomy::completeness(document_.specimen());
+  found_->setText(tr("%1 of %2 bones found (%3 %); with their mirror images %4 (%5 %)")
+                      .arg(count.found)
+                      .arg(count.bones)
+                      .arg(100 * count.share(), 0, 'f', 1)
+                      .arg(count.withMirrored)
+                      .arg(100 * count.shareWithMirrored(), 0, 'f', 1));
 }
 
 void BonesPanel::updateDetailTitle() {

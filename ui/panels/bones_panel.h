@@ -32,6 +32,7 @@ class BonesPanel : public QWidget {
   void showSelection();
   void takeSelection();
   void updateDetailTitle();
+  void updateFound();
 
   Document& document_;
   BonesModel* model_;
@@ -39,6 +40,7 @@ class BonesPanel : public QWidget {
   QLineEdit* search_;
   QTreeView* tree_;
   QLabel* detailTitle_;
+  QLabel* found_;
 };
 
 }  // namespace zyga::ui

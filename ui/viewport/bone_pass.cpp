@@ -31,7 +31,7 @@ void BonePass::setFrame(const FrameView& view, const ShadowPass& shadow, const T
 void BonePass::setBone(const SceneBone& bone) {
   program_.set("X_WB", bone.X_WB);
   program_.set("bone", linearColour(bone.colour));
-  program_.set("fineHatching", bone.fineHatching ? 1.0f : 0.0f);
+  program_.set("pattern", static_cast<int>(bone.pattern));
   program_.set("boneCode", codeOf(bone.bone));
   program_.set("markCount", bone.markCount);
   std::array<Eigen::Vector4f, 3> place, colour;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace zyga::ui {
 namespace {
@@ -32,10 +33,15 @@ MeshStore::Sphere sphereAround(const solid::TriangleMesh& mesh) {
 void MeshStore::setMeshes(const files::BoneMeshes& meshes) {
   ++revision_;
   waiting_.clear();
-  bones_ = std::vector<BoneLevels>(meshes.size());
+  auto before = std::exchange(bones_, std::vector<BoneLevels>(meshes.size()));
   for (std::size_t b = 0; b < meshes.size(); ++b) {
     if (!meshes[b] || meshes[b]->levels.empty() || meshes[b]->levels.back().empty()) continue;
     BoneLevels& bone = bones_[b];
+    if (b < before.size() && before[b].source == meshes[b] && before[b].levels.back().mesh) {
+      bone = std::move(before[b]);
+      for (auto& level : bone.levels) level.queued = level.mesh != nullptr;
+      continue;
+    }
     bone.source = meshes[b];
     for (const auto& mesh : meshes[b]->levels) {
       bone.levels.emplace_back();

@@ -19,11 +19,14 @@ struct BoneMark {
   bool hatched = false;  ///< the second code beside colour
 };
 
+/// The second code beside a bone's tone: how it is known.
+enum class BonePattern { None, Mirrored, Scaled, Deformed };
+
 struct SceneBone {
   anatomy::BoneIndex bone;
   Eigen::Matrix4f X_WB = Eigen::Matrix4f::Identity();
   QColor colour;
-  bool fineHatching = false;  ///< mirrored or borrowed
+  BonePattern pattern = BonePattern::None;
   std::array<BoneMark, 3> marks;
   int markCount = 0;
 

@@ -8,7 +8,11 @@ namespace {
 using anatomy::Evidence;
 using range::Level;
 
-bool borrowed(Evidence evidence) { return evidence == Evidence::Mirrored || evidence == Evidence::Scaled; }
+BonePattern patternOf(Evidence evidence) {
+  if (evidence == Evidence::Mirrored) return BonePattern::Mirrored;
+  if (evidence == Evidence::Scaled) return BonePattern::Scaled;
+  return evidence == Evidence::FoundDeformed ? BonePattern::Deformed : BonePattern::None;
+}
 
 BoneMark markOf(const Theme& theme, Level level, const Eigen::Vector3d& p_BCentre, double radius) {
   BoneMark mark;
@@ -42,7 +46,7 @@ std::vector<SceneBone> placedBones(const anatomy::Specimen& specimen, const kine
     bones[b].bone = BoneIndex{b};
     bones[b].X_WB = X_WB[b].matrix().cast<float>();
     bones[b].colour = theme.bone(specimen.bones[b].evidence);
-    bones[b].fineHatching = borrowed(specimen.bones[b].evidence);
+    bones[b].pattern = patternOf(specimen.bones[b].evidence);
   }
   return bones;
 }

@@ -1,0 +1,232 @@
+#include <gmock/gmock.h>
+
+#include <QComboBox>
+#include <QTableWidget>
+#include <QToolButton>
+#include <QTreeWidget>
+#include <filesystem>
+
+#include "core/anatomy/build_specimen.h"
+#include "core/solid/sculpt.h"
+#include "tests/ui/window_fixture.h"
+#include "ui/commands/scan_edits.h"
+#include "ui/scans/bench_window.h"
+#include "ui/scans/bring_in_dialog.h"
+#include "ui/theme/unit_spin_box.h"
+
+namespace zyga::ui {
+namespace {
+
+namespace fs = std::filesystem;
+using testing::HasSubstr;
+
+/// Real bones by the hands of a person: dropped on the window, named, put in place, marked on the bench.
+class ScansTest : public WindowTest {
+ protected:
+  /// A bone of the open animal as a scanner leaves it: STL, millimetres.
+  fs::path scanned(const char* id, const char* file) const {
+    const auto& specimen = document_->specimen();
+    const auto mesh = solid::sculptBone(specimen, specimen.findBone(id).value(), 4000).levels.front();
+    const auto count = static_cast<std::uint32_t>(mesh.triangles.size());
+    std::string bytes(84 + 50 * mesh.triangles.size(), '\0');
+    std::memcpy(bytes.data() + 80, &count, sizeof count);
+    char* at = bytes.data() + 84;
+    for (const auto& t : mesh.triangles) {
+      for (std::size_t i = 0; i < 3; ++i) {
+        const Eigen::Vector3f p = 1000 * mesh.positions[t[i]];
+        std::memcpy(at + 12 * (i + 1), p.data(), 12);
+      }
+      at += 50;
+    }
+    const auto path = folder() / file;
+    std::ofstream(path, std::ios::binary) << bytes;
+    return path;
+  }
+  void dropAll(const std::vector<fs::path>& files) {
+    QMimeData data;
+    QList<QUrl> urls;
+    for (const auto& file : files) urls += QUrl::fromLocalFile(QString::fromStdString(file.string()));
+    data.setUrls(urls);
+    QDragEnterEvent enter({600, 300}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(window_.get(), &enter);
+    ASSERT_TRUE(enter.isAccepted());
+    QDropEvent fall(QPointF(600, 300), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(window_.get(), &fall);
+  }
+  BringInDialog* readAll() {
+    auto* bringing = dialog<BringInDialog>("bringInDialog");
+    if (bringing) EXPECT_TRUE(QTest::qWaitFor([&] { return !bringing->busy(); }, kPatience));
+    return bringing;
+  }
+  static QString outcome(const BringInDialog& bringing, int row) {
+    return bringing.findChild<QTableWidget*>("bringInTable")->item(row, 4)->text();
+  }
+  /// One bone in place and on the bench.
+  BenchWindow* benchWith(const char* id, const char* file) {
+    dropAll({scanned(id, file)});
+    auto* bringing = readAll();
+    press(*bringing, "Put in place");
+    settle();
+    action("Mark on the bench")->trigger();
+    auto* bench = dialog<BenchWindow>("benchWindow");
+    if (bench) EXPECT_TRUE(QTest::qWaitFor([&] { return bench->ready(); }, kPatience));
+    return bench;
+  }
+  static void choose(BenchWindow& bench, const QString& mark) {
+    auto* list = bench.findChild<QTreeWidget*>("benchMarks");
+    for (int i = 0; i < list->topLevelItemCount(); ++i)
+      if (list->topLevelItem(i)->text(0) == mark) return list->setCurrentItem(list->topLevelItem(i));
+    FAIL() << mark.toStdString();
+  }
+};
+
+TEST_F(ScansTest, FourFilesAreDroppedNamedAndPutInPlaceAsOneStep) {
+  dropAll({scanned("C5", "C5.stl"), scanned("C6", "cervical_06.stl"), scanned("C7", "piece.stl"),
+           scanned("humerus.L", "left_humerus.stl")});
+  auto* bringing = readAll();
+  ASSERT_NE(bringing, nullptr);
+  EXPECT_EQ(document_->undoStack().count(), 0) << "nothing has changed yet";
+  EXPECT_THAT(outcome(*bringing, 2).toStdString(), HasSubstr("choose one"));
+  auto* piece = bringing->findChild<QComboBox*>("bone.piece.stl");
+  piece->setFocus();
+  piece->lineEdit()->selectAll();
+  QTest::keyClicks(piece->lineEdit(), "Cervical vertebra 7 (C7)");
+  QTest::keyClick(piece->lineEdit(), Qt::Key_Tab);
+  EXPECT_THAT(outcome(*bringing, 2).toStdString(), HasSubstr("triangles"));
+  press(*bringing, "Put in place");
+  EXPECT_EQ(document_->undoStack().count(), 1);
+  EXPECT_EQ(document_->undoStack().undoText(), "Bring in 4 bones");
+  for (const char* id : {"C5", "C6", "C7", "humerus.L"}) {
+    EXPECT_EQ(document_->specimen()[bone(id)].evidence, anatomy::Evidence::Found) << id;
+    EXPECT_EQ(document_->project().scans.size(), 4u);
+  }
+  settle();
+  QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier);
+  EXPECT_TRUE(document_->project().scans.empty());
+  EXPECT_EQ(document_->specimen()[bone("C5")].evidence, anatomy::Evidence::Inferred);
+  settle();
+}
+
+TEST_F(ScansTest, ABrokenFileSaysWhyInItsRowAndCostsNothing) {
+  const auto broken = write("C6.ply", "ply\nformat ascii 1.0\nelement vertex 3\nproperty float x\nend_header\n1 2\n");
+  dropAll({broken, scanned("C5", "C5.stl")});
+  auto* bringing = readAll();
+  ASSERT_NE(bringing, nullptr);
+  EXPECT_TRUE(outcome(*bringing, 0).startsWith("Left out: ")) << outcome(*bringing, 0).toStdString();
+  EXPECT_FALSE(outcome(*bringing, 0).contains("C6.ply")) << "the file stands beside it";
+  press(*bringing, "Put in place");
+  ASSERT_EQ(document_->project().scans.size(), 1u);
+  EXPECT_EQ(toId(document_->project().scans.front().scan.bone), "C5");
+}
+
+TEST_F(ScansTest, TwoFilesForOneBoneAreToldAndNeitherIsTaken) {
+  dropAll({scanned("C5", "C5.stl"), scanned("C6", "C5_again.stl")});
+  auto* bringing = readAll();
+  ASSERT_NE(bringing, nullptr);
+  EXPECT_THAT(outcome(*bringing, 0).toStdString(), HasSubstr("C5_again.stl is chosen for the same bone"));
+  EXPECT_FALSE(bringing->findChild<QPushButton*>("putInPlace")->isEnabled());
+  bringing->findChild<QTableWidget*>("bringInTable")->selectRow(1);
+  press(*bringing, "Leave out");
+  EXPECT_TRUE(bringing->findChild<QPushButton*>("putInPlace")->isEnabled());
+  QTest::keyClick(bringing, Qt::Key_Escape);
+  EXPECT_EQ(document_->undoStack().count(), 0);
+}
+
+TEST_F(ScansTest, AClickOnTheBenchMarksThatPlaceAndUndoTakesItBack) {
+  auto* bench = benchWith("C7", "C7.stl");
+  ASSERT_NE(bench, nullptr);
+  choose(*bench, "Top of the neural spine");
+  const auto& scan = document_->project().scans.front().scan;
+  // The scan lies as the bone does, so that its own top is known.
+  const Eigen::Vector3d top = anatomy::buildSpecimen(document_->project().table)[bone("C7")].landmark("spineTop");
+  const Eigen::Vector3d wanted = boneFromScan(scan).inverse() * (top - Eigen::Vector3d(0, 0, 0.01));
+  const QPointF at = bench->view().placeOf(wanted).value();
+  QTest::mouseClick(&bench->view(), Qt::LeftButton, {}, at.toPoint());
+  ASSERT_TRUE(document_->project().scans.front().scan.landmarks.contains("spineTop"));
+  const Eigen::Vector3d marked = document_->project().scans.front().scan.landmarks.at("spineTop");
+  const auto shown = bench->view().placeOf(marked).value();
+  EXPECT_LT(std::hypot(shown.x() - at.x(), shown.y() - at.y()), 1.5) << "under the pointer, to the pixel";
+  EXPECT_LT((marked - wanted).cwiseProduct(Eigen::Vector3d(1, 0, 1)).norm(), 5e-3);
+  QTest::mouseClick(bench->findChild<QToolButton*>("benchUndo"), Qt::LeftButton);
+  EXPECT_FALSE(document_->project().scans.front().scan.landmarks.contains("spineTop"));
+  QTest::mouseClick(bench->findChild<QToolButton*>("benchRedo"), Qt::LeftButton);
+  EXPECT_EQ(document_->project().scans.front().scan.landmarks.at("spineTop"), marked);
+  settle();
+}
+
+/// The flat facets of a sculpted bone are exactly the model's, so that a brushed one must come out in their plane.
+TEST_F(ScansTest, ABrushedFacetLiesInItsPlaneAndItsMirrorImageToo) {
+  auto* bench = benchWith("C7", "C7.stl");
+  ASSERT_NE(bench, nullptr);
+  const anatomy::Specimen sculpted = anatomy::buildSpecimen(document_->project().table);
+  const anatomy::Bone& c7 = sculpted[bone("C7")];
+  const auto scanNow = [&]() -> const anatomy::Scan& { return document_->project().scans.front().scan; };
+  const Eigen::Affine3d X_SB = boneFromScan(scanNow()).inverse();
+  anatomy::Scan laid = scanNow();
+  for (const char* name : {"cranialRim", "caudalRim", "spineTop", "cranial", "caudal"})
+    setLandmark(laid, c7, name, X_SB * c7.landmark(name));
+  ASSERT_TRUE(laid.placed);
+  changeScan(*document_, laid, "lay it");
+  choose(*bench, "Left front facet");
+  const anatomy::Facet& facet = *c7.facet(anatomy::FacetRole::PrezygLeft);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return bench->view().cursor().shape() == Qt::BlankCursor; }));
+  bench->view().showView(picture::StandardView::Dorsal);
+  bench->findChild<UnitSpinBox*>("brushSize")->setValue(350 * facet.length());
+  const QPointF at = bench->view().placeOf(X_SB * facet.centre).value();
+  QTest::mouseClick(&bench->view(), Qt::LeftButton, {}, at.toPoint());
+  const auto* brushed = facetOf(scanNow(), anatomy::FacetRole::PrezygLeft);
+  ASSERT_NE(brushed, nullptr) << bench->findChild<QLabel*>("markTold")->text().toStdString();
+  const anatomy::Facet made = mapped(brushed->facet, boneFromScan(scanNow()));
+  EXPECT_GT(made.normal.dot(facet.normal), std::cos(0.03));
+  EXPECT_LT(std::abs((made.centre - facet.centre).dot(facet.normal)), 1e-3);
+  EXPECT_LT(brushed->residual, 1e-3);
+  QTest::mouseClick(bench->findChild<QPushButton*>("mirrorMarks"), Qt::LeftButton);
+  const auto* other = facetOf(scanNow(), anatomy::FacetRole::PrezygRight);
+  ASSERT_NE(other, nullptr);
+  const anatomy::Facet there = mapped(other->facet, boneFromScan(scanNow()));
+  EXPECT_LT((there.centre - anatomy::mirrored(made).centre).norm(), 1e-6);
+  EXPECT_LT((there.normal - anatomy::mirrored(made).normal).norm(), 1e-6);
+  EXPECT_EQ(document_->undoStack().undoText(), "Mirror the marks of C7");
+  settle();
+}
+
+TEST_F(ScansTest, ALeftBoneIsMirroredToTheRightAndBack) {
+  dropAll({scanned("humerus.L", "humerus_L.stl")});
+  press(*readAll(), "Put in place");
+  settle();
+  action("Mirror to the other side")->trigger();
+  ASSERT_EQ(document_->project().scans.size(), 2u);
+  EXPECT_EQ(document_->specimen()[bone("humerus.R")].evidence, anatomy::Evidence::Mirrored);
+  settle();
+  const auto box = [&](const char* id) {
+    Eigen::AlignedBox3f out;
+    for (const auto& p : document_->meshes()[bone(id).value]->levels.front().positions) out.extend(p);
+    return out;
+  };
+  const auto left = box("humerus.L"), right = box("humerus.R");
+  EXPECT_NEAR(left.min().y(), -right.max().y(), 1e-5);
+  EXPECT_NEAR(left.min().z(), right.min().z(), 1e-5);
+  EXPECT_GT(solid::volume(document_->meshes()[bone("humerus.R").value]->levels.front()), 0);
+  QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier);
+  EXPECT_EQ(document_->project().scans.size(), 1u);
+  settle();
+}
+
+TEST_F(ScansTest, TheAnimalIsScaledByItsFemurAndBack) {
+  const double before = document_->specimen()[bone("femur.L")].measures.value(anatomy::Measure::Length);
+  const double height = document_->pose().X_WRoot.translation().z();
+  action("Scale the animal")->trigger();
+  auto* scale = dialog<QDialog>("scaleDialog");
+  ASSERT_NE(scale, nullptr);
+  scale->findChild<UnitSpinBox*>("scaleLength")->setValue(1000 * before * 0.8);
+  press(*scale, "Scale");
+  EXPECT_NEAR(document_->specimen()[bone("femur.L")].measures.value(anatomy::Measure::Length), 0.8 * before, 1e-6);
+  EXPECT_NEAR(document_->pose().X_WRoot.translation().z(), 0.8 * height, 1e-4);
+  settle();
+  QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier);
+  EXPECT_NEAR(document_->specimen()[bone("femur.L")].measures.value(anatomy::Measure::Length), before, 1e-9);
+  settle();
+}
+
+}  // namespace
+}  // namespace zyga::ui
