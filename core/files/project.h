@@ -9,6 +9,7 @@
 #include "core/files/project_scan.h"
 #include "core/kinematics/pose.h"
 #include "core/range/assumptions.h"
+#include "core/solid/guide_thickness.h"
 #include "core/study/claim.h"
 #include "core/study/densities.h"
 #include "core/study/trackway.h"
@@ -33,6 +34,7 @@ struct Project {
   study::Trackway trackway;          ///< footprints on the ground; may have none
   study::Densities densities;        ///< of the parts of the body, for its mass and balance
   std::vector<study::Claim> claims;  ///< statements put to the bones, in the order of the list
+  solid::GuideThickness guide;       ///< of the body guide that is exported to sculpt on
 };
 
 /// buildSpecimen(table) with the scanned bones in it. Throws as buildSpecimen and withScans do.

@@ -55,7 +55,7 @@ BoneFields levelSets(const std::vector<std::shared_ptr<const BoneMesh>>& meshes,
     try {
       for (std::size_t i = next++; i < jobs.size() && !stopped(); i = next++) {
         const TriangleMesh& mesh = sampledLevel(*meshes[jobs[i]], options.triangles);
-        if (closed(mesh)) fields[jobs[i]] = std::make_shared<LevelSet>(mesh);
+        if (closed(mesh)) fields[jobs[i]] = std::make_shared<LevelSet>(mesh, options.voxel);
         if (options.progress) options.progress(++done, jobs.size());
       }
     } catch (...) {
