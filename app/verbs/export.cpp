@@ -6,6 +6,7 @@
 #include "app/verbs/sculpting.h"
 #include "app/verbs/verbs.h"
 #include "core/files/sculpting_base.h"
+#include "core/solid/watertight.h"
 
 namespace zyga::app {
 namespace {

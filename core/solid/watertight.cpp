@@ -33,10 +33,15 @@ double spacingOfFields(double surface, double voxel) {
   return std::clamp(std::sqrt(2.6 * 250 * surface / (16 * kFieldMemory)), voxel / 2, std::max(voxel / 2, 0.01));
 }
 
-double bytesFor(const PosedSkeleton& skeleton, double voxel) {
-  const double surface = surfaceOf(skeleton);
-  return gridBytes(boundsOf(skeleton).sizes(), surface, voxel) + fieldBytes(surface, spacingOfFields(surface, voxel));
-}
+struct Extent {
+  Eigen::Vector3d size;
+  double surface;  ///< m^2
+
+  explicit Extent(const PosedSkeleton& skeleton) : size(boundsOf(skeleton).sizes()), surface(surfaceOf(skeleton)) {}
+  double bytesFor(double voxel) const {
+    return gridBytes(size, surface, voxel) + fieldBytes(surface, spacingOfFields(surface, voxel));
+  }
+};
 
 std::string millimetres(double metres) {
   char text[32];
@@ -51,7 +56,7 @@ std::string gigabytes(double bytes) {
 }
 
 void checkMemory(const PosedSkeleton& skeleton, double voxel, std::size_t memory) {
-  const double needed = bytesFor(skeleton, voxel);
+  const double needed = Extent(skeleton).bytesFor(voxel);
   if (needed <= static_cast<double>(memory)) return;
   throw std::invalid_argument("a voxel of " + millimetres(voxel) + " would need about " + gigabytes(needed) +
                               " of memory; the smallest that fits in " + gigabytes(static_cast<double>(memory)) +
@@ -165,10 +170,11 @@ double naturalVoxel(const PosedSkeleton& skeleton) {
 }
 
 double smallestVoxel(const PosedSkeleton& skeleton, std::size_t memory) {
+  const Extent extent(skeleton);
   double low = 1e-5, high = 10;
   for (int i = 0; i < 30; ++i) {
     const double middle = std::sqrt(low * high);
-    (bytesFor(skeleton, middle) > static_cast<double>(memory) ? low : high) = middle;
+    (extent.bytesFor(middle) > static_cast<double>(memory) ? low : high) = middle;
   }
   return std::ceil(high * 1e4) / 1e4;
 }

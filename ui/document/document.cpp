@@ -261,6 +261,8 @@ void Document::setDensities(const study::Densities& densities) {
   emit changed(Change::Ground);
 }
 
+void Document::setGuideThickness(const solid::GuideThickness& thickness) { state_->project->guide = thickness; }
+
 void Document::setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source) {
   anatomy::Bone& kept = state_->project->specimen.bones.at(bone.value);
   kept.evidence = evidence;

@@ -115,6 +115,7 @@ class Document : public QObject {
   void setNamedPoses(std::vector<files::NamedPose> poses);
   void setTrackway(const study::Trackway& trackway);
   void setDensities(const study::Densities& densities);
+  void setGuideThickness(const solid::GuideThickness& thickness);  ///< nothing on screen depends on it
   void setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source);
 
  signals:
