@@ -1,5 +1,6 @@
 #include "app/window/guide_fields.h"
 
+#include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
 #include <QSignalBlocker>

@@ -51,14 +51,15 @@ struct Grown {
   std::vector<PosedBone> limbs, column;
 };
 
-Grown grownBones(const PosedSkeleton& skeleton, const BoneFields& fields, const GuideThickness& t) {
+Grown grownBones(const PosedSkeleton& skeleton, const BoneFields& fields, const GuideThickness& t, double voxel) {
   Grown grown;
   for (std::size_t i = 0; i < fields.size(); ++i) {
     if (!fields[i]) continue;
     const anatomy::BoneName& name = skeleton.specimen.bones[i].name;
     const double limb = limbThickness(name, t);
     (limb >= 0 ? grown.limbs : grown.column)
-        .push_back({fields[i], skeleton.X_WB[i], limb >= 0 ? limb : skinOf(skeleton.specimen, name, t)});
+        .push_back(
+            {fields[i], skeleton.X_WB[i], std::max(limb >= 0 ? limb : skinOf(skeleton.specimen, name, t), voxel)});
   }
   return grown;
 }
@@ -85,11 +86,11 @@ TriangleMesh bodyGuide(const PosedSkeleton& skeleton, const BodyGuideOptions& op
   const BoneSpaces spaces = boneSpaces(skeleton, 4000, levels);
   if (options.cancel && *options.cancel) return {};
   const Watch watch{options.cancel, {}};
-  const Grown grown = grownBones(skeleton, spaces.fields, options.thickness);
+  const Grown grown = grownBones(skeleton, spaces.fields, options.thickness, voxel);
   const double blend = 1.5 * std::max(options.thickness.lowerLimbs, 0.02);
   const Shape soft =
       smoothUnion({guideTube(skeleton, options.thickness), posedShape(grown.limbs, {}, blend, &watch)}, 2 * blend);
-  const Shape shape = smoothUnion({soft, posedShape(grown.column, {}, 0, &watch)}, blend);
+  const Shape shape = smoothUnion({soft, posedShape(grown.column, {}, 0, &watch)}, voxel);
   if (shape.empty()) throw std::invalid_argument("there are no bones to put a body guide around");
   try {
     const Pieces pieces = solidPieces(meshAllSurfaces(shape, voxel), 64 * voxel * voxel * voxel);

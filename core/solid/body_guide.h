@@ -18,8 +18,8 @@ struct BodyGuideOptions {
 
 /// A smooth envelope around the posed skeleton to sculpt on, in the world, m; closed and oriented, one piece unless the
 /// bones lie far apart. It holds every bone. Along the column it is a tube whose sections enclose the extents of the
-/// vertebrae and of what they carry; around limbs, head and feet it is the bones grown by the stated thickness. Empty
-/// when cancelled. Throws std::invalid_argument where there are no bones.
+/// vertebrae and of what they carry; around limbs, head and feet it is the bones grown by the stated thickness. Nowhere
+/// is it less than a voxel off the bone. Empty when cancelled. Throws std::invalid_argument where there are no bones.
 TriangleMesh bodyGuide(const PosedSkeleton& skeleton, const BodyGuideOptions& options);
 
 }  // namespace zyga::solid

@@ -111,7 +111,7 @@ class Work {
   Shape shapeOf(const std::vector<PosedBone>& bones) {
     std::vector<Bridge> bridges;
     if (options_.fillJoints) {
-      JointBridges joints = jointBridges(skeleton_, spaces_.fields, 4 * out_.voxel, kWidestJoint);
+      JointBridges joints = jointBridges(skeleton_, spaces_.fields, 2.5 * out_.voxel, kWidestJoint);
       bridges = std::move(joints.bridges);
       out_.unfilled = std::move(joints.unfilled);
     }

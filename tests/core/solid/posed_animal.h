@@ -42,9 +42,12 @@ struct RestingAnimal {
     options.triangleBudget = triangles;
     meshes = sculptAll(specimen, options);
     X_WB.assign(specimen.bones.size(), Eigen::Isometry3d::Identity());
-    for (const anatomy::Joint& joint : specimen.joints)
-      X_WB[joint.distal.value] = X_WB[joint.proximal.value] * Eigen::Translation3d(joint.centreProximal) *
-                                 joint.restRotation * Eigen::Translation3d(-joint.centreDistal);
+    for (const anatomy::Joint& joint : specimen.joints) {
+      Eigen::Isometry3d X_PD = Eigen::Isometry3d::Identity();
+      X_PD.linear() = joint.restRotation;
+      X_PD.translation() = joint.centreProximal - joint.restRotation * joint.centreDistal;
+      X_WB[joint.distal.value] = X_WB[joint.proximal.value] * X_PD;
+    }
   }
   PosedSkeleton posed() const { return {specimen, meshes, X_WB}; }
 };

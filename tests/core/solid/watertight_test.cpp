@@ -144,7 +144,7 @@ TEST(Watertight, AVoxelTooCoarseIsRefused) {
 
 TEST(Watertight, StopsWhenCancelled) {
   const LooseBones bones = twoBalls(0.3, 0.4);
-  for (const double share : {0.01, 0.3, 0.8}) {
+  for (const double share : {0.01, 0.3, 0.75}) {
     std::atomic<bool> cancel{false};
     WatertightOptions options = at(0.005);
     options.cancel = &cancel;
@@ -170,7 +170,7 @@ TEST(Watertight, KeepsToTheTrianglesAskedFor) {
 class WatertightSample : public testing::TestWithParam<const char*> {};
 
 TEST_P(WatertightSample, IsOneClosedManifoldOfTheBonesVolume) {
-  const RestingAnimal animal(test::sampleAnimal(GetParam()), 3000);
+  const RestingAnimal animal(test::sampleAnimal(GetParam()), 1500);
   WatertightOptions options = at(0.012);
   options.triangles = 150000;
   options.fillJoints = true;
@@ -180,7 +180,7 @@ TEST_P(WatertightSample, IsOneClosedManifoldOfTheBonesVolume) {
 
   const Watertight bare = watertight(animal.posed(), at(0.012));
   expectSound(bare);
-  test::LineVolume lines(0.008);
+  test::LineVolume lines(0.01);
   for (std::size_t i = 0; i < animal.meshes.size(); ++i)
     if (animal.meshes[i]) lines.add(animal.meshes[i]->levels[0], animal.X_WB[i]);
   const double counted = lines.volume();
