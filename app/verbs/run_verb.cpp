@@ -70,7 +70,8 @@ int run(std::string_view name, const std::vector<std::string>& words) {
 const std::vector<Verb>& verbs() {
   static const std::vector<Verb> all{makeVerb(),  assessVerb(),   neutralVerb(), limitsVerb(),  standVerb(),
                                      reachVerb(), bendVerb(),     exportVerb(),  inspectVerb(), pictureVerb(),
-                                     scanVerb(),  trackwayVerb(), massVerb(),    studyVerb(),   claimVerb()};
+                                     scanVerb(),  trackwayVerb(), compareVerb(), reportVerb(),  massVerb(),
+                                     studyVerb(), claimVerb()};
   return all;
 }
 

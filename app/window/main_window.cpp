@@ -18,6 +18,7 @@
 #include "app/window/output_flow.h"
 #include "app/window/panel_title.h"
 #include "app/window/recent_files.h"
+#include "app/window/report_flow.h"
 #include "app/window/samples.h"
 #include "ui/panels/assumptions_panel.h"
 #include "ui/panels/bones_panel.h"
@@ -79,6 +80,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   createStrip();
   files_ = new FileFlow(document_, *messages_, *recent_, *this);
   output_ = new OutputFlow(document_, *viewport_, *messages_, *this);
+  report_ = new ReportFlow(document_, *messages_, *this);
   createStatusBar();
   createMenus();
   createToolBar();
@@ -167,6 +169,7 @@ void MainWindow::createStatusBar() {
   layout->addWidget(hint_, 1);
   layout->addWidget(output_->exportReadout());
   layout->addWidget(output_->pictureReadout());
+  layout->addWidget(report_->readout());
   layout->addWidget(new LengthsReadout(document_));
   layout->addWidget(new VerdictReadout(document_));
   statusBar()->setSizeGripEnabled(false);
@@ -230,7 +233,7 @@ QPixmap MainWindow::picture() {
 
 bool MainWindow::settled() const {
   return document_.hasProject() && !files_->busy() && !sculpt_.busy() && !contact_.busy() && !output_->busy() &&
-         viewport_->ready();
+         !report_->busy() && viewport_->ready();
 }
 
 /// The assumptions start folded to one line unless the right side has room for everything.

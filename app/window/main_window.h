@@ -20,6 +20,7 @@ class OutputFlow;
 class PosesPanel;
 class RangeStrip;
 class RecentFiles;
+class ReportFlow;
 class StanceActions;
 class Viewport;
 
@@ -102,6 +103,7 @@ class MainWindow : public QMainWindow {
   GroundPanel* ground_ = nullptr;
   FileFlow* files_ = nullptr;
   OutputFlow* output_ = nullptr;
+  ReportFlow* report_ = nullptr;
   StanceActions* stances_ = nullptr;
   ElidedLabel *pointer_ = nullptr, *hint_ = nullptr;
   QList<QDockWidget*> docks_;
