@@ -156,8 +156,8 @@ TEST_F(WindowTest, ExportWritesOneClosedSurfaceAndTellsItsSizeFirst) {
   press(*options, "Choose a file");
   EXPECT_EQ(document_->project().guide.tailWidth, 1.9) << "kept with the project";
   answerFile(file);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return messages().contains("base.stl is written."); }, kPatience));
-  EXPECT_TRUE(messages().contains("One closed surface"));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return messages().join(' ').contains("base.stl is written."); }, kPatience));
+  EXPECT_TRUE(messages().join(' ').contains("One closed surface"));
   EXPECT_GT(std::filesystem::file_size(file), 1'000'000u);  // 50 bytes a triangle
   EXPECT_TRUE(std::filesystem::exists(folder() / "base.body_guide_not_anatomy.stl"));
   document_->undoStack().undo();
