@@ -54,7 +54,7 @@ TEST_F(ReportVerb, TellsBadOptionsBeforeAnyWork) {
 
 TEST_F(ReportVerb, CompareTellsWhatDiffersBetweenPosesAndFiles) {
   smallAnimal();
-  ASSERT_EQ(run({"bend", "small.zyga", "--joint", "C3-C4", "--dorsal", "5", "--out", "bent.zyga"}).exit, 0);
+  ASSERT_EQ(run({"bend", "small.zyga", "--joint", "C3-C4", "--dorsiflexion", "5", "--out", "bent.zyga"}).exit, 0);
   const auto told = run({"compare", "small.zyga", "bent.zyga", "--json"});
   ASSERT_EQ(told.exit, 0) << told.err;
   const auto joints = told.json()["joints"].toArray();
