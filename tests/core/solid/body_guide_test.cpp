@@ -95,6 +95,7 @@ TEST_P(BodyGuide, TailIsAMultipleOfTheBones) {
   GuideThickness t;
   t.tailWidth = preset.width;
   t.tailHeight = preset.height;
+  t.tailBase = 0;  // which fades out along the tail
   const PosedSkeleton posed = animal().posed();
   const std::vector<GuideSection> sections = guideSections(posed);
   const TriangleMesh mesh = guide(posed, t);
