@@ -1,9 +1,12 @@
+#include <unistd.h>
+
 #include <iostream>
 
 #include "app/verbs/project_file.h"
 #include "app/verbs/sculpting.h"
 #include "app/verbs/verbs.h"
-#include "core/files/mesh_export.h"
+#include "core/files/sculpting_base.h"
+#include "core/solid/watertight.h"
 
 namespace zyga::app {
 namespace {
@@ -20,21 +23,65 @@ files::ExportOptions optionsOf(const Arguments& arguments) {
   return options;
 }
 
-std::size_t trianglesOf(const Arguments& arguments) {
+constexpr double kMostPerBone = 200000, kMostInAll = 20000000;
+
+std::size_t trianglesOf(const Arguments& arguments, std::size_t unlessGiven, double most) {
   const auto given = arguments.find("--triangles");
-  return static_cast<std::size_t>(given ? numberOf({"--triangles", *given}, 200, 200000, "a number") : 12000.0);
+  return given ? static_cast<std::size_t>(numberOf({"--triangles", *given}, 200, most, "a number")) : unlessGiven;
+}
+
+files::SculptingBase baseOf(const Arguments& arguments) {
+  files::SculptingBase base;
+  base.watertight = arguments.has("--watertight");
+  base.bodyGuide = arguments.has("--body-guide");
+  base.fillJoints = arguments.has("--fill-joints");
+  if (const auto voxel = arguments.find("--voxel-mm"))
+    base.voxel = numberOf({"--voxel-mm", *voxel}, 0.1, 500, "millimetres") / 1000;
+  if (!base.watertight) {
+    for (const char* name : {"--voxel-mm", "--fill-joints"})
+      if (arguments.has(name)) throw BadInput(std::string(name) + " needs --watertight");
+  } else {
+    base.triangles = trianglesOf(arguments, base.triangles, kMostInAll);
+  }
+  return base;
+}
+
+/// A line that counts up on a terminal.
+void showShare(double share) {
+  static int shown = -1;
+  const int percent = static_cast<int>(share * 100);
+  if (percent == shown || !isatty(STDERR_FILENO)) return;
+  shown = percent;
+  std::cerr << "\rmaking surfaces " << percent << " %" << (percent == 100 ? "\n" : "") << std::flush;
+}
+
+void tellSize(const Eigen::AlignedBox3d& box) {
+  const Eigen::Vector3d size = box.sizes();
+  std::printf("%.3f m long, %.3f m wide, %.3f m high\n", size.x(), size.y(), size.z());
 }
 
 int exportVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto out = required(spec, arguments, "--out");
   const auto options = optionsOf(arguments);
   files::checkExport(out);
-  const auto triangles = trianglesOf(arguments);
+  const auto base = baseOf(arguments);
+  constexpr std::size_t kPerBone = 12000;
+  const auto triangles = base.watertight ? kPerBone : trianglesOf(arguments, kPerBone, kMostPerBone);
   const auto project = files::readProject(arguments.file);
   const auto chosen = choosePose(project, arguments);
   const auto X_WB = kinematics::place(project.specimen, articulationOf(project), chosen.pose);
-  files::exportMeshes(project.specimen, X_WB, sculpt(project, triangles), out, options);
+  const auto meshes = sculpt(project, triangles);
+  tellSize(solid::boundsOf({project.specimen, meshes, X_WB}));
+  const auto made = base.any() ? files::sculptingBase(project.specimen, X_WB, meshes, base, project.guide, showShare)
+                               : files::SculptedSurfaces();
+  for (const auto& sentence : made.told) std::cout << sentence << "\n";
+  files::exportMeshes(project.specimen, X_WB, base.watertight ? files::BoneMeshes() : meshes, out, options,
+                      made.surfaces);
   std::cout << "wrote " << out << "\n";
+  if (files::holdsSingleMesh(out))
+    for (std::size_t i = base.watertight ? 1 : 0; i < made.surfaces.size(); ++i)
+      std::cout << "wrote " << files::companionPath(out, made.surfaces[i].name).string() << "\n";
+  std::cout << files::kFabricationCaution << "\n";
   return kDone;
 }
 
@@ -47,12 +94,17 @@ Verb exportVerb() {
            {{"--out", "FILE", "its ending sets the format: glb, gltf, obj, ply, stl or dae"},
             {"--pose", "NAME", "a named pose instead of the present one"},
             {"--joined", "", "all bones as one mesh"},
-            {"--triangles", "N", "about so many a bone; 12000 unless said otherwise"},
+            {"--watertight", "", "all bones as one closed surface, to sculpt on"},
+            {"--voxel-mm", "N", "detail of the closed surface; a two-thousandth of the animal unless said otherwise"},
+            {"--fill-joints", "", "joints of the closed surface are filled where cartilage was"},
+            {"--body-guide", "", "also an envelope of the thickness saved in the project: a guide, not anatomy"},
+            {"--triangles", "N", "about so many a bone, 12000 unless said otherwise; with --watertight in all, 300000"},
             {"--unit", "m|cm|mm", "metres unless said otherwise; glTF is always in metres"},
             {"--up", "y|z", "z unless said otherwise; glTF is always y up"}},
            "In glTF and COLLADA nodes are named by bone and nested as the joints are; OBJ has an object a bone; PLY "
            "and STL\n"
-           "hold a single mesh. Z up: x forward, y left. Y up: z forward, x left.\n"},
+           "hold a single mesh; a body guide then goes into a file beside it. Z up: x forward, y left. Y up: z "
+           "forward, x left.\n"},
           exportVerbRun};
 }
 

@@ -18,6 +18,7 @@
 #include "app/window/output_flow.h"
 #include "app/window/panel_title.h"
 #include "app/window/recent_files.h"
+#include "app/window/report_flow.h"
 #include "app/window/samples.h"
 #include "app/window/scan_flow.h"
 #include "ui/panels/assumptions_panel.h"
@@ -84,6 +85,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   files_ = new FileFlow(document_, *messages_, *recent_, *this);
   output_ = new OutputFlow(document_, *viewport_, *messages_, *this);
   scans_ = new ScanFlow(document_, *messages_, *this);
+  report_ = new ReportFlow(document_, *messages_, *this);
   createStatusBar();
   createMenus();
   createToolBar();
@@ -172,6 +174,7 @@ void MainWindow::createStatusBar() {
   layout->addWidget(hint_, 1);
   layout->addWidget(output_->exportReadout());
   layout->addWidget(output_->pictureReadout());
+  layout->addWidget(report_->readout());
   layout->addWidget(new LengthsReadout(document_));
   layout->addWidget(new VerdictReadout(document_));
   statusBar()->setSizeGripEnabled(false);
@@ -235,7 +238,7 @@ QPixmap MainWindow::picture() {
 
 bool MainWindow::settled() const {
   return document_.hasProject() && !files_->busy() && !sculpt_.busy() && !contact_.busy() && !output_->busy() &&
-         !claims_->busy() && viewport_->ready();
+         !claims_->busy() && !report_->busy() && viewport_->ready();
 }
 
 /// The assumptions start folded to one line unless the right side has room for everything.

@@ -22,6 +22,7 @@ class PosesPanel;
 class RangeStrip;
 class RecentFiles;
 class ScanFlow;
+class ReportFlow;
 class StanceActions;
 class StudiesPanel;
 class Viewport;
@@ -113,6 +114,7 @@ class MainWindow : public QMainWindow {
   FileFlow* files_ = nullptr;
   OutputFlow* output_ = nullptr;
   ScanFlow* scans_ = nullptr;
+  ReportFlow* report_ = nullptr;
   StanceActions* stances_ = nullptr;
   ElidedLabel *pointer_ = nullptr, *hint_ = nullptr;
   QList<QDockWidget*> docks_;

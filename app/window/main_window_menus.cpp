@@ -8,6 +8,7 @@
 #include <QSettings>
 #include <QToolBar>
 
+#include "app/window/compare_dialog.h"
 #include "app/window/file_flow.h"
 #include "app/window/keys_dialog.h"
 #include "app/window/main_window.h"
@@ -15,6 +16,7 @@
 #include "app/window/output_flow.h"
 #include "app/window/pose_actions.h"
 #include "app/window/recent_files.h"
+#include "app/window/report_flow.h"
 #include "app/window/samples.h"
 #include "app/window/scan_flow.h"
 #include "app/window/stance_actions.h"
@@ -66,9 +68,10 @@ void MainWindow::createFileMenu() {
       menu, tr("&Export meshes…"), QKeySequence("Ctrl+E"), [this] { output_->exportMeshes(); }, "export");
   picture_ = add(
       menu, tr("Save &picture…"), QKeySequence("Ctrl+P"), [this] { output_->savePicture(); }, "picture");
+  QAction* report = add(menu, tr("&Report…"), QKeySequence("Ctrl+Shift+P"), [this] { report_->writeReport(); });
   menu.addSeparator();
   add(menu, tr("&Quit"), QKeySequence::Quit, [this] { close(); });
-  needProject_ += {save_, saveAs};
+  needProject_ += {save_, saveAs, report};
 }
 
 void MainWindow::createEditMenu() {
@@ -109,9 +112,14 @@ void MainWindow::createPoseMenu() {
   menu.addSeparator();
   QAction* keep = add(
       menu, tr("&Keep this pose under a name"), QKeySequence("Ctrl+D"), [this] { poses_->addPose(); }, "add-pose");
+  QAction* compare = add(menu, tr("C&ompare…"), QKeySequence("Ctrl+Shift+D"), [this] {
+    auto* dialog = new CompareDialog(document_, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->show();
+  });
   needProject_ += poses->actions();
   needProject_ += stances_->actions();
-  needProject_ += {mirror, keep};
+  needProject_ += {mirror, keep, compare};
 }
 
 void MainWindow::createBonesMenu() {

@@ -15,6 +15,8 @@
 #include "app/window/picture_dialog.h"
 #include "app/window/picture_scene.h"
 #include "app/window/staged_output.h"
+#include "core/solid/watertight.h"
+#include "ui/commands/guide_edits.h"
 #include "ui/viewport/viewport.h"
 
 namespace zyga::ui {
@@ -28,6 +30,25 @@ void savePng(const picture::Image& image, const std::filesystem::path& path) {
   if (!png.save(name, "PNG"))
     throw files::FileError(name.toStdString() +
                            " could not be written; check the folder and the space left on the disk");
+}
+
+}  // namespace
+
+namespace {
+
+ExportFacts exportFacts(const Document& document) {
+  const solid::PosedSkeleton skeleton{document.specimen(), document.meshes(), document.placement()};
+  ExportFacts facts;
+  facts.size = solid::boundsOf(skeleton).sizes();
+  for (const auto& bone : document.meshes()) {
+    if (!bone || bone->levels.empty()) continue;
+    ++facts.bones;
+    facts.triangles += bone->levels.front().triangles.size();
+  }
+  facts.naturalVoxel = solid::naturalVoxel(skeleton);
+  facts.smallestVoxel = solid::smallestVoxel(skeleton, solid::WatertightOptions().memory);
+  facts.guide = document.project().guide;
+  return facts;
 }
 
 }  // namespace
@@ -71,11 +92,14 @@ void OutputFlow::askFile(const QString& title, const QString& ending, const std:
 
 void OutputFlow::exportMeshes() {
   if (!bonesReady()) return;
-  auto* dialog = new ExportDialog(&window_);
+  auto* dialog = new ExportDialog(exportFacts(document_), &window_);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   connect(dialog, &QDialog::accepted, this, [this, dialog] {
+    if (dialog->base().bodyGuide) changeGuideThickness(document_, dialog->guide());
     askFile(tr("Export meshes"), dialog->ending(),
-            [this, options = dialog->options()](const QString& file) { startExport(options, file); });
+            [this, options = dialog->options(), base = dialog->base()](const QString& file) {
+              startExport(options, base, file);
+            });
   });
   dialog->open();
 }
@@ -91,16 +115,25 @@ void OutputFlow::savePicture() {
   dialog->open();
 }
 
-void OutputFlow::startExport(const files::ExportOptions& options, const QString& file) {
+void OutputFlow::startExport(const files::ExportOptions& options, const files::SculptingBase& base,
+                             const QString& file) {
   exportReadout_->setTask(tr("Exporting %1").arg(QFileInfo(file).fileName()));
   const auto specimen = std::make_shared<const anatomy::Specimen>(document_.specimen());
-  const auto work = [this, specimen, placement = document_.placement(), meshes = document_.meshes(), options,
-                     file](const Worker::Control& control) -> Worker::Delivery {
+  const auto work = [this, specimen, placement = document_.placement(), meshes = document_.meshes(), options, base,
+                     guide = document_.project().guide, file](const Worker::Control& control) -> Worker::Delivery {
     StagedOutput staged(file.toStdString());
-    files::exportMeshes(*specimen, placement, meshes, staged.path(), options);
+    const auto report = [&control](double share) { control.report(static_cast<std::size_t>(share * 1000), 1000); };
+    const auto made = base.any()
+                          ? files::sculptingBase(*specimen, placement, meshes, base, guide, report, &control.cancelled)
+                          : files::SculptedSurfaces();
+    if (control.cancelled) return {};
+    files::exportMeshes(*specimen, placement, base.watertight ? files::BoneMeshes() : meshes, staged.path(), options,
+                        made.surfaces);
     if (control.cancelled) return {};
     staged.moveIntoPlace();
-    return [this, file] { tellWritten(file); };
+    QStringList told;
+    for (const auto& sentence : made.told) told << QString::fromStdString(sentence);
+    return [this, file, told] { tellWritten(file, told); };
   };
   exporter_.start(work, [this, file](const QString& cause) { tellFailed(file, cause); });
 }
@@ -122,11 +155,11 @@ void OutputFlow::startPicture(const PictureChoice& choice, const QString& file) 
   painter_.start(work, [this, file](const QString& cause) { tellFailed(file, cause); });
 }
 
-void OutputFlow::tellWritten(const QString& file) {
+void OutputFlow::tellWritten(const QString& file, const QStringList& told) {
   const QFileInfo info(file);
-  messages_.tell(tr("%1 is written.").arg(info.fileName()), {{tr("Show folder"), [folder = info.absolutePath()] {
-                                                                QDesktopServices::openUrl(QUrl::fromLocalFile(folder));
-                                                              }}});
+  messages_.tell((QStringList(tr("%1 is written.").arg(info.fileName())) + told).join(' '),
+                 {{tr("Show folder"),
+                   [folder = info.absolutePath()] { QDesktopServices::openUrl(QUrl::fromLocalFile(folder)); }}});
   emit written(file);
 }
 

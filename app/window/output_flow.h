@@ -3,6 +3,7 @@
 #include <QObject>
 #include <functional>
 
+#include "core/files/sculpting_base.h"
 #include "ui/document/document.h"
 #include "ui/document/worker.h"
 
@@ -35,9 +36,10 @@ class OutputFlow : public QObject {
  private:
   bool bonesReady();
   void askFile(const QString& title, const QString& ending, const std::function<void(const QString&)>& then);
-  void startExport(const files::ExportOptions& options, const QString& file);
+  void startExport(const files::ExportOptions& options, const files::SculptingBase& base, const QString& file);
   void startPicture(const PictureChoice& choice, const QString& file);
-  void tellWritten(const QString& file);
+  /// `told`: further sentences on what came out.
+  void tellWritten(const QString& file, const QStringList& told = {});
   void tellFailed(const QString& file, const QString& cause);
 
   Document& document_;

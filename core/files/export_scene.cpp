@@ -90,7 +90,11 @@ std::unique_ptr<aiMaterial> boneMaterial(const std::string& name, const std::arr
 class SceneParts {
  public:
   unsigned addMesh(const solid::TriangleMesh& mesh, const std::string& name, anatomy::Evidence evidence) {
-    meshes_.push_back(toAssimp(mesh, name, materialFor(evidence)));
+    return addMesh(mesh, name, "bone " + std::string(toText(evidence)), boneTone(evidence));
+  }
+  unsigned addMesh(const solid::TriangleMesh& mesh, const std::string& name, const std::string& material,
+                   const std::array<float, 3>& tone) {
+    meshes_.push_back(toAssimp(mesh, name, materialFor(material, tone)));
     return static_cast<unsigned>(meshes_.size() - 1);
   }
 
@@ -107,10 +111,9 @@ class SceneParts {
   }
 
  private:
-  unsigned materialFor(anatomy::Evidence evidence) {
-    const auto [entry, isNew] =
-        materialByTone_.try_emplace(boneTone(evidence), static_cast<unsigned>(materials_.size()));
-    if (isNew) materials_.push_back(boneMaterial("bone " + std::string(toText(evidence)), entry->first));
+  unsigned materialFor(const std::string& name, const std::array<float, 3>& tone) {
+    const auto [entry, isNew] = materialByTone_.try_emplace(tone, static_cast<unsigned>(materials_.size()));
+    if (isNew) materials_.push_back(boneMaterial(name, tone));
     return entry->second;
   }
 
@@ -139,6 +142,18 @@ void hang(aiNode& parent, std::unique_ptr<aiNode> child) {
 }
 
 std::string rootName(const anatomy::Specimen& specimen) { return specimen.name.empty() ? "animal" : specimen.name; }
+
+/// What is not bone has a tone of its own, sRGB.
+constexpr std::array<float, 3> kSurfaceTone{0.74F, 0.72F, 0.68F};
+
+void hangSurfaces(const ExportInput& input, SceneParts& parts, aiNode& root) {
+  for (const NamedSurface& surface : input.surfaces) {
+    auto child = node(surface.name);
+    const auto baked = moved(surface.mesh, input.frame.toFile(Eigen::Isometry3d::Identity()), input.frame.perMetre);
+    giveMesh(*child, parts.addMesh(baked, surface.name, "surface", kSurfaceTone));
+    hang(root, std::move(child));
+  }
+}
 
 constexpr std::size_t kNoParent = static_cast<std::size_t>(-1);
 
@@ -214,6 +229,7 @@ std::unique_ptr<aiScene> nestedScene(const ExportInput& input) {
   for (std::size_t i = 0; i < bones.size(); ++i) {
     if (nodes[i]) hang(parent[i] == kNoParent ? *root : *nodes[parent[i]], std::move(owned[i]));
   }
+  hangSurfaces(input, parts, *root);
   return parts.finish(std::move(root));
 }
 
@@ -229,15 +245,19 @@ std::unique_ptr<aiScene> bakedScene(const ExportInput& input) {
     giveMesh(*child, parts.addMesh(baked, bone.id, bone.evidence));
     hang(*root, std::move(child));
   }
+  hangSurfaces(input, parts, *root);
   return parts.finish(std::move(root));
 }
 
 std::unique_ptr<aiScene> joinedScene(const ExportInput& input) {
   SceneParts parts;
   auto root = node(rootName(input.specimen));
-  auto child = node("skeleton");
-  giveMesh(*child, parts.addMesh(joinedMesh(input), "skeleton", anatomy::Evidence::Found));
-  hang(*root, std::move(child));
+  if (auto mesh = joinedMesh(input); !mesh.empty()) {
+    auto child = node("skeleton");
+    giveMesh(*child, parts.addMesh(mesh, "skeleton", anatomy::Evidence::Found));
+    hang(*root, std::move(child));
+  }
+  hangSurfaces(input, parts, *root);
   return parts.finish(std::move(root));
 }
 

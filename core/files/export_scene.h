@@ -25,6 +25,7 @@ struct ExportInput {
   const kinematics::Placement& X_WB;
   const BoneMeshes& meshes;
   ExportFrame frame;
+  const std::vector<NamedSurface>& surfaces;  ///< side by side with the bones, in the file's frame
 };
 
 /// Nodes named by bone and nested as the joints, meshes in the bones' frames. Bones without a mesh are nodes only where
@@ -32,7 +33,7 @@ struct ExportInput {
 std::unique_ptr<aiScene> nestedScene(const ExportInput& input);
 /// A mesh a bone, all in the file's frame and side by side.
 std::unique_ptr<aiScene> bakedScene(const ExportInput& input);
-/// All bones as one mesh in the file's frame.
+/// All bones as one mesh in the file's frame, where there are any.
 std::unique_ptr<aiScene> joinedScene(const ExportInput& input);
 
 }  // namespace zyga::files

@@ -8,6 +8,7 @@
 #include <assimp/Exporter.hpp>
 
 #include "core/files/atomic_file.h"
+#include "core/files/export_note.h"
 #include "core/files/export_scene.h"
 #include "core/files/export_touch_up.h"
 
@@ -60,15 +61,37 @@ std::string touchedUp(const Format& format, std::string_view bytes, const Export
   return std::string(bytes);
 }
 
+std::string noteOf(const std::vector<NamedSurface>& surfaces) {
+  std::string note;
+  for (const auto& surface : surfaces) note += (note.empty() ? "" : " ") + surface.note;
+  return note;
+}
+
 /// Companions first: when the file itself is there, everything it names is there too.
 void writeBlobs(const Format& format, const aiExportDataBlob& first, const std::filesystem::path& path,
-                const ExportOptions& options) {
+                const ExportOptions& options, const std::string& note) {
   for (const aiExportDataBlob* blob = first.next; blob; blob = blob->next) {
     auto companion = path;
     companion.replace_extension(std::filesystem::path(blob->name.C_Str()).extension());
     writeWhole(companion, bytesOf(*blob));
   }
-  writeWhole(path, touchedUp(format, bytesOf(first), options));
+  writeWhole(path, withNote(touchedUp(format, bytesOf(first), options), format.ending, note));
+}
+
+void writeScene(const Format& format, const ExportInput& input, const std::filesystem::path& path,
+                const ExportOptions& options) {
+  const auto scene = sceneFor(format, input, options.joined);
+  Assimp::Exporter exporter;
+  Assimp::ExportProperties properties;
+  properties.SetPropertyString(AI_CONFIG_EXPORT_BLOB_NAME, blobName(format, path));
+  properties.SetPropertyBool("GLTF2_NODE_IN_TRS", true);
+  const aiExportDataBlob* blob = exporter.ExportToBlob(scene.get(), format.exporter, 0, &properties);
+  if (!blob) throw FileError("cannot export to " + path.string() + ": " + exporter.GetErrorString());
+  writeBlobs(format, *blob, path, options, noteOf(input.surfaces));
+}
+
+bool anyBone(const BoneMeshes& meshes) {
+  return std::any_of(meshes.begin(), meshes.end(), [](const auto& mesh) { return mesh != nullptr; });
 }
 
 }  // namespace
@@ -78,19 +101,28 @@ void checkExport(const std::filesystem::path& path) {
   checkPlace(path);
 }
 
+std::filesystem::path companionPath(const std::filesystem::path& path, const std::string& name) {
+  return path.parent_path() / (path.stem().string() + "." + name + path.extension().string());
+}
+
+bool holdsSingleMesh(const std::filesystem::path& path) { return !formatOf(path).objects; }
+
 void exportMeshes(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB, const BoneMeshes& meshes,
-                  const std::filesystem::path& path, const ExportOptions& options) {
+                  const std::filesystem::path& path, const ExportOptions& options,
+                  const std::vector<NamedSurface>& surfaces) {
   const Format& format = formatOf(path);
-  const bool anything = std::any_of(meshes.begin(), meshes.end(), [](const auto& mesh) { return mesh != nullptr; });
-  if (!anything) throw FileError("cannot export to " + path.string() + ": there are no bone meshes yet");
-  const auto scene = sceneFor(format, {specimen, X_WB, meshes, frameOf(format, options)}, options.joined);
-  Assimp::Exporter exporter;
-  Assimp::ExportProperties properties;
-  properties.SetPropertyString(AI_CONFIG_EXPORT_BLOB_NAME, blobName(format, path));
-  properties.SetPropertyBool("GLTF2_NODE_IN_TRS", true);
-  const aiExportDataBlob* blob = exporter.ExportToBlob(scene.get(), format.exporter, 0, &properties);
-  if (!blob) throw FileError("cannot export to " + path.string() + ": " + exporter.GetErrorString());
-  writeBlobs(format, *blob, path, options);
+  const bool bones = anyBone(meshes);
+  if (!bones && surfaces.empty())
+    throw FileError("cannot export to " + path.string() + ": there are no bone meshes yet");
+  const ExportFrame frame = frameOf(format, options);
+  if (format.objects) return writeScene(format, {specimen, X_WB, meshes, frame, surfaces}, path, options);
+  if (bones) writeScene(format, {specimen, X_WB, meshes, frame, {}}, path, options);
+  for (std::size_t i = 0; i < surfaces.size(); ++i) {
+    const std::vector<NamedSurface> alone{surfaces[i]};
+    const bool first = i == 0 && !bones;
+    writeScene(format, {specimen, X_WB, {}, frame, alone}, first ? path : companionPath(path, surfaces[i].name),
+               options);
+  }
 }
 
 }  // namespace zyga::files

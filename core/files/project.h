@@ -11,6 +11,7 @@
 #include "core/files/sheet.h"
 #include "core/kinematics/pose.h"
 #include "core/range/assumptions.h"
+#include "core/solid/guide_thickness.h"
 #include "core/study/claim.h"
 #include "core/study/densities.h"
 #include "core/study/trackway.h"
@@ -37,6 +38,7 @@ struct Project {
   std::vector<study::Claim> claims;  ///< statements put to the bones, in the order of the list
   std::vector<anatomy::Note> notes;  ///< pinned to bones
   Sheet sheet;                       ///< as it was last set up
+  solid::GuideThickness guide;       ///< of the body guide that is exported to sculpt on
 };
 
 /// buildSpecimen(table) with the scanned bones in it. Throws as buildSpecimen and withScans do.

@@ -8,6 +8,7 @@
 #include "core/files/json.h"
 #include "core/files/numeral.h"
 #include "core/files/project.h"
+#include "core/files/project_body_guide.h"
 #include "core/files/project_claims.h"
 #include "core/files/project_ground.h"
 #include "core/files/project_notes.h"
@@ -209,7 +210,7 @@ void putScansIn(Project& project, const JsonPlace& place) {
 
 Project readDocument(const JsonPlace& root) {
   root.allowOnly({"schema", "version", "specimen", "plan", "counts", "region_totals_mm", "assumptions", "pose", "poses",
-                  "bones", "scans", kTrackwayKey, kDensitiesKey, kClaimsKey, kNotesKey, kSheetKey});
+                  "bones", "scans", kTrackwayKey, kDensitiesKey, kClaimsKey, kNotesKey, kSheetKey, kBodyGuideKey});
   Project project;
   project.table = readTable(root);
   project.specimen = build(project.table, root["bones"]);
@@ -226,6 +227,7 @@ Project readDocument(const JsonPlace& root) {
   readClaims(root, project);
   readNotes(root, project);
   readSheet(root, project);
+  readBodyGuide(root, project);
   return project;
 }
 

@@ -5,6 +5,7 @@
 #include "core/files/json_layout.h"
 #include "core/files/numeral.h"
 #include "core/files/project.h"
+#include "core/files/project_body_guide.h"
 #include "core/files/project_claims.h"
 #include "core/files/project_ground.h"
 #include "core/files/project_notes.h"
@@ -132,6 +133,7 @@ std::string writeProjectText(const Project& project) {
   for (auto& claims : claimMembers(project)) members.insert(members.end() - 1, std::move(claims));
   for (auto& notes : noteMembers(project)) members.insert(members.end() - 1, std::move(notes));
   for (auto& sheet : sheetMembers(project)) members.insert(members.end() - 1, std::move(sheet));
+  if (auto guide = bodyGuideMember(project)) members.insert(members.end() - 1, std::move(*guide));
   if (!project.scans.empty()) members.insert(members.end() - 1, member("scans", scansText(project.scans)));
   return onLines(members, "", '{', '}') + "\n";
 }

@@ -60,9 +60,9 @@ std::shared_ptr<const LevelSet> levelSetOf(const BoneMesh& bone, std::size_t ind
   const TriangleMesh& mesh = sampledLevel(bone, options.triangles);
   if (!closed(mesh)) return nullptr;
   if (!options.mirrorsItself.empty() && options.mirrorsItself[index]) {
-    if (const auto even = mirroredHalf(mesh)) return std::make_shared<LevelSet>(*even, 0, true);
+    if (const auto even = mirroredHalf(mesh)) return std::make_shared<LevelSet>(*even, options.voxel, true);
   }
-  return std::make_shared<LevelSet>(mesh);
+  return std::make_shared<LevelSet>(mesh, options.voxel);
 }
 
 }  // namespace

@@ -39,6 +39,7 @@ struct LevelSetOptions {
   std::vector<bool> mirrorsItself;
   /// The finest level of detail with no more triangles than this is sampled, or the coarsest there is.
   std::size_t triangles = 4000;
+  double voxel = 0;                                                   ///< m; as in LevelSet
   unsigned threads = 0;                                               ///< 0: all cores
   std::function<void(std::size_t done, std::size_t total)> progress;  ///< called from worker threads
   const std::atomic<bool>* cancel = nullptr;

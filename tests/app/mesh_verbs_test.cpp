@@ -81,6 +81,36 @@ TEST_F(MeshVerbs, ExportTellsBadOptionsBeforeAnyWork) {
   EXPECT_EQ(run({"export", "small.zyga", "--out", "a.fbx"}).exit, 2);
 }
 
+TEST_F(MeshVerbs, WatertightIsOneSurfaceOfTheSameSize) {
+  smallAnimal();
+  ASSERT_EQ(run({"export", "small.zyga", "--out", "bones.glb"}).exit, 0);
+  const auto ended = run({"export", "small.zyga", "--out", "one.glb", "--watertight", "--voxel-mm", "15", "--triangles",
+                          "40000", "--body-guide", "--fill-joints"});
+  ASSERT_EQ(ended.exit, 0) << ended.err;
+  EXPECT_THAT(ended.out, HasSubstr("One closed surface: "));
+  EXPECT_THAT(ended.out, HasSubstr("voxel 15.0 mm"));
+  EXPECT_THAT(ended.out, HasSubstr("A guide, not anatomy."));
+  EXPECT_THAT(ended.out, HasSubstr("Not an engineering document; local codes and licensed practice decide."));
+  const auto bones = extentOf("bones.glb", 1, 2), one = extentOf("one.glb", 1, 2);
+  EXPECT_EQ(one.meshes, 2U);
+  EXPECT_GT(one.forward, bones.forward);  // the guide stands off the bones
+  ASSERT_EQ(run({"export", "small.zyga", "--out", "one.stl", "--watertight", "--voxel-mm", "15"}).exit, 0);
+  const auto stl = extentOf("one.stl", 2, 0);
+  EXPECT_EQ(stl.meshes, 1U);
+  EXPECT_NEAR(stl.forward, bones.forward, 0.02);
+  EXPECT_NEAR(stl.up, bones.up, 0.02);
+  EXPECT_NEAR(stl.lowest, bones.lowest, 0.02);
+}
+
+TEST_F(MeshVerbs, WatertightTellsWhatCannotBe) {
+  smallAnimal();
+  EXPECT_THAT(run({"export", "small.zyga", "--out", "a.glb", "--voxel-mm", "5"}).err, HasSubstr("needs --watertight"));
+  const auto fine = run({"export", "small.zyga", "--out", "a.glb", "--watertight", "--voxel-mm", "0.2"});
+  EXPECT_EQ(fine.exit, 2);
+  EXPECT_THAT(fine.err, HasSubstr("of memory; the smallest that fits in"));
+  EXPECT_FALSE(std::filesystem::exists(path("a.glb")));
+}
+
 TEST_F(MeshVerbs, PictureIsTheSameBytesEveryTime) {
   smallAnimal();
   ASSERT_EQ(run({"picture", "small.zyga", "--view", "left", "--out", "a.png", "--width", "240"}).exit, 0);

@@ -30,6 +30,7 @@ allow core/solid core/solid core/anatomy
 allow core/picture core/picture core/solid
 allow core/study core/study core/range core/kinematics core/anatomy core/solid
 allow core/files core/files core/study core/range core/kinematics core/anatomy core/solid
+allow core/report core/report core/files core/study core/range core/kinematics core/anatomy core/solid
 allow ui ui core
 allow app app ui core
 

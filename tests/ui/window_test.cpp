@@ -1,9 +1,12 @@
 #include <gmock/gmock.h>
 
+#include <QCheckBox>
 #include <QComboBox>
+#include <QDoubleSpinBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMessageBox>
+#include <QRadioButton>
 #include <QSpinBox>
 #include <QTableWidget>
 
@@ -123,6 +126,42 @@ TEST_F(WindowTest, ExportWritesTheMeshes) {
   EXPECT_GT(std::filesystem::file_size(file), 100'000u);
   const auto leftOver = std::distance(std::filesystem::directory_iterator(folder()), {});
   EXPECT_LE(leftOver, 2) << "the file and the recovery folder, nothing half-made";
+}
+
+TEST_F(WindowTest, ExportWritesOneClosedSurfaceAndTellsItsSizeFirst) {
+  const auto file = folder() / "base.stl";
+  action("Export meshes")->trigger();
+  auto* options = dialog("exportDialog");
+  ASSERT_NE(options, nullptr);
+  auto* format = options->findChild<QComboBox*>("exportFormat");
+  format->setCurrentIndex(format->findData("stl"));
+  auto* unit = options->findChild<QComboBox*>("exportUnit");
+  unit->setCurrentIndex(2);
+  auto* voxel = options->findChild<QDoubleSpinBox*>("exportVoxel");
+  EXPECT_FALSE(voxel->isEnabled());
+  options->findChild<QRadioButton*>("exportWatertight")->click();
+  EXPECT_TRUE(voxel->isEnabled());
+  voxel->setValue(25);
+  options->findChild<QSpinBox*>("exportTriangles")->setValue(30000);
+  const QString told = options->findChild<QLabel*>("exportSize")->text();
+  EXPECT_TRUE(told.contains("mm long")) << told.toStdString();
+  EXPECT_TRUE(told.contains("about 30,000 triangles")) << told.toStdString();
+  options->findChild<QCheckBox*>("exportBodyGuide")->click();
+  auto* preset = options->findChild<QComboBox*>("guideTailPreset");
+  preset->setFocus();
+  QTest::keyClick(preset, Qt::Key_End);
+  preset->setCurrentIndex(2);
+  emit preset->activated(2);
+  EXPECT_EQ(options->findChild<QDoubleSpinBox*>("guideTailWidth")->value(), 190);
+  press(*options, "Choose a file");
+  EXPECT_EQ(document_->project().guide.tailWidth, 1.9) << "kept with the project";
+  answerFile(file);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return messages().join(' ').contains("base.stl is written."); }, kPatience));
+  EXPECT_TRUE(messages().join(' ').contains("One closed surface"));
+  EXPECT_GT(std::filesystem::file_size(file), 1'000'000u);  // 50 bytes a triangle
+  EXPECT_TRUE(std::filesystem::exists(folder() / "base.body_guide_not_anatomy.stl"));
+  document_->undoStack().undo();
+  EXPECT_EQ(document_->project().guide, solid::GuideThickness{});
 }
 
 TEST_F(WindowTest, PictureIsTracedBesideTheWindow) {

@@ -279,6 +279,8 @@ void Document::setClaims(std::vector<study::Claim> claims) {
   emit changed(Change::Claims);
 }
 
+void Document::setGuideThickness(const solid::GuideThickness& thickness) { state_->project->guide = thickness; }
+
 void Document::setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source) {
   anatomy::Bone& kept = state_->project->specimen.bones.at(bone.value);
   kept.evidence = evidence;

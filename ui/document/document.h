@@ -133,6 +133,7 @@ class Document : public QObject {
   void setNotes(std::vector<anatomy::Note> notes);
   void setSheet(const files::Sheet& sheet);
   void setClaims(std::vector<study::Claim> claims);
+  void setGuideThickness(const solid::GuideThickness& thickness);  ///< nothing on screen depends on it
   void setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source);
   /// Throws std::invalid_argument, and changes nothing, for a scan of a bone the animal has no room for.
   void setScans(std::vector<files::ProjectScan> scans);

@@ -47,8 +47,8 @@ class Collapser {
     for (const auto& t : triangles_) addQuadrics(t);
   }
 
-  void run(std::size_t target) {
-    while (triangles_.size() > target && pass(target) > 0) {
+  void run(std::size_t target, const std::atomic<bool>* cancel) {
+    while (triangles_.size() > target && !(cancel && *cancel) && pass(target) > 0) {
     }
   }
 
@@ -179,9 +179,10 @@ class Collapser {
 
 }  // namespace
 
-TriangleMesh collapseEdges(const TriangleMesh& mesh, std::size_t triangles, const std::vector<bool>& keep) {
+TriangleMesh collapseEdges(const TriangleMesh& mesh, std::size_t triangles, const std::vector<bool>& keep,
+                           const std::atomic<bool>* cancel) {
   Collapser collapser(mesh, keep);
-  collapser.run(triangles);
+  collapser.run(triangles, cancel);
   TriangleMesh out = mesh;
   out.triangles = collapser.take();
   return out;

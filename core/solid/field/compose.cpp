@@ -8,13 +8,6 @@ namespace zyga::solid {
 
 namespace {
 
-/// Smooth minimum with support of width `blend` and continuous curvature: the minimum less h^3 blend / 6, where h runs
-/// from 0 at |a - b| = blend to 1 where both are equal.
-float smoothMin(float a, float b, float blend) {
-  const float h = std::max(blend - std::fabs(a - b), 0.0f) / blend;
-  return std::min(a, b) - h * h * h * blend * (1.0f / 6);
-}
-
 class UnionNode : public FieldNode {
  public:
   UnionNode(const Box& bounds, std::vector<NodePtr> children, float blend)

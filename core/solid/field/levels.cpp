@@ -31,9 +31,9 @@ TriangleMesh withTriangles(const TriangleMesh& mesh, const std::vector<std::arra
   return out;
 }
 
-bool sound(const TriangleMesh& mesh) {
+bool sound(const TriangleMesh& mesh, std::size_t components) {
   const MeshHealth health = examine(mesh);
-  return health.closed && health.oriented && health.components == 1 && health.volume > 0;
+  return health.closed && health.oriented && health.components == components && health.volume > 0;
 }
 
 std::vector<std::array<std::uint32_t, 3>> fewerTriangles(const TriangleMesh& mesh, std::size_t triangles) {
@@ -49,14 +49,16 @@ std::vector<std::array<std::uint32_t, 3>> fewerTriangles(const TriangleMesh& mes
 
 /// The quick simplifier does not promise a manifold. A slightly smaller target often gives one where the first did not;
 /// else the careful one takes over.
-TriangleMesh simplified(const TriangleMesh& mesh, std::size_t triangles) {
+TriangleMesh simplified(const TriangleMesh& mesh, std::size_t triangles, const std::atomic<bool>* cancel) {
   if (mesh.triangles.size() <= triangles) return mesh;
+  const std::size_t components = examine(mesh).components;
   for (const double share : {1.0, 0.97, 0.93}) {
     const auto target = static_cast<std::size_t>(share * static_cast<double>(triangles));
     TriangleMesh quick = withTriangles(mesh, fewerTriangles(mesh, target));
-    if (sound(quick)) return quick;
+    if (sound(quick, components)) return quick;
+    if (cancel && *cancel) return mesh;
   }
-  return withTriangles(mesh, collapseEdges(mesh, triangles).triangles);
+  return withTriangles(mesh, collapseEdges(mesh, triangles, {}, cancel).triangles);
 }
 
 namespace {

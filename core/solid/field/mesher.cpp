@@ -104,16 +104,30 @@ TriangleMesh compacted(const std::vector<Point>& vertices, std::vector<std::arra
 
 }  // namespace
 
-TriangleMesh meshSurface(const Shape& shape, double voxel) {
+namespace {
+
+DualSurface settledSurface(const Shape& shape, double voxel) {
   if (shape.empty() || shape.bounds().isEmpty()) return {};
   CornerGrid grid(shape, voxel);
   DualSurface surface = dualSurface(grid);
   project(grid, surface);
   relax(surface);
   project(grid, surface);
+  return surface;
+}
+
+}  // namespace
+
+TriangleMesh meshSurface(const Shape& shape, double voxel) {
+  const DualSurface surface = settledSurface(shape, voxel);
   std::vector<std::array<std::uint32_t, 3>> triangles = split(surface);
   keepLargest(triangles, surface.vertices.size());
   return compacted(surface.vertices, std::move(triangles));
+}
+
+TriangleMesh meshAllSurfaces(const Shape& shape, double voxel) {
+  const DualSurface surface = settledSurface(shape, voxel);
+  return compacted(surface.vertices, split(surface));
 }
 
 double voxelFor(const Shape& shape, std::size_t triangles) {

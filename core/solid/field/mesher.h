@@ -11,6 +11,10 @@ namespace zyga::solid {
 /// Empty when the shape has no surface.
 TriangleMesh meshSurface(const Shape& shape, double voxel);
 
+/// As meshSurface with every surface of the shape: pieces that do not touch, specks, and the walls of closed hollows,
+/// which face inwards.
+TriangleMesh meshAllSurfaces(const Shape& shape, double voxel);
+
 /// Voxel, m, at which the shape's surface has about this many triangles.
 double voxelFor(const Shape& shape, std::size_t triangles);
 
@@ -18,9 +22,9 @@ double voxelFor(const Shape& shape, std::size_t triangles);
 /// occlusion from the field along the normal, up to `reach` (m) away.
 void shade(const Shape& shape, TriangleMesh& mesh, double reach);
 
-/// About `triangles` triangles, closed and oriented like the input; vertices, normals and occlusion are a subset of the
-/// input's.
-TriangleMesh simplified(const TriangleMesh& mesh, std::size_t triangles);
+/// About `triangles` triangles, closed and oriented like the input and in as many pieces; vertices, normals and
+/// occlusion are a subset of the input's. Stops early, with more triangles, when cancelled.
+TriangleMesh simplified(const TriangleMesh& mesh, std::size_t triangles, const std::atomic<bool>* cancel = nullptr);
 
 /// A part of the surface that the shape keeps flat: an ellipse with these half extents (m) along `along` and across it.
 struct FlatPart {

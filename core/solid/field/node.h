@@ -1,6 +1,8 @@
 #pragma once
 
+#include <algorithm>
 #include <array>
+#include <cmath>
 #include <memory>
 #include <utility>
 
@@ -80,6 +82,13 @@ struct ToLocal {
 
 /// Box around a local box after it has been placed.
 Box placedBox(const Frame& frame, const Box& local);
+
+/// Smooth minimum with support of width `blend` and continuous curvature: the minimum less h^3 blend / 6, where h runs
+/// from 0 at |a - b| = blend to 1 where both are equal.
+inline float smoothMin(float a, float b, float blend) {
+  const float h = std::max(blend - std::fabs(a - b), 0.0f) / blend;
+  return std::min(a, b) - h * h * h * blend * (1.0f / 6);
+}
 
 /// No solid is thinner than this, m.
 inline constexpr double kLeastExtent = 1e-4;

@@ -8,6 +8,7 @@
 #include <string>
 
 #include "tests/core/files/example_skeleton.h"
+#include "tests/core/solid/mesh_library.h"
 
 namespace zyga::files {
 namespace {
@@ -44,6 +45,11 @@ TEST(GltfValidator, FindsNothingToSayAboutOurFiles) {
     exportMeshes(beast.specimen, beast.X_WB, beast.meshes, path, options);
     files += " '" + path + "'";
   }
+  const auto surface = folder.path().toStdString() + "/surface.glb";
+  const std::vector<NamedSurface> surfaces{{"skeleton_watertight", "One closed surface.", solid::sphereMesh(1, 10)},
+                                           {"body_guide_not_anatomy", "Not anatomy.", solid::sphereMesh(2, 10)}};
+  exportMeshes(beast.specimen, beast.X_WB, {}, surface, {}, surfaces);
+  files += " '" + surface + "'";
   const auto report = run("node '" + source + "/tests/core/files/validate_gltf.mjs' '" + validator + "'" + files);
   EXPECT_EQ(report.exit, 0) << report.output;
 }

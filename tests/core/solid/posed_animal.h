@@ -1,0 +1,55 @@
+#pragma once
+
+#include "core/anatomy/build_specimen.h"
+#include "core/solid/sculpt.h"
+#include "core/solid/watertight.h"
+#include "tests/core/solid/mesh_library.h"
+
+namespace zyga::solid {
+
+/// Loose bones with meshes, for tests: each where it is told to lie, each after the first hung on the one before.
+struct LooseBones {
+  anatomy::Specimen specimen;
+  std::vector<std::shared_ptr<const BoneMesh>> meshes;
+  std::vector<Eigen::Isometry3d> X_WB;
+
+  void add(TriangleMesh mesh, const Eigen::Vector3d& at) {
+    const std::size_t i = specimen.bones.size();
+    anatomy::Bone bone;
+    bone.id = "bone" + std::to_string(i);
+    specimen.bones.push_back(bone);
+    if (i > 0) {
+      anatomy::Joint joint;
+      joint.id = "joint" + std::to_string(i);
+      joint.proximal = {i - 1};
+      joint.distal = {i};
+      specimen.joints.push_back(joint);
+    }
+    meshes.push_back(std::make_shared<const BoneMesh>(BoneMesh{{std::move(mesh)}}));
+    X_WB.emplace_back(Eigen::Translation3d(at));
+  }
+  PosedSkeleton posed() const { return {specimen, meshes, X_WB}; }
+};
+
+/// A sample animal's bones, sculpted coarsely, every joint at rest.
+struct RestingAnimal {
+  anatomy::Specimen specimen;
+  std::vector<std::shared_ptr<const BoneMesh>> meshes;
+  std::vector<Eigen::Isometry3d> X_WB;
+
+  RestingAnimal(anatomy::Specimen animal, std::size_t triangles) : specimen(std::move(animal)) {
+    SculptOptions options;
+    options.triangleBudget = triangles;
+    meshes = sculptAll(specimen, options);
+    X_WB.assign(specimen.bones.size(), Eigen::Isometry3d::Identity());
+    for (const anatomy::Joint& joint : specimen.joints) {
+      Eigen::Isometry3d X_PD = Eigen::Isometry3d::Identity();
+      X_PD.linear() = joint.restRotation;
+      X_PD.translation() = joint.centreProximal - joint.restRotation * joint.centreDistal;
+      X_WB[joint.distal.value] = X_WB[joint.proximal.value] * X_PD;
+    }
+  }
+  PosedSkeleton posed() const { return {specimen, meshes, X_WB}; }
+};
+
+}  // namespace zyga::solid

@@ -1,0 +1,106 @@
+#include "ui/report/report_pdf.h"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QPageSize>
+#include <QPdfWriter>
+#include <QRegularExpression>
+
+#include "ui/report/page_flow.h"
+
+namespace zyga::ui {
+namespace {
+
+constexpr int kResolution = 600;
+
+QString fromUtf8(const std::string& text) { return QString::fromStdString(text); }
+
+void set(PageFlow& flow, const report::Table& table) {
+  if (!table.caption.empty()) {
+    flow.keepTogether(40);
+    flow.text(fromUtf8(table.caption), PageFlow::Style::Small);
+    flow.space(2);
+  }
+  std::vector<PageFlow::Column> columns;
+  for (std::size_t i = 0; i < table.columns.size(); ++i)
+    columns.push_back({fromUtf8(table.columns[i]), i >= table.words.size() || table.words[i], 0});
+  std::vector<QStringList> rows;
+  for (const auto& row : table.rows) {
+    rows.emplace_back();
+    for (const auto& cell : row) rows.back() << fromUtf8(cell);
+  }
+  flow.table(columns, rows);
+  flow.space(8);
+}
+
+void set(PageFlow& flow, const report::Section& section, const ReportFigures& figures) {
+  flow.space(14);
+  flow.keepTogether(60);
+  flow.text(fromUtf8(section.heading), PageFlow::Style::Heading);
+  flow.space(3);
+  for (const auto& sentence : section.sentences) {
+    flow.text(fromUtf8(sentence), PageFlow::Style::Body);
+    flow.space(2.5);
+  }
+  if (const auto figure = figures.find(section.figure); figure != figures.end()) {
+    flow.space(4);
+    flow.figure(figure->second.size.height(), figure->second.paint);
+    if (!section.figureCaption.empty()) flow.text(fromUtf8(section.figureCaption), PageFlow::Style::Small);
+  }
+  flow.space(4);
+  for (const auto& table : section.tables) set(flow, table);
+  for (const auto& caution : section.cautions) {
+    flow.text(fromUtf8(caution), PageFlow::Style::Small);
+    flow.space(2);
+  }
+}
+
+}  // namespace
+
+QByteArray withoutClock(QByteArray pdf) {
+  QString text = QString::fromLatin1(pdf);
+  static const QRegularExpression date("/(?:CreationDate|ModDate) ?\\(D:(\\d{14})[^)]*\\)");
+  static const QRegularExpression identifier("/ID \\[ ?<([0-9A-Fa-f]+)> ?<([0-9A-Fa-f]+)> ?\\]");
+  for (auto it = date.globalMatch(text); it.hasNext();) {
+    const auto match = it.next();
+    const qsizetype from = match.capturedStart(1), length = match.capturedEnd(0) - 1 - from;
+    // The offset from UTC goes with the date.
+    QByteArray fixed = "20000101000000Z";
+    fixed = fixed.leftJustified(length, ' ', true);
+    pdf.replace(from, length, fixed);
+  }
+  for (auto it = identifier.globalMatch(text); it.hasNext();) {
+    const auto match = it.next();
+    for (const int group : {1, 2})
+      pdf.replace(match.capturedStart(group), match.capturedLength(group),
+                  QByteArray(match.capturedLength(group), '0'));
+  }
+  return pdf;
+}
+
+QByteArray reportPdf(const report::Report& report, const ReportFigures& figures) {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  QPdfWriter pdf(&buffer);
+  pdf.setResolution(kResolution);
+  pdf.setPageSize(QPageSize(QPageSize::A4));
+  pdf.setPageMargins(QMarginsF());
+  pdf.setTitle(fromUtf8(report.title));
+  pdf.setCreator("Zygapose");
+  {
+    PageFlow flow(pdf, QCoreApplication::translate("ReportPdf",
+                                                   "%1. Not an engineering document; local codes and "
+                                                   "licensed practice decide.")
+                           .arg(fromUtf8(report.title)));
+    flow.text(fromUtf8(report.title), PageFlow::Style::Title);
+    flow.space(2);
+    flow.text(fromUtf8(report.subtitle), PageFlow::Style::Subtitle);
+    flow.space(6);
+    flow.rule(1.2);
+    for (const auto& section : report.sections) set(flow, section, figures);
+  }
+  return withoutClock(bytes);
+}
+
+}  // namespace zyga::ui
