@@ -4,6 +4,7 @@
 #include <functional>
 
 #include "ui/document/document.h"
+#include "ui/document/file_guard.h"
 #include "ui/document/open_file.h"
 #include "ui/document/worker.h"
 
@@ -19,7 +20,9 @@ struct Leftover;
 class FileFlow : public QObject {
   Q_OBJECT
  public:
-  FileFlow(Document& document, MessageBar& messages, RecentFiles& recent, QWidget& window);
+  /// `signs`: folder for the signs that tell other windows which files are open.
+  FileFlow(Document& document, MessageBar& messages, RecentFiles& recent, QWidget& window,
+           const std::filesystem::path& signs);
 
   void chooseTable();
   void chooseProject();
@@ -45,6 +48,9 @@ class FileFlow : public QObject {
   void receive(const Opened& opened, bool remember);
   void adopt(Opened opened, bool remember);
   void writeTo(const QString& file, const std::function<void()>& then);
+  void guardFile();
+  void tellStrayed(FileGuard::State state);
+  void askBeforeReplacing(const std::function<void()>& then);
   QString startFolder() const;
 
   Document& document_;
@@ -52,6 +58,7 @@ class FileFlow : public QObject {
   RecentFiles& recent_;
   QWidget& window_;
   Worker reader_;
+  FileGuard guard_;
 };
 
 }  // namespace zyga::ui

@@ -64,7 +64,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
       document_(document),
       sculpt_(document, folders.bones),
       contact_(document),
-      autosave_(document, folders.recovery),
+      autosave_(document, folders.recovery, this),
       recent_(new RecentFiles(this)) {
   setObjectName("mainWindow");
   setAcceptDrops(true);
@@ -77,7 +77,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   createStandDock();
   createReachDock();
   createStrip();
-  files_ = new FileFlow(document_, *messages_, *recent_, *this);
+  files_ = new FileFlow(document_, *messages_, *recent_, *this, folders.recovery);
   output_ = new OutputFlow(document_, *viewport_, *messages_, *this);
   createStatusBar();
   createMenus();
@@ -176,6 +176,9 @@ void MainWindow::createStatusBar() {
 void MainWindow::connectParts() {
   connect(viewport_, &Viewport::hint, hint_, &ElidedLabel::setText);
   connect(viewport_, &Viewport::hovered, pointer_, &ElidedLabel::setText);
+  connect(viewport_, &Viewport::graphicsRestarted, messages_, [this] {
+    messages_->warn(tr("The graphics driver was reset. The picture was started anew; your work was not touched."));
+  });
   connect(strip_, &RangeStrip::hint, hint_, &ElidedLabel::setText);
   connect(&sculpt_, &SculptJob::progress, viewport_, &Viewport::setSculptProgress);
   connect(&sculpt_, &SculptJob::busyChanged, viewport_, [this](bool busy) {

@@ -30,9 +30,10 @@ struct Project {
   range::Assumptions assumptions;
   kinematics::Pose pose;  ///< the present pose
   std::vector<NamedPose> poses;
-  study::Trackway trackway;          ///< footprints on the ground; may have none
-  study::Densities densities;        ///< of the parts of the body, for its mass and balance
-  std::vector<study::Claim> claims;  ///< statements put to the bones, in the order of the list
+  study::Trackway trackway;                       ///< footprints on the ground; may have none
+  study::Densities densities;                     ///< of the parts of the body, for its mass and balance
+  std::vector<study::Claim> claims;               ///< statements put to the bones, in the order of the list
+  std::vector<anatomy::JointIndex> lockedJoints;  ///< stay as they are in a drag; in joint order
 };
 
 /// buildSpecimen(table) with the scanned bones in it. Throws as buildSpecimen and withScans do.

@@ -10,6 +10,7 @@
 #include "core/files/project.h"
 #include "core/files/project_claims.h"
 #include "core/files/project_ground.h"
+#include "core/files/project_locks.h"
 #include "core/files/project_scan_json.h"
 #include "core/files/project_schema.h"
 
@@ -207,7 +208,7 @@ void putScansIn(Project& project, const JsonPlace& place) {
 
 Project readDocument(const JsonPlace& root) {
   root.allowOnly({"schema", "version", "specimen", "plan", "counts", "region_totals_mm", "assumptions", "pose", "poses",
-                  "bones", "scans", kTrackwayKey, kDensitiesKey, kClaimsKey});
+                  "bones", "scans", kTrackwayKey, kDensitiesKey, kClaimsKey, kLockedKey});
   Project project;
   project.table = readTable(root);
   project.specimen = build(project.table, root["bones"]);
@@ -222,6 +223,7 @@ Project readDocument(const JsonPlace& root) {
   }
   readGround(root, project);
   readClaims(root, project);
+  readLocks(root, project);
   return project;
 }
 

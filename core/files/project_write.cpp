@@ -7,6 +7,7 @@
 #include "core/files/project.h"
 #include "core/files/project_claims.h"
 #include "core/files/project_ground.h"
+#include "core/files/project_locks.h"
 #include "core/files/project_scan_json.h"
 #include "core/files/project_schema.h"
 
@@ -126,6 +127,7 @@ std::string writeProjectText(const Project& project) {
       member("poses", onLines(poses, "  ", '[', ']')),
       member("bones", onLines(bones, "  ", '[', ']'))};
   // Before the long list of bones.
+  for (auto& locks : lockMembers(project)) members.insert(members.end() - 1, std::move(locks));
   for (auto& ground : groundMembers(project)) members.insert(members.end() - 1, std::move(ground));
   for (auto& claims : claimMembers(project)) members.insert(members.end() - 1, std::move(claims));
   if (!project.scans.empty()) members.insert(members.end() - 1, member("scans", scansText(project.scans)));

@@ -35,6 +35,13 @@ Leftover describe(const QFileInfo& project) {
   return leftover;
 }
 
+/// Meshes of scans lie beside the recovered projects and are shared by them: they go with the last one.
+void removeUnusedScans(const std::filesystem::path& folder) {
+  QDir recovery(toQString(folder));
+  if (recovery.entryList({"*.zyga", "*.lock"}, QDir::Files).isEmpty() && recovery.cd("scans"))
+    recovery.removeRecursively();
+}
+
 }  // namespace
 
 Autosave::Autosave(Document& document, std::filesystem::path folder, QObject* parent)
@@ -42,10 +49,8 @@ Autosave::Autosave(Document& document, std::filesystem::path folder, QObject* pa
       document_(document),
       folder_(std::move(folder)),
       key_(QUuid::createUuid().toString(QUuid::WithoutBraces)) {
-  connect(&document_, &Document::changed, this, [this](Changes what) {
-    const Changes kept = Changes(Change::Pose) | Change::Assumptions | Change::NamedPoses | Change::Bones;
-    if ((what & kept) && !document_.previewing()) stale_ = true;
-  });
+  // Whatever changes the project is a step, done or undone.
+  connect(&document_.undoStack(), &QUndoStack::indexChanged, this, [this] { stale_ = true; });
   connect(&document_.undoStack(), &QUndoStack::cleanChanged, this, [this](bool clean) {
     if (clean) discard();
   });
@@ -96,6 +101,8 @@ void Autosave::discard() {
   QFile::remove(toQString(file(".zyga")));
   QFile::remove(toQString(file(".json")));
   lock_.reset();
+  stale_ = true;
+  removeUnusedScans(folder_);
 }
 
 void Autosave::takeOver(const Leftover& leftover) {
@@ -120,6 +127,7 @@ void Autosave::discard(const Leftover& leftover) {
   const QString project = toQString(leftover.file);
   QFile::remove(project);
   QFile::remove(project.chopped(5) + ".json");
+  removeUnusedScans(leftover.file.parent_path());
 }
 
 }  // namespace zyga::ui

@@ -261,6 +261,11 @@ void Document::setDensities(const study::Densities& densities) {
   emit changed(Change::Ground);
 }
 
+void Document::setLockedJoints(std::vector<JointIndex> joints) {
+  state_->project->lockedJoints = std::move(joints);
+  emit changed(Change::Locks);
+}
+
 void Document::setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source) {
   anatomy::Bone& kept = state_->project->specimen.bones.at(bone.value);
   kept.evidence = evidence;
@@ -270,6 +275,11 @@ void Document::setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const s
     row->source = source;
   }
   emit changed(Change::Bones);
+}
+
+bool Document::isLocked(JointIndex joint) const {
+  const auto& locked = project().lockedJoints;
+  return std::binary_search(locked.begin(), locked.end(), joint);
 }
 
 std::optional<JointIndex> Document::selectedJoint() const { return state_->selectedJoint; }

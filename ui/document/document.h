@@ -22,7 +22,7 @@ using anatomy::JointIndex;
 
 /// What a Document::changed signal speaks of.
 enum class Change {
-  Everything = 0x1ff,  ///< another specimen or file: throw away all that was derived
+  Everything = 0x3ff,  ///< another specimen or file: throw away all that was derived
   Pose = 0x01,
   Assumptions = 0x02,
   NamedPoses = 0x04,
@@ -31,7 +31,8 @@ enum class Change {
   Hover = 0x20,
   Meshes = 0x40,    ///< sculpted bones have arrived
   Compared = 0x80,  ///< the pose shown as a ghost beside the present one
-  Ground = 0x100    ///< footprints, or the densities that mass and balance rest on
+  Ground = 0x100,   ///< footprints, or the densities that mass and balance rest on
+  Locks = 0x200     ///< joints that drags leave as they are
 };
 Q_DECLARE_FLAGS(Changes, Change)
 
@@ -101,6 +102,8 @@ class Document : public QObject {
   void selectBone(std::optional<BoneIndex> bone);     ///< also selects the joint that carries it
   void selectJoint(std::optional<JointIndex> joint);  ///< also selects its distal bone
   std::optional<BoneIndex> hoveredBone() const;
+  /// Whether drags leave this joint as it is.
+  bool isLocked(JointIndex joint) const;
   void hoverBone(std::optional<BoneIndex> bone);
   /// Chains bend from this joint on; none: from the root of the neck, tail or limb.
   std::optional<JointIndex> bendBase() const;
@@ -115,6 +118,7 @@ class Document : public QObject {
   void setNamedPoses(std::vector<files::NamedPose> poses);
   void setTrackway(const study::Trackway& trackway);
   void setDensities(const study::Densities& densities);
+  void setLockedJoints(std::vector<JointIndex> joints);
   void setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source);
 
  signals:

@@ -38,11 +38,7 @@ QString gerund(DragMotion motion) {
 
 }  // namespace
 
-DragTool::DragTool(Document& document, QObject* parent) : QObject(parent), document_(document) {
-  connect(&document_, &Document::changed, this, [this](Changes what) {
-    if (what == Changes(Change::Everything)) settings_.unlockAll();
-  });
-}
+DragTool::DragTool(Document& document, QObject* parent) : QObject(parent), document_(document) {}
 
 DragMotion DragTool::motionOf(Qt::KeyboardModifiers modifiers) {
   if (modifiers & (Qt::AltModifier | Qt::ControlModifier)) return DragMotion::Twist;

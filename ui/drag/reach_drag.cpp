@@ -25,7 +25,7 @@ ReachDrag::ReachDrag(const Document& document, const ReachSettings& settings, Bo
   wish_.p_BPoint = p_BPoint;
 }
 
-bool ReachDrag::turns(JointIndex joint) const { return !settings_.isLocked(joint); }
+bool ReachDrag::turns(JointIndex joint) const { return !document_.isLocked(joint); }
 
 kinematics::Pose ReachDrag::reached(const Eigen::Vector3d& p_WTarget, const std::array<bool, 3>& motions,
                                     const Eigen::Vector3d& alongLine_W) {
