@@ -25,7 +25,7 @@ int main(int argc, char** argv) {
   });
   QObject::connect(&document, &Document::changed, &document, [&document](Changes what) {
     if (what != Changes(Change::Everything)) return;
-    kinematics::Pose pose = document.pose();
+    zyga::kinematics::Pose pose = document.pose();
     pose[document.specimen().findJoint("C6-C7").value()].x() = 0.05;
     document.changePose(pose, "Bend");
   });

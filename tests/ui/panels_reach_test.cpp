@@ -66,7 +66,7 @@ TEST_F(ReachPanelTest, TheChosenJointIsLockedAndUnlocked) {
   click<QPushButton>("reachUnlockAll");
   EXPECT_TRUE(document_.project().lockedJoints.empty());
   document_.undoStack().undo();
-  EXPECT_EQ(part<QLabel>("reachLocked")->text(), "Locked: C3-C4, C6-C7");
+  EXPECT_EQ(part<QLabel>("reachLocked")->text(), "Locked: C6-C7, C3-C4");
 }
 
 TEST_F(ReachPanelTest, TheBendBeginsAtTheChosenJoint) {

@@ -46,10 +46,10 @@ TEST(ProjectLocks, AreOptional) {
 
 TEST(ProjectLocks, WrongNamesAreToldWithTheirPlace) {
   const auto text = writeProjectText(locked());
-  EXPECT_THAT(errorOf(text, "[\"C6-C7\", \"C8-C9\"]", "[\"C6-C7\", \"C6-C9\"]"),
+  EXPECT_THAT(errorOf(text, "[\"C8-C9\", \"C6-C7\"]", "[\"C8-C9\", \"C6-C9\"]"),
               testing::AllOf(HasSubstr("locked_joints[1]"), HasSubstr("no joint \"C6-C9\"")));
-  EXPECT_THAT(errorOf(text, "[\"C6-C7\", \"C8-C9\"]", "[\"C6-C7\", \"C6-C7\"]"), HasSubstr("named twice"));
-  EXPECT_THAT(errorOf(text, "[\"C6-C7\", \"C8-C9\"]", "\"C6-C7\""), HasSubstr("locked_joints"));
+  EXPECT_THAT(errorOf(text, "[\"C8-C9\", \"C6-C7\"]", "[\"C6-C7\", \"C6-C7\"]"), HasSubstr("named twice"));
+  EXPECT_THAT(errorOf(text, "[\"C8-C9\", \"C6-C7\"]", "\"C6-C7\""), HasSubstr("locked_joints"));
 }
 
 }  // namespace
