@@ -10,6 +10,7 @@
 
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
+#include "ui/theme/theme.h"
 
 namespace zyga::ui {
 namespace {
@@ -68,7 +69,7 @@ ExportDialog::ExportDialog(QWidget* parent)
   layout->addWidget(note_);
   layout->addStretch(1);
   layout->addWidget(buttons);
-  setMinimumWidth(420);
+  setMinimumWidth(scaledWithText(420));
   fitToFormat();
 }
 

@@ -37,6 +37,9 @@ class FileFlow : public QObject {
   /// Runs `then` once no unsaved work would be lost: at once, or after the person has saved or given it up.
   void whenSafe(std::function<void()> then);
 
+  /// Watches over the document's file from now on.
+  void guardFile();
+
   bool busy() const { return reader_.busy(); }
 
  signals:
@@ -48,7 +51,6 @@ class FileFlow : public QObject {
   void receive(const Opened& opened, bool remember);
   void adopt(Opened opened, bool remember);
   void writeTo(const QString& file, const std::function<void()>& then);
-  void guardFile();
   void tellStrayed(FileGuard::State state);
   void askBeforeReplacing(const std::function<void()>& then);
   QString startFolder() const;
