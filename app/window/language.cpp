@@ -9,10 +9,19 @@
 namespace zyga::ui {
 namespace {
 
+/// Every sentence is translated once, wherever it stands.
+class BySentence : public QTranslator {
+ public:
+  QString translate(const char*, const char* sentence, const char*, int) const override {
+    return QTranslator::translate("words", sentence);
+  }
+};
+
 /// Our own words, and those of the toolkit's dialogs where the system has them.
 struct Words {
   QString code;
-  QTranslator ours, toolkit;
+  BySentence ours;
+  QTranslator toolkit;
 };
 
 std::unique_ptr<Words>& spoken() {
