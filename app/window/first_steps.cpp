@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QPainter>
 #include <QPushButton>
+#include <QToolButton>
 #include <array>
 
 #include "ui/panels/panel_parts.h"

@@ -35,7 +35,8 @@ class WindowForEveryone : public WindowTest {
     QStringList found = clipped(*window_);
     for (QDockWidget* dock : window_->findChildren<QDockWidget*>()) {
       dock->raise();
-      QTest::qWaitFor([dock] { return !dock->visibleRegion().isEmpty(); }, 500);
+      if (!QTest::qWaitFor([dock] { return !dock->visibleRegion().isEmpty(); }, 2000))
+        found += dock->objectName() + " does not come to the front";
       QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
       for (const QString& words : clipped(*dock)) found += dock->objectName() + ": " + words;
     }
