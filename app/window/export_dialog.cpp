@@ -14,6 +14,7 @@
 #include "app/window/guide_fields.h"
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
+#include "ui/theme/theme.h"
 #include "ui/theme/unit_spin_box.h"
 
 namespace zyga::ui {
@@ -67,7 +68,7 @@ ExportDialog::ExportDialog(const ExportFacts& facts, QWidget* parent)
   layout->addWidget(mutedLabel(tr("The skeleton is written as it is posed now, in full detail.")));
   layout->addLayout(sides, 1);
   layout->addWidget(buttons);
-  setMinimumWidth(780);
+  setMinimumWidth(scaledWithText(780));
   fitToFormat();
   fitToChoice();
 }

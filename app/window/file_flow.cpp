@@ -29,8 +29,11 @@ QString fileNameFor(const std::string& specimen) {
 
 }  // namespace
 
-FileFlow::FileFlow(Document& document, MessageBar& messages, RecentFiles& recent, QWidget& window)
-    : QObject(&window), document_(document), messages_(messages), recent_(recent), window_(window) {}
+FileFlow::FileFlow(Document& document, MessageBar& messages, RecentFiles& recent, QWidget& window,
+                   const std::filesystem::path& signs)
+    : QObject(&window), document_(document), messages_(messages), recent_(recent), window_(window), guard_(signs) {
+  connect(&guard_, &FileGuard::strayed, this, &FileFlow::tellStrayed);
+}
 
 QString FileFlow::startFolder() const {
   const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
@@ -81,6 +84,7 @@ void FileFlow::receive(const Opened& opened, bool remember) {
 void FileFlow::adopt(Opened opened, bool remember) {
   messages_.clearPassing();
   document_.open(std::move(*opened.project), opened.fromTable ? std::filesystem::path() : opened.file);
+  guardFile();
   if (remember) recent_.add(toQString(opened.file));
   if (!opened.messages.empty()) {
     const QString name = toQString(opened.file.filename());
@@ -103,6 +107,7 @@ void FileFlow::recover(const Leftover& leftover, Autosave& autosave) {
         document_.open(std::move(*read->project), leftover.original);
         document_.undoStack().resetClean();
         autosave.takeOver(leftover);
+        guardFile();
         emit opened();
       });
     };
@@ -112,6 +117,7 @@ void FileFlow::recover(const Leftover& leftover, Autosave& autosave) {
 void FileFlow::save(std::function<void()> then) {
   if (!document_.hasProject()) return;
   if (document_.path().empty()) return saveAs(std::move(then));
+  if (guard_.look() == FileGuard::State::Changed) return askBeforeReplacing(then);
   writeTo(toQString(document_.path()), then);
 }
 
@@ -139,6 +145,7 @@ void FileFlow::writeTo(const QString& file, const std::function<void()>& then) {
     return messages_.warn(QString::fromUtf8(error.what()), {{tr("Save as…"), [this] { saveAs(); }}});
   }
   document_.setSavedAs(path);
+  guardFile();
   recent_.add(toQString(path));
   emit saved();
   if (then) then();

@@ -4,6 +4,7 @@
 #include <functional>
 
 #include "ui/document/document.h"
+#include "ui/document/file_guard.h"
 #include "ui/document/open_file.h"
 #include "ui/document/worker.h"
 
@@ -19,7 +20,9 @@ struct Leftover;
 class FileFlow : public QObject {
   Q_OBJECT
  public:
-  FileFlow(Document& document, MessageBar& messages, RecentFiles& recent, QWidget& window);
+  /// `signs`: folder for the signs that tell other windows which files are open.
+  FileFlow(Document& document, MessageBar& messages, RecentFiles& recent, QWidget& window,
+           const std::filesystem::path& signs);
 
   void chooseTable();
   void chooseProject();
@@ -34,6 +37,9 @@ class FileFlow : public QObject {
   /// Runs `then` once no unsaved work would be lost: at once, or after the person has saved or given it up.
   void whenSafe(std::function<void()> then);
 
+  /// Watches over the document's file from now on.
+  void guardFile();
+
   bool busy() const { return reader_.busy(); }
 
  signals:
@@ -45,6 +51,8 @@ class FileFlow : public QObject {
   void receive(const Opened& opened, bool remember);
   void adopt(Opened opened, bool remember);
   void writeTo(const QString& file, const std::function<void()>& then);
+  void tellStrayed(FileGuard::State state);
+  void askBeforeReplacing(const std::function<void()>& then);
   QString startFolder() const;
 
   Document& document_;
@@ -52,6 +60,7 @@ class FileFlow : public QObject {
   RecentFiles& recent_;
   QWidget& window_;
   Worker reader_;
+  FileGuard guard_;
 };
 
 }  // namespace zyga::ui

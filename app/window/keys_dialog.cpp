@@ -5,11 +5,14 @@
 #include <QDialogButtonBox>
 #include <QGridLayout>
 #include <QLabel>
+#include <QScreen>
 #include <QScrollArea>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
+#include "ui/theme/theme.h"
 
 namespace zyga::ui {
 namespace {
@@ -19,30 +22,51 @@ struct Gesture {
   const char* how;
 };
 
-constexpr Gesture kAnimal[] = {{"Bend the neck, the tail or a limb", "drag a bone"},
-                               {"Bend to the side", "Shift while dragging a bone"},
-                               {"Twist", "Ctrl or Alt while dragging a bone"},
-                               {"Move a foot", "drag it; with Shift straight up and down"},
-                               {"Lift or plant a foot", "right click on it"},
-                               {"Move the trunk over planted feet", "drag the pelvis; with Shift it tilts"},
-                               {"Raise or lower the chest", "drag a rib"},
-                               {"Choose a bone and its joint", "click"},
-                               {"Bend only from this joint on", "double-click"},
-                               {"Turn the view", "drag with the right button, or beside the animal"},
-                               {"Move the view", "drag with the middle button, or Shift and the right button"},
-                               {"Magnify", "wheel, + and −"},
-                               {"Turn the chosen joint", "arrow keys, with Ctrl to twist; with Shift in larger steps"},
-                               {"Take a drag back", "Esc while dragging"}};
+constexpr Gesture kAnimal[] = {
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Bend the neck, the tail or a limb"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "drag a bone")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Bend to the side"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Shift while dragging a bone")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Twist"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Ctrl or Alt while dragging a bone")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Move a foot"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "drag it; with Shift straight up and down")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Lift or plant a foot"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "right click on it")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Move the trunk over planted feet"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "drag the pelvis; with Shift it tilts")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Raise or lower the chest"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "drag a rib")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Choose a bone and its joint"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "click")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Bend only from this joint on"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "double-click")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Turn the view"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "drag with the right button, or beside the animal")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Move the view"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "drag with the middle button, or Shift and the right button")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Magnify"), QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "wheel, + and −")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Turn the chosen joint"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "arrow keys, with Ctrl to twist; with Shift in larger steps")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Take a drag back"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Esc while dragging")}};
 
-constexpr Gesture kStrip[] = {{"Bend one joint", "drag its mark up or down"},
-                              {"Choose a span of joints", "drag sideways"},
-                              {"Bend the whole span", "drag any mark in it"},
-                              {"Go along the column, turn the joint", "arrow keys"}};
+constexpr Gesture kStrip[] = {{QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Bend one joint"),
+                               QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "drag its mark up or down")},
+                              {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Choose a span of joints"),
+                               QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "drag sideways")},
+                              {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Bend the whole span"),
+                               QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "drag any mark in it")},
+                              {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Go along the column, turn the joint"),
+                               QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "arrow keys")}};
 
 constexpr Gesture kPanels[] = {
-    {"Turn the chosen joint on its map", "drag the mark, or arrow keys; with Shift in larger steps"},
-    {"Try an assumption", "drag its slider; letting go keeps it"},
-    {"Take a drag back", "Esc while dragging"}};
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Turn the chosen joint on its map"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "drag the mark, or arrow keys; with Shift in larger steps")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Try an assumption"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "drag its slider; letting go keeps it")},
+    {QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Take a drag back"),
+     QT_TRANSLATE_NOOP("zyga::ui::KeysDialog", "Esc while dragging")}};
 
 void addHeading(QGridLayout& grid, const QString& text) {
   auto* heading = new QLabel(text);
@@ -53,7 +77,9 @@ void addHeading(QGridLayout& grid, const QString& text) {
 
 void addRow(QGridLayout& grid, const QString& what, const QString& how) {
   const int row = grid.rowCount();
-  grid.addWidget(new QLabel(what), row, 0, Qt::AlignTop);
+  auto* left = new QLabel(what);
+  left->setWordWrap(true);
+  grid.addWidget(left, row, 0, Qt::AlignTop);
   auto* right = mutedLabel(how);
   grid.addWidget(right, row, 1, Qt::AlignTop);
 }
@@ -101,7 +127,8 @@ KeysDialog::KeysDialog(const QList<QAction*>& actions, QWidget* parent) : QDialo
   QVBoxLayout* layout = dialogLayout(*this);
   layout->addWidget(scroll, 1);
   addClose(*this, *layout);
-  resize(620, 560);
+  const QSize room = screen()->availableSize();
+  resize(std::min(scaledWithText(620), room.width() - 40), std::min(scaledWithText(560), room.height() - 80));
 }
 
 AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent) {
@@ -122,8 +149,8 @@ AboutDialog::AboutDialog(QWidget* parent) : QDialog(parent) {
   layout->addWidget(caution);
   layout->addStretch(1);
   addClose(*this, *layout);
-  constexpr int kWidth = 440;
-  setFixedSize(kWidth, layout->heightForWidth(kWidth));
+  const int width = scaledWithText(440);
+  setFixedSize(width, layout->heightForWidth(width));
 }
 
 }  // namespace zyga::ui

@@ -9,6 +9,7 @@
 #include <QScreen>
 #include <QSettings>
 #include <QStatusBar>
+#include <QTabWidget>
 #include <QVBoxLayout>
 #include <utility>
 
@@ -17,6 +18,7 @@
 #include "app/window/message_bar.h"
 #include "app/window/output_flow.h"
 #include "app/window/panel_title.h"
+#include "app/window/preferences.h"
 #include "app/window/recent_files.h"
 #include "app/window/report_flow.h"
 #include "app/window/samples.h"
@@ -45,9 +47,13 @@ constexpr int kStateVersion = 1;
 constexpr double kContactSurroundings = 0.35;  // m, shown around a contact that is framed
 /// From these heights on, px, the panels of the right and of the left side have room unfolded.
 constexpr int kTallWindow = 1200, kHighestWindow = 1600;
+constexpr int kWidestPanel = 620;                   // px; leaves as much to the animal in a small window
 constexpr int kLeftWidth = 312, kRightWidth = 328;  // px, at least
 
 enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings, kGround, kStand, kReach, kStudies, kClaims };
+
+/// Panels that stand behind each other are another arrangement.
+int stateVersion() { return kStateVersion + (textIsLarge() ? 100 : 0); }
 
 PanelTitle* title(const QDockWidget& dock) { return qobject_cast<PanelTitle*>(dock.titleBarWidget()); }
 
@@ -67,7 +73,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
       document_(document),
       sculpt_(document, folders.bones),
       contact_(document),
-      autosave_(document, folders.recovery),
+      autosave_(document, folders.recovery, this),
       recent_(new RecentFiles(this)) {
   setObjectName("mainWindow");
   setAcceptDrops(true);
@@ -82,7 +88,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   createStudiesDock();
   createClaimsDock();
   createStrip();
-  files_ = new FileFlow(document_, *messages_, *recent_, *this);
+  files_ = new FileFlow(document_, *messages_, *recent_, *this, folders.recovery);
   output_ = new OutputFlow(document_, *viewport_, *messages_, *this);
   scans_ = new ScanFlow(document_, *messages_, *this);
   report_ = new ReportFlow(document_, *messages_, *this);
@@ -94,6 +100,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   updateTitle();
   updateActions();
   offerLeftovers();
+  takeOpenDocument();
 }
 
 MainWindow::~MainWindow() = default;
@@ -109,6 +116,7 @@ void MainWindow::createCentre() {
   layout->setSpacing(0);
   layout->addWidget(messages_);
   layout->addWidget(viewport_, 1);
+  if (Preferences::read().hints) layout->addWidget(createFirstSteps());
   setCentralWidget(centre);
   panes_ += viewport_;
 }
@@ -119,15 +127,19 @@ QDockWidget* MainWindow::createDock(const QString& name, const QString& title, Q
   dock->setObjectName(name);
   content->setProperty("role", "panel");
   content->setAttribute(Qt::WA_StyledBackground);
-  if (area == Qt::LeftDockWidgetArea) content->setMinimumWidth(kLeftWidth);
-  if (area == Qt::RightDockWidgetArea) content->setMinimumWidth(kRightWidth);
+  // Large text leaves no room for panels on both sides.
+  if (textIsLarge() && area == Qt::LeftDockWidgetArea) area = Qt::RightDockWidgetArea;
+  if (area == Qt::LeftDockWidgetArea) content->setMinimumWidth(scaledWithText(kLeftWidth));
+  if (area == Qt::RightDockWidgetArea) content->setMinimumWidth(std::min(scaledWithText(kRightWidth), kWidestPanel));
   // A dock whose whole widget is hidden loses its width, so what folds away is one step further in.
   auto* body = new QWidget;
   auto* layout = new QVBoxLayout(body);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(content);
   dock->setWidget(body);
-  dock->setTitleBarWidget(new PanelTitle(*dock, *content));
+  auto* bar = new PanelTitle(*dock, *content);
+  connect(bar, &PanelTitle::helpAsked, this, &MainWindow::openHelp);
+  dock->setTitleBarWidget(bar);
   addDockWidget(area, dock);
   docks_ += dock;
   panes_ += content;
@@ -140,6 +152,9 @@ void MainWindow::createDocks() {
   auto* joint = new JointView(document_);
   auto* assumptions = new AssumptionsPanel(document_);
   auto* findings = new FindingsPanel(document_);
+  const std::pair<QWidget*, const char*> pages[] = {
+      {bones, "evidence"}, {joint, "overlap"}, {assumptions, "judged"}, {findings, "judged"}};
+  for (const auto& [panel, page] : pages) panel->setProperty("helpPage", page);
   createDock("bonesDock", tr("Bones"), bones, Qt::LeftDockWidgetArea);
   createDock("posesDock", tr("Poses"), poses_, Qt::LeftDockWidgetArea);
   createDock("jointDock", tr("Joint"), joint, Qt::RightDockWidgetArea);
@@ -156,6 +171,7 @@ void MainWindow::createDocks() {
 void MainWindow::createStrip() {
   strip_ = new RangeStrip(document_);
   strip_->setObjectName("rangeStrip");
+  strip_->setProperty("helpPage", "range");
   QDockWidget* dock = createDock("stripDock", tr("Range strip"), strip_, Qt::BottomDockWidgetArea);
   dock->setFeatures(QDockWidget::NoDockWidgetFeatures);
   dock->setTitleBarWidget(new QWidget);
@@ -167,15 +183,19 @@ void MainWindow::createStatusBar() {
   hint_ = new ElidedLabel(true);
   hint_->setObjectName("hintText");
   auto* row = new QWidget;
-  auto* layout = new QHBoxLayout(row);
-  layout->setContentsMargins(kWideGap, 0, kWideGap, 0);
+  auto* rows = new QVBoxLayout(row);
+  rows->setContentsMargins(kWideGap, 0, kWideGap, 0);
+  rows->setSpacing(0);
+  auto* layout = new QHBoxLayout;
   layout->setSpacing(kWideGap);
+  rows->addLayout(layout);
   layout->addWidget(pointer_);
   layout->addWidget(hint_, 1);
   layout->addWidget(output_->exportReadout());
   layout->addWidget(output_->pictureReadout());
   layout->addWidget(report_->readout());
-  layout->addWidget(new LengthsReadout(document_));
+  auto* lengths = new LengthsReadout(document_);
+  textIsLarge() ? rows->addWidget(lengths) : layout->addWidget(lengths);
   layout->addWidget(new VerdictReadout(document_));
   statusBar()->setSizeGripEnabled(false);
   statusBar()->addWidget(row, 1);
@@ -184,6 +204,9 @@ void MainWindow::createStatusBar() {
 void MainWindow::connectParts() {
   connect(viewport_, &Viewport::hint, hint_, &ElidedLabel::setText);
   connect(viewport_, &Viewport::hovered, pointer_, &ElidedLabel::setText);
+  connect(viewport_, &Viewport::graphicsRestarted, messages_, [this] {
+    messages_->warn(tr("The graphics driver was reset. The picture was started anew; your work was not touched."));
+  });
   connect(strip_, &RangeStrip::hint, hint_, &ElidedLabel::setText);
   connect(&sculpt_, &SculptJob::progress, viewport_, &Viewport::setSculptProgress);
   connect(&sculpt_, &SculptJob::busyChanged, viewport_, [this](bool busy) {
@@ -243,7 +266,9 @@ bool MainWindow::settled() const {
 
 /// The assumptions start folded to one line unless the right side has room for everything.
 void MainWindow::defaultLayout() {
-  resizeDocks({docks_[kBones], docks_[kJoint]}, {kLeftWidth, kRightWidth}, Qt::Horizontal);
+  if (textIsLarge()) return stackPanels();
+  resizeDocks({docks_[kBones], docks_[kJoint]}, {scaledWithText(kLeftWidth), scaledWithText(kRightWidth)},
+              Qt::Horizontal);
   resizeDocks({docks_[kBones], docks_[kPoses]}, {700, 140}, Qt::Vertical);
   for (const Dock dock : {kGround, kStand, kReach, kStudies, kClaims})
     title(*docks_[dock])->setFolded(height() < kHighestWindow);
@@ -254,6 +279,17 @@ void MainWindow::defaultLayout() {
     resizeDocks({docks_[kJoint], docks_[kAssumptions], docks_[kFindings]}, {580, 420, 110}, Qt::Vertical);
   else
     resizeDocks({docks_[kJoint], docks_[kFindings]}, {580, 110}, Qt::Vertical);
+}
+
+/// All panels in one place, one before the others.
+void MainWindow::stackPanels() {
+  setTabPosition(Qt::RightDockWidgetArea, QTabWidget::North);
+  for (QDockWidget* dock : docks_) {
+    if (dockWidgetArea(dock) != Qt::RightDockWidgetArea) continue;
+    if (PanelTitle* bar = title(*dock)) bar->setFolded(false);
+    if (dock != docks_[kJoint]) tabifyDockWidget(docks_[kJoint], dock);
+  }
+  docks_[kBones]->raise();
 }
 
 void MainWindow::restoreSize() {
@@ -272,7 +308,7 @@ void MainWindow::showEvent(QShowEvent* event) {
   if (std::exchange(laidOut_, true)) return;
   const QSettings settings;
   defaultLayout();
-  if (!restoreState(settings.value(kStateKey).toByteArray(), kStateVersion)) return;
+  if (!restoreState(settings.value(kStateKey).toByteArray(), stateVersion())) return;
   const QStringList folded = settings.value(kFoldedKey).toStringList();
   for (QDockWidget* dock : docks_)
     if (PanelTitle* bar = title(*dock)) bar->setFolded(folded.contains(dock->objectName()));
@@ -284,7 +320,7 @@ void MainWindow::keepLayout() const {
     if (const PanelTitle* bar = title(*dock); bar && bar->folded()) folded += dock->objectName();
   QSettings settings;
   settings.setValue(kGeometryKey, saveGeometry());
-  settings.setValue(kStateKey, saveState(kStateVersion));
+  settings.setValue(kStateKey, saveState(stateVersion()));
   settings.setValue(kFoldedKey, folded);
 }
 

@@ -51,6 +51,12 @@ class MainWindow : public QMainWindow {
   QPixmap picture();
   /// True once the bones are on screen and nothing is under way.
   bool settled() const;
+  /// Keeps the arrangement and leaves the document open for the window that comes next.
+  void putAway();
+
+ signals:
+  /// Language or size of the text is another: this window shall be put away and another one take its place.
+  void anotherWindowAsked();
 
  protected:
   void showEvent(QShowEvent* event) override;
@@ -92,7 +98,13 @@ class MainWindow : public QMainWindow {
   void frameSelection();
   void setDark(bool dark);
   void nextPane();
+  QWidget* createFirstSteps();
+  void askPreferences();
+  /// The page for what has the focus, or this one.
+  void openHelp(const QString& page = {});
+  void takeOpenDocument();
   void defaultLayout();
+  void stackPanels();
   void restoreSize();
   void keepLayout() const;
   void offerLeftovers();

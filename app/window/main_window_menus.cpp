@@ -85,8 +85,14 @@ void MainWindow::createEditMenu() {
   menu.addActions({undo_, redo_});
   menu.addSeparator();
   add(menu, tr("&Find a bone"), QKeySequence::Find, [this] {
-    if (auto* search = findChild<QLineEdit*>("boneSearch")) search->setFocus(Qt::ShortcutFocusReason);
+    auto* search = findChild<QLineEdit*>("boneSearch");
+    if (!search) return;
+    for (QDockWidget* dock : docks_)
+      if (dock->isAncestorOf(search)) dock->raise();
+    search->setFocus(Qt::ShortcutFocusReason);
   });
+  menu.addSeparator();
+  add(menu, tr("&Settings…"), QKeySequence("Ctrl+,"), [this] { askPreferences(); });
 }
 
 void MainWindow::setPose(const QString& text, const kinematics::Pose& pose) { document_.changePose(pose, text); }
@@ -167,6 +173,7 @@ void MainWindow::createViewMenu() {
 
 void MainWindow::createHelpMenu() {
   QMenu& menu = *menuBar()->addMenu(tr("&Help"));
+  add(menu, tr("&How joints are judged"), QKeySequence("Shift+F1"), [this] { openHelp(); });
   add(menu, tr("&Keys and gestures"), QKeySequence::HelpContents, [this] {
     auto* dialog = new KeysDialog(findChildren<QAction*>(), this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
@@ -207,17 +214,14 @@ void MainWindow::frameSelection() {
   viewport_->frameAll();
 }
 
-void MainWindow::setDark(bool dark) {
-  ThemeSwitch::instance().apply(*qApp, dark ? Scheme::Dark : Scheme::Light);
-  QSettings().setValue("look/dark", dark);
-}
-
 void MainWindow::nextPane() {
   qsizetype at = -1;
   for (qsizetype i = 0; i < panes_.size(); ++i)
     if (panes_[i]->isAncestorOf(QApplication::focusWidget()) || panes_[i] == QApplication::focusWidget()) at = i;
   for (qsizetype step = 1; step <= panes_.size(); ++step) {
     QWidget* pane = panes_[(at + step) % panes_.size()];
+    for (QDockWidget* dock : docks_)  // one behind others comes to the front
+      if (dock->isAncestorOf(pane) && dock->toggleViewAction()->isChecked()) dock->raise();
     if (!pane->isVisible()) continue;
     if (pane->focusPolicy() & Qt::TabFocus) return pane->setFocus(Qt::TabFocusReason);
     for (QWidget* child : pane->findChildren<QWidget*>())

@@ -13,11 +13,12 @@
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
+#include "ui/theme/theme.h"
 
 namespace zyga::ui {
 namespace {
 
-constexpr int kHeight = 36;
+int barHeight() { return scaledWithText(36); }
 
 QToolButton* smallButton(const char* iconName, const QString& text) {
   QToolButton* button = iconButton(iconName, text);
@@ -43,6 +44,12 @@ PanelTitle::PanelTitle(QDockWidget& dock, QWidget& content)
   row->setSpacing(kGap);
   row->addWidget(name);
   row->addWidget(summary_, 1);
+  if (const QString page = content.property("helpPage").toString(); !page.isEmpty()) {
+    QToolButton* help = smallButton("help", tr("How this is judged (Shift+F1)"));
+    help->setObjectName("panelHelp");
+    connect(help, &QToolButton::clicked, this, [this, page] { emit helpAsked(page); });
+    row->addWidget(help);
+  }
   row->addWidget(fold_);
   row->addWidget(close);
   connect(fold_, &QToolButton::clicked, this, [this] { toggle(); });
@@ -50,9 +57,9 @@ PanelTitle::PanelTitle(QDockWidget& dock, QWidget& content)
   refresh();
 }
 
-QSize PanelTitle::sizeHint() const { return {QWidget::sizeHint().width(), kHeight}; }
+QSize PanelTitle::sizeHint() const { return {QWidget::sizeHint().width(), barHeight()}; }
 
-QSize PanelTitle::minimumSizeHint() const { return {QWidget::minimumSizeHint().width(), kHeight}; }
+QSize PanelTitle::minimumSizeHint() const { return {QWidget::minimumSizeHint().width(), barHeight()}; }
 
 void PanelTitle::setSummary(const QString& text) {
   words_ = text;
@@ -74,14 +81,14 @@ void PanelTitle::toggle() {
   auto* window = qobject_cast<QMainWindow*>(dock_.window());
   if (folded_ || !window) return;
   QTimer::singleShot(0, &dock_, [this, window] {
-    window->resizeDocks({&dock_}, {content_.sizeHint().height() + kHeight}, Qt::Vertical);
+    window->resizeDocks({&dock_}, {content_.sizeHint().height() + barHeight()}, Qt::Vertical);
   });
 }
 
 void PanelTitle::refresh() {
   content_.setVisible(!folded_);
-  dock_.setMinimumHeight(folded_ ? kHeight : 0);
-  dock_.setMaximumHeight(folded_ ? kHeight : QWIDGETSIZE_MAX);
+  dock_.setMinimumHeight(folded_ ? barHeight() : 0);
+  dock_.setMaximumHeight(folded_ ? barHeight() : QWIDGETSIZE_MAX);
   summary_->setText(folded_ ? words_ : QString());
   fold_->setIcon(icon(folded_ ? "small/down" : "small/up"));
   fold_->setToolTip(folded_ ? tr("Unfold") : tr("Fold"));

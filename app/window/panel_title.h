@@ -27,6 +27,10 @@ class PanelTitle : public QWidget {
   QSize sizeHint() const override;
   QSize minimumSizeHint() const override;
 
+ signals:
+  /// The button beside the name wants this page of the help.
+  void helpAsked(const QString& page);
+
  protected:
   void mousePressEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;

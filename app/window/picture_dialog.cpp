@@ -11,6 +11,7 @@
 
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
+#include "ui/theme/theme.h"
 
 namespace zyga::ui {
 
@@ -55,7 +56,7 @@ PictureDialog::PictureDialog(QWidget* parent)
   layout->addLayout(form);
   layout->addStretch(1);
   layout->addWidget(buttons);
-  setMinimumWidth(400);
+  setMinimumWidth(scaledWithText(400));
 }
 
 PictureChoice PictureDialog::choice() const {

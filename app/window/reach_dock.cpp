@@ -3,6 +3,7 @@
 
 #include "app/window/main_window.h"
 #include "app/window/panel_title.h"
+#include "ui/commands/lock_joints.h"
 #include "ui/panels/reach_panel.h"
 #include "ui/viewport/viewport.h"
 
@@ -31,9 +32,9 @@ void MainWindow::addReachActions(QMenu& menu) {
   });
   QAction* past = toggle(tr("&Past the ranges"), "Ctrl+Shift+R", [&settings](bool on) { settings.setPastRanges(on); });
   QAction* gaze = toggle(tr("Keep the &gaze"), "Ctrl+Shift+K", [&settings](bool on) { settings.setKeepsGaze(on); });
-  QAction* lock = add(reach, tr("&Lock or unlock the chosen joint"), QKeySequence("Ctrl+K"), [this, &settings] {
+  QAction* lock = add(reach, tr("&Lock or unlock the chosen joint"), QKeySequence("Ctrl+K"), [this] {
     const auto joint = document_.hasProject() ? document_.selectedJoint() : std::nullopt;
-    if (joint) settings.setLocked(*joint, !settings.isLocked(*joint));
+    if (joint) lockOrUnlock(document_, *joint);
   });
   connect(&settings, &ReachSettings::changed, this, [&settings, base, past, gaze] {
     base->setChecked(settings.style() == kinematics::BendStyle::FromTheBase);

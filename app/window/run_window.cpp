@@ -6,18 +6,23 @@
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTimer>
+#include <algorithm>
 #include <cstdio>
+#include <memory>
 
+#include "app/window/language.h"
 #include "app/window/main_window.h"
+#include "app/window/preferences.h"
 #include "ui/theme/theme.h"
 
 namespace zyga::app {
 
-using ui::Document, ui::MainWindow, ui::Scheme, ui::ThemeSwitch;
+using ui::Document, ui::MainWindow, ui::Preferences, ui::Scheme, ui::ThemeSwitch;
 
 namespace {
 
-const QString kDark = "dark", kLight = "light", kSize = "size", kFrame = "frame", kScreenshot = "screenshot";
+const QString kDark = "dark", kLight = "light", kContrast = "contrast", kText = "text", kLanguage = "language",
+              kSize = "size", kFrame = "frame", kScreenshot = "screenshot";
 
 void addOptions(QCommandLineParser& parser) {
   parser.setApplicationDescription("Poses a sauropod skeleton and judges each joint by its bones.");
@@ -26,6 +31,9 @@ void addOptions(QCommandLineParser& parser) {
   parser.addPositionalArgument("file", "Project (.zyga) or measurement table (.csv).", "[FILE]");
   parser.addOption({kDark, "Open in the dark theme."});
   parser.addOption({kLight, "Open in the light theme."});
+  parser.addOption({kContrast, "Open in high contrast."});
+  parser.addOption({kText, "Size of the text, 100 to 200 per cent of the usual.", "PERCENT"});
+  parser.addOption({kLanguage, "Language of the window: en or zh_CN.", "CODE"});
   parser.addOption({kSize, "Size of the window.", "WxH"});
   parser.addOption({kFrame, "Show this bone close up.", "BONE"});
   parser.addOption({kScreenshot, "Write a picture of the window and close it.", "FILE.png"});
@@ -36,10 +44,48 @@ QSize sizeFrom(const QString& text) {
   return parts.size() == 2 ? QSize(parts[0].toInt(), parts[1].toInt()) : QSize();
 }
 
-bool startsDark(const QCommandLineParser& parser) {
-  if (parser.isSet(kDark)) return true;
-  return !parser.isSet(kLight) && QSettings().value("look/dark", false).toBool();
+/// What the person has set, and for this time what the command line says.
+Preferences preferences(const QCommandLineParser& parser) {
+  Preferences p = Preferences::read();
+  if (parser.isSet(kDark)) p.look.scheme = Scheme::Dark;
+  if (parser.isSet(kLight)) p.look.scheme = Scheme::Light;
+  if (parser.isSet(kContrast)) p.look.highContrast = true;
+  if (parser.isSet(kText))
+    p.look.textPercent = std::clamp(parser.value(kText).toInt(), ui::Look::kLeastText, ui::Look::kMostText);
+  if (parser.isSet(kLanguage)) p.language = parser.value(kLanguage);
+  return p;
 }
+
+/// The window, and the one that takes its place when language or size of the text are changed. The document stays.
+class WindowOnScreen : public QObject {
+ public:
+  WindowOnScreen(QApplication& application, Document& document, const Preferences& wanted)
+      : application_(application), document_(document) {
+    open(wanted);
+  }
+  MainWindow& window() { return *window_; }
+
+ private:
+  void open(const Preferences& wanted) {
+    ui::speak(wanted.language);
+    ThemeSwitch::instance().apply(application_, wanted.look);
+    window_ = std::make_unique<MainWindow>(document_);
+    connect(window_.get(), &MainWindow::anotherWindowAsked, this, &WindowOnScreen::openAnother, Qt::QueuedConnection);
+  }
+  void openAnother() {
+    const bool quits = QGuiApplication::quitOnLastWindowClosed();
+    QGuiApplication::setQuitOnLastWindowClosed(false);
+    window_->putAway();
+    window_.reset();
+    open(Preferences::read());
+    window_->show();
+    QGuiApplication::setQuitOnLastWindowClosed(quits);
+  }
+
+  QApplication& application_;
+  Document& document_;
+  std::unique_ptr<MainWindow> window_;
+};
 
 /// Waits for the bones and for the view to come to rest, then writes the picture and closes.
 void screenshotWhenSettled(MainWindow& window, const QString& file, const QString& bone) {
@@ -71,7 +117,11 @@ int runWindow(int argc, char** argv) {
   parser.process(application);
   const QSize size = sizeFrom(parser.value(kSize));
   if (parser.positionalArguments().size() > 1 || (parser.isSet(kSize) && size.isEmpty())) {
-    std::fputs("usage: zygapose [FILE] [--dark|--light] [--size WxH] [--frame BONE] [--screenshot FILE.png]\n", stderr);
+    std::fputs(
+        "usage: zygapose [FILE] [--dark|--light] [--contrast] [--text PERCENT] [--language CODE] [--size WxH] [--frame "
+        "BONE] "
+        "[--screenshot FILE.png]\n",
+        stderr);
     return 2;
   }
   // A picture of the window shows it as it first opens, and leaves the person's own arrangement alone.
@@ -79,10 +129,13 @@ int runWindow(int argc, char** argv) {
   if (parser.isSet(kScreenshot)) {
     QSettings::setDefaultFormat(QSettings::IniFormat);
     QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, ownSettings.path());
+    Preferences plain;
+    plain.hints = false;
+    plain.write();
   }
-  ThemeSwitch::instance().apply(application, startsDark(parser) ? Scheme::Dark : Scheme::Light);
   Document document;
-  MainWindow window(document);
+  WindowOnScreen screen(application, document, preferences(parser));
+  MainWindow& window = screen.window();
   if (!size.isEmpty()) window.resize(size);
   window.show();
   if (parser.positionalArguments().isEmpty())

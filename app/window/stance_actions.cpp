@@ -49,7 +49,7 @@ void StanceActions::addStances(QMenu& menu) {
     if (words.stance == study::Stance::WalkLeftHind || words.stance == study::Stance::Rear) menu.addSeparator();
     const QKeySequence key(QKeyCombination(Qt::AltModifier, static_cast<Qt::Key>(Qt::Key_0 + number++)));
     QAction* action = add(menu, text(words.title), key, [this, stance = words.stance] { take(stance); });
-    action->setObjectName("stance." + text(words.word));
+    action->setObjectName("stance." + QString::fromUtf8(words.word.data(), static_cast<qsizetype>(words.word.size())));
     action->setToolTip(text(words.tells) + QString("  (%1)").arg(key.toString(QKeySequence::NativeText)));
     action->setStatusTip(text(words.tells));
   }

@@ -10,6 +10,7 @@
 namespace zyga::anatomy {
 namespace {
 
+constexpr double kFarthest = 1000;  // m from the origin of a scan
 constexpr std::array<std::string_view, 5> kColumns{"bone", "landmark", "x", "y", "z"};
 
 std::string lowered(std::string text) {
@@ -88,12 +89,16 @@ class Reader {
     Eigen::Vector3d point = Eigen::Vector3d::Zero();
     bool good = bone && !landmark.empty();
     for (std::size_t i = 0; i < 3; ++i) {
+      const std::string& written = field(line, 2 + i);
       double value = 0;
-      if (parseNumber(field(line, 2 + i), value)) {
-        point(static_cast<Eigen::Index>(i)) = value * unit_[i];
-      } else {
-        fault(line.number, place_[2 + i], "'" + field(line, 2 + i) + "' is not a number", "write a coordinate");
+      if (!parseNumber(written, value)) {
+        fault(line.number, place_[2 + i], "'" + written + "' is not a number", "write a coordinate");
         good = false;
+      } else if (std::abs(value * unit_[i]) > kFarthest) {
+        fault(line.number, place_[2 + i], "'" + written + "' is more than a kilometre away", "check the unit");
+        good = false;
+      } else {
+        point(static_cast<Eigen::Index>(i)) = value * unit_[i];
       }
     }
     if (!good) return;

@@ -33,12 +33,13 @@ struct Project {
   range::Assumptions assumptions;
   kinematics::Pose pose;  ///< the present pose
   std::vector<NamedPose> poses;
-  study::Trackway trackway;          ///< footprints on the ground; may have none
-  study::Densities densities;        ///< of the parts of the body, for its mass and balance
-  std::vector<study::Claim> claims;  ///< statements put to the bones, in the order of the list
-  std::vector<anatomy::Note> notes;  ///< pinned to bones
-  Sheet sheet;                       ///< as it was last set up
-  solid::GuideThickness guide;       ///< of the body guide that is exported to sculpt on
+  study::Trackway trackway;                       ///< footprints on the ground; may have none
+  study::Densities densities;                     ///< of the parts of the body, for its mass and balance
+  std::vector<study::Claim> claims;               ///< statements put to the bones, in the order of the list
+  std::vector<anatomy::Note> notes;               ///< pinned to bones
+  Sheet sheet;                                    ///< as it was last set up
+  solid::GuideThickness guide;                    ///< of the body guide that is exported to sculpt on
+  std::vector<anatomy::JointIndex> lockedJoints;  ///< stay as they are in a drag; in joint order
 };
 
 /// buildSpecimen(table) with the scanned bones in it. Throws as buildSpecimen and withScans do.

@@ -11,6 +11,7 @@
 #include "core/files/project_body_guide.h"
 #include "core/files/project_claims.h"
 #include "core/files/project_ground.h"
+#include "core/files/project_locks.h"
 #include "core/files/project_notes.h"
 #include "core/files/project_scan_json.h"
 #include "core/files/project_schema.h"
@@ -210,7 +211,8 @@ void putScansIn(Project& project, const JsonPlace& place) {
 
 Project readDocument(const JsonPlace& root) {
   root.allowOnly({"schema", "version", "specimen", "plan", "counts", "region_totals_mm", "assumptions", "pose", "poses",
-                  "bones", "scans", kTrackwayKey, kDensitiesKey, kClaimsKey, kNotesKey, kSheetKey, kBodyGuideKey});
+                  "bones", "scans", kTrackwayKey, kDensitiesKey, kClaimsKey, kNotesKey, kSheetKey, kBodyGuideKey,
+                  kLockedKey});
   Project project;
   project.table = readTable(root);
   project.specimen = build(project.table, root["bones"]);
@@ -228,6 +230,7 @@ Project readDocument(const JsonPlace& root) {
   readNotes(root, project);
   readSheet(root, project);
   readBodyGuide(root, project);
+  readLocks(root, project);
   return project;
 }
 

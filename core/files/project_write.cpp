@@ -8,6 +8,7 @@
 #include "core/files/project_body_guide.h"
 #include "core/files/project_claims.h"
 #include "core/files/project_ground.h"
+#include "core/files/project_locks.h"
 #include "core/files/project_notes.h"
 #include "core/files/project_scan_json.h"
 #include "core/files/project_schema.h"
@@ -129,6 +130,7 @@ std::string writeProjectText(const Project& project) {
       member("poses", onLines(poses, "  ", '[', ']')),
       member("bones", onLines(bones, "  ", '[', ']'))};
   // Before the long list of bones.
+  for (auto& locks : lockMembers(project)) members.insert(members.end() - 1, std::move(locks));
   for (auto& ground : groundMembers(project)) members.insert(members.end() - 1, std::move(ground));
   for (auto& claims : claimMembers(project)) members.insert(members.end() - 1, std::move(claims));
   for (auto& notes : noteMembers(project)) members.insert(members.end() - 1, std::move(notes));

@@ -8,6 +8,7 @@
 #include <QTest>
 
 #include "tests/ui/document_sample.h"
+#include "ui/commands/lock_joints.h"
 #include "ui/panels/reach_panel.h"
 
 namespace zyga::ui {
@@ -56,13 +57,16 @@ TEST_F(ReachPanelTest, TheChosenJointIsLockedAndUnlocked) {
   document_.selectJoint(joint("C6-C7"));
   EXPECT_EQ(part<QPushButton>("reachLock")->text(), "Lock C6-C7");
   click<QPushButton>("reachLock");
-  EXPECT_TRUE(settings_.isLocked(joint("C6-C7")));
+  EXPECT_TRUE(document_.isLocked(joint("C6-C7")));
+  EXPECT_EQ(document_.undoStack().undoText(), "Lock C6-C7");
   EXPECT_EQ(part<QLabel>("reachLocked")->text(), "Locked: C6-C7");
   EXPECT_EQ(part<QPushButton>("reachLock")->text(), "Unlock C6-C7");
-  settings_.setLocked(joint("C3-C4"), true);
-  EXPECT_EQ(settings_.locked().size(), 2u);
+  lockOrUnlock(document_, joint("C3-C4"));
+  EXPECT_EQ(document_.project().lockedJoints.size(), 2u);
   click<QPushButton>("reachUnlockAll");
-  EXPECT_TRUE(settings_.locked().empty());
+  EXPECT_TRUE(document_.project().lockedJoints.empty());
+  document_.undoStack().undo();
+  EXPECT_EQ(part<QLabel>("reachLocked")->text(), "Locked: C6-C7, C3-C4");
 }
 
 TEST_F(ReachPanelTest, TheBendBeginsAtTheChosenJoint) {

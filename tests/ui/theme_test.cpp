@@ -47,6 +47,33 @@ TEST_P(ThemeTest, TextIsReadableOnEverySurface) {
   }
 }
 
+// WCAG 2.1, success criteria 1.4.6 (7:1 for text) and 1.4.11 (3:1 for what carries meaning).
+TEST_P(ThemeTest, HighContrastIsHigh) {
+  Look strong(GetParam());
+  strong.highContrast = true;
+  ThemeSwitch::instance().apply(*qApp, strong);
+  EXPECT_EQ(ThemeSwitch::instance().look(), strong);
+  const Theme& t = theme();
+  for (const QColor& ground : {t.window, t.panel, mixed(t.panel, t.choice, 0.20), mixed(t.panel, t.text, 0.14)})
+    for (const QColor& words : {t.text, t.muted})
+      EXPECT_GE(contrast(words, ground), 7.0) << words.name().toStdString() << " on " << ground.name().toStdString();
+  for (const QColor& mark : {t.line, t.choice, t.supported, t.near, t.beyond, t.contact, t.notJudged})
+    for (const QColor& ground : {t.panel, t.viewportTop, t.viewportGround})
+      EXPECT_GE(contrast(mark, ground), 3.0) << mark.name().toStdString() << " on " << ground.name().toStdString();
+}
+
+TEST_P(ThemeTest, TextGrowsAndComesBack) {
+  const qreal usual = qApp->font().pointSizeF();
+  Look large(GetParam());
+  large.textPercent = 200;
+  ThemeSwitch::instance().apply(*qApp, large);
+  EXPECT_DOUBLE_EQ(qApp->font().pointSizeF(), 2 * usual);
+  EXPECT_EQ(scaledWithText(52), 104);
+  EXPECT_TRUE(textIsLarge());
+  ThemeSwitch::instance().apply(*qApp, GetParam());
+  EXPECT_DOUBLE_EQ(qApp->font().pointSizeF(), usual);
+}
+
 TEST_P(ThemeTest, PaletteAndSheetFollowTheScheme) {
   EXPECT_EQ(theme().scheme, GetParam());
   EXPECT_EQ(qApp->palette().color(QPalette::Window), theme().window);

@@ -234,7 +234,7 @@ TEST_F(ViewportTest, PastTheRangesTheBoneFollowsAndWhatBreaksIsTold) {
 }
 
 TEST_F(ViewportTest, LockedJointsStayAndAnotherAnimalUnlocksThem) {
-  viewport_->reachSettings().setLocked(joint("C8-C9"), true);
+  document_.setLockedJoints({joint("C8-C9")});
   const auto before = document_.pose();
   drag(on("C4"), reachable("C4", 0, 15));
   EXPECT_EQ(document_.pose()[joint("C8-C9")], before[joint("C8-C9")]);
@@ -242,7 +242,7 @@ TEST_F(ViewportTest, LockedJointsStayAndAnotherAnimalUnlocksThem) {
   drag(on("C4"), {20, 0}, Qt::AltModifier);
   EXPECT_EQ(document_.pose()[joint("C8-C9")], before[joint("C8-C9")]);
   document_.open(test::sampleProject("low_browser"), {});
-  EXPECT_TRUE(viewport_->reachSettings().locked().empty());
+  EXPECT_FALSE(document_.isLocked(joint("C8-C9")));
 }
 
 TEST_F(ViewportTest, ADraggedHeadKeepsItsGazeWhenAsked) {

@@ -33,6 +33,7 @@ class WindowTest : public testing::Test {
  protected:
   void SetUp() override {
     QSettings().clear();
+    QSettings().setValue("hints/shown", false);
     ThemeSwitch::instance().apply(*qApp, Scheme::Light);
     openWindow();
     window_->open(sample());

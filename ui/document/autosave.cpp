@@ -16,11 +16,6 @@ constexpr int kInterval = 30'000;  // ms
 
 QString toQString(const std::filesystem::path& path) { return QString::fromStdString(path.string()); }
 
-/// Meshes of scans lie beside the recovered projects, shared by content: with the last project they go too.
-void dropScansAlone(const QString& folder) {
-  if (QDir(folder).entryList({"*.zyga"}, QDir::Files).isEmpty()) QDir(folder + "/scans").removeRecursively();
-}
-
 std::unique_ptr<QLockFile> lockFor(const QString& project) {
   auto lock = std::make_unique<QLockFile>(project.chopped(5) + ".lock");
   lock->setStaleLockTime(0);  // only a dead owner makes a lock stale, never its age
@@ -40,6 +35,13 @@ Leftover describe(const QFileInfo& project) {
   return leftover;
 }
 
+/// Meshes of scans lie beside the recovered projects and are shared by them: they go with the last one.
+void removeUnusedScans(const std::filesystem::path& folder) {
+  QDir recovery(toQString(folder));
+  if (recovery.entryList({"*.zyga", "*.lock"}, QDir::Files).isEmpty() && recovery.cd("scans"))
+    recovery.removeRecursively();
+}
+
 }  // namespace
 
 Autosave::Autosave(Document& document, std::filesystem::path folder, QObject* parent)
@@ -47,10 +49,8 @@ Autosave::Autosave(Document& document, std::filesystem::path folder, QObject* pa
       document_(document),
       folder_(std::move(folder)),
       key_(QUuid::createUuid().toString(QUuid::WithoutBraces)) {
-  connect(&document_, &Document::changed, this, [this](Changes what) {
-    const Changes kept = Changes(Change::Pose) | Change::Assumptions | Change::NamedPoses | Change::Bones;
-    if ((what & kept) && !document_.previewing()) stale_ = true;
-  });
+  // Whatever changes the project is a step, done or undone.
+  connect(&document_.undoStack(), &QUndoStack::indexChanged, this, [this] { stale_ = true; });
   connect(&document_.undoStack(), &QUndoStack::cleanChanged, this, [this](bool clean) {
     if (clean) discard();
   });
@@ -101,7 +101,8 @@ void Autosave::discard() {
   QFile::remove(toQString(file(".zyga")));
   QFile::remove(toQString(file(".json")));
   lock_.reset();
-  dropScansAlone(toQString(folder_));
+  stale_ = true;
+  removeUnusedScans(folder_);
 }
 
 void Autosave::takeOver(const Leftover& leftover) {
@@ -126,7 +127,7 @@ void Autosave::discard(const Leftover& leftover) {
   const QString project = toQString(leftover.file);
   QFile::remove(project);
   QFile::remove(project.chopped(5) + ".json");
-  dropScansAlone(QFileInfo(project).absolutePath());
+  removeUnusedScans(leftover.file.parent_path());
 }
 
 }  // namespace zyga::ui

@@ -281,6 +281,11 @@ void Document::setClaims(std::vector<study::Claim> claims) {
 
 void Document::setGuideThickness(const solid::GuideThickness& thickness) { state_->project->guide = thickness; }
 
+void Document::setLockedJoints(std::vector<JointIndex> joints) {
+  state_->project->lockedJoints = std::move(joints);
+  emit changed(Change::Locks);
+}
+
 void Document::setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source) {
   anatomy::Bone& kept = state_->project->specimen.bones.at(bone.value);
   kept.evidence = evidence;
@@ -315,12 +320,18 @@ void Document::setSkeleton(Skeleton skeleton) {
   s.project->scans = std::move(skeleton.scans);
   s.project->pose = std::move(skeleton.pose);
   s.project->poses = std::move(skeleton.poses);
+  std::erase_if(s.project->lockedJoints, [&s](JointIndex j) { return j.value >= s.project->specimen.joints.size(); });
   s.preview.reset();
   s.previewAssumptions.reset();
   s.meshes.clear();
   s.contact.reset();
   s.deriveAll();
   emit changed(Change::Everything);
+}
+
+bool Document::isLocked(JointIndex joint) const {
+  const auto& locked = project().lockedJoints;
+  return std::binary_search(locked.begin(), locked.end(), joint);
 }
 
 std::optional<JointIndex> Document::selectedJoint() const { return state_->selectedJoint; }

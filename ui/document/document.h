@@ -22,7 +22,7 @@ using anatomy::JointIndex;
 
 /// What a Document::changed signal speaks of.
 enum class Change {
-  Everything = 0x1fff,  ///< another specimen or file: throw away all that was derived
+  Everything = 0x3fff,  ///< another specimen or file: throw away all that was derived
   Pose = 0x01,
   Assumptions = 0x02,
   NamedPoses = 0x04,
@@ -34,8 +34,9 @@ enum class Change {
   Ground = 0x100,   ///< footprints, or the densities that mass and balance rest on
   Notes = 0x200,
   Sheet = 0x400,
+  Scans = 0x800,    ///< real bones came, went or were marked: joints and verdicts have followed, shapes will
   Claims = 0x1000,  ///< the list of claims
-  Scans = 0x800     ///< real bones came, went or were marked: joints and verdicts have followed, shapes will
+  Locks = 0x2000    ///< joints that drags leave as they are
 };
 Q_DECLARE_FLAGS(Changes, Change)
 
@@ -113,6 +114,8 @@ class Document : public QObject {
   void selectBone(std::optional<BoneIndex> bone);     ///< also selects the joint that carries it
   void selectJoint(std::optional<JointIndex> joint);  ///< also selects its distal bone
   std::optional<BoneIndex> hoveredBone() const;
+  /// Whether drags leave this joint as it is.
+  bool isLocked(JointIndex joint) const;
   void hoverBone(std::optional<BoneIndex> bone);
   /// Chains bend from this joint on; none: from the root of the neck, tail or limb.
   std::optional<JointIndex> bendBase() const;
@@ -134,6 +137,7 @@ class Document : public QObject {
   void setSheet(const files::Sheet& sheet);
   void setClaims(std::vector<study::Claim> claims);
   void setGuideThickness(const solid::GuideThickness& thickness);  ///< nothing on screen depends on it
+  void setLockedJoints(std::vector<JointIndex> joints);
   void setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source);
   /// Throws std::invalid_argument, and changes nothing, for a scan of a bone the animal has no room for.
   void setScans(std::vector<files::ProjectScan> scans);

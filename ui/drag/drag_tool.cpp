@@ -1,6 +1,7 @@
 #include "ui/drag/drag_tool.h"
 
 #include <QApplication>
+#include <QObject>
 #include <cmath>
 
 #include "ui/drag/drag_words.h"
@@ -38,11 +39,7 @@ QString gerund(DragMotion motion) {
 
 }  // namespace
 
-DragTool::DragTool(Document& document, QObject* parent) : QObject(parent), document_(document) {
-  connect(&document_, &Document::changed, this, [this](Changes what) {
-    if (what == Changes(Change::Everything)) settings_.unlockAll();
-  });
-}
+DragTool::DragTool(Document& document, QObject* parent) : QObject(parent), document_(document) {}
 
 DragMotion DragTool::motionOf(Qt::KeyboardModifiers modifiers) {
   if (modifiers & (Qt::AltModifier | Qt::ControlModifier)) return DragMotion::Twist;
@@ -171,9 +168,9 @@ QString DragTool::hint(std::optional<BoneIndex> bone, Qt::KeyboardModifiers modi
                    QString::fromStdString(specimen[grip_->chain.front()].id);
     const QString telling = grip_->reach ? grip_->reach->telling() : QString();
     if (!telling.isEmpty()) text += QStringLiteral(" · ") + telling;
-    return text + QStringLiteral(" · Esc puts it back");
+    return text + QObject::tr(" · Esc puts it back");
   }
-  if (!bone) return QStringLiteral("Drag empty space to turn the view · wheel zooms · middle button moves");
+  if (!bone) return QObject::tr("Drag empty space to turn the view · wheel zooms · middle button moves");
   const bool stands = motionOf(modifiers) != DragMotion::Twist && StandDrag::partOf(specimen, *bone);
   if (stands) return StandDrag::hint(specimen, *bone);
   const auto chain = chainOf(*bone);
@@ -182,7 +179,7 @@ QString DragTool::hint(std::optional<BoneIndex> bone, Qt::KeyboardModifiers modi
   const QString what = "Drag to " + verb(motion) + " the " + partName(specimen, chain) + " from " +
                        QString::fromStdString(specimen[chain.front()].id);
   if (motion != DragMotion::Bend) return what;
-  return what + QStringLiteral(" · Shift lateral · Alt twist");
+  return what + QObject::tr(" · Shift lateral · Alt twist");
 }
 
 }  // namespace zyga::ui

@@ -45,7 +45,7 @@ class DragTool : public QObject {
   bool dragging() const { return grip_ && grip_->dragging; }
   DragMotion motion() const { return grip_ ? grip_->motion : DragMotion::Bend; }
 
-  /// Habits of reaching; locked joints are let go with another specimen.
+  /// Habits of reaching.
   ReachSettings& settings() { return settings_; }
   /// What the present drag lacks to the pointer.
   std::optional<Shortfall> shortfall() const;

@@ -1,14 +1,18 @@
 #include "ui/drag/drag_words.h"
 
+#include <QObject>
+
+#include "ui/theme/words.h"
+
 namespace zyga::ui {
 namespace {
 
 QString side(const anatomy::Bone& bone) {
   switch (bone.name.side) {
     case anatomy::Side::Left:
-      return QStringLiteral("left ");
+      return QObject::tr("left ");
     case anatomy::Side::Right:
-      return QStringLiteral("right ");
+      return QObject::tr("right ");
     case anatomy::Side::Midline:
       break;
   }
@@ -23,33 +27,33 @@ QString partName(const anatomy::Specimen& specimen, const std::vector<JointIndex
   const anatomy::Bone& first = specimen[specimen[chain.front()].distal];
   switch (anatomy::regionOf(first.name)) {
     case Region::Skull:
-      return first.name.kind == anatomy::BoneKind::Jaw ? "jaw" : "head";
+      return first.name.kind == anatomy::BoneKind::Jaw ? QObject::tr("jaw") : QObject::tr("head");
     case Region::Cervical:
-      return "neck";
+      return QObject::tr("neck");
     case Region::Dorsal:
     case Region::Ribs:
-      return "trunk";
+      return QObject::tr("trunk");
     case Region::Caudal:
     case Region::Chevrons:
-      return "tail";
+      return QObject::tr("tail");
     case Region::ShoulderGirdle:
     case Region::Forelimb:
-      return side(first) + "forelimb";
+      return side(first) + QObject::tr("forelimb");
     case Region::Manus:
-      return side(first) + "forefoot";
+      return side(first) + QObject::tr("forefoot");
     case Region::HipGirdle:
     case Region::Hindlimb:
-      return side(first) + "hindlimb";
+      return side(first) + QObject::tr("hindlimb");
     case Region::Pes:
-      return side(first) + "hindfoot";
+      return side(first) + QObject::tr("hindfoot");
     case Region::Sacral:
       break;
   }
-  return "column";
+  return QObject::tr("column");
 }
 
 QString boneLabel(const anatomy::Bone& bone) {
-  const QString id = QString::fromStdString(bone.id), title = QString::fromStdString(anatomy::title(bone.name));
+  const QString id = QString::fromStdString(bone.id), title = text(anatomy::title(bone.name));
   return title.compare(id, Qt::CaseInsensitive) == 0 || title.isEmpty() ? id : id + QStringLiteral(" · ") + title;
 }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "ui/theme/words.h"
+
 namespace zyga::ui {
 namespace {
 
@@ -25,7 +27,7 @@ ReachDrag::ReachDrag(const Document& document, const ReachSettings& settings, Bo
   wish_.p_BPoint = p_BPoint;
 }
 
-bool ReachDrag::turns(JointIndex joint) const { return !settings_.isLocked(joint); }
+bool ReachDrag::turns(JointIndex joint) const { return !document_.isLocked(joint); }
 
 kinematics::Pose ReachDrag::reached(const Eigen::Vector3d& p_WTarget, const std::array<bool, 3>& motions,
                                     const Eigen::Vector3d& alongLine_W) {
@@ -76,21 +78,21 @@ QString ReachDrag::telling() const {
   if (const auto lacks = shortfall()) {
     QString text = shortfallText(lacks->length);
     if (!last_.stopping.empty()) {
-      text += ", stopped by " + QString::fromStdString(ranges_.stopWords(last_.pose, last_.stopping.front()));
+      text += QObject::tr(", stopped by %1").arg(zyga::ui::text(ranges_.stopWords(last_.pose, last_.stopping.front())));
     }
-    if (last_.stopping.size() > 1) text += QString(" and %1 more").arg(last_.stopping.size() - 1);
+    if (last_.stopping.size() > 1) text += QObject::tr(" and %1 more").arg(last_.stopping.size() - 1);
     parts << text;
   }
   QStringList broken;
   for (const JointIndex joint : last_.broken) broken << QString::fromStdString(document_.specimen()[joint].id);
-  if (broken.size() > 3) broken = broken.mid(0, 3) << QString("%1 more").arg(last_.broken.size() - 3);
-  if (!broken.isEmpty()) parts << "past the range at " + broken.join(", ");
+  if (broken.size() > 3) broken = broken.mid(0, 3) << QObject::tr("%1 more").arg(last_.broken.size() - 3);
+  if (!broken.isEmpty()) parts << QObject::tr("past the range at %1").arg(broken.join(", "));
   return parts.join(QStringLiteral(" · "));
 }
 
 QString shortfallText(double length) {
-  if (length < 1) return QString::number(1000 * length, 'f', 0) + QStringLiteral(" mm short");
-  return QString::number(length, 'f', 2) + QStringLiteral(" m short");
+  if (length < 1) return QObject::tr("%1 mm short").arg(QString::number(1000 * length, 'f', 0));
+  return QObject::tr("%1 m short").arg(QString::number(length, 'f', 2));
 }
 
 }  // namespace zyga::ui

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <QObject>
-#include <vector>
 
 #include "core/kinematics/reach.h"
 
@@ -21,11 +20,6 @@ class ReachSettings : public QObject {
   /// A dragged head goes on looking where it looked.
   bool keepsGaze() const { return keepsGaze_; }
   void setKeepsGaze(bool keeps);
-  /// Joints that stay as they are, in joint order.
-  const std::vector<kinematics::JointIndex>& locked() const { return locked_; }
-  bool isLocked(kinematics::JointIndex joint) const;
-  void setLocked(kinematics::JointIndex joint, bool locked);
-  void unlockAll();
 
  signals:
   void changed();
@@ -34,7 +28,6 @@ class ReachSettings : public QObject {
   kinematics::BendStyle style_ = kinematics::BendStyle::Even;
   bool pastRanges_ = false;
   bool keepsGaze_ = false;
-  std::vector<kinematics::JointIndex> locked_;
 };
 
 }  // namespace zyga::ui

@@ -104,7 +104,7 @@ QVariant BonesModel::regionData(const Group& group, int column, int role) const 
 QVariant BonesModel::boneData(const anatomy::Bone& bone, int column, int role) const {
   if (role == kIdRole) return QString::fromStdString(bone.id);
   if (role == kEvidenceRole) return static_cast<int>(bone.evidence);
-  const QString name = capital(QString::fromStdString(title(bone.name)));
+  const QString name = capital(text(title(bone.name)));
   if (role == kTitleRole || (role == Qt::ToolTipRole && column == kBone)) return name;
   // Under the heading of its region a vertebra is best told by its number.
   if (column == kBone && role == Qt::DisplayRole)

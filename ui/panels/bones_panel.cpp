@@ -17,6 +17,7 @@
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -162,7 +163,7 @@ void BonesPanel::updateDetailTitle() {
   if (!document_.hasProject() || !document_.selectedBone())
     return detailTitle_->setText(tr("Choose a bone to see its measures"));
   const anatomy::Bone& bone = document_.specimen()[*document_.selectedBone()];
-  QString words = QString::fromStdString(title(bone.name));
+  QString words = text(title(bone.name));
   const QString id = QString::fromStdString(bone.id);
   if (words.compare(id, Qt::CaseInsensitive) != 0) words += tr(" (%1)").arg(id);
   words[0] = words[0].toUpper();

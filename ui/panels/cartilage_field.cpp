@@ -7,6 +7,7 @@
 #include "ui/panels/live_amount.h"
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
+#include "ui/theme/theme.h"
 
 namespace zyga::ui {
 
@@ -18,7 +19,7 @@ CartilageField::CartilageField(const QString& name, QWidget* parent)
   unit_->addItem(tr("mm"), static_cast<int>(Cartilage::In::Millimetres));
   unit_->setAccessibleName(tr("%1: unit").arg(name));
   unit_->setToolTip(tr("Percent of the centrum's functional length, or millimetres"));
-  unit_->setFixedWidth(52);
+  unit_->setFixedWidth(scaledWithText(52));
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(kGridStep);

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/theme/words.h"
+
 namespace zyga::ui {
 namespace {
 
@@ -78,13 +80,13 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const {
   if (role == kContactRole) return row.contact;
   if (row.contact) {
     const bool words = role == Qt::DisplayRole || role == Qt::ToolTipRole;
-    return words ? QString::fromStdString(document_.assessment().contacts[row.position].text) : QVariant();
+    return words ? text(document_.assessment().contacts[row.position].text) : QVariant();
   }
   const range::JointVerdict& verdict = document_.assessment().joints[row.position];
-  if (role == Qt::DisplayRole) return QString::fromStdString(verdict.sentence);
+  if (role == Qt::DisplayRole) return text(verdict.sentence);
   if (role != Qt::ToolTipRole) return {};
   QStringList reasons;
-  for (const range::Finding& finding : verdict.findings) reasons += QString::fromStdString(finding.text);
+  for (const range::Finding& finding : verdict.findings) reasons += text(finding.text);
   return reasons.join('\n');
 }
 

@@ -6,6 +6,7 @@
 
 #include "ui/theme/drag_slider.h"
 #include "ui/theme/figures.h"
+#include "ui/theme/theme.h"
 #include "ui/theme/unit_spin_box.h"
 
 namespace zyga::ui {
@@ -15,7 +16,7 @@ constexpr int kFieldWidth = 88;  // px; room for "24.00" beside the arrows
 
 LiveAmount::LiveAmount(const QString& name, const QString& unit, QWidget* parent)
     : QWidget(parent), slider_(new DragSlider), field_(new UnitSpinBox(unit)) {
-  field_->setFixedWidth(kFieldWidth);
+  field_->setFixedWidth(scaledWithText(kFieldWidth));
   field_->setAccessibleName(name);
   slider_->setAccessibleName(tr("%1, slider").arg(name));
   auto* row = new QHBoxLayout(this);

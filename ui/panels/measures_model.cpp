@@ -13,7 +13,7 @@ QString valueText(anatomy::Measure measure, const anatomy::Cell& cell) {
 
 QString originText(const anatomy::Cell& cell) {
   if (cell.measured()) return MeasuresModel::tr("measured");
-  return MeasuresModel::tr("inferred: %1").arg(QString::fromStdString(cell.rule));
+  return MeasuresModel::tr("inferred: %1").arg(text(cell.rule));
 }
 
 }  // namespace

@@ -8,6 +8,7 @@
 #include <QScrollArea>
 #include <QSignalBlocker>
 
+#include "ui/commands/lock_joints.h"
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
 
@@ -24,6 +25,10 @@ QString idOf(const Document& document, JointIndex joint) {
 
 bool movable(const Document& document, JointIndex joint) {
   return document.specimen()[joint].kind != anatomy::JointKind::Fixed;
+}
+
+std::vector<JointIndex> lockedIn(const Document& document) {
+  return document.hasProject() ? document.project().lockedJoints : std::vector<JointIndex>{};
 }
 
 }  // namespace
@@ -43,7 +48,7 @@ ReachPanel::ReachPanel(Document& document, ReachSettings& settings, QWidget* par
   whole->addWidget(scrolling(content));
   connect(&settings_, &ReachSettings::changed, this, &ReachPanel::refresh);
   connect(&document_, &Document::changed, this, [this](Changes what) {
-    if (what & (Change::Selection | Change::Bones)) refresh();
+    if (what & (Changes(Change::Selection) | Change::Bones | Change::Locks)) refresh();
   });
   refresh();
 }
@@ -94,13 +99,11 @@ QLayout* ReachPanel::createJoints() {
   grid->addWidget(lock_, 3, 0);
   grid->addWidget(unlockAll_, 3, 1);
   connect(begin_, &QPushButton::clicked, this, &ReachPanel::beginHere);
-  connect(lock_, &QPushButton::clicked, this, &ReachPanel::lockOrUnlock);
-  connect(unlockAll_, &QPushButton::clicked, &settings_, &ReachSettings::unlockAll);
+  connect(lock_, &QPushButton::clicked, this, [this] {
+    if (const auto joint = document_.selectedJoint()) lockOrUnlock(document_, *joint);
+  });
+  connect(unlockAll_, &QPushButton::clicked, this, [this] { unlockAllJoints(document_); });
   return grid;
-}
-
-void ReachPanel::lockOrUnlock() {
-  if (const auto joint = document_.selectedJoint()) settings_.setLocked(*joint, !settings_.isLocked(*joint));
 }
 
 void ReachPanel::beginHere() {
@@ -126,10 +129,10 @@ void ReachPanel::refresh() {
                            : tr("Begin at the chosen joint"));
   begin_->setEnabled(base || chosen);
   QStringList names;
-  for (const JointIndex joint : settings_.locked()) names << idOf(document_, joint);
+  for (const JointIndex joint : lockedIn(document_)) names << idOf(document_, joint);
   if (names.size() > kMostNamed) names = names.mid(0, kMostNamed) << tr("%1 more").arg(names.size() - kMostNamed);
   locked_->setText(names.isEmpty() ? tr("No joint is locked") : tr("Locked: %1").arg(names.join(", ")));
-  const bool isLocked = chosen && settings_.isLocked(*chosen);
+  const bool isLocked = chosen && document_.isLocked(*chosen);
   lock_->setText(chosen ? (isLocked ? tr("Unlock %1") : tr("Lock %1")).arg(idOf(document_, *chosen))
                         : tr("Lock the chosen joint"));
   lock_->setEnabled(chosen.has_value());
@@ -142,7 +145,7 @@ QString ReachPanel::inShort() const {
   if (settings_.style() == BendStyle::FromTheBase) parts << tr("from the base");
   if (settings_.pastRanges()) parts << tr("past the ranges");
   if (settings_.keepsGaze()) parts << tr("gaze kept");
-  if (!settings_.locked().empty()) parts << tr("%1 locked").arg(settings_.locked().size());
+  if (const auto locked = lockedIn(document_).size()) parts << tr("%1 locked").arg(locked);
   return parts.join(", ");
 }
 

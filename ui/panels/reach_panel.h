@@ -28,7 +28,6 @@ class ReachPanel : public QWidget {
  private:
   QLayout* createStyles();
   QLayout* createJoints();
-  void lockOrUnlock();
   void beginHere();
   void refresh();
 

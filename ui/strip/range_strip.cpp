@@ -36,9 +36,11 @@ RangeStrip::RangeStrip(Document& document, QWidget* parent)
   rebuild();
 }
 
-QSize RangeStrip::sizeHint() const { return {1000, std::max(184, fontMetrics().height() * 12)}; }
+QSize RangeStrip::sizeHint() const { return {1000, std::max(184, fontMetrics().height() * (textIsLarge() ? 9 : 12))}; }
 
-QSize RangeStrip::minimumSizeHint() const { return {560, std::max(152, fontMetrics().height() * 11)}; }
+QSize RangeStrip::minimumSizeHint() const {
+  return {560, std::max(152, fontMetrics().height() * (textIsLarge() ? 8 : 11))};
+}
 
 void RangeStrip::setMotion(int motion) {
   if (motion == motion_) return;

@@ -1,5 +1,7 @@
 #include "ui/strip/strip_words.h"
 
+#include <QObject>
+
 #include "ui/theme/figures.h"
 #include "ui/theme/words.h"
 
@@ -19,22 +21,22 @@ QString verdictWords(const Document& document, JointIndex joint) {
 MotionEnds motionEnds(int motion) {
   switch (motion) {
     case 0:
-      return {QStringLiteral("dorsal"), QStringLiteral("ventral")};
+      return {QObject::tr("dorsal"), QObject::tr("ventral")};
     case 1:
-      return {QStringLiteral("left"), QStringLiteral("right")};
+      return {QObject::tr("left"), QObject::tr("right")};
     default:
-      return {QStringLiteral("left up"), QStringLiteral("right up")};
+      return {QObject::tr("left up"), QObject::tr("right up")};
   }
 }
 
 QString motionTitle(int motion) {
   switch (motion) {
     case 0:
-      return QStringLiteral("Dorsal / ventral");
+      return QObject::tr("Dorsal / ventral");
     case 1:
-      return QStringLiteral("Left / right");
+      return QObject::tr("Left / right");
     default:
-      return QStringLiteral("Torsion");
+      return QObject::tr("Torsion");
   }
 }
 
@@ -57,9 +59,9 @@ QString spanName(const Document& document, const StripColumns& columns, std::siz
 
 QString notJudgedWords(const anatomy::Specimen& specimen, JointIndex joint) {
   const anatomy::Joint& bones = specimen[joint];
-  if (bones.kind == anatomy::JointKind::Fixed) return QStringLiteral("these bones do not move against each other");
-  if (bones.hasFacets()) return QStringLiteral("not judged: the facets of one bone are missing");
-  return QStringLiteral("not judged: no facets and no typed limits");
+  if (bones.kind == anatomy::JointKind::Fixed) return QObject::tr("these bones do not move against each other");
+  if (bones.hasFacets()) return QObject::tr("not judged: the facets of one bone are missing");
+  return QObject::tr("not judged: no facets and no typed limits");
 }
 
 }  // namespace zyga::ui

@@ -53,6 +53,32 @@ Theme slate() {
   return t;
 }
 
+/// Text at 7:1 and all that carries meaning at 3:1 or more (WCAG 2.1, success criteria 1.4.6 and 1.4.11).
+void strengthen(Theme& t) {
+  t.highContrast = true;
+  const bool light = t.scheme == Scheme::Light;
+  t.window = t.panel = light ? QColor(Qt::white) : QColor(Qt::black);
+  t.text = light ? QColor(Qt::black) : QColor(Qt::white);
+  t.muted = light ? QColor(0x38, 0x38, 0x38) : QColor(0xD2, 0xD2, 0xD2);
+  t.line = light ? QColor(0x6E, 0x6E, 0x6E) : QColor(0x96, 0x96, 0x96);
+  t.choice = light ? QColor(0x00, 0x4A, 0x75) : QColor(0x8A, 0xD4, 0xFF);
+  t.viewportTop = light ? QColor(Qt::white) : QColor(0x10, 0x12, 0x14);
+  t.viewportGround = light ? QColor(0xE4, 0xE4, 0xE4) : QColor(Qt::black);
+  // The hues of the usual verdicts, darker on white and lighter on black.
+  t.supported = light ? QColor(0x00, 0x6B, 0x4E) : QColor(0x2F, 0xD6, 0xA6);
+  t.near = light ? QColor(0x8F, 0x5F, 0x00) : QColor(0xFF, 0xC8, 0x45);
+  t.beyond = light ? QColor(0xA8, 0x43, 0x00) : QColor(0xFF, 0x8A, 0x3D);
+  t.contact = light ? QColor(0x96, 0x3B, 0x6F) : QColor(0xF0, 0xA6, 0xCF);
+  t.notJudged = light ? QColor(0x55, 0x55, 0x55) : QColor(0xB4, 0xB4, 0xB4);
+}
+
+Theme themeOf(const Look& look) {
+  Theme t = look.scheme == Scheme::Light ? paper() : slate();
+  if (look.highContrast) strengthen(t);
+  t.textPercent = look.textPercent;
+  return t;
+}
+
 QPalette paletteOf(const Theme& t) {
   QPalette p;
   p.setColor(QPalette::Window, t.window);
@@ -120,20 +146,38 @@ ThemeSwitch& ThemeSwitch::instance() {
 
 const Theme& ThemeSwitch::current() const { return theme_; }
 
-void ThemeSwitch::apply(QApplication& application, Scheme scheme) {
-  theme_ = scheme == Scheme::Light ? paper() : slate();
+Look ThemeSwitch::look() const {
+  Look look(theme_.scheme);
+  look.highContrast = theme_.highContrast;
+  look.textPercent = theme_.textPercent;
+  return look;
+}
+
+void ThemeSwitch::apply(QApplication& application, const Look& look) {
+  theme_ = themeOf(look);
   // One style on every desktop, so that the sheet below changes what it expects to change.
   if (!application.property("zygaStyled").toBool()) {
     application.setStyle(new CalmStyle);
     application.setFont(figureFont(application.font()));
     application.setProperty("zygaStyled", true);
+    application.setProperty("zygaTextSize", application.font().pointSizeF());
   }
+  QFont font = application.font();
+  font.setPointSizeF(application.property("zygaTextSize").toDouble() * look.textPercent / 100);
+  application.setFont(font);
   application.setPalette(paletteOf(theme_));
   application.setStyleSheet(styleSheet(theme_));
   emit changed();
 }
 
 const Theme& theme() { return ThemeSwitch::instance().current(); }
+
+int scaledWithText(int pixels) { return pixels * theme().textPercent / 100; }
+
+bool textIsLarge() {
+  constexpr int kLarge = 150;
+  return theme().textPercent >= kLarge;
+}
 
 QColor mixed(const QColor& a, const QColor& b, qreal share) {
   const auto between = [share](qreal from, qreal to) { return from + (to - from) * share; };

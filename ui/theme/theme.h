@@ -14,9 +14,24 @@ namespace zyga::ui {
 
 enum class Scheme { Light, Dark };
 
+/// How a person wants the window to look. A scheme alone is a look at the usual contrast and size.
+struct Look {
+  static constexpr int kLeastText = 100, kMostText = 200;
+
+  Look() = default;
+  Look(Scheme wanted) : scheme(wanted) {}
+  bool operator==(const Look&) const = default;
+
+  Scheme scheme = Scheme::Light;
+  bool highContrast = false;
+  int textPercent = 100;  ///< size of all text
+};
+
 /// Colour tokens; the only place where colours are written down.
 struct Theme {
   Scheme scheme = Scheme::Light;
+  bool highContrast = false;
+  int textPercent = 100;
   QColor window, panel, text, muted, line, choice;
   QColor viewportTop, viewportGround;
   QColor boneFound, boneInferred, boneMirrored;
@@ -33,8 +48,9 @@ class ThemeSwitch : public QObject {
  public:
   static ThemeSwitch& instance();
   const Theme& current() const;
-  /// Sets palette and style sheet of the application.
-  void apply(QApplication& application, Scheme scheme);
+  /// Sets font, palette and style sheet of the application.
+  void apply(QApplication& application, const Look& look);
+  Look look() const;
 
  signals:
   void changed();
@@ -46,6 +62,11 @@ class ThemeSwitch : public QObject {
 
 /// Shorthand for the current theme.
 const Theme& theme();
+
+/// A length that holds text, given in pixels for text of the usual size.
+int scaledWithText(int pixels);
+/// Text so large that panels stand behind each other instead of side by side.
+bool textIsLarge();
 
 /// The colour `share` of the way from `a` to `b`.
 QColor mixed(const QColor& a, const QColor& b, qreal share);

@@ -5,10 +5,10 @@
 
 namespace zyga::ui {
 
-/// Core's words, UTF-8, for the window.
-inline QString text(std::string_view words) {
-  return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
-}
+/// Core's words, UTF-8, for the window: in the language that is spoken there. Core writes plain English; sentences are
+/// known by their forms ("%1 beyond: %2"), and the parts of a form are translated each by itself. What fits no form
+/// stays as it is.
+QString text(std::string_view words);
 
 /// With a capital letter first.
 inline QString capital(const QString& words) { return words.left(1).toUpper() + words.mid(1); }

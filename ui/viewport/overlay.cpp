@@ -1,6 +1,7 @@
 #include "ui/viewport/overlay.h"
 
 #include <QFontMetricsF>
+#include <QObject>
 #include <QPainterPath>
 #include <algorithm>
 #include <cmath>
@@ -173,7 +174,7 @@ void paintProgress(QPainter& painter, const QRectF& area, int done, int total, c
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(theme.muted);
   painter.drawText(QRectF(x, y - 24, width, 20), Qt::AlignCenter,
-                   QStringLiteral("Sculpting bones, %1 of %2").arg(done).arg(total));
+                   QObject::tr("Sculpting bones, %1 of %2").arg(done).arg(total));
   painter.setPen(Qt::NoPen);
   painter.setBrush(withAlpha(theme.muted, 0.25));
   painter.drawRoundedRect(QRectF(x, y, width, 4), 2, 2);
@@ -187,11 +188,11 @@ void paintInvitation(QPainter& painter, const QRectF& area, const Theme& theme) 
   painter.setFont(scaled(plain, 1.5));
   painter.setPen(theme.text);
   painter.drawText(QRectF(area.left(), middle.y() - 44, area.width(), 36), Qt::AlignCenter,
-                   QStringLiteral("Drop a measurement table or a project here"));
+                   QObject::tr("Drop a measurement table or a project here"));
   painter.setFont(plain);
   painter.setPen(theme.muted);
   painter.drawText(QRectF(area.left(), middle.y() + 2, area.width(), 24), Qt::AlignCenter,
-                   QStringLiteral("or open the sample from the File menu to see a whole animal"));
+                   QObject::tr("or open the sample from the File menu to see a whole animal"));
 }
 
 }  // namespace zyga::ui

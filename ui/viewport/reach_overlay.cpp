@@ -36,10 +36,9 @@ void paintShortfall(QPainter& painter, const QRectF& area, const Shortfall& shor
   paintTag(painter, area, middle, shortfallText(shortfall.length), theme);
 }
 
-void paintLocks(QPainter& painter, const Document& document, const ReachSettings& settings, const Camera& camera,
-                const Theme& theme) {
+void paintLocks(QPainter& painter, const Document& document, const Camera& camera, const Theme& theme) {
   painter.setRenderHint(QPainter::Antialiasing);
-  for (const JointIndex joint : settings.locked()) {
+  for (const JointIndex joint : document.project().lockedJoints) {
     const anatomy::Joint& j = document.specimen()[joint];
     const auto at = camera.project(document.placement()[j.distal.value] * j.centreDistal);
     if (!at) continue;

@@ -13,7 +13,6 @@ namespace zyga::ui {
 void paintShortfall(QPainter& painter, const QRectF& area, const Shortfall& shortfall, const Camera& camera,
                     const Theme& theme);
 /// Small squares on the joints that drags leave as they are.
-void paintLocks(QPainter& painter, const Document& document, const ReachSettings& settings, const Camera& camera,
-                const Theme& theme);
+void paintLocks(QPainter& painter, const Document& document, const Camera& camera, const Theme& theme);
 
 }  // namespace zyga::ui

@@ -26,7 +26,8 @@ QSurfaceFormat openGl33() {
   format.setRenderableType(QSurfaceFormat::OpenGL);
   format.setVersion(3, 3);
   format.setProfile(QSurfaceFormat::CoreProfile);
-  format.setSamples(0);  // the renderer resolves its own samples
+  format.setOption(QSurfaceFormat::ResetNotification);  // a driver that is reset says so
+  format.setSamples(0);                                 // the renderer resolves its own samples
   return format;
 }
 
@@ -182,7 +183,7 @@ void Viewport::paintOver() {
   paintSymbols(painter, jointSymbols(document_, camera_), now);
   paintContacts(painter, area, document_, contactMarks(document_, camera_, pointer_), now);
   paintBendBase(painter, document_, camera_, now);
-  paintLocks(painter, document_, drag_.settings(), camera_, now);
+  paintLocks(painter, document_, camera_, now);
   if (const auto lacks = drag_.shortfall()) paintShortfall(painter, area, *lacks, camera_, now);
   if (toSculpt_ > 0) paintProgress(painter, area, sculpted_, toSculpt_, now);
 }

@@ -33,6 +33,8 @@ class Viewport : public QOpenGLWidget {
   ReachSettings& reachSettings() { return drag_.settings(); }
   /// True once the bones' surfaces are there and the pointer finds them exactly.
   bool ready() const { return finder_.exact(); }
+  /// Makes everything that lives in the graphics driver anew.
+  void startGraphicsAnew();
 
  public slots:
   void showView(zyga::picture::StandardView view);
@@ -56,6 +58,8 @@ class Viewport : public QOpenGLWidget {
   /// Id and title of the bone under the pointer; empty when there is none.
   void hovered(const QString& bone);
   void cameraChanged();
+  /// The graphics driver had lost the picture (a reset, a changed card); it has been started anew.
+  void graphicsRestarted();
   /// A click with the right button, or the menu key with a bone chosen: what can be done with this bone?
   void menuAsked(zyga::ui::BoneIndex bone, const QPoint& global);
 
@@ -63,6 +67,7 @@ class Viewport : public QOpenGLWidget {
   void initializeGL() override;
   void resizeGL(int width, int height) override;
   void paintGL() override;
+  void paintEvent(QPaintEvent* event) override;
   bool event(QEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
@@ -124,6 +129,7 @@ class Viewport : public QOpenGLWidget {
   QPointF pressedAt_, lastAt_;
   std::optional<QPointF> pointer_;
   int sculpted_ = 0, toSculpt_ = 0;
+  bool restarting_ = false;
   QString lastHint_;
 };
 

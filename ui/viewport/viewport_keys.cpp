@@ -1,5 +1,6 @@
 #include <QKeyEvent>
 
+#include "ui/theme/words.h"
 #include "ui/viewport/viewport.h"
 
 namespace zyga::ui {
@@ -43,7 +44,7 @@ bool Viewport::nudge(int key, Qt::KeyboardModifiers modifiers) {
   kinematics::Pose pose = document_.pose();
   pose[*joint][step->motion] += degrees * kRadians;
   const auto& j = document_.specimen()[*joint];
-  const QString name = QString::fromStdString(range::motionName(j, step->motion, step->sign));
+  const QString name = text(range::motionName(j, step->motion, step->sign));
   document_.changePose(pose, tr("Nudge %1, %2").arg(QString::fromStdString(j.id), name),
                        mergeKey(*joint, step->motion));
   return true;

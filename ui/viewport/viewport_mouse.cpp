@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "ui/drag/drag_words.h"
+#include "ui/theme/words.h"
 #include "ui/viewport/overlay.h"
 #include "ui/viewport/viewport.h"
 
@@ -179,7 +180,7 @@ void Viewport::tellHint(Qt::KeyboardModifiers modifiers) {
   if (hold_ == Hold::None && pointer_)
     for (const ContactMark& mark : contactMarks(document_, camera_, std::nullopt))
       if ((mark.at - *pointer_).manhattanLength() < kClickTravel * 3)
-        text = QString::fromStdString(document_.assessment().contacts[mark.index].text);
+        text = zyga::ui::text(document_.assessment().contacts[mark.index].text);
   if (text != lastHint_) emit hint(text);
   lastHint_ = text;
 }

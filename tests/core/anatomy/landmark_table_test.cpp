@@ -34,6 +34,19 @@ TEST(LandmarkTable, ComesBackAsWritten) {
   EXPECT_EQ(writeLandmarkTable(reading.table), writeLandmarkTable(table));
 }
 
+// Found by the fuzzer: numbers so large that writing them in nanometres lost their digits.
+TEST(LandmarkTable, APointFartherThanAKilometreIsAFault) {
+  const std::string header = "bone,landmark,x (mm),y (m),z (mm)\n";
+  EXPECT_TRUE(readLandmarkTable(header + "C5,tip,1e6,-1000,0\n", "far.csv").usable());
+  for (const char* row : {"C5,tip,1.1e6,0,0\n", "C5,tip,0,-1001,0\n", "C5,tip,0,0,4e53\n"}) {
+    const auto reading = readLandmarkTable(header + row, "far.csv");
+    ASSERT_EQ(reading.messages.size(), 1u) << row;
+    EXPECT_THAT(reading.messages.front().cause, HasSubstr("more than a kilometre away"));
+    EXPECT_EQ(reading.messages.front().line, 2);
+    EXPECT_TRUE(reading.table.points.empty());
+  }
+}
+
 TEST(LandmarkTable, TellsEveryFaultWithItsPlace) {
   const auto reading = readLandmarkTable(
       "bone,landmark,x (mm),y (furlong),z (mm)\n"

@@ -130,7 +130,7 @@ TEST_F(ProjectSave, KilledSaveLeavesOneOfTheTwoWhole) {
   saveProject(project_, path);
   const std::array<std::string, 2> whole{writeProjectText(project_), writeProjectText(other)};
   std::mt19937 generator(17);
-  for (int round = 0; round < 25; ++round) {
+  for (int round = 0; round < 200; ++round) {
     std::array<int, 2> ends{};
     ASSERT_EQ(pipe(ends.data()), 0);
     const pid_t child = fork();

@@ -102,7 +102,7 @@ void BalancePanel::refresh(Changes what) {
   auto level = balance.inside() ? range::Level::Supported : range::Level::Beyond;
   if (!balance.margin) level = range::Level::NotJudged;
   mark_->setLevel(level);
-  sentence_->setText(QString::fromStdString(study::sentence(balance, ground_.forward())));
+  sentence_->setText(text(study::sentence(balance, ground_.forward())));
   volume_->setText(massWords(balance.body.mass));
   circumference_->setText(circumferenceWords(ground_.document().project()));
   centre_->setText(tr("%1 m over the ground").arg(balance.body.p_WCentre.z(), 0, 'f', 2));

@@ -21,6 +21,7 @@
 #include "ui/panels/ground/prints_model.h"
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
+#include "ui/theme/theme.h"
 #include "ui/theme/words.h"
 
 namespace zyga::ui {
@@ -74,7 +75,7 @@ TrackwayPanel::TrackwayPanel(GroundState& ground, QWidget* parent)
   table_->setAccessibleName(tr("Footprints, distances in cm"));
   table_->setModel(model_);
   table_->verticalHeader()->hide();
-  table_->verticalHeader()->setDefaultSectionSize(kRowHeight);
+  table_->verticalHeader()->setDefaultSectionSize(scaledWithText(kRowHeight));
   table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   table_->horizontalHeader()->setMinimumSectionSize(28);
   table_->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -292,8 +293,8 @@ void TrackwayPanel::refresh(Changes what) {
     for (QToolButton* button : {delete_, clear_}) button->setEnabled(open && rows > 0);
     empty_->setVisible(rows == 0);
     filled_->setVisible(rows > 0);
-    table_->setFixedHeight(table_->horizontalHeader()->sizeHint().height() + kRowHeight * std::min(rows, kMostRows) +
-                           4);
+    table_->setFixedHeight(table_->horizontalHeader()->sizeHint().height() +
+                           scaledWithText(kRowHeight) * std::min(rows, kMostRows) + 4);
     if (open) refreshFigures();
   }
   if (open && (what & (Changes(Change::Ground) | Change::Pose | Change::Assumptions))) refreshFit();

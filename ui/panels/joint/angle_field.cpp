@@ -8,6 +8,7 @@
 #include "ui/panels/joint/interval_bar.h"
 #include "ui/panels/joint/joint_words.h"
 #include "ui/theme/figures.h"
+#include "ui/theme/theme.h"
 #include "ui/theme/unit_spin_box.h"
 
 namespace zyga::ui {
@@ -35,7 +36,7 @@ AngleField::AngleField(int motion, QWidget* parent)
       stops_(mutedLabel(this)) {
   field_->setRange(-180, 180);
   field_->setSingleStep(0.5);
-  field_->setFixedWidth(kFieldWidth);
+  field_->setFixedWidth(scaledWithText(kFieldWidth));
   field_->setObjectName(QStringLiteral("angle%1").arg(motion));
   interval_->setObjectName(QStringLiteral("interval%1").arg(motion));
   interval_->setWordWrap(false);

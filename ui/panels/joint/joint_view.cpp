@@ -20,6 +20,7 @@
 #include "ui/theme/icons.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/unit_spin_box.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -213,7 +214,7 @@ void JointView::showNeutral(JointIndex joint) {
   const auto& rest = document_.articulation()[joint];
   const anatomy::Joint& bones = document_.specimen()[joint];
   const bool judged = bones.hasFacets() && bones.kind != anatomy::JointKind::Fixed;
-  showWords(articulation_, QString::fromStdString(range::articulationNote(document_.specimen(), joint, rest)));
+  showWords(articulation_, text(range::articulationNote(document_.specimen(), joint, rest)));
   const range::NeutralBy by = document_.assumptions().neutralBy;
   showWords(neutralBy_,
             judged ? tr("Neutral: %1 (%2 off)").arg(neutralName(by), millimetres(rest.residual)) : QString());

@@ -4,6 +4,7 @@
 
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -19,7 +20,7 @@ void VerdictBadge::show(range::Level level) {
   update();
 }
 
-QString VerdictBadge::words() const { return QString::fromUtf8(range::toText(level_).data()); }
+QString VerdictBadge::words() const { return text(range::toText(level_)); }
 
 QSize VerdictBadge::sizeHint() const {
   return {kShape + 2 + kGap + fontMetrics().horizontalAdvance(words()), fontMetrics().height() + kGridStep};

@@ -1,0 +1,3329 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="zh_CN" sourcelanguage="en">
+<context>
+    <name>words</name>
+    <message>
+        <source>Foot</source>
+        <translation>足</translation>
+    </message>
+    <message>
+        <source>Which foot: LP1, right fore, ...</source>
+        <translation>是哪只脚：LP1、right fore……</translation>
+    </message>
+    <message>
+        <source>Pace</source>
+        <translation>步距</translation>
+    </message>
+    <message>
+        <source>From this print to the next one, of the other side, cm</source>
+        <translation>从这个足迹到另一侧的下一个足迹，厘米</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>下一步距</translation>
+    </message>
+    <message>
+        <source>From the next print to the one after it, cm</source>
+        <translation>从下一个足迹到再下一个足迹，厘米</translation>
+    </message>
+    <message>
+        <source>Stride</source>
+        <translation>复步长</translation>
+    </message>
+    <message>
+        <source>From this print to the next one of this side, cm</source>
+        <translation>从这个足迹到同侧的下一个足迹，厘米</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>长度</translation>
+    </message>
+    <message>
+        <source>Of the print, cm</source>
+        <translation>足迹的长度，厘米</translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation>行迹宽</translation>
+    </message>
+    <message>
+        <source>From left to right across the direction of travel, cm</source>
+        <translation>垂直于行进方向从左到右的距离，厘米</translation>
+    </message>
+    <message>
+        <source>Ahead</source>
+        <translation>前置</translation>
+    </message>
+    <message>
+        <source>Fore prints: centre ahead of the hind print of its side and number, cm</source>
+        <translation>前足迹：其中心超前于同侧同号后足迹的距离，厘米</translation>
+    </message>
+    <message>
+        <source>Lift the %1</source>
+        <translation>抬起%1</translation>
+    </message>
+    <message>
+        <source>Plant the %1</source>
+        <translation>放下%1</translation>
+    </message>
+    <message>
+        <source>Plant the feet</source>
+        <translation>双足落地</translation>
+    </message>
+    <message>
+        <source>Place the shoulder blades</source>
+        <translation>放置肩胛骨</translation>
+    </message>
+    <message>
+        <source>the leg is stretched out</source>
+        <translation>腿已伸直</translation>
+    </message>
+    <message>
+        <source>stopped by %1</source>
+        <translation>受 %1 限制</translation>
+    </message>
+    <message>
+        <source>%1 %2 from its place, %3</source>
+        <translation>%1 离应有位置 %2，%3</translation>
+    </message>
+    <message>
+        <source> · Esc puts it back</source>
+        <translation> · 按 Esc 放回原处</translation>
+    </message>
+    <message>
+        <source>Drag empty space to turn the view · wheel zooms · middle button moves</source>
+        <translation>拖动空白处以转动视图 · 滚轮缩放 · 中键移动</translation>
+    </message>
+    <message>
+        <source> · Shift lateral · Alt twist</source>
+        <translation> · Shift 侧弯 · Alt 扭转</translation>
+    </message>
+    <message>
+        <source>left </source>
+        <translation>左</translation>
+    </message>
+    <message>
+        <source>right </source>
+        <translation>右</translation>
+    </message>
+    <message>
+        <source>jaw</source>
+        <translation>下颌</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>头部</translation>
+    </message>
+    <message>
+        <source>neck</source>
+        <translation>颈部</translation>
+    </message>
+    <message>
+        <source>trunk</source>
+        <translation>躯干</translation>
+    </message>
+    <message>
+        <source>tail</source>
+        <translation>尾部</translation>
+    </message>
+    <message>
+        <source>forelimb</source>
+        <translation>前肢</translation>
+    </message>
+    <message>
+        <source>forefoot</source>
+        <translation>前足</translation>
+    </message>
+    <message>
+        <source>hindlimb</source>
+        <translation>后肢</translation>
+    </message>
+    <message>
+        <source>hindfoot</source>
+        <translation>后足</translation>
+    </message>
+    <message>
+        <source>column</source>
+        <translation>脊柱</translation>
+    </message>
+    <message>
+        <source>, stopped by %1</source>
+        <translation>，受 %1 限制</translation>
+    </message>
+    <message>
+        <source> and %1 more</source>
+        <translation> 等另外 %1 个</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <translation>另有 %1 个</translation>
+    </message>
+    <message>
+        <source>past the range at %1</source>
+        <translation>在 %1 处越过范围</translation>
+    </message>
+    <message>
+        <source>%1 mm short</source>
+        <translation>差 %1 毫米</translation>
+    </message>
+    <message>
+        <source>%1 m short</source>
+        <translation>差 %1 米</translation>
+    </message>
+    <message>
+        <source>Drag to move the %1 · Shift lifts it straight up · Alt bends the leg</source>
+        <translation>拖动以移动%1 · 按 Shift 垂直抬起 · 按 Alt 弯曲腿</translation>
+    </message>
+    <message>
+        <source>Drag to move the trunk over its planted feet · Shift tilts it about the hips</source>
+        <translation>拖动以在落地的脚上方移动躯干 · 按 Shift 绕髋部倾斜</translation>
+    </message>
+    <message>
+        <source>Drag to raise or lower the front of the trunk over its planted feet · vertebrae bend the back</source>
+        <translation>拖动以在落地的脚上方升降躯干前部 · 拖动椎骨则弯曲背部</translation>
+    </message>
+    <message>
+        <source>Moving the %1</source>
+        <translation>正在移动%1</translation>
+    </message>
+    <message>
+        <source>Moving the trunk over %1 planted feet</source>
+        <translation>正在 %1 只落地的脚上方移动躯干</translation>
+    </message>
+    <message>
+        <source>Move the %1</source>
+        <translation>移动%1</translation>
+    </message>
+    <message>
+        <source>Move the trunk</source>
+        <translation>移动躯干</translation>
+    </message>
+    <message>
+        <source>found</source>
+        <translation>已发现</translation>
+    </message>
+    <message>
+        <source>deformed</source>
+        <translation>已变形</translation>
+    </message>
+    <message>
+        <source>mirrored</source>
+        <translation>镜像</translation>
+    </message>
+    <message>
+        <source>scaled</source>
+        <translation>按比例</translation>
+    </message>
+    <message>
+        <source>inferred</source>
+        <translation>推断</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %3</source>
+        <translation>%1 到 %2 %3</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>未知</translation>
+    </message>
+    <message>
+        <source>unknown: no circumferences</source>
+        <translation>未知：没有周长</translation>
+    </message>
+    <message>
+        <source>%1, circumferences measured</source>
+        <translation>%1，周长为实测</translation>
+    </message>
+    <message>
+        <source>%1, circumferences inferred</source>
+        <translation>%1，周长为推断</translation>
+    </message>
+    <message>
+        <source>off the ground</source>
+        <translation>离开地面</translation>
+    </message>
+    <message>
+        <source>balanced, %1 inside</source>
+        <translation>平衡，内侧余量 %1</translation>
+    </message>
+    <message>
+        <source>tips, %1 outside</source>
+        <translation>倾倒，超出 %1</translation>
+    </message>
+    <message>
+        <source>Lateral flexion</source>
+        <translation>侧屈</translation>
+    </message>
+    <message>
+        <source>Torsion</source>
+        <translation>扭转</translation>
+    </message>
+    <message>
+        <source>Rotation</source>
+        <translation>旋转</translation>
+    </message>
+    <message>
+        <source>inward +</source>
+        <translation>向内 +</translation>
+    </message>
+    <message>
+        <source>left +</source>
+        <translation>左 +</translation>
+    </message>
+    <message>
+        <source>left side up +</source>
+        <translation>左侧抬起 +</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%2上的%1</translation>
+    </message>
+    <message>
+        <source>no limits known</source>
+        <translation>没有已知的限度</translation>
+    </message>
+    <message>
+        <source>no angle is supported</source>
+        <translation>没有受支持的角度</translation>
+    </message>
+    <message>
+        <source>held at %1</source>
+        <translation>固定于 %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 到 %2</translation>
+    </message>
+    <message>
+        <source>The other two angles leave no room here.</source>
+        <translation>另外两个角度在此没有留下余地。</translation>
+    </message>
+    <message>
+        <source>These bones do not move against each other.</source>
+        <translation>这些骨骼之间没有相对运动。</translation>
+    </message>
+    <message>
+        <source>Not judged: the facets of one side are not known.</source>
+        <translation>未判定：一侧的关节面未知。</translation>
+    </message>
+    <message>
+        <source>Not judged: no facets meet here and nobody has typed limits.</source>
+        <translation>未判定：此处没有关节面相接，也没有人给定限度。</translation>
+    </message>
+    <message>
+        <source>No facets meet here. The limits are typed: %1.</source>
+        <translation>此处没有关节面相接。限度为给定：%1。</translation>
+    </message>
+    <message>
+        <source>%1 beyond</source>
+        <translation>%1 个超出</translation>
+    </message>
+    <message>
+        <source>%1 near</source>
+        <translation>%1 个接近极限</translation>
+    </message>
+    <message>
+        <source>%1 of %2 joints</source>
+        <translation>%2 个关节中有 %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2 joints supported</source>
+        <translation>%2 个关节中 %1 个受支持</translation>
+    </message>
+    <message>
+        <source>all %1 joints supported</source>
+        <translation>全部 %1 个关节受支持</translation>
+    </message>
+    <message>
+        <source>, %1 not judged</source>
+        <translation>，%1 个未判定</translation>
+    </message>
+    <message>
+        <source>, 1 contact</source>
+        <translation>，1 处接触</translation>
+    </message>
+    <message>
+        <source>, %1 contacts</source>
+        <translation>，%1 处接触</translation>
+    </message>
+    <message>
+        <source>by length</source>
+        <translation>按长度</translation>
+    </message>
+    <message>
+        <source>by area</source>
+        <translation>按面积</translation>
+    </message>
+    <message>
+        <source>%1 % %2, %3 cartilage</source>
+        <translation>%1 % %2，软骨 %3</translation>
+    </message>
+    <message>
+        <source>, centrum faces parallel</source>
+        <translation>，椎体端面平行</translation>
+    </message>
+    <message>
+        <source>neutral</source>
+        <translation>中性</translation>
+    </message>
+    <message>
+        <source>most dorsiflexed</source>
+        <translation>最大背屈</translation>
+    </message>
+    <message>
+        <source>most ventriflexed</source>
+        <translation>最大腹屈</translation>
+    </message>
+    <message>
+        <source>highest</source>
+        <translation>最高</translation>
+    </message>
+    <message>
+        <source>lowest</source>
+        <translation>最低</translation>
+    </message>
+    <message>
+        <source>present</source>
+        <translation>当前</translation>
+    </message>
+    <message>
+        <source>%1: %2 m, neck %3°</source>
+        <translation>%1：%2 米，颈部 %3°</translation>
+    </message>
+    <message>
+        <source> m</source>
+        <translation> 米</translation>
+    </message>
+    <message>
+        <source>%1 to %2 ahead of the fore foot</source>
+        <translation>前足之前 %1 到 %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 ahead of the neck’s base</source>
+        <translation>颈根之前 %1 到 %2</translation>
+    </message>
+    <message>
+        <source>%1 high</source>
+        <translation>高 %1</translation>
+    </message>
+    <message>
+        <source>%1 ahead</source>
+        <translation>向前 %1</translation>
+    </message>
+    <message>
+        <source>%1 mmHg, %2 m</source>
+        <translation>%1 mmHg，%2 米</translation>
+    </message>
+    <message>
+        <source>column of blood from heart to head, mmHg</source>
+        <translation>从心脏到头部的血柱，mmHg</translation>
+    </message>
+    <message>
+        <source>upright sauropod in one published view</source>
+        <translation>一种已发表观点中直立颈部的蜥脚类</translation>
+    </message>
+    <message>
+        <source>down – up, °</source>
+        <translation>下 – 上，°</translation>
+    </message>
+    <message>
+        <source>right – left, °</source>
+        <translation>右 – 左，°</translation>
+    </message>
+    <message>
+        <source>torsion right – left, °</source>
+        <translation>扭转 右 – 左，°</translation>
+    </message>
+    <message>
+        <source>bar: supported from neutral; dotted: typed; mark: present angle, triangle beyond</source>
+        <translation>条：自中性起受支持；点线：给定限度；标记：当前角度，三角为超出</translation>
+    </message>
+    <message>
+        <source>ahead of the neck’s base, m</source>
+        <translation>颈根之前，米</translation>
+    </message>
+    <message>
+        <source>over the ground, m</source>
+        <translation>离地，米</translation>
+    </message>
+    <message>
+        <source>1 m</source>
+        <translation>1 米</translation>
+    </message>
+    <message>
+        <source>10 cm</source>
+        <translation>10 厘米</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>长度</translation>
+    </message>
+    <message>
+        <source>snout over the ground, m</source>
+        <translation>吻端离地，米</translation>
+    </message>
+    <message>
+        <source>slope of the neck, °</source>
+        <translation>颈部坡度，°</translation>
+    </message>
+    <message>
+        <source>hill: %1 draws; bar: 5 to 95 %; stroke: half of them; diamond: the table as it is</source>
+        <translation>山形：%1 次抽样；条：5 到 95 %；粗线：其中一半；菱形：表格原值</translation>
+    </message>
+    <message>
+        <source>dorsal</source>
+        <translation>背侧</translation>
+    </message>
+    <message>
+        <source>ventral</source>
+        <translation>腹侧</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>左</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>右</translation>
+    </message>
+    <message>
+        <source>left up</source>
+        <translation>左侧抬起</translation>
+    </message>
+    <message>
+        <source>right up</source>
+        <translation>右侧抬起</translation>
+    </message>
+    <message>
+        <source>Dorsal / ventral</source>
+        <translation>背 / 腹</translation>
+    </message>
+    <message>
+        <source>Left / right</source>
+        <translation>左 / 右</translation>
+    </message>
+    <message>
+        <source>these bones do not move against each other</source>
+        <translation>这些骨骼之间没有相对运动</translation>
+    </message>
+    <message>
+        <source>not judged: the facets of one bone are missing</source>
+        <translation>未判定：一块骨骼缺少关节面</translation>
+    </message>
+    <message>
+        <source>not judged: no facets and no typed limits</source>
+        <translation>未判定：没有关节面，也没有给定限度</translation>
+    </message>
+    <message>
+        <source>%1 inside</source>
+        <translation>内侧余量 %1</translation>
+    </message>
+    <message>
+        <source>%1 outside</source>
+        <translation>超出 %1</translation>
+    </message>
+    <message>
+        <source>Sculpting bones, %1 of %2</source>
+        <translation>正在塑形骨骼，第 %1 块，共 %2 块</translation>
+    </message>
+    <message>
+        <source>Drop a measurement table or a project here</source>
+        <translation>将测量表或项目拖到此处</translation>
+    </message>
+    <message>
+        <source>or open the sample from the File menu to see a whole animal</source>
+        <translation>或从“文件”菜单打开样本，查看整只动物</translation>
+    </message>
+    <message>
+        <source>%1 not judged: %2</source>
+        <translation>%1 未判定：%2</translation>
+    </message>
+    <message>
+        <source>%1 near the edge: %2</source>
+        <translation>%1 接近极限：%2</translation>
+    </message>
+    <message>
+        <source>%1 supported: %2</source>
+        <translation>%1 受支持：%2</translation>
+    </message>
+    <message>
+        <source>%1 beyond: %2</source>
+        <translation>%1 超出：%2</translation>
+    </message>
+    <message>
+        <source>%1 can't be articulated: %2</source>
+        <translation>%1 无法关节化：%2</translation>
+    </message>
+    <message>
+        <source>%1 articulates roughly: its facets stay %2 off centre</source>
+        <translation>%1 只能大致吻合：其关节面偏离中心 %2</translation>
+    </message>
+    <message>
+        <source>the facets of %1 and %2 face the same way</source>
+        <translation>%1 与 %2 的关节面朝向同一侧</translation>
+    </message>
+    <message>
+        <source>no position within a right angle brings the facets of %1 and %2 together</source>
+        <translation>在直角之内没有位置能使 %1 与 %2 的关节面相接</translation>
+    </message>
+    <message>
+        <source>%1 enter each other by %2 (tolerated %3)</source>
+        <translation>%1相互进入 %2（容许 %3）</translation>
+    </message>
+    <message>
+        <source>%1 enters %2 by %3 (tolerated %4)</source>
+        <translation>%1进入%2，深 %3（容许 %4）</translation>
+    </message>
+    <message>
+        <source>contact: %1, %2</source>
+        <translation>接触：%1，%2</translation>
+    </message>
+    <message>
+        <source>facets share %1 left, %2 right (least %3)</source>
+        <translation>关节面共有左 %1、右 %2（至少 %3）</translation>
+    </message>
+    <message>
+        <source>facets share %1 left, %2 right of area (least %3)</source>
+        <translation>关节面共有面积左 %1、右 %2（至少 %3）</translation>
+    </message>
+    <message>
+        <source>facets press %1 left, %2 right into each other (tolerated %3)</source>
+        <translation>关节面相互压入左 %1、右 %2（容许 %3）</translation>
+    </message>
+    <message>
+        <source>facets gape %1 left, %2 right (tolerated %3)</source>
+        <translation>关节面张开左 %1、右 %2（容许 %3）</translation>
+    </message>
+    <message>
+        <source>%1 facets share %2 of area (least %3)</source>
+        <translation>%1侧关节面共有面积 %2（至少 %3）</translation>
+    </message>
+    <message>
+        <source>%1 facets share %2 (least %3)</source>
+        <translation>%1侧关节面共有 %2（至少 %3）</translation>
+    </message>
+    <message>
+        <source>%1 facets press %2 into each other (tolerated %3)</source>
+        <translation>%1侧关节面相互压入 %2（容许 %3）</translation>
+    </message>
+    <message>
+        <source>%1 facets gape %2 (tolerated %3)</source>
+        <translation>%1侧关节面张开 %2（容许 %3）</translation>
+    </message>
+    <message>
+        <source>facets share of area %1 left, %2 right</source>
+        <translation>关节面共有面积左 %1、右 %2</translation>
+    </message>
+    <message>
+        <source>facets share %1 left, %2 right</source>
+        <translation>关节面共有左 %1、右 %2</translation>
+    </message>
+    <message>
+        <source>facets share %1</source>
+        <translation>关节面共有 %1</translation>
+    </message>
+    <message>
+        <source> facets share %1</source>
+        <translation> 侧关节面共有 %1</translation>
+    </message>
+    <message>
+        <source>%1 facets press %2 into each other</source>
+        <translation>%1侧关节面相互压入 %2</translation>
+    </message>
+    <message>
+        <source>%1 facets gape %2</source>
+        <translation>%1侧关节面张开 %2</translation>
+    </message>
+    <message>
+        <source>%1 facets share %2</source>
+        <translation>%1侧关节面共有 %2</translation>
+    </message>
+    <message>
+        <source>nothing stops it within %1</source>
+        <translation>在 %1 之内没有阻碍</translation>
+    </message>
+    <message>
+        <source>limit %1 (%2)</source>
+        <translation>限度 %1（%2）</translation>
+    </message>
+    <message>
+        <source>%1, each supported by itself but not together</source>
+        <translation>%1，各自受支持，但合在一起不受支持</translation>
+    </message>
+    <message>
+        <source>%1, and the neutral pose is beyond as well</source>
+        <translation>%1，且中性姿态也超出</translation>
+    </message>
+    <message>
+        <source>%1 by itself</source>
+        <translation>%1（单独）</translation>
+    </message>
+    <message>
+        <source>%1 where %2 is the least</source>
+        <translation>%1，而最小值为%2</translation>
+    </message>
+    <message>
+        <source>%1, phalanx %2</source>
+        <translation>%1，第 %2 指节</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1，%2</translation>
+    </message>
+    <message>
+        <source>finger %1</source>
+        <translation>第 %1 指</translation>
+    </message>
+    <message>
+        <source>toe %1</source>
+        <translation>第 %1 趾</translation>
+    </message>
+    <message>
+        <source>dorsiflexion %1 of %2</source>
+        <translation>背屈 %1，限度 %2</translation>
+    </message>
+    <message>
+        <source>ventriflexion %1 of %2</source>
+        <translation>腹屈 %1，限度 %2</translation>
+    </message>
+    <message>
+        <source>left bend %1 of %2</source>
+        <translation>左弯 %1，限度 %2</translation>
+    </message>
+    <message>
+        <source>right bend %1 of %2</source>
+        <translation>右弯 %1，限度 %2</translation>
+    </message>
+    <message>
+        <source>left-up torsion %1 of %2</source>
+        <translation>左侧抬起扭转 %1，限度 %2</translation>
+    </message>
+    <message>
+        <source>right-up torsion %1 of %2</source>
+        <translation>右侧抬起扭转 %1，限度 %2</translation>
+    </message>
+    <message>
+        <source>dorsiflexion %1</source>
+        <translation>背屈 %1</translation>
+    </message>
+    <message>
+        <source>ventriflexion %1</source>
+        <translation>腹屈 %1</translation>
+    </message>
+    <message>
+        <source>left bend %1</source>
+        <translation>左弯 %1</translation>
+    </message>
+    <message>
+        <source>right bend %1</source>
+        <translation>右弯 %1</translation>
+    </message>
+    <message>
+        <source>left-up torsion %1</source>
+        <translation>左侧抬起扭转 %1</translation>
+    </message>
+    <message>
+        <source>right-up torsion %1</source>
+        <translation>右侧抬起扭转 %1</translation>
+    </message>
+    <message>
+        <source>flexion %1</source>
+        <translation>屈曲 %1</translation>
+    </message>
+    <message>
+        <source>extension %1</source>
+        <translation>伸展 %1</translation>
+    </message>
+    <message>
+        <source>abduction %1</source>
+        <translation>外展 %1</translation>
+    </message>
+    <message>
+        <source>adduction %1</source>
+        <translation>内收 %1</translation>
+    </message>
+    <message>
+        <source>opening %1</source>
+        <translation>张开 %1</translation>
+    </message>
+    <message>
+        <source>closing %1</source>
+        <translation>闭合 %1</translation>
+    </message>
+    <message>
+        <source>inward rotation %1</source>
+        <translation>内旋 %1</translation>
+    </message>
+    <message>
+        <source>outward rotation %1</source>
+        <translation>外旋 %1</translation>
+    </message>
+    <message>
+        <source>centra of %1 and %2</source>
+        <translation>%1 与 %2 的椎体</translation>
+    </message>
+    <message>
+        <source>spines of %1 and %2</source>
+        <translation>%1 与 %2 的神经棘</translation>
+    </message>
+    <message>
+        <source>arches of %1 and %2</source>
+        <translation>%1 与 %2 的椎弓</translation>
+    </message>
+    <message>
+        <source>ribs of %1 and %2</source>
+        <translation>%1 与 %2 的肋骨</translation>
+    </message>
+    <message>
+        <source>zygapophyses of %1 and %2</source>
+        <translation>%1 与 %2 的关节突</translation>
+    </message>
+    <message>
+        <source>transverse processes of %1 and %2</source>
+        <translation>%1 与 %2 的横突</translation>
+    </message>
+    <message>
+        <source>centrum of %1</source>
+        <translation>%1 的椎体</translation>
+    </message>
+    <message>
+        <source>spine of %1</source>
+        <translation>%1 的神经棘</translation>
+    </message>
+    <message>
+        <source>arch of %1</source>
+        <translation>%1 的椎弓</translation>
+    </message>
+    <message>
+        <source>rib of %1</source>
+        <translation>%1 的肋骨</translation>
+    </message>
+    <message>
+        <source>zygapophysis of %1</source>
+        <translation>%1 的关节突</translation>
+    </message>
+    <message>
+        <source>transverse process of %1</source>
+        <translation>%1 的横突</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1与%2</translation>
+    </message>
+    <message>
+        <source>left %1</source>
+        <translation>左 %1</translation>
+    </message>
+    <message>
+        <source>right %1</source>
+        <translation>右 %1</translation>
+    </message>
+    <message>
+        <source>cervical vertebra %1</source>
+        <translation>第 %1 颈椎</translation>
+    </message>
+    <message>
+        <source>dorsal vertebra %1</source>
+        <translation>第 %1 背椎</translation>
+    </message>
+    <message>
+        <source>sacral vertebra %1</source>
+        <translation>第 %1 荐椎</translation>
+    </message>
+    <message>
+        <source>caudal vertebra %1</source>
+        <translation>第 %1 尾椎</translation>
+    </message>
+    <message>
+        <source>cervical rib %1</source>
+        <translation>第 %1 颈肋</translation>
+    </message>
+    <message>
+        <source>dorsal rib %1</source>
+        <translation>第 %1 背肋</translation>
+    </message>
+    <message>
+        <source>chevron %1</source>
+        <translation>第 %1 脉弧</translation>
+    </message>
+    <message>
+        <source>carpal %1</source>
+        <translation>第 %1 腕骨</translation>
+    </message>
+    <message>
+        <source>metacarpal %1</source>
+        <translation>第 %1 掌骨</translation>
+    </message>
+    <message>
+        <source>metatarsal %1</source>
+        <translation>第 %1 跖骨</translation>
+    </message>
+    <message>
+        <source>The centre of mass lies over %1, %2 inside the nearest edge, which is %3.</source>
+        <translation>质心位于%1上方，距最近的边缘（在%3）%2。</translation>
+    </message>
+    <message>
+        <source>The centre of mass lies %1 outside %2, %3: the animal would tip over.</source>
+        <translation>质心在%2之外 %1，%3：动物会倾倒。</translation>
+    </message>
+    <message>
+        <source>the %1 planted feet</source>
+        <translation>%1 只落地的脚</translation>
+    </message>
+    <message>
+        <source>supported</source>
+        <translation>受支持</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>未判定</translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>接近极限</translation>
+    </message>
+    <message>
+        <source>beyond</source>
+        <translation>超出</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>两</translation>
+    </message>
+    <message>
+        <source>in the neutral pose</source>
+        <translation>在中性姿态下</translation>
+    </message>
+    <message>
+        <source>all angles zero</source>
+        <translation>全部角度为零</translation>
+    </message>
+    <message>
+        <source>no facets and no typed limits</source>
+        <translation>没有关节面，也没有给定限度</translation>
+    </message>
+    <message>
+        <source>the right facets are not known</source>
+        <translation>右侧关节面未知</translation>
+    </message>
+    <message>
+        <source>the left facets are not known</source>
+        <translation>左侧关节面未知</translation>
+    </message>
+    <message>
+        <source>author's choice</source>
+        <translation>作者的选择</translation>
+    </message>
+    <message>
+        <source>dorsiflexion</source>
+        <translation>背屈</translation>
+    </message>
+    <message>
+        <source>ventriflexion</source>
+        <translation>腹屈</translation>
+    </message>
+    <message>
+        <source>left bend</source>
+        <translation>左弯</translation>
+    </message>
+    <message>
+        <source>right bend</source>
+        <translation>右弯</translation>
+    </message>
+    <message>
+        <source>left-up torsion</source>
+        <translation>左侧抬起扭转</translation>
+    </message>
+    <message>
+        <source>right-up torsion</source>
+        <translation>右侧抬起扭转</translation>
+    </message>
+    <message>
+        <source>closing</source>
+        <translation>闭合</translation>
+    </message>
+    <message>
+        <source>opening</source>
+        <translation>张开</translation>
+    </message>
+    <message>
+        <source>left swing</source>
+        <translation>左摆</translation>
+    </message>
+    <message>
+        <source>right swing</source>
+        <translation>右摆</translation>
+    </message>
+    <message>
+        <source>flexion</source>
+        <translation>屈曲</translation>
+    </message>
+    <message>
+        <source>extension</source>
+        <translation>伸展</translation>
+    </message>
+    <message>
+        <source>abduction</source>
+        <translation>外展</translation>
+    </message>
+    <message>
+        <source>adduction</source>
+        <translation>内收</translation>
+    </message>
+    <message>
+        <source>inward rotation</source>
+        <translation>内旋</translation>
+    </message>
+    <message>
+        <source>outward rotation</source>
+        <translation>外旋</translation>
+    </message>
+    <message>
+        <source>torsion left</source>
+        <translation>向左扭转</translation>
+    </message>
+    <message>
+        <source>torsion right</source>
+        <translation>向右扭转</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>头部</translation>
+    </message>
+    <message>
+        <source>Neck</source>
+        <translation>颈部</translation>
+    </message>
+    <message>
+        <source>Trunk</source>
+        <translation>躯干</translation>
+    </message>
+    <message>
+        <source>Sacrum</source>
+        <translation>荐部</translation>
+    </message>
+    <message>
+        <source>Tail</source>
+        <translation>尾部</translation>
+    </message>
+    <message>
+        <source>Ribs</source>
+        <translation>肋骨</translation>
+    </message>
+    <message>
+        <source>Chevrons</source>
+        <translation>脉弧</translation>
+    </message>
+    <message>
+        <source>Shoulder</source>
+        <translation>肩部</translation>
+    </message>
+    <message>
+        <source>Forelimb</source>
+        <translation>前肢</translation>
+    </message>
+    <message>
+        <source>Manus</source>
+        <translation>前足</translation>
+    </message>
+    <message>
+        <source>Pelvis</source>
+        <translation>骨盆</translation>
+    </message>
+    <message>
+        <source>Hindlimb</source>
+        <translation>后肢</translation>
+    </message>
+    <message>
+        <source>Pes</source>
+        <translation>后足</translation>
+    </message>
+    <message>
+        <source>atlas</source>
+        <translation>寰椎</translation>
+    </message>
+    <message>
+        <source>axis</source>
+        <translation>枢椎</translation>
+    </message>
+    <message>
+        <source>skull</source>
+        <translation>头骨</translation>
+    </message>
+    <message>
+        <source>lower jaw</source>
+        <translation>下颌</translation>
+    </message>
+    <message>
+        <source>shoulder blade</source>
+        <translation>肩胛骨</translation>
+    </message>
+    <message>
+        <source>coracoid</source>
+        <translation>乌喙骨</translation>
+    </message>
+    <message>
+        <source>sternal plate</source>
+        <translation>胸骨板</translation>
+    </message>
+    <message>
+        <source>humerus</source>
+        <translation>肱骨</translation>
+    </message>
+    <message>
+        <source>radius</source>
+        <translation>桡骨</translation>
+    </message>
+    <message>
+        <source>ulna</source>
+        <translation>尺骨</translation>
+    </message>
+    <message>
+        <source>ilium</source>
+        <translation>髂骨</translation>
+    </message>
+    <message>
+        <source>pubis</source>
+        <translation>耻骨</translation>
+    </message>
+    <message>
+        <source>ischium</source>
+        <translation>坐骨</translation>
+    </message>
+    <message>
+        <source>femur</source>
+        <translation>股骨</translation>
+    </message>
+    <message>
+        <source>tibia</source>
+        <translation>胫骨</translation>
+    </message>
+    <message>
+        <source>fibula</source>
+        <translation>腓骨</translation>
+    </message>
+    <message>
+        <source>astragalus</source>
+        <translation>距骨</translation>
+    </message>
+    <message>
+        <source>left hind foot</source>
+        <translation>左后足</translation>
+    </message>
+    <message>
+        <source>left fore foot</source>
+        <translation>左前足</translation>
+    </message>
+    <message>
+        <source>right hind foot</source>
+        <translation>右后足</translation>
+    </message>
+    <message>
+        <source>right fore foot</source>
+        <translation>右前足</translation>
+    </message>
+    <message>
+        <source>length with condyle</source>
+        <translation>含椎突的长度</translation>
+    </message>
+    <message>
+        <source>cotyle height</source>
+        <translation>椎窝高</translation>
+    </message>
+    <message>
+        <source>cotyle width</source>
+        <translation>椎窝宽</translation>
+    </message>
+    <message>
+        <source>spine height</source>
+        <translation>神经棘高</translation>
+    </message>
+    <message>
+        <source>spine fork</source>
+        <translation>神经棘分叉</translation>
+    </message>
+    <message>
+        <source>diapophysis width</source>
+        <translation>横突宽</translation>
+    </message>
+    <message>
+        <source>facet length</source>
+        <translation>关节面长</translation>
+    </message>
+    <message>
+        <source>facet width</source>
+        <translation>关节面宽</translation>
+    </message>
+    <message>
+        <source>facet height</source>
+        <translation>关节面高</translation>
+    </message>
+    <message>
+        <source>facet spread</source>
+        <translation>关节面间距</translation>
+    </message>
+    <message>
+        <source>facet tilt</source>
+        <translation>关节面倾角</translation>
+    </message>
+    <message>
+        <source>postzyg length</source>
+        <translation>后关节突长</translation>
+    </message>
+    <message>
+        <source>facet turn</source>
+        <translation>关节面转角</translation>
+    </message>
+    <message>
+        <source>wedge</source>
+        <translation>楔角</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>高</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>宽</translation>
+    </message>
+    <message>
+        <source>proximal width</source>
+        <translation>近端宽</translation>
+    </message>
+    <message>
+        <source>shaft width</source>
+        <translation>骨干宽</translation>
+    </message>
+    <message>
+        <source>distal width</source>
+        <translation>远端宽</translation>
+    </message>
+    <message>
+        <source>circumference</source>
+        <translation>周长</translation>
+    </message>
+    <message>
+        <source>found, deformed</source>
+        <translation>已发现，已变形</translation>
+    </message>
+    <message>
+        <source>scaled from another</source>
+        <translation>由另一标本按比例</translation>
+    </message>
+    <message>
+        <source>fore limbs</source>
+        <translation>前肢</translation>
+    </message>
+    <message>
+        <source>hind limbs</source>
+        <translation>后肢</translation>
+    </message>
+    <message>
+        <source>the one planted foot</source>
+        <translation>唯一落地的脚</translation>
+    </message>
+    <message>
+        <source>the tail</source>
+        <translation>尾部</translation>
+    </message>
+    <message>
+        <source>in front</source>
+        <translation>前方</translation>
+    </message>
+    <message>
+        <source>behind</source>
+        <translation>后方</translation>
+    </message>
+    <message>
+        <source>on the left</source>
+        <translation>左侧</translation>
+    </message>
+    <message>
+        <source>on the right</source>
+        <translation>右侧</translation>
+    </message>
+    <message>
+        <source>Nothing touches the ground: no balance to tell.</source>
+        <translation>没有任何部分接触地面：无平衡可言。</translation>
+    </message>
+    <message>
+        <source>Pose</source>
+        <translation>姿态</translation>
+    </message>
+    <message>
+        <source>Add pose “%1”</source>
+        <translation>添加姿态“%1”</translation>
+    </message>
+    <message>
+        <source>Rename pose to “%1”</source>
+        <translation>将姿态改名为“%1”</translation>
+    </message>
+    <message>
+        <source>Delete pose “%1”</source>
+        <translation>删除姿态“%1”</translation>
+    </message>
+    <message>
+        <source>Update pose “%1”</source>
+        <translation>更新姿态“%1”</translation>
+    </message>
+    <message>
+        <source>the neck's base</source>
+        <translation>颈根</translation>
+    </message>
+    <message>
+        <source>the tail's base</source>
+        <translation>尾根</translation>
+    </message>
+    <message>
+        <source>%1 ahead of %2</source>
+        <translation>%2之前 %1</translation>
+    </message>
+    <message>
+        <source>%1 behind %2</source>
+        <translation>%2之后 %1</translation>
+    </message>
+    <message>
+        <source> and %1 to the left</source>
+        <translation> 并向左 %1</translation>
+    </message>
+    <message>
+        <source> and %1 to the right</source>
+        <translation> 并向右 %1</translation>
+    </message>
+    <message>
+        <source>Neck at its %1 limit</source>
+        <translation>颈部处于%1极限</translation>
+    </message>
+    <message>
+        <source>Tail at its %1 limit</source>
+        <translation>尾部处于%1极限</translation>
+    </message>
+    <message>
+        <source>%1 at %2, %3; %4 joints turn %5 together</source>
+        <translation>%1在 %2，%3；%4 个关节共转动 %5</translation>
+    </message>
+    <message>
+        <source>snout</source>
+        <translation>吻端</translation>
+    </message>
+    <message>
+        <source>tip</source>
+        <translation>尾端</translation>
+    </message>
+    <message>
+        <source>, %1 of them not judged</source>
+        <translation>，其中 %1 个未判定</translation>
+    </message>
+    <message>
+        <source>; part of it would be %1 in the ground</source>
+        <translation>；有一部分会没入地面 %1</translation>
+    </message>
+    <message>
+        <source>Keep the limits of neck and tail</source>
+        <translation>保存颈部与尾部的极限</translation>
+    </message>
+    <message>
+        <source>facets centred</source>
+        <translation>关节面居中</translation>
+    </message>
+    <message>
+        <source>facets centred, centrum faces parallel</source>
+        <translation>关节面居中，椎体端面平行</translation>
+    </message>
+    <message>
+        <source>Neutral is where the facets of both sides are in greatest contact, their centres on each other.
+Taylor, Wedel &amp; Naish 2009, Acta Palaeontol. Pol. 54:213; Vidal et al. 2020, PLoS ONE 15(1):e0227537</source>
+        <translation>中性位是两侧关节面接触最多、中心彼此重合之处。
+Taylor, Wedel &amp; Naish 2009, Acta Palaeontol. Pol. 54:213; Vidal et al. 2020, PLoS ONE 15(1):e0227537</translation>
+    </message>
+    <message>
+        <source>Neutral is where the facets are centred and the faces of the centra are parallel besides; where a centrum is wedged the two pull against each other.
+Mallison 2010, Swiss J. Geosci. 103:211; Vidal et al. 2020, PLoS ONE 15(1):e0227537</source>
+        <translation>中性位是关节面居中且椎体端面平行之处；椎体呈楔形时两者相互牵制。
+Mallison 2010, Swiss J. Geosci. 103:211; Vidal et al. 2020, PLoS ONE 15(1):e0227537</translation>
+    </message>
+    <message>
+        <source>A range from bare bone may be off by 5° a joint; flesh may lessen it.</source>
+        <translation>仅凭裸骨得出的范围每个关节可能相差 5°；软组织可能使其变小。</translation>
+    </message>
+    <message>
+        <source>Ranges that bones alone give were off by up to 5° a joint against the living animal, and soft tissue lessens them in some (ostrich necks) and not in others.
+Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187; Hutson &amp; Hutson 2012</source>
+        <translation>仅凭骨骼得出的范围与活体动物相比每个关节最多相差 5°；软组织在有些动物（鸵鸟颈部）中使其变小，在另一些动物中则不然。
+Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187; Hutson &amp; Hutson 2012</translation>
+    </message>
+    <message>
+        <source>About Zygapose</source>
+        <translation>关于 Zygapose</translation>
+    </message>
+    <message>
+        <source>Zygapose %1</source>
+        <translation>Zygapose %1</translation>
+    </message>
+    <message>
+        <source>Poses a sauropod skeleton and says, joint by joint, whether its bones support the pose.</source>
+        <translation>摆放蜥脚类骨架的姿态，并逐个关节说明骨骼是否支持该姿态。</translation>
+    </message>
+    <message>
+        <source>Bare bones give a range; cartilage, muscle and skin made it narrower or wider, and nobody has measured them. A supported pose is possible, not proven; the sample animals are invented.
+
+For mounts and models that carry weight or stand over people this is not an engineering document; local codes and licensed practice decide.</source>
+        <translation>裸骨给出一个范围；软骨、肌肉和皮肤使它变窄或变宽，而无人测量过。受支持的姿态只是可能，并未证实；样本动物均为虚构。
+
+对于承重或立于人上方的装架与模型，本程序并非工程文件；以当地规范和持证从业者的意见为准。</translation>
+    </message>
+    <message>
+        <source>of length</source>
+        <translation>按长度</translation>
+    </message>
+    <message>
+        <source>of area</source>
+        <translation>按面积</translation>
+    </message>
+    <message>
+        <source>Overlap by</source>
+        <translation>重叠的量法</translation>
+    </message>
+    <message>
+        <source>The published rule counts the facet's length (Cobley, Rayfield &amp; Barrett 2013); area is the stricter reading at the same share</source>
+        <translation>已发表的规则按关节面的长度计（Cobley, Rayfield &amp; Barrett 2013）；同一份额下，按面积是更严格的解读</translation>
+    </message>
+    <message>
+        <source>Overlap by length or area</source>
+        <translation>重叠按长度或按面积</translation>
+    </message>
+    <message>
+        <source>Facets must overlap</source>
+        <translation>关节面必须重叠</translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation>至少</translation>
+    </message>
+    <message>
+        <source>Share of the facet that must stay covered</source>
+        <translation>关节面必须保持被覆盖的份额</translation>
+    </message>
+    <message>
+        <source>Least overlap</source>
+        <translation>最小重叠</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Least overlap %1</source>
+        <translation>最小重叠 %1</translation>
+    </message>
+    <message>
+        <source>Cartilage</source>
+        <translation>软骨</translation>
+    </message>
+    <message>
+        <source>Cartilage of the neck</source>
+        <translation>颈部的软骨</translation>
+    </message>
+    <message>
+        <source>Cartilage of the trunk</source>
+        <translation>躯干的软骨</translation>
+    </message>
+    <message>
+        <source>Cartilage of the tail</source>
+        <translation>尾部的软骨</translation>
+    </message>
+    <message>
+        <source>Thickness between the centra</source>
+        <translation>椎体之间的厚度</translation>
+    </message>
+    <message>
+        <source>Neck as in…</source>
+        <translation>颈部取自……</translation>
+    </message>
+    <message>
+        <source>Thickness found or argued for in other animals, each with its source</source>
+        <translation>在其他动物中发现或论证的厚度，各附出处</translation>
+    </message>
+    <message>
+        <source>%1: %2 %</source>
+        <translation>%1：%2 %</translation>
+    </message>
+    <message>
+        <source>None of them is the right value for another animal</source>
+        <translation>对另一种动物而言，其中没有一个是正确的数值</translation>
+    </message>
+    <message>
+        <source>Tolerated</source>
+        <translation>容许</translation>
+    </message>
+    <message>
+        <source>Pressing</source>
+        <translation>压入</translation>
+    </message>
+    <message>
+        <source>Share of the facet's length by which facets may enter each other. Author's choice</source>
+        <translation>关节面可相互压入其长度的份额。作者的选择</translation>
+    </message>
+    <message>
+        <source>Tolerated facet pressure</source>
+        <translation>容许的关节面压入</translation>
+    </message>
+    <message>
+        <source>Gaping</source>
+        <translation>张开</translation>
+    </message>
+    <message>
+        <source>Share of the facet's length by which facets may stand apart. Author's choice</source>
+        <translation>关节面可分开其长度的份额。作者的选择</translation>
+    </message>
+    <message>
+        <source>Tolerated facet gap</source>
+        <translation>容许的关节面间隙</translation>
+    </message>
+    <message>
+        <source>Touching</source>
+        <translation>接触</translation>
+    </message>
+    <message>
+        <source>Depth by which bones may enter each other away from their joint. Author's choice</source>
+        <translation>骨骼在关节以外可相互进入的深度。作者的选择</translation>
+    </message>
+    <message>
+        <source>Tolerated contact</source>
+        <translation>容许的接触</translation>
+    </message>
+    <message>
+        <source>Near edge</source>
+        <translation>接近极限</translation>
+    </message>
+    <message>
+        <source>How close to a limit counts as near, as a share of the range. Author's choice</source>
+        <translation>离限度多近算作接近，以范围的份额计。作者的选择</translation>
+    </message>
+    <message>
+        <source>Near margin</source>
+        <translation>接近的余量</translation>
+    </message>
+    <message>
+        <source>Neutral articulation</source>
+        <translation>中性关节位</translation>
+    </message>
+    <message>
+        <source>Definition of neutral</source>
+        <translation>中性位的定义</translation>
+    </message>
+    <message>
+        <source>What stays when neutral moves</source>
+        <translation>中性位改变时什么保持不变</translation>
+    </message>
+    <message>
+        <source>When an assumption moves the neutral articulation, either the deflections stay and the bones turn, or the bones stay in space and the deflections are recomputed</source>
+        <translation>某项假设移动中性关节位时，或者偏角不变而骨骼转动，或者骨骼在空间中不动而重新计算偏角</translation>
+    </message>
+    <message>
+        <source>when it moves, deflections stay</source>
+        <translation>移动时偏角不变</translation>
+    </message>
+    <message>
+        <source>when it moves, bones stay in space</source>
+        <translation>移动时骨骼在空间中不动</translation>
+    </message>
+    <message>
+        <source>From now on the bones stay in space when neutral moves; their deflections are recomputed</source>
+        <translation>从现在起中性位移动时骨骼在空间中不动，偏角重新计算</translation>
+    </message>
+    <message>
+        <source>From now on the deflections stay when neutral moves; the bones turn</source>
+        <translation>从现在起中性位移动时偏角不变，骨骼转动</translation>
+    </message>
+    <message>
+        <source>%1: %2 · %3 · Esc puts it back</source>
+        <translation>%1：%2 · %3 · 按 Esc 放回原处</translation>
+    </message>
+    <message>
+        <source>Unsaved work cannot be kept in %1. Save often.</source>
+        <translation>未保存的工作无法存放在 %1。请经常保存。</translation>
+    </message>
+    <message>
+        <source>Unsaved work could not be kept for recovery: %1. Save often.</source>
+        <translation>未保存的工作无法留存以供恢复：%1。请经常保存。</translation>
+    </message>
+    <message>
+        <source>Draw on the ground</source>
+        <translation>画在地面上</translation>
+    </message>
+    <message>
+        <source>The centre of mass, its plumb line, and the polygon of what touches the ground</source>
+        <translation>质心、其铅垂线，以及接触地面部分的多边形</translation>
+    </message>
+    <message>
+        <source>Mass and balance, an estimate</source>
+        <translation>质量与平衡，估算</translation>
+    </message>
+    <message>
+        <source>Not an engineering document: a mount needs an engineer's own reckoning.</source>
+        <translation>并非工程文件：装架需要工程师自行核算。</translation>
+    </message>
+    <message>
+        <source>Hulls around the bones × 1.21 × density; %1</source>
+        <translation>骨骼外包络 × 1.21 × 密度；%1</translation>
+    </message>
+    <message>
+        <source>From humerus and femur, %1; mean error 25.63 %</source>
+        <translation>由肱骨与股骨得出，%1；平均误差 25.63 %</translation>
+    </message>
+    <message>
+        <source>By volume</source>
+        <translation>按体积</translation>
+    </message>
+    <message>
+        <source>By circumference</source>
+        <translation>按周长</translation>
+    </message>
+    <message>
+        <source>Centre of mass</source>
+        <translation>质心</translation>
+    </message>
+    <message>
+        <source>On the fore feet</source>
+        <translation>前足承担</translation>
+    </message>
+    <message>
+        <source>Open an animal to weigh it.</source>
+        <translation>打开一只动物以称重。</translation>
+    </message>
+    <message>
+        <source>%1 m over the ground</source>
+        <translation>离地 %1 米</translation>
+    </message>
+    <message>
+        <source>%1 % of the weight</source>
+        <translation>体重的 %1 %</translation>
+    </message>
+    <message>
+        <source>not told by mechanics alone</source>
+        <translation>仅凭力学无法得知</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>证据</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>出处</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>出处</translation>
+    </message>
+    <message>
+        <source>How this bone is known</source>
+        <translation>这块骨骼如何得知</translation>
+    </message>
+    <message>
+        <source>Where that is written, or whose choice it is</source>
+        <translation>记载于何处，或由谁选定</translation>
+    </message>
+    <message>
+        <source>Evidence of %1</source>
+        <translation>%1 的证据</translation>
+    </message>
+    <message>
+        <source>Source of %1</source>
+        <translation>%1 的出处</translation>
+    </message>
+    <message>
+        <source>%1 of %2 found</source>
+        <translation>%2 块中发现 %1 块</translation>
+    </message>
+    <message>
+        <source>Bone</source>
+        <translation>骨骼</translation>
+    </message>
+    <message>
+        <source>Find a bone</source>
+        <translation>查找骨骼</translation>
+    </message>
+    <message>
+        <source>Bones by region</source>
+        <translation>按部位列出的骨骼</translation>
+    </message>
+    <message>
+        <source>Measures of the chosen bone</source>
+        <translation>所选骨骼的量度</translation>
+    </message>
+    <message>
+        <source>Choose a bone to see its measures</source>
+        <translation>选择一块骨骼以查看其量度</translation>
+    </message>
+    <message>
+        <source> (%1)</source>
+        <translation>（%1）</translation>
+    </message>
+    <message>
+        <source>, grown into %1</source>
+        <translation>，与 %1 愈合</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>毫米</translation>
+    </message>
+    <message>
+        <source>%1: unit</source>
+        <translation>%1：单位</translation>
+    </message>
+    <message>
+        <source>Percent of the centrum's functional length, or millimetres</source>
+        <translation>椎体功能长度的百分比，或毫米</translation>
+    </message>
+    <message>
+        <source>Contact between bones cannot be judged: %1. Facets are judged without it.</source>
+        <translation>无法判定骨骼之间的接触：%1。关节面照常判定。</translation>
+    </message>
+    <message>
+        <source>Densities</source>
+        <translation>密度</translation>
+    </message>
+    <message>
+        <source>Usual values</source>
+        <translation>通常数值</translation>
+    </message>
+    <message>
+        <source>800 kg/m³ for the trunk (used with hulls by Sellers et al. 2012), less for the neck's air spaces, 1000 for limbs: author's choice</source>
+        <translation>躯干 800 kg/m³（Sellers 等 2012 与包络一同使用），颈部因气腔而较小，四肢 1000：作者的选择</translation>
+    </message>
+    <message>
+        <source>Usual densities</source>
+        <translation>通常密度</translation>
+    </message>
+    <message>
+        <source>kg/m³</source>
+        <translation>kg/m³</translation>
+    </message>
+    <message>
+        <source>Density of the %1</source>
+        <translation>%1的密度</translation>
+    </message>
+    <message>
+        <source>%1, bones kept in space</source>
+        <translation>%1，骨骼在空间中不动</translation>
+    </message>
+    <message>
+        <source>%1, deflections kept</source>
+        <translation>%1，偏角不变</translation>
+    </message>
+    <message>
+        <source>One mesh per bone, named by bone</source>
+        <translation>每块骨骼一个网格，以骨骼命名</translation>
+    </message>
+    <message>
+        <source>All bones joined into one mesh</source>
+        <translation>全部骨骼合为一个网格</translation>
+    </message>
+    <message>
+        <source>Export meshes</source>
+        <translation>导出网格</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>米</translation>
+    </message>
+    <message>
+        <source>centimetres</source>
+        <translation>厘米</translation>
+    </message>
+    <message>
+        <source>millimetres</source>
+        <translation>毫米</translation>
+    </message>
+    <message>
+        <source>Z up</source>
+        <translation>Z 轴向上</translation>
+    </message>
+    <message>
+        <source>Y up</source>
+        <translation>Y 轴向上</translation>
+    </message>
+    <message>
+        <source>Format</source>
+        <translation>格式</translation>
+    </message>
+    <message>
+        <source>Bones</source>
+        <translation>骨骼</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>单位</translation>
+    </message>
+    <message>
+        <source>Upward axis</source>
+        <translation>向上的轴</translation>
+    </message>
+    <message>
+        <source>Choose a file…</source>
+        <translation>选择文件……</translation>
+    </message>
+    <message>
+        <source>The skeleton is written as it is posed now, in full detail.</source>
+        <translation>骨架按当前姿态以全部细节写出。</translation>
+    </message>
+    <message>
+        <source>glTF is always in metres with Y up; its nodes follow the joints.</source>
+        <translation>glTF 始终以米为单位、Y 轴向上；其节点与关节一致。</translation>
+    </message>
+    <message>
+        <source>The file itself does not say its unit: choose what the other program expects.</source>
+        <translation>文件本身不说明单位：请选择另一程序所期望的单位。</translation>
+    </message>
+    <message>
+        <source>Facets of the joint, to scale</source>
+        <translation>该关节的关节面，按比例</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>未知</translation>
+    </message>
+    <message>
+        <source>cranial ↑</source>
+        <translation>颅侧 ↑</translation>
+    </message>
+    <message>
+        <source>New from a measurement table</source>
+        <translation>由测量表新建</translation>
+    </message>
+    <message>
+        <source>Measurement tables (*.csv)</source>
+        <translation>测量表 (*.csv)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>所有文件 (*)</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>打开</translation>
+    </message>
+    <message>
+        <source>Zygapose projects and tables (*.zyga *.csv)</source>
+        <translation>Zygapose 项目与测量表 (*.zyga *.csv)</translation>
+    </message>
+    <message>
+        <source>%1 was opened; remarks on the table: %2.</source>
+        <translation>%1 已打开；对该表的备注：%2 条。</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>显示</translation>
+    </message>
+    <message>
+        <source>Save as</source>
+        <translation>另存为</translation>
+    </message>
+    <message>
+        <source>Zygapose project (*.zyga)</source>
+        <translation>Zygapose 项目 (*.zyga)</translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation>另存为……</translation>
+    </message>
+    <message>
+        <source>Unsaved work</source>
+        <translation>未保存的工作</translation>
+    </message>
+    <message>
+        <source>“%1” has changes that no file holds.</source>
+        <translation>“%1”有尚未存入任何文件的更改。</translation>
+    </message>
+    <message>
+        <source>Save them first, or give them up.</source>
+        <translation>请先保存，或放弃它们。</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>保存</translation>
+    </message>
+    <message>
+        <source>Give them up</source>
+        <translation>放弃更改</translation>
+    </message>
+    <message>
+        <source>Go back</source>
+        <translation>返回</translation>
+    </message>
+    <message>
+        <source>%1 is open in another window too. Of two savings the later one stays; save this one under another name to keep both.</source>
+        <translation>%1 也在另一个窗口中打开。两次保存中后一次生效；请将此处另存为其他名称以保留两者。</translation>
+    </message>
+    <message>
+        <source>%1 was moved or deleted. What is open here is still whole: save it to write the file anew.</source>
+        <translation>%1 已被移走或删除。此处打开的内容仍然完整：保存即可重新写出文件。</translation>
+    </message>
+    <message>
+        <source>%1 was changed by another program or window. This window still shows what it had read.</source>
+        <translation>%1 已被另一个程序或窗口更改。此窗口仍显示先前读入的内容。</translation>
+    </message>
+    <message>
+        <source>Read it anew</source>
+        <translation>重新读取</translation>
+    </message>
+    <message>
+        <source>Changed elsewhere</source>
+        <translation>已在别处更改</translation>
+    </message>
+    <message>
+        <source>“%1” was changed by another program or window since it was opened here.</source>
+        <translation>自在此打开以来，“%1”已被另一个程序或窗口更改。</translation>
+    </message>
+    <message>
+        <source>Saving here replaces what was written there. Another name keeps both.</source>
+        <translation>在此保存会替换那里写入的内容。另取名称可保留两者。</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation>替换</translation>
+    </message>
+    <message>
+        <source>All joints</source>
+        <translation>全部关节</translation>
+    </message>
+    <message>
+        <source>The bones support every joint as it is posed.</source>
+        <translation>骨骼支持每个关节的当前姿态。</translation>
+    </message>
+    <message>
+        <source>Also list the joints that are supported or not judged</source>
+        <translation>同时列出受支持或未判定的关节</translation>
+    </message>
+    <message>
+        <source>Findings, worst first</source>
+        <translation>判定结果，最差者在前</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation>假设：%1</translation>
+    </message>
+    <message>
+        <source>Drag a bone of the neck: the neck bends from its root, and the bones' ranges hold it. Ctrl+Z takes it back.</source>
+        <translation>拖动颈部的一块骨骼：颈部从根部起弯曲，并受骨骼活动范围的约束。Ctrl+Z 可撤销。</translation>
+    </message>
+    <message>
+        <source>The strip below shows the whole column. Its band is what the bones support, its dot is where the joint is now; drag the dot.</source>
+        <translation>下方的长条显示整个脊柱。带是骨骼所支持的范围，点是关节现在的位置；请拖动该点。</translation>
+    </message>
+    <message>
+        <source>The verdict is at the lower right. Findings on the right side say which joint is beyond its range, and why.</source>
+        <translation>总判定在右下角。右侧的判定结果说明哪个关节超出范围以及原因。</translation>
+    </message>
+    <message>
+        <source>The right mouse button turns the view, the wheel magnifies. F1 lists all keys and gestures.</source>
+        <translation>鼠标右键转动视图，滚轮缩放。F1 列出全部按键与手势。</translation>
+    </message>
+    <message>
+        <source>First steps</source>
+        <translation>入门步骤</translation>
+    </message>
+    <message>
+        <source>Send the first steps away; the settings bring them back</source>
+        <translation>收起入门步骤；可在设置中再次显示</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 / %2</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>完成</translation>
+    </message>
+    <message>
+        <source>How joints are judged</source>
+        <translation>关节如何判定</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>搜索</translation>
+    </message>
+    <message>
+        <source>Search the help</source>
+        <translation>搜索帮助</translation>
+    </message>
+    <message>
+        <source>Pages of the help</source>
+        <translation>帮助页面列表</translation>
+    </message>
+    <message>
+        <source>Help page</source>
+        <translation>帮助页面</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>Joint view</source>
+        <translation>关节视图</translation>
+    </message>
+    <message>
+        <source>Choose a joint on the animal or on the strip</source>
+        <translation>在动物或长条上选择一个关节</translation>
+    </message>
+    <message>
+        <source>Put this joint back to neutral</source>
+        <translation>将此关节放回中性位</translation>
+    </message>
+    <message>
+        <source>± 5° a joint</source>
+        <translation>每关节 ± 5°</translation>
+    </message>
+    <message>
+        <source>Neutral: %1 (%2 off)</source>
+        <translation>中性：%1（残差 %2）</translation>
+    </message>
+    <message>
+        <source>Turn %1</source>
+        <translation>转动 %1</translation>
+    </message>
+    <message>
+        <source>%1 to neutral</source>
+        <translation>%1 回到中性</translation>
+    </message>
+    <message>
+        <source>Bend the neck, the tail or a limb</source>
+        <translation>弯曲颈部、尾部或肢体</translation>
+    </message>
+    <message>
+        <source>drag a bone</source>
+        <translation>拖动骨骼</translation>
+    </message>
+    <message>
+        <source>Bend to the side</source>
+        <translation>向侧面弯曲</translation>
+    </message>
+    <message>
+        <source>Shift while dragging a bone</source>
+        <translation>拖动骨骼时按住 Shift</translation>
+    </message>
+    <message>
+        <source>Twist</source>
+        <translation>扭转</translation>
+    </message>
+    <message>
+        <source>Ctrl or Alt while dragging a bone</source>
+        <translation>拖动骨骼时按住 Ctrl 或 Alt</translation>
+    </message>
+    <message>
+        <source>Move a foot</source>
+        <translation>移动一只脚</translation>
+    </message>
+    <message>
+        <source>drag it; with Shift straight up and down</source>
+        <translation>拖动它；按 Shift 则垂直上下</translation>
+    </message>
+    <message>
+        <source>Lift or plant a foot</source>
+        <translation>抬起或放下一只脚</translation>
+    </message>
+    <message>
+        <source>right click on it</source>
+        <translation>在脚上点按右键</translation>
+    </message>
+    <message>
+        <source>Move the trunk over planted feet</source>
+        <translation>在落地的脚上方移动躯干</translation>
+    </message>
+    <message>
+        <source>drag the pelvis; with Shift it tilts</source>
+        <translation>拖动骨盆；按 Shift 则倾斜</translation>
+    </message>
+    <message>
+        <source>Raise or lower the chest</source>
+        <translation>升高或降低胸部</translation>
+    </message>
+    <message>
+        <source>drag a rib</source>
+        <translation>拖动肋骨</translation>
+    </message>
+    <message>
+        <source>Choose a bone and its joint</source>
+        <translation>选择骨骼及其关节</translation>
+    </message>
+    <message>
+        <source>click</source>
+        <translation>点按</translation>
+    </message>
+    <message>
+        <source>Bend only from this joint on</source>
+        <translation>只从此关节起弯曲</translation>
+    </message>
+    <message>
+        <source>double-click</source>
+        <translation>双击</translation>
+    </message>
+    <message>
+        <source>Turn the view</source>
+        <translation>转动视图</translation>
+    </message>
+    <message>
+        <source>drag with the right button, or beside the animal</source>
+        <translation>用右键拖动，或在动物旁边拖动</translation>
+    </message>
+    <message>
+        <source>Move the view</source>
+        <translation>移动视图</translation>
+    </message>
+    <message>
+        <source>drag with the middle button, or Shift and the right button</source>
+        <translation>用中键拖动，或按 Shift 用右键拖动</translation>
+    </message>
+    <message>
+        <source>Magnify</source>
+        <translation>缩放</translation>
+    </message>
+    <message>
+        <source>wheel, + and −</source>
+        <translation>滚轮、+ 与 −</translation>
+    </message>
+    <message>
+        <source>Turn the chosen joint</source>
+        <translation>转动所选关节</translation>
+    </message>
+    <message>
+        <source>arrow keys, with Ctrl to twist; with Shift in larger steps</source>
+        <translation>方向键，按 Ctrl 则扭转；按 Shift 则步幅更大</translation>
+    </message>
+    <message>
+        <source>Take a drag back</source>
+        <translation>撤回拖动</translation>
+    </message>
+    <message>
+        <source>Esc while dragging</source>
+        <translation>拖动时按 Esc</translation>
+    </message>
+    <message>
+        <source>Bend one joint</source>
+        <translation>弯曲一个关节</translation>
+    </message>
+    <message>
+        <source>drag its mark up or down</source>
+        <translation>上下拖动其标记</translation>
+    </message>
+    <message>
+        <source>Choose a span of joints</source>
+        <translation>选择一段关节</translation>
+    </message>
+    <message>
+        <source>drag sideways</source>
+        <translation>横向拖动</translation>
+    </message>
+    <message>
+        <source>Bend the whole span</source>
+        <translation>弯曲整段</translation>
+    </message>
+    <message>
+        <source>drag any mark in it</source>
+        <translation>拖动其中任一标记</translation>
+    </message>
+    <message>
+        <source>Go along the column, turn the joint</source>
+        <translation>沿脊柱移动，转动关节</translation>
+    </message>
+    <message>
+        <source>arrow keys</source>
+        <translation>方向键</translation>
+    </message>
+    <message>
+        <source>Turn the chosen joint on its map</source>
+        <translation>在图上转动所选关节</translation>
+    </message>
+    <message>
+        <source>drag the mark, or arrow keys; with Shift in larger steps</source>
+        <translation>拖动标记，或用方向键；按 Shift 则步幅更大</translation>
+    </message>
+    <message>
+        <source>Try an assumption</source>
+        <translation>试用一项假设</translation>
+    </message>
+    <message>
+        <source>drag its slider; letting go keeps it</source>
+        <translation>拖动其滑块；松开即保留</translation>
+    </message>
+    <message>
+        <source>Keys and gestures</source>
+        <translation>按键与手势</translation>
+    </message>
+    <message>
+        <source>On the animal</source>
+        <translation>在动物上</translation>
+    </message>
+    <message>
+        <source>On the range strip</source>
+        <translation>在活动范围条上</translation>
+    </message>
+    <message>
+        <source>In the panels</source>
+        <translation>在面板中</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>按键</translation>
+    </message>
+    <message>
+        <source>Lengths along the column, from snout to tail tip; the head's height is that of the snout over the ground</source>
+        <translation>沿脊柱从吻端到尾端的长度；头高为吻端离地的高度</translation>
+    </message>
+    <message>
+        <source>neck %1 · trunk %2 · tail %3 · total %4 · head at %5 m</source>
+        <translation>颈 %1 · 躯干 %2 · 尾 %3 · 全长 %4 · 头高 %5 米</translation>
+    </message>
+    <message>
+        <source>%1, slider</source>
+        <translation>%1，滑块</translation>
+    </message>
+    <message>
+        <source>Ground</source>
+        <translation>地面</translation>
+    </message>
+    <message>
+        <source>Poses</source>
+        <translation>姿态</translation>
+    </message>
+    <message>
+        <source>Joint</source>
+        <translation>关节</translation>
+    </message>
+    <message>
+        <source>Assumptions</source>
+        <translation>假设</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>判定结果</translation>
+    </message>
+    <message>
+        <source>Range strip</source>
+        <translation>活动范围条</translation>
+    </message>
+    <message>
+        <source>The graphics driver was reset. The picture was started anew; your work was not touched.</source>
+        <translation>图形驱动程序已重置。画面已重新启动；您的工作未受影响。</translation>
+    </message>
+    <message>
+        <source>Open a project or a measurement table, or drop one here.</source>
+        <translation>打开一个项目或测量表，或将其拖到此处。</translation>
+    </message>
+    <message>
+        <source>Work from %1 on “%2” was not saved.</source>
+        <translation>%1 在“%2”上的工作未曾保存。</translation>
+    </message>
+    <message>
+        <source>Recover</source>
+        <translation>恢复</translation>
+    </message>
+    <message>
+        <source>Discard</source>
+        <translation>丢弃</translation>
+    </message>
+    <message>
+        <source>Zygapose</source>
+        <translation>Zygapose</translation>
+    </message>
+    <message>
+        <source>%1[*] — Zygapose</source>
+        <translation>%1[*] — Zygapose</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>文件(&amp;F)</translation>
+    </message>
+    <message>
+        <source>&amp;New from a table…</source>
+        <translation>由测量表新建(&amp;N)……</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>打开(&amp;O)……</translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation>打开最近的文件(&amp;R)</translation>
+    </message>
+    <message>
+        <source>Open a sa&amp;mple</source>
+        <translation>打开样本(&amp;M)</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>保存(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>另存为(&amp;A)……</translation>
+    </message>
+    <message>
+        <source>&amp;Export meshes…</source>
+        <translation>导出网格(&amp;E)……</translation>
+    </message>
+    <message>
+        <source>Save &amp;picture…</source>
+        <translation>保存图片(&amp;P)……</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>退出(&amp;Q)</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>编辑(&amp;E)</translation>
+    </message>
+    <message>
+        <source>Undo:</source>
+        <translation>撤销：</translation>
+    </message>
+    <message>
+        <source>Redo:</source>
+        <translation>重做：</translation>
+    </message>
+    <message>
+        <source>&amp;Find a bone</source>
+        <translation>查找骨骼(&amp;F)</translation>
+    </message>
+    <message>
+        <source>&amp;Settings…</source>
+        <translation>设置(&amp;S)……</translation>
+    </message>
+    <message>
+        <source>&amp;Pose</source>
+        <translation>姿态(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Mirror left and right</source>
+        <translation>左右镜像(&amp;M)</translation>
+    </message>
+    <message>
+        <source>Mirror left and right</source>
+        <translation>左右镜像</translation>
+    </message>
+    <message>
+        <source>&amp;Keep this pose under a name</source>
+        <translation>以名称保存此姿态(&amp;K)</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>视图(&amp;V)</translation>
+    </message>
+    <message>
+        <source>From the &amp;left</source>
+        <translation>从左侧(&amp;L)</translation>
+    </message>
+    <message>
+        <source>From the &amp;right</source>
+        <translation>从右侧(&amp;R)</translation>
+    </message>
+    <message>
+        <source>&amp;Dorsal</source>
+        <translation>背侧(&amp;D)</translation>
+    </message>
+    <message>
+        <source>&amp;Cranial</source>
+        <translation>颅侧(&amp;C)</translation>
+    </message>
+    <message>
+        <source>Ca&amp;udal</source>
+        <translation>尾侧(&amp;U)</translation>
+    </message>
+    <message>
+        <source>&amp;Three-quarter</source>
+        <translation>四分之三侧面(&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;Perspective</source>
+        <translation>透视(&amp;P)</translation>
+    </message>
+    <message>
+        <source>Frame &amp;all</source>
+        <translation>显示全部(&amp;A)</translation>
+    </message>
+    <message>
+        <source>Frame the c&amp;hosen bone</source>
+        <translation>显示所选骨骼(&amp;H)</translation>
+    </message>
+    <message>
+        <source>Dar&amp;k</source>
+        <translation>深色(&amp;K)</translation>
+    </message>
+    <message>
+        <source>Pa&amp;nels</source>
+        <translation>面板(&amp;N)</translation>
+    </message>
+    <message>
+        <source>Go to the next panel</source>
+        <translation>转到下一个面板</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>帮助(&amp;H)</translation>
+    </message>
+    <message>
+        <source>&amp;How joints are judged</source>
+        <translation>关节如何判定(&amp;H)</translation>
+    </message>
+    <message>
+        <source>&amp;Keys and gestures</source>
+        <translation>按键与手势(&amp;K)</translation>
+    </message>
+    <message>
+        <source>&amp;About Zygapose</source>
+        <translation>关于 Zygapose(&amp;A)</translation>
+    </message>
+    <message>
+        <source>Tools</source>
+        <translation>工具</translation>
+    </message>
+    <message>
+        <source>Reach</source>
+        <translation>到达</translation>
+    </message>
+    <message>
+        <source>&amp;Reach</source>
+        <translation>到达(&amp;R)</translation>
+    </message>
+    <message>
+        <source>Bend from the &amp;base</source>
+        <translation>从根部弯曲(&amp;B)</translation>
+    </message>
+    <message>
+        <source>&amp;Past the ranges</source>
+        <translation>越过范围(&amp;P)</translation>
+    </message>
+    <message>
+        <source>Keep the &amp;gaze</source>
+        <translation>保持注视(&amp;G)</translation>
+    </message>
+    <message>
+        <source>&amp;Lock or unlock the chosen joint</source>
+        <translation>锁定或解锁所选关节(&amp;L)</translation>
+    </message>
+    <message>
+        <source>Stand</source>
+        <translation>站立</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>实测</translation>
+    </message>
+    <message>
+        <source>inferred: %1</source>
+        <translation>推断：%1</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>量度</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>数值</translation>
+    </message>
+    <message>
+        <source>Origin</source>
+        <translation>来源</translation>
+    </message>
+    <message>
+        <source>Facet gap, mm</source>
+        <translation>关节面间隙，毫米</translation>
+    </message>
+    <message>
+        <source>Gap between centra, mm</source>
+        <translation>椎体间隙，毫米</translation>
+    </message>
+    <message>
+        <source>least %1 of area</source>
+        <translation>至少面积的 %1</translation>
+    </message>
+    <message>
+        <source>least %1 of length</source>
+        <translation>至少长度的 %1</translation>
+    </message>
+    <message>
+        <source>Length shared</source>
+        <translation>共有长度</translation>
+    </message>
+    <message>
+        <source>Area shared</source>
+        <translation>共有面积</translation>
+    </message>
+    <message>
+        <source>Close this message</source>
+        <translation>关闭此消息</translation>
+    </message>
+    <message>
+        <source>Show and bend this motion of every joint (%1)</source>
+        <translation>显示并弯曲每个关节的这一运动（%1）</translation>
+    </message>
+    <message>
+        <source>Motion shown by the range strip</source>
+        <translation>活动范围条显示的运动</translation>
+    </message>
+    <message>
+        <source>The bones are still being sculpted. Try again when they are on screen.</source>
+        <translation>骨骼仍在塑形。待其显示后再试。</translation>
+    </message>
+    <message>
+        <source>Save picture</source>
+        <translation>保存图片</translation>
+    </message>
+    <message>
+        <source>Exporting %1</source>
+        <translation>正在导出 %1</translation>
+    </message>
+    <message>
+        <source>Tracing %1</source>
+        <translation>正在绘制 %1</translation>
+    </message>
+    <message>
+        <source>%1 is written.</source>
+        <translation>%1 已写出。</translation>
+    </message>
+    <message>
+        <source>Show folder</source>
+        <translation>显示文件夹</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2</source>
+        <translation>%1 未写出：%2</translation>
+    </message>
+    <message>
+        <source>Fold</source>
+        <translation>折叠</translation>
+    </message>
+    <message>
+        <source>Close %1; the View menu brings it back</source>
+        <translation>关闭%1；可从“视图”菜单重新打开</translation>
+    </message>
+    <message>
+        <source>How this is judged (Shift+F1)</source>
+        <translation>此处如何判定 (Shift+F1)</translation>
+    </message>
+    <message>
+        <source>Unfold</source>
+        <translation>展开</translation>
+    </message>
+    <message>
+        <source>Transparent ground, shadow kept</source>
+        <translation>透明地面，保留阴影</translation>
+    </message>
+    <message>
+        <source>Metre grid on the ground</source>
+        <translation>地面上的米制网格</translation>
+    </message>
+    <message>
+        <source>As on screen</source>
+        <translation>与屏幕相同</translation>
+    </message>
+    <message>
+        <source>From the left</source>
+        <translation>从左侧</translation>
+    </message>
+    <message>
+        <source>From the right</source>
+        <translation>从右侧</translation>
+    </message>
+    <message>
+        <source>Dorsal</source>
+        <translation>背侧</translation>
+    </message>
+    <message>
+        <source>Cranial</source>
+        <translation>颅侧</translation>
+    </message>
+    <message>
+        <source>Caudal</source>
+        <translation>尾侧</translation>
+    </message>
+    <message>
+        <source>Three-quarter</source>
+        <translation>四分之三侧面</translation>
+    </message>
+    <message>
+        <source> px</source>
+        <translation> 像素</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation>视图</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>宽度</translation>
+    </message>
+    <message>
+        <source>Traced with soft light, beside the window; you can go on posing meanwhile.</source>
+        <translation>在窗口之外以柔光绘制；其间可继续摆放姿态。</translation>
+    </message>
+    <message>
+        <source>&amp;Neck to neutral</source>
+        <translation>颈部回到中性(&amp;N)</translation>
+    </message>
+    <message>
+        <source>Neck to neutral</source>
+        <translation>颈部回到中性</translation>
+    </message>
+    <message>
+        <source>&amp;Tail to neutral</source>
+        <translation>尾部回到中性(&amp;T)</translation>
+    </message>
+    <message>
+        <source>Tail to neutral</source>
+        <translation>尾部回到中性</translation>
+    </message>
+    <message>
+        <source>&amp;All joints to neutral</source>
+        <translation>全部关节回到中性(&amp;A)</translation>
+    </message>
+    <message>
+        <source>All joints to neutral</source>
+        <translation>全部关节回到中性</translation>
+    </message>
+    <message>
+        <source>Neck to its &amp;limit</source>
+        <translation>颈部到极限(&amp;L)</translation>
+    </message>
+    <message>
+        <source>Tail to its l&amp;imit</source>
+        <translation>尾部到极限(&amp;I)</translation>
+    </message>
+    <message>
+        <source>Keep all limits as named &amp;poses</source>
+        <translation>将全部极限存为命名姿态(&amp;P)</translation>
+    </message>
+    <message>
+        <source>Neck &amp;dorsal</source>
+        <translation>颈部背侧(&amp;D)</translation>
+    </message>
+    <message>
+        <source>Tail &amp;dorsal</source>
+        <translation>尾部背侧(&amp;D)</translation>
+    </message>
+    <message>
+        <source>Neck &amp;ventral</source>
+        <translation>颈部腹侧(&amp;V)</translation>
+    </message>
+    <message>
+        <source>Tail &amp;ventral</source>
+        <translation>尾部腹侧(&amp;V)</translation>
+    </message>
+    <message>
+        <source>Neck &amp;left</source>
+        <translation>颈部左侧(&amp;L)</translation>
+    </message>
+    <message>
+        <source>Tail &amp;left</source>
+        <translation>尾部左侧(&amp;L)</translation>
+    </message>
+    <message>
+        <source>Neck &amp;right</source>
+        <translation>颈部右侧(&amp;R)</translation>
+    </message>
+    <message>
+        <source>Tail &amp;right</source>
+        <translation>尾部右侧(&amp;R)</translation>
+    </message>
+    <message>
+        <source>%1: %2. Under %3.</source>
+        <translation>%1：%2。假设：%3。</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1：%2。</translation>
+    </message>
+    <message>
+        <source>Under %1. They are among the named poses now.</source>
+        <translation>假设：%1。它们现已列入命名姿态。</translation>
+    </message>
+    <message>
+        <source>Shown as a ghost</source>
+        <translation>以虚影显示</translation>
+    </message>
+    <message>
+        <source>The present pose</source>
+        <translation>当前姿态</translation>
+    </message>
+    <message>
+        <source>Double-click to take this pose</source>
+        <translation>双击以采用此姿态</translation>
+    </message>
+    <message>
+        <source>Named poses</source>
+        <translation>命名姿态</translation>
+    </message>
+    <message>
+        <source>Keep the present pose under a name</source>
+        <translation>以名称保存当前姿态</translation>
+    </message>
+    <message>
+        <source>Take this pose</source>
+        <translation>采用此姿态</translation>
+    </message>
+    <message>
+        <source>Put the present pose in its place</source>
+        <translation>以当前姿态取代它</translation>
+    </message>
+    <message>
+        <source>Rename</source>
+        <translation>改名</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>删除</translation>
+    </message>
+    <message>
+        <source>Show as a ghost beside the present pose</source>
+        <translation>在当前姿态旁以虚影显示</translation>
+    </message>
+    <message>
+        <source>New pose</source>
+        <translation>新姿态</translation>
+    </message>
+    <message>
+        <source>Take pose “%1”</source>
+        <translation>采用姿态“%1”</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>设置</translation>
+    </message>
+    <message>
+        <source>That of the desktop</source>
+        <translation>与桌面相同</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>浅色</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>深色</translation>
+    </message>
+    <message>
+        <source>&amp;High contrast</source>
+        <translation>高对比度(&amp;H)</translation>
+    </message>
+    <message>
+        <source>Show the first &amp;steps</source>
+        <translation>显示入门步骤(&amp;S)</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>语言(&amp;L)</translation>
+    </message>
+    <message>
+        <source>Size of the &amp;text</source>
+        <translation>文字大小(&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;Theme</source>
+        <translation>主题(&amp;T)</translation>
+    </message>
+    <message>
+        <source>The window is built anew with another language or size of text; your work stays open.</source>
+        <translation>更换语言或文字大小时窗口会重新建立；您的工作保持打开。</translation>
+    </message>
+    <message>
+        <source>Apply</source>
+        <translation>应用</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>取消</translation>
+    </message>
+    <message>
+        <source>Tells neither left nor right, so it can't be laid on the ground</source>
+        <translation>未说明左右，因此无法放到地面上</translation>
+    </message>
+    <message>
+        <source>“%1” is no distance in cm; leave the cell blank when it is not known.</source>
+        <translation>“%1”不是以厘米计的距离；不知道时请将单元格留空。</translation>
+    </message>
+    <message>
+        <source>%1 of a footprint</source>
+        <translation>足迹的%1</translation>
+    </message>
+    <message>
+        <source>Add a footprint</source>
+        <translation>添加足迹</translation>
+    </message>
+    <message>
+        <source>Remove a footprint</source>
+        <translation>移除足迹</translation>
+    </message>
+    <message>
+        <source>The joints of the column appear here, from snout to tail tip</source>
+        <translation>脊柱的关节显示在此处，从吻端到尾端</translation>
+    </message>
+    <message>
+        <source>Bend %1</source>
+        <translation>弯曲 %1</translation>
+    </message>
+    <message>
+        <source>%1 bent together, each by its range; here %2</source>
+        <translation>%1 一同弯曲，各按其范围；此处 %2</translation>
+    </message>
+    <message>
+        <source>%1: drag up or down inside it to bend it, Escape lets it go</source>
+        <translation>%1：在其中上下拖动以弯曲，Esc 放开</translation>
+    </message>
+    <message>
+        <source>Click to show the whole column</source>
+        <translation>点按以显示整个脊柱</translation>
+    </message>
+    <message>
+        <source>Click to show the %1 alone</source>
+        <translation>点按以单独显示%1</translation>
+    </message>
+    <message>
+        <source>  ·  drag up or down to bend</source>
+        <translation>  ·  上下拖动以弯曲</translation>
+    </message>
+    <message>
+        <source>  ·  drag sideways to choose a span</source>
+        <translation>  ·  横向拖动以选择一段</translation>
+    </message>
+    <message>
+        <source>Bend evenly</source>
+        <translation>均匀弯曲</translation>
+    </message>
+    <message>
+        <source>Each joint gives the same share of its own range</source>
+        <translation>每个关节给出自身范围的相同份额</translation>
+    </message>
+    <message>
+        <source>Bend from the base</source>
+        <translation>从根部弯曲</translation>
+    </message>
+    <message>
+        <source>The base and the head's joints bend most and the neck between keeps its shape, as in living tetrapods (Taylor, Wedel &amp; Naish 2009; Vidal, Graf &amp; Berthoz 1986)</source>
+        <translation>根部与头部关节弯曲最多，其间的颈部保持形状，如同现生四足动物（Taylor, Wedel &amp; Naish 2009; Vidal, Graf &amp; Berthoz 1986）</translation>
+    </message>
+    <message>
+        <source>Past the ranges</source>
+        <translation>越过范围</translation>
+    </message>
+    <message>
+        <source>A drag goes on where the bones would stop it; the joints that break are marked</source>
+        <translation>拖动在骨骼会阻止之处继续进行；失去支持的关节会被标出</translation>
+    </message>
+    <message>
+        <source>Keep the gaze</source>
+        <translation>保持注视</translation>
+    </message>
+    <message>
+        <source>A dragged head goes on looking in the same direction as far as its joints allow</source>
+        <translation>被拖动的头部在关节允许的范围内继续朝同一方向注视</translation>
+    </message>
+    <message>
+        <source>Unlock all</source>
+        <translation>全部解锁</translation>
+    </message>
+    <message>
+        <source>The bend begins at %1</source>
+        <translation>弯曲从 %1 开始</translation>
+    </message>
+    <message>
+        <source>The bend begins at the base of neck or tail</source>
+        <translation>弯曲从颈根或尾根开始</translation>
+    </message>
+    <message>
+        <source>Begin at the base again</source>
+        <translation>重新从根部开始</translation>
+    </message>
+    <message>
+        <source>Begin at %1</source>
+        <translation>从 %1 开始</translation>
+    </message>
+    <message>
+        <source>Begin at the chosen joint</source>
+        <translation>从所选关节开始</translation>
+    </message>
+    <message>
+        <source>No joint is locked</source>
+        <translation>没有锁定的关节</translation>
+    </message>
+    <message>
+        <source>Locked: %1</source>
+        <translation>已锁定：%1</translation>
+    </message>
+    <message>
+        <source>Unlock %1</source>
+        <translation>解锁 %1</translation>
+    </message>
+    <message>
+        <source>Lock %1</source>
+        <translation>锁定 %1</translation>
+    </message>
+    <message>
+        <source>Lock the chosen joint</source>
+        <translation>锁定所选关节</translation>
+    </message>
+    <message>
+        <source>from the base</source>
+        <translation>从根部</translation>
+    </message>
+    <message>
+        <source>past the ranges</source>
+        <translation>越过范围</translation>
+    </message>
+    <message>
+        <source>gaze kept</source>
+        <translation>保持注视</translation>
+    </message>
+    <message>
+        <source>%1 locked</source>
+        <translation>锁定 %1 个</translation>
+    </message>
+    <message>
+        <source>Forget these</source>
+        <translation>清除这些记录</translation>
+    </message>
+    <message>
+        <source>The bones could not be sculpted: %1. Posing and judging go on without them.</source>
+        <translation>骨骼无法塑形：%1。姿态与判定照常进行。</translation>
+    </message>
+    <message>
+        <source>&amp;Stand on the ground</source>
+        <translation>站立于地面(&amp;S)</translation>
+    </message>
+    <message>
+        <source>Stand on the ground</source>
+        <translation>站立于地面</translation>
+    </message>
+    <message>
+        <source>S&amp;tances</source>
+        <translation>站姿(&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;Feet</source>
+        <translation>脚(&amp;F)</translation>
+    </message>
+    <message>
+        <source>T&amp;runk</source>
+        <translation>躯干(&amp;R)</translation>
+    </message>
+    <message>
+        <source>Lift or plant the %1</source>
+        <translation>抬起或放下%1</translation>
+    </message>
+    <message>
+        <source>&amp;Plant all feet</source>
+        <translation>全部脚落地(&amp;P)</translation>
+    </message>
+    <message>
+        <source>&amp;Raise over planted feet</source>
+        <translation>在落地的脚上方升高(&amp;R)</translation>
+    </message>
+    <message>
+        <source>&amp;Lower over planted feet</source>
+        <translation>在落地的脚上方降低(&amp;L)</translation>
+    </message>
+    <message>
+        <source>Tilt &amp;up about the hips</source>
+        <translation>绕髋部上倾(&amp;U)</translation>
+    </message>
+    <message>
+        <source>Tilt &amp;down about the hips</source>
+        <translation>绕髋部下倾(&amp;D)</translation>
+    </message>
+    <message>
+        <source>&amp;Lift the %1</source>
+        <translation>抬起%1(&amp;L)</translation>
+    </message>
+    <message>
+        <source>&amp;Plant the %1</source>
+        <translation>放下%1(&amp;P)</translation>
+    </message>
+    <message>
+        <source>Plant &amp;all feet</source>
+        <translation>全部脚落地(&amp;A)</translation>
+    </message>
+    <message>
+        <source>%1: snout at %2 m, under %3.</source>
+        <translation>%1：吻端在 %2 米，假设：%3。</translation>
+    </message>
+    <message>
+        <source>Beyond range: %1.</source>
+        <translation>超出范围：%1。</translation>
+    </message>
+    <message>
+        <source>Raise the trunk</source>
+        <translation>升高躯干</translation>
+    </message>
+    <message>
+        <source>Lower the trunk</source>
+        <translation>降低躯干</translation>
+    </message>
+    <message>
+        <source>Tilt the trunk</source>
+        <translation>倾斜躯干</translation>
+    </message>
+    <message>
+        <source>Feet</source>
+        <translation>脚</translation>
+    </message>
+    <message>
+        <source>Shoulder blades</source>
+        <translation>肩胛骨</translation>
+    </message>
+    <message>
+        <source>Slope of the line through the dorsal centra to the horizontal, positive when it rises forwards; and the turn about its length, positive with the left side raised</source>
+        <translation>背椎椎体连线对水平面的坡度，向前升高为正；以及绕其长轴的转动，左侧抬起为正</translation>
+    </message>
+    <message>
+        <source>Hip height</source>
+        <translation>髋高</translation>
+    </message>
+    <message>
+        <source>Mean height of the two hip sockets over the ground</source>
+        <translation>两侧髋臼离地的平均高度</translation>
+    </message>
+    <message>
+        <source>Shoulder height</source>
+        <translation>肩高</translation>
+    </message>
+    <message>
+        <source>Mean height of the two shoulder sockets over the ground</source>
+        <translation>两侧肩臼离地的平均高度</translation>
+    </message>
+    <message>
+        <source>Hip to shoulder</source>
+        <translation>髋到肩</translation>
+    </message>
+    <message>
+        <source>Glenoacetabular distance: straight from socket to socket, mean of both sides</source>
+        <translation>肩臼–髋臼距：从臼到臼的直线距离，两侧平均</translation>
+    </message>
+    <message>
+        <source>Base of the neck</source>
+        <translation>颈根</translation>
+    </message>
+    <message>
+        <source>Slope of the hindmost cervical's neural canal, positive when it rises forwards</source>
+        <translation>最后一节颈椎椎管的坡度，向前升高为正</translation>
+    </message>
+    <message>
+        <source>Base of the tail</source>
+        <translation>尾根</translation>
+    </message>
+    <message>
+        <source>Slope of the line through the first five caudals, positive when it rises backwards</source>
+        <translation>前五节尾椎椎体连线的坡度，向后升高为正</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>左</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>右</translation>
+    </message>
+    <message>
+        <source>Slope</source>
+        <translation>坡度</translation>
+    </message>
+    <message>
+        <source>Along the ribs</source>
+        <translation>沿肋骨</translation>
+    </message>
+    <message>
+        <source>Slope of the %1 shoulder blade to the horizontal</source>
+        <translation>%1肩胛骨对水平面的坡度</translation>
+    </message>
+    <message>
+        <source>How far the %1 shoulder blade is slid up along the ribs</source>
+        <translation>%1肩胛骨沿肋骨上移的距离</translation>
+    </message>
+    <message>
+        <source>Both together</source>
+        <translation>两侧一起</translation>
+    </message>
+    <message>
+        <source>%1, roll %2</source>
+        <translation>%1，侧倾 %2</translation>
+    </message>
+    <message>
+        <source>trunk %1, hip %2</source>
+        <translation>躯干 %1，髋 %2</translation>
+    </message>
+    <message>
+        <source>on the ground</source>
+        <translation>在地面上</translation>
+    </message>
+    <message>
+        <source>%1 %2 ground</source>
+        <translation>%2地面 %1</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>高于</translation>
+    </message>
+    <message>
+        <source>under</source>
+        <translation>低于</translation>
+    </message>
+    <message>
+        <source>tilted %1</source>
+        <translation>倾斜 %1</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>抬起</translation>
+    </message>
+    <message>
+        <source>Plant</source>
+        <translation>放下</translation>
+    </message>
+    <message>
+        <source>Published: at least 55° to the horizontal, 55° to 65° in three genera (Schwarz, Frey &amp; Meyer 2007).</source>
+        <translation>已发表：对水平面至少 55°，三个属为 55° 到 65°（Schwarz, Frey &amp; Meyer 2007）。</translation>
+    </message>
+    <message>
+        <source>Flatter than what is published. </source>
+        <translation>比已发表的更平缓。</translation>
+    </message>
+    <message>
+        <source>Unlock all joints</source>
+        <translation>解锁全部关节</translation>
+    </message>
+    <message>
+        <source>Key to the marks</source>
+        <translation>标记说明</translation>
+    </message>
+    <message>
+        <source>Supported dorsiflexion and lateral flexion</source>
+        <translation>受支持的背屈与侧屈</translation>
+    </message>
+    <message>
+        <source>What the bones support when this joint is raised or lowered (up, down) and bent to a side (left, right), its torsion as it is. Drag the mark to turn the joint; arrow keys do the same.</source>
+        <translation>在当前扭转下，此关节升降（上、下）与侧弯（左、右）时骨骼所支持的范围。拖动标记以转动关节；方向键作用相同。</translation>
+    </message>
+    <message>
+        <source>dorsiflexion %1, lateral flexion %2, %3</source>
+        <translation>背屈 %1，侧屈 %2，%3</translation>
+    </message>
+    <message>
+        <source>%1 was opened with remarks</source>
+        <translation>%1 已打开，有备注</translation>
+    </message>
+    <message>
+        <source>%1 has one fault</source>
+        <translation>%1 有一处错误</translation>
+    </message>
+    <message>
+        <source>%1 has %2 faults</source>
+        <translation>%1 有 %2 处错误</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>类别</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>行</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>列</translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation>问题</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>如何处理</translation>
+    </message>
+    <message>
+        <source>fault</source>
+        <translation>错误</translation>
+    </message>
+    <message>
+        <source>remark</source>
+        <translation>备注</translation>
+    </message>
+    <message>
+        <source>Measurement table</source>
+        <translation>测量表</translation>
+    </message>
+    <message>
+        <source>Nothing was opened, and what was open is as it was. Mend the table and open it again.</source>
+        <translation>没有打开任何内容，原先打开的内容保持不变。请修正该表后重新打开。</translation>
+    </message>
+    <message>
+        <source>The table is in use. These cells deserve a second look.</source>
+        <translation>该表已在使用。这些单元格值得再看一遍。</translation>
+    </message>
+    <message>
+        <source>Copy all</source>
+        <translation>全部复制</translation>
+    </message>
+    <message>
+        <source>Footprints, distances in cm</source>
+        <translation>足迹，距离以厘米计</translation>
+    </message>
+    <message>
+        <source>Trackway</source>
+        <translation>行迹</translation>
+    </message>
+    <message>
+        <source>Drop a table of footprints here (foot, pace_cm, next_pace_cm, stride_cm, length_cm), or type them one by one.</source>
+        <translation>将足迹表拖到此处（foot, pace_cm, next_pace_cm, stride_cm, length_cm），或逐个输入。</translation>
+    </message>
+    <message>
+        <source>Open table…</source>
+        <translation>打开表格……</translation>
+    </message>
+    <message>
+        <source>Read footprints from a CSV table</source>
+        <translation>从 CSV 表读取足迹</translation>
+    </message>
+    <message>
+        <source>Add print</source>
+        <translation>添加足迹</translation>
+    </message>
+    <message>
+        <source>A further footprint, with the last one's distances</source>
+        <translation>再加一个足迹，沿用上一个的距离</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>移除</translation>
+    </message>
+    <message>
+        <source>Remove the chosen footprint</source>
+        <translation>移除所选足迹</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>清空</translation>
+    </message>
+    <message>
+        <source>Remove all footprints</source>
+        <translation>移除全部足迹</translation>
+    </message>
+    <message>
+        <source>Clear the trackway</source>
+        <translation>清空行迹</translation>
+    </message>
+    <message>
+        <source>Hip height from the length of the hind print</source>
+        <translation>由后足迹长度得出的髋高</translation>
+    </message>
+    <message>
+        <source>%1 × print</source>
+        <translation>%1 × 足迹</translation>
+    </message>
+    <message>
+        <source>Hip is</source>
+        <translation>髋高为</translation>
+    </message>
+    <message>
+        <source>Pace angulation</source>
+        <translation>步角</translation>
+    </message>
+    <message>
+        <source>Relative stride</source>
+        <translation>相对复步长</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>速度</translation>
+    </message>
+    <message>
+        <source>The feet on it</source>
+        <translation>踏在其上的脚</translation>
+    </message>
+    <message>
+        <source>Bring under the feet</source>
+        <translation>移到脚下</translation>
+    </message>
+    <message>
+        <source>Move the trackway to where it lies best under the feet</source>
+        <translation>将行迹移到与脚最吻合之处</translation>
+    </message>
+    <message>
+        <source>Step onto it</source>
+        <translation>踏上行迹</translation>
+    </message>
+    <message>
+        <source>Put every foot onto its nearest print; the trunk comes down as far as the legs need</source>
+        <translation>将每只脚放到最近的足迹上；躯干按腿的需要下降</translation>
+    </message>
+    <message>
+        <source>Draw the prints</source>
+        <translation>绘制足迹</translation>
+    </message>
+    <message>
+        <source>Open a table of footprints</source>
+        <translation>打开足迹表</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>表格 (*.csv)</translation>
+    </message>
+    <message>
+        <source>Trackway from %1</source>
+        <translation>来自 %1 的行迹</translation>
+    </message>
+    <message>
+        <source>Nothing was taken from the table:</source>
+        <translation>未从该表取用任何内容：</translation>
+    </message>
+    <message>
+        <source>Hip height from prints</source>
+        <translation>由足迹得出的髋高</translation>
+    </message>
+    <message>
+        <source>Bring the trackway under the feet</source>
+        <translation>将行迹移到脚下</translation>
+    </message>
+    <message>
+        <source>Step onto the trackway</source>
+        <translation>踏上行迹</translation>
+    </message>
+    <message>
+        <source>The trunk came down by %1.</source>
+        <translation>躯干下降了 %1。</translation>
+    </message>
+    <message>
+        <source>Not every foot reaches its print; the worst is %1 away.</source>
+        <translation>并非每只脚都够得到足迹；最差者相距 %1。</translation>
+    </message>
+    <message>
+        <source>Under %1</source>
+        <translation>假设：%1</translation>
+    </message>
+    <message>
+        <source>Viewport</source>
+        <translation>视口</translation>
+    </message>
+    <message>
+        <source>The skeleton in its present pose. Arrow keys bend the chosen joint.</source>
+        <translation>当前姿态的骨架。方向键弯曲所选关节。</translation>
+    </message>
+    <message>
+        <source>This display offers no OpenGL 3.3. A newer graphics driver, or Mesa's software one, is needed.</source>
+        <translation>此显示器不提供 OpenGL 3.3。需要更新的显卡驱动程序，或 Mesa 的软件实现。</translation>
+    </message>
+    <message>
+        <source>The graphics driver refused a shader: %1</source>
+        <translation>图形驱动程序拒绝了一个着色器：%1</translation>
+    </message>
+    <message>
+        <source>Nudge %1, %2</source>
+        <translation>微调 %1，%2</translation>
+    </message>
+</context>
+</TS>
