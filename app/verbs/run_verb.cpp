@@ -68,10 +68,10 @@ int run(std::string_view name, const std::vector<std::string>& words) {
 }  // namespace
 
 const std::vector<Verb>& verbs() {
-  static const std::vector<Verb> all{makeVerb(),  assessVerb(),   neutralVerb(), limitsVerb(),  standVerb(),
-                                     reachVerb(), bendVerb(),     exportVerb(),  inspectVerb(), pictureVerb(), sheetVerb(),
-                                     scanVerb(),  trackwayVerb(), compareVerb(), reportVerb(),  massVerb(),
-                                     studyVerb(), claimVerb()};
+  static const std::vector<Verb> all{makeVerb(),  assessVerb(), neutralVerb(),  limitsVerb(),  standVerb(),
+                                     reachVerb(), bendVerb(),   exportVerb(),   inspectVerb(), pictureVerb(),
+                                     sheetVerb(), scanVerb(),   trackwayVerb(), compareVerb(), reportVerb(),
+                                     massVerb(),  studyVerb(),  claimVerb()};
   return all;
 }
 
