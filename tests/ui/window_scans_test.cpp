@@ -55,7 +55,9 @@ class ScansTest : public WindowTest {
   }
   BringInDialog* readAll() {
     auto* bringing = dialog<BringInDialog>("bringInDialog");
-    if (bringing) EXPECT_TRUE(QTest::qWaitFor([&] { return !bringing->busy(); }, kPatience));
+    if (bringing) {
+      EXPECT_TRUE(QTest::qWaitFor([&] { return !bringing->busy(); }, kPatience));
+    }
     return bringing;
   }
   static QString outcome(const BringInDialog& bringing, int row) {
@@ -69,7 +71,9 @@ class ScansTest : public WindowTest {
     settle();
     action("Mark on the bench")->trigger();
     auto* bench = dialog<BenchWindow>("benchWindow");
-    if (bench) EXPECT_TRUE(QTest::qWaitFor([&] { return bench->ready(); }, kPatience));
+    if (bench) {
+      EXPECT_TRUE(QTest::qWaitFor([&] { return bench->ready(); }, kPatience));
+    }
     return bench;
   }
   static void choose(BenchWindow& bench, const QString& mark) {

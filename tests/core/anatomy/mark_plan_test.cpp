@@ -51,8 +51,9 @@ TEST(MarkPlan, AsksForEverythingABoneHasOnceAndNamesItForPeople) {
       EXPECT_TRUE(names.insert(mark.name).second) << each.id << " " << mark.name;
       EXPECT_TRUE(titles.insert(mark.title).second) << each.id << " " << mark.title;
       EXPECT_FALSE(mark.purpose.empty()) << each.id << " " << mark.name;
-      if (!mark.role)
+      if (!mark.role) {
         EXPECT_EQ(mark.title.find_first_of(".ABCDEFGHIJKLMNOPQRSTUVWXYZ"), std::string::npos) << mark.title;
+      }
     }
     for (const auto& [name, p] : each.landmarks)
       EXPECT_TRUE(names.contains(name) || name == "canal") << each.id << " " << name;
@@ -83,8 +84,9 @@ TEST(MarkPlan, WhatIsNeededSufficesToLayAVertebraAndToJudgeIt) {
     EXPECT_LT((landmarksInBone(scan).at("canal") - original.landmark("canal")).norm(), 1e-9);
     const Specimen mixed = withScans(sculpted(), std::span(&scan, 1));
     for (std::size_t j = 0; j < mixed.joints.size(); ++j)
-      if (mixed[mixed.joints[j].distal].id == id || mixed[mixed.joints[j].proximal].id == id)
+      if (mixed[mixed.joints[j].distal].id == id || mixed[mixed.joints[j].proximal].id == id) {
         EXPECT_THAT(lacking(mixed, {j}, std::span(&scan, 1)), testing::IsEmpty()) << id;
+      }
   }
 }
 

@@ -50,11 +50,12 @@ inline bool faces(const solid::TriangleMesh& mesh, std::size_t t, const solid::T
 
 }  // namespace facing
 
-inline FacingSurfaces facingSurfaces(const solid::TriangleMesh& mesh, const solid::TriangleMesh& other,
-                                     double gap = 0.004) {
+namespace facing {
+
+inline FacingSurfaces within(const solid::TriangleMesh& mesh, const solid::TriangleMesh& other, double gap) {
   std::vector<std::uint32_t> all;
   for (std::uint32_t t = 0; t < mesh.triangles.size(); ++t)
-    if (facing::faces(mesh, t, other, gap)) all.push_back(t);
+    if (faces(mesh, t, other, gap)) all.push_back(t);
   // Connected over shared vertices.
   std::map<std::uint32_t, std::uint32_t> root;
   const auto find = [&root](std::uint32_t v) {
@@ -71,10 +72,20 @@ inline FacingSurfaces facingSurfaces(const solid::TriangleMesh& mesh, const soli
   FacingSurfaces out;
   for (auto& [vertex, patch] : patches) {
     double y = 0;
-    for (const std::uint32_t t : patch) y += facing::corner(mesh, t, 0).y() / static_cast<double>(patch.size());
+    for (const std::uint32_t t : patch) y += corner(mesh, t, 0).y() / static_cast<double>(patch.size());
     auto& place = std::abs(y) < 0.0015 ? out.middle : y > 0 ? out.left : out.right;
     if (patch.size() > place.size()) place = std::move(patch);
   }
+  return out;
+}
+
+}  // namespace facing
+
+/// Facets lie closer to each other than the ends of the centra, which a disc kept apart.
+inline FacingSurfaces facingSurfaces(const solid::TriangleMesh& mesh, const solid::TriangleMesh& other) {
+  FacingSurfaces out = facing::within(mesh, other, 0.002);
+  for (double gap = 0.003; out.middle.empty() && gap < 0.007; gap += 0.001)
+    out.middle = facing::within(mesh, other, gap).middle;
   return out;
 }
 
