@@ -12,7 +12,7 @@ namespace zyga::ui {
 
 /// What a person may set about the studies; a habit of theirs, not of the project.
 struct StudySettings {
-  bool space = true;  ///< envelope: the space sideways and the strip on the ground as well
+  bool space = false;  ///< envelope: the space sideways and the strip on the ground as well
   study::SpreadOptions spread;
   study::HeartPlace heart;
   bool operator==(const StudySettings&) const = default;

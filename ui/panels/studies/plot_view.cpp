@@ -12,7 +12,7 @@
 namespace zyga::ui {
 namespace {
 
-constexpr double kMostSlender = 1.2, kLeastSlender = 0.8;  // height to width
+constexpr double kMostSlender = 1.2, kLeastSlender = 0.95;  // height to width
 constexpr qreal kPale = 0.45;
 
 }  // namespace

@@ -137,7 +137,7 @@ void StudyFields::remember() const {
 
 void StudyFields::recall() {
   const QSettings settings;
-  space_->setChecked(settings.value(kSpaceKey, true).toBool());
+  space_->setChecked(settings.value(kSpaceKey, false).toBool());
   drawn_->setChecked(settings.value(kDrawnKey, true).toBool());
   heart_->setValue(settings.value(kHeartKey, 100 * study::HeartPlace{}.share).toDouble());
   spread_->setOptions(optionsOf(settings.value(kSpreadKey).toList()));
