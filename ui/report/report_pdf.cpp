@@ -4,9 +4,9 @@
 #include <QCoreApplication>
 #include <QPageSize>
 #include <QPdfWriter>
-#include <QRegularExpression>
 
 #include "ui/report/page_flow.h"
+#include "ui/sheets/repeatable_pdf.h"
 
 namespace zyga::ui {
 namespace {
@@ -56,27 +56,6 @@ void set(PageFlow& flow, const report::Section& section, const ReportFigures& fi
 }
 
 }  // namespace
-
-QByteArray withoutClock(QByteArray pdf) {
-  QString text = QString::fromLatin1(pdf);
-  static const QRegularExpression date("/(?:CreationDate|ModDate) ?\\(D:(\\d{14})[^)]*\\)");
-  static const QRegularExpression identifier("/ID \\[ ?<([0-9A-Fa-f]+)> ?<([0-9A-Fa-f]+)> ?\\]");
-  for (auto it = date.globalMatch(text); it.hasNext();) {
-    const auto match = it.next();
-    const qsizetype from = match.capturedStart(1), length = match.capturedEnd(0) - 1 - from;
-    // The offset from UTC goes with the date.
-    QByteArray fixed = "20000101000000Z";
-    fixed = fixed.leftJustified(length, ' ', true);
-    pdf.replace(from, length, fixed);
-  }
-  for (auto it = identifier.globalMatch(text); it.hasNext();) {
-    const auto match = it.next();
-    for (const int group : {1, 2})
-      pdf.replace(match.capturedStart(group), match.capturedLength(group),
-                  QByteArray(match.capturedLength(group), '0'));
-  }
-  return pdf;
-}
 
 QByteArray reportPdf(const report::Report& report, const ReportFigures& figures) {
   QByteArray bytes;

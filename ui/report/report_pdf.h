@@ -10,8 +10,4 @@ namespace zyga::ui {
 /// QGuiApplication.
 QByteArray reportPdf(const report::Report& report, const ReportFigures& figures);
 
-/// A PDF without what changes from one run to the next: its date is put to the first day of 2000 and its identifier, if
-/// there is one, to zeros, in place, so that nothing else moves.
-QByteArray withoutClock(QByteArray pdf);
-
 }  // namespace zyga::ui

@@ -1,17 +1,16 @@
 #include "ui/sheets/plate_file.h"
 
 #include <QBuffer>
-#include <QCryptographicHash>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QRegularExpression>
 #include <stdexcept>
 
 #include "ui/sheets/plate_font.h"
 #include "ui/sheets/plate_paint.h"
 #include "ui/sheets/plate_svg.h"
+#include "ui/sheets/repeatable_pdf.h"
 
 namespace zyga::ui {
 namespace {
@@ -60,35 +59,6 @@ QByteArray pngBytes(const Plate& plate, int width) {
 const QStringList& plateEndings() {
   static const QStringList endings{"pdf", "svg", "png"};
   return endings;
-}
-
-QByteArray withoutClock(QByteArray pdf) {
-  // The same number of bytes, because a PDF counts them.
-  const auto blank = [&pdf](const QByteArray& before, char until) {
-    for (qsizetype at = pdf.indexOf(before); at >= 0; at = pdf.indexOf(before, at + 1)) {
-      for (qsizetype i = at + before.size(); i < pdf.size() && pdf[i] != until; ++i)
-        if (pdf[i] >= '0' && pdf[i] <= '9') pdf[i] = '0';
-    }
-  };
-  const QByteArray date = "/CreationDate (D:";
-  const QByteArray fixed = "20010101000000";
-  blank(date, ')');
-  for (qsizetype at = pdf.indexOf(date); at >= 0; at = pdf.indexOf(date, at + 1)) {
-    // What follows is a zone, "+00'00'" or "Z".
-    pdf.replace(at + date.size(), fixed.size(), fixed);
-    for (qsizetype i = at + date.size(); pdf[i] != ')'; ++i)
-      if (pdf[i] == '-') pdf[i] = '+';
-  }
-  const QRegularExpression id("/ID \\[ *<([0-9a-fA-F]*)> *<([0-9a-fA-F]*)> *\\]");
-  const QRegularExpressionMatch match = id.match(QString::fromLatin1(pdf));
-  if (!match.hasMatch()) return pdf;
-  for (const int part : {1, 2})
-    pdf.replace(match.capturedStart(part), match.capturedLength(part), QByteArray(match.capturedLength(part), '0'));
-  const QByteArray digest = QCryptographicHash::hash(pdf, QCryptographicHash::Sha256).toHex();
-  for (const int part : {1, 2})
-    pdf.replace(match.capturedStart(part), match.capturedLength(part),
-                digest.repeated(2).left(match.capturedLength(part)));
-  return pdf;
 }
 
 QByteArray plateBytes(const Plate& plate, const QString& ending, int pngWidth) {
