@@ -57,8 +57,8 @@ class Gatherer {
     tell(0.3);
     if (options_.studies) studies();
     add(massSection(matter_, numbers()));
-    add(anglesSection(matter_, numbers()));
     add(cautionsSection(matter_));
+    add(anglesSection(matter_, numbers()));
   }
 
   /// A specimen that lacks what a study needs (a skull, dorsals) has no such section.

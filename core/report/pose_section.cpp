@@ -8,8 +8,11 @@ namespace zyga::report {
 namespace {
 
 std::string cartilageWords(const range::Cartilage& cartilage) {
-  return fixed(cartilage.amount, 2) +
-         (cartilage.in == range::Cartilage::In::Millimetres ? " mm" : " % of the centrum's length");
+  // At most two places, without zeros that say nothing.
+  std::string amount = fixed(cartilage.amount, 2);
+  amount.erase(amount.find_last_not_of('0') + 1);
+  if (amount.ends_with('.')) amount.pop_back();
+  return amount + (cartilage.in == range::Cartilage::In::Millimetres ? " mm" : " % of the centrum's length");
 }
 
 std::string thousandths(double metres) { return fixed(metres * 1000, 1) + " mm"; }

@@ -13,6 +13,8 @@ constexpr qreal kPageWidth = 595, kPageHeight = 842;  // A4 in points
 constexpr qreal kSide = 57, kTop = 57, kBottom = 62;
 constexpr qreal kGutter = 14, kRowGap = 2.5;
 constexpr qreal kFigureGap = 6;
+constexpr qreal kShortTable = 260;
+constexpr std::size_t kRowsKept = 3;
 
 const QColor kInk(26, 26, 26), kMuted(90, 90, 90), kHair(200, 200, 200);
 
@@ -179,14 +181,31 @@ void PageFlow::row(const std::vector<Column>& columns, const QStringList& cells,
   painter_.drawLine(QPointF(left(), y_), QPointF(x - kGutter, y_));
 }
 
+/// A short table stays whole; of a long one the first rows stay with its head.
+qreal PageFlow::heightToKeep(const std::vector<Column>& columns, const std::vector<QStringList>& rows) const {
+  qreal height = 0, firstRows = 0;
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    height += rowHeight(columns, rows[i], false);
+    if (i < kRowsKept) firstRows = height;
+    if (height > kShortTable) return firstRows;
+  }
+  return height;
+}
+
+qreal PageFlow::tableHeight(std::vector<Column> columns, const std::vector<QStringList>& rows) const {
+  shareWidths(columns, rows);
+  QStringList heads;
+  for (const Column& column : columns) heads << column.head;
+  return rowHeight(columns, heads, true) + heightToKeep(columns, rows);
+}
+
 void PageFlow::table(std::vector<Column> columns, const std::vector<QStringList>& rows) {
   if (columns.empty()) return;
   shareWidths(columns, rows);
   QStringList heads;
   for (const Column& column : columns) heads << column.head;
   const qreal headHeight = rowHeight(columns, heads, true);
-  const qreal first = rows.empty() ? 0 : rowHeight(columns, rows.front(), false);
-  keepTogether(headHeight + first);
+  keepTogether(headHeight + heightToKeep(columns, rows));
   row(columns, heads, true);
   for (const QStringList& cells : rows) {
     if (y_ + rowHeight(columns, cells, false) > bottom()) {

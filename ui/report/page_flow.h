@@ -35,6 +35,9 @@ class PageFlow {
   /// The head is repeated on every page. Cells of words wrap.
   void table(std::vector<Column> columns, const std::vector<QStringList>& rows);
 
+  /// Of what must stay together of a table: all of it, or of a long one its first rows.
+  qreal tableHeight(std::vector<Column> columns, const std::vector<QStringList>& rows) const;
+
   qreal width() const;
   /// Height of a paragraph in a column so wide.
   qreal heightOf(const QString& words, Style style, qreal width) const;
@@ -49,6 +52,7 @@ class PageFlow {
   QColor inkOf(Style style) const;
   void row(const std::vector<Column>& columns, const QStringList& cells, bool head);
   qreal rowHeight(const std::vector<Column>& columns, const QStringList& cells, bool head) const;
+  qreal heightToKeep(const std::vector<Column>& columns, const std::vector<QStringList>& rows) const;
   void shareWidths(std::vector<Column>& columns, const std::vector<QStringList>& rows) const;
 
   QPdfWriter& writer_;

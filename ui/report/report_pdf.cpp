@@ -2,6 +2,7 @@
 
 #include <QBuffer>
 #include <QCoreApplication>
+#include <QHashFunctions>
 #include <QPageSize>
 #include <QPdfWriter>
 
@@ -16,11 +17,6 @@ constexpr int kResolution = 600;
 QString fromUtf8(const std::string& text) { return QString::fromStdString(text); }
 
 void set(PageFlow& flow, const report::Table& table) {
-  if (!table.caption.empty()) {
-    flow.keepTogether(40);
-    flow.text(fromUtf8(table.caption), PageFlow::Style::Small);
-    flow.space(2);
-  }
   std::vector<PageFlow::Column> columns;
   for (std::size_t i = 0; i < table.columns.size(); ++i)
     columns.push_back({fromUtf8(table.columns[i]), i >= table.words.size() || table.words[i], 0});
@@ -29,13 +25,20 @@ void set(PageFlow& flow, const report::Table& table) {
     rows.emplace_back();
     for (const auto& cell : row) rows.back() << fromUtf8(cell);
   }
+  if (!table.caption.empty()) {
+    const QString caption = fromUtf8(table.caption);
+    flow.keepTogether(flow.heightOf(caption, PageFlow::Style::Small, flow.width()) + flow.tableHeight(columns, rows) +
+                      2);
+    flow.text(caption, PageFlow::Style::Small);
+    flow.space(2);
+  }
   flow.table(columns, rows);
   flow.space(8);
 }
 
 void set(PageFlow& flow, const report::Section& section, const ReportFigures& figures) {
   flow.space(14);
-  flow.keepTogether(60);
+  flow.keepTogether(80);
   flow.text(fromUtf8(section.heading), PageFlow::Style::Heading);
   flow.space(3);
   for (const auto& sentence : section.sentences) {
@@ -55,9 +58,18 @@ void set(PageFlow& flow, const report::Section& section, const ReportFigures& fi
   }
 }
 
+/// The writer lists fonts in the order of a hash, whose seed is another one in every run of the program. Containers
+/// that are there already keep theirs.
+class FixedHashSeed {
+ public:
+  FixedHashSeed() { QHashSeed::setDeterministicGlobalSeed(); }
+  ~FixedHashSeed() { QHashSeed::resetRandomGlobalSeed(); }
+};
+
 }  // namespace
 
 QByteArray reportPdf(const report::Report& report, const ReportFigures& figures) {
+  const FixedHashSeed fixed;
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);
