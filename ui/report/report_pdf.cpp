@@ -16,15 +16,24 @@ constexpr int kResolution = 600;
 
 QString fromUtf8(const std::string& text) { return QString::fromStdString(text); }
 
-void set(PageFlow& flow, const report::Table& table) {
+struct Laid {
   std::vector<PageFlow::Column> columns;
-  for (std::size_t i = 0; i < table.columns.size(); ++i)
-    columns.push_back({fromUtf8(table.columns[i]), i >= table.words.size() || table.words[i], 0});
   std::vector<QStringList> rows;
+};
+
+Laid laidOut(const report::Table& table) {
+  Laid laid;
+  for (std::size_t i = 0; i < table.columns.size(); ++i)
+    laid.columns.push_back({fromUtf8(table.columns[i]), i >= table.words.size() || table.words[i], 0});
   for (const auto& row : table.rows) {
-    rows.emplace_back();
-    for (const auto& cell : row) rows.back() << fromUtf8(cell);
+    laid.rows.emplace_back();
+    for (const auto& cell : row) laid.rows.back() << fromUtf8(cell);
   }
+  return laid;
+}
+
+void set(PageFlow& flow, const report::Table& table) {
+  const auto [columns, rows] = laidOut(table);
   if (!table.caption.empty()) {
     const QString caption = fromUtf8(table.caption);
     flow.keepTogether(flow.heightOf(caption, PageFlow::Style::Small, flow.width()) + flow.tableHeight(columns, rows) +
@@ -36,9 +45,21 @@ void set(PageFlow& flow, const report::Table& table) {
   flow.space(8);
 }
 
+/// Of a heading and what must not be parted from it: its sentences, and the figure or first table after them.
+qreal openingHeight(const PageFlow& flow, const report::Section& section, const ReportFigures& figures) {
+  qreal height = 24;
+  for (const auto& sentence : section.sentences)
+    height += flow.heightOf(fromUtf8(sentence), PageFlow::Style::Body, flow.width()) + 2.5;
+  if (const auto figure = figures.find(section.figure); figure != figures.end())
+    return height + figure->second.size.height() + 12;
+  if (section.tables.empty()) return height;
+  const auto [columns, rows] = laidOut(section.tables.front());
+  return height + flow.tableHeight(columns, rows) + 24;
+}
+
 void set(PageFlow& flow, const report::Section& section, const ReportFigures& figures) {
   flow.space(14);
-  flow.keepTogether(80);
+  flow.keepTogether(openingHeight(flow, section, figures));
   flow.text(fromUtf8(section.heading), PageFlow::Style::Heading);
   flow.space(3);
   for (const auto& sentence : section.sentences) {

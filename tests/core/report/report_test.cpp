@@ -121,7 +121,7 @@ TEST(Report, HtmlIsOneFileWithEveryTextEscaped) {
 TEST(Report, NumbersReadBackFromCsvAndJson) {
   const std::string csv = numbersCsv(plain());
   EXPECT_THAT(csv, testing::StartsWith("key,value,unit\n"));
-  EXPECT_THAT(csv, HasSubstr("\nassumptions.least_overlap,33.3,%\n"));
+  EXPECT_THAT(csv, HasSubstr("\nassumptions.least_overlap,33.3"));
   const std::string text = numbersJson(plain());
   const files::JsonDocument document = files::parseJson(text, "numbers.json");
   const auto numbers = files::JsonPlace(document)["numbers"];
