@@ -68,7 +68,7 @@ void MainWindow::createFileMenu() {
       menu, tr("&Export meshes…"), QKeySequence("Ctrl+E"), [this] { output_->exportMeshes(); }, "export");
   picture_ = add(
       menu, tr("Save &picture…"), QKeySequence("Ctrl+P"), [this] { output_->savePicture(); }, "picture");
-  QAction* report = add(menu, tr("&Report…"), QKeySequence("Ctrl+Shift+P"), [this] { report_->writeReport(); });
+  QAction* report = add(menu, tr("&Report…"), QKeySequence("Ctrl+R"), [this] { report_->writeReport(); });
   menu.addSeparator();
   add(menu, tr("&Quit"), QKeySequence::Quit, [this] { close(); });
   needProject_ += {save_, saveAs, report};
