@@ -11,7 +11,7 @@ namespace zyga::ui {
 /// Claims and their answers; folded it tells in its title how many are supported.
 void MainWindow::createClaimsDock() {
   claims_ = new ClaimsPanel(document_);
-  QDockWidget* dock = createDock("claimsDock", tr("Claims"), claims_, Qt::LeftDockWidgetArea);
+  QDockWidget* dock = createDock("claimsDock", tr("Claims"), claims_, Qt::RightDockWidgetArea);
   auto* title = qobject_cast<PanelTitle*>(dock->titleBarWidget());
   connect(claims_, &ClaimsPanel::shortChanged, title, &PanelTitle::setSummary);
   connect(claims_, &ClaimsPanel::warned, messages_, [this](const QString& words) { messages_->warn(words); });
