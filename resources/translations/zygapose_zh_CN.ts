@@ -4,6 +4,46 @@
 <context>
     <name>words</name>
     <message>
+        <source>Head and feet</source>
+        <translation>头与脚</translation>
+    </message>
+    <message>
+        <source>Neck</source>
+        <translation>颈部</translation>
+    </message>
+    <message>
+        <source>Neck base</source>
+        <translation>颈根</translation>
+    </message>
+    <message>
+        <source>Trunk</source>
+        <translation>躯干</translation>
+    </message>
+    <message>
+        <source>Tail base</source>
+        <translation>尾根</translation>
+    </message>
+    <message>
+        <source>Upper arm, thigh</source>
+        <translation>上臂、大腿</translation>
+    </message>
+    <message>
+        <source>Forearm, shank</source>
+        <translation>前臂、小腿</translation>
+    </message>
+    <message>
+        <source>Lean: the least seen in living reptiles</source>
+        <translation>瘦：现生爬行动物中所见的最小值</translation>
+    </message>
+    <message>
+        <source>Usual in living reptiles</source>
+        <translation>现生爬行动物的通常值</translation>
+    </message>
+    <message>
+        <source>Full: as in crocodiles</source>
+        <translation>丰满：如鳄类</translation>
+    </message>
+    <message>
         <source>Foot</source>
         <translation>足</translation>
     </message>
@@ -472,16 +512,252 @@
         <translation>山形：%1 次抽样；条：5 到 95 %；粗线：其中一半；菱形：表格原值</translation>
     </message>
     <message>
+        <source>femur</source>
+        <translation>股骨</translation>
+    </message>
+    <message>
+        <source>humerus</source>
+        <translation>肱骨</translation>
+    </message>
+    <message>
+        <source>total length along the column</source>
+        <translation>沿脊柱的全长</translation>
+    </message>
+    <message>
+        <source>choose a bone</source>
+        <translation>选择一块骨骼</translation>
+    </message>
+    <message>
+        <source>%1 triangles, %2 × %3 × %4 mm</source>
+        <translation>%1 个三角形，%2 × %3 × %4 毫米</translation>
+    </message>
+    <message>
+        <source>mirrored or scaled</source>
+        <translation>镜像或按比例</translation>
+    </message>
+    <message>
+        <source>restored</source>
+        <translation>复原</translation>
+    </message>
+    <message>
+        <source>%1 of %2 bones found, %3 %; %4 % if each stands for its fellow too</source>
+        <translation>%2 块骨骼中发现 %1 块，%3 %；若每块也代表其对侧则为 %4 %</translation>
+    </message>
+    <message>
+        <source>no source given</source>
+        <translation>未给出出处</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>joint</source>
+        <translation>关节</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>上</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>左</translation>
+    </message>
+    <message>
+        <source>torsion</source>
+        <translation>扭转</translation>
+    </message>
+    <message>
+        <source>facets share</source>
+        <translation>关节面共有</translation>
+    </message>
+    <message>
+        <source>At %1 the drawing does not fit on this paper; the largest round scale that fits is %2. Choose that, a larger paper, or another layout.</source>
+        <translation>在 %1 下图画放不进这张纸；能放下的最大整数比例是 %2。请选择该比例、更大的纸或另一种版式。</translation>
+    </message>
+    <message>
+        <source>The specimen has no neck to draw.</source>
+        <translation>该标本没有可画的颈部。</translation>
+    </message>
+    <message>
+        <source>There are no bones to draw.</source>
+        <translation>没有可画的骨骼。</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 米</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1（%2）</translation>
+    </message>
+    <message>
+        <source>joint supported</source>
+        <translation>关节受支持</translation>
+    </message>
+    <message>
+        <source>near its limit</source>
+        <translation>接近极限</translation>
+    </message>
+    <message>
+        <source>beyond its range</source>
+        <translation>超出范围</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>未判定</translation>
+    </message>
+    <message>
+        <source>%1 m as posed</source>
+        <translation>%1 米（按当前姿态）</translation>
+    </message>
+    <message>
+        <source>%1 %2 m</source>
+        <translation>%1 %2 米</translation>
+    </message>
+    <message>
+        <source>shoulder</source>
+        <translation>肩</translation>
+    </message>
+    <message>
+        <source>hip</source>
+        <translation>髋</translation>
+    </message>
+    <message>
+        <source>Left lateral view</source>
+        <translation>左侧视图</translation>
+    </message>
+    <message>
+        <source>Left lateral, cranial and dorsal views (first angle)</source>
+        <translation>左侧、颅侧与背侧视图（第一角投影）</translation>
+    </message>
+    <message>
+        <source>What is known: left lateral view</source>
+        <translation>已知部分：左侧视图</translation>
+    </message>
+    <message>
+        <source>Neck, left lateral view</source>
+        <translation>颈部，左侧视图</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation>面积</translation>
+    </message>
+    <message>
+        <source>Facets share at least %1 % by %2.</source>
+        <translation>关节面至少共有 %1 %，按%2计。</translation>
+    </message>
+    <message>
+        <source>Cartilage %1.</source>
+        <translation>软骨 %1。</translation>
+    </message>
+    <message>
+        <source>Cartilage: neck %1, trunk %2, tail %3.</source>
+        <translation>软骨：颈 %1，躯干 %2，尾 %3。</translation>
+    </message>
+    <message>
+        <source>Facets may press in by %1 % and gape by %2 % of their length.</source>
+        <translation>关节面可压入其长度的 %1 %，可张开 %2 %。</translation>
+    </message>
+    <message>
+        <source>Neutral: facets in greatest contact.</source>
+        <translation>中性：关节面接触最多。</translation>
+    </message>
+    <message>
+        <source>Neutral: facets in contact, centrum faces parallel.</source>
+        <translation>中性：关节面相接，椎体端面平行。</translation>
+    </message>
+    <message>
+        <source>Along the column</source>
+        <translation>沿脊柱</translation>
+    </message>
+    <message>
+        <source>Tail</source>
+        <translation>尾部</translation>
+    </message>
+    <message>
+        <source>Hip height</source>
+        <translation>髋高</translation>
+    </message>
+    <message>
+        <source>Shoulder height</source>
+        <translation>肩高</translation>
+    </message>
+    <message>
+        <source>Head height</source>
+        <translation>头高</translation>
+    </message>
+    <message>
+        <source>No source is given.</source>
+        <translation>未给出出处。</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>以及另外 %1 个</translation>
+    </message>
+    <message>
+        <source>Sources: %1.</source>
+        <translation>出处：%1。</translation>
+    </message>
+    <message>
+        <source> (%1, %2</source>
+        <translation>（%1，%2</translation>
+    </message>
+    <message>
+        <source>; %1)</source>
+        <translation>；%1）</translation>
+    </message>
+    <message>
+        <source>%1 of %2 joints beyond their range</source>
+        <translation>%2 个关节中 %1 个超出范围</translation>
+    </message>
+    <message>
+        <source>No joint beyond its range, %1 of %2 near it</source>
+        <translation>没有关节超出范围，%2 个中 %1 个接近极限</translation>
+    </message>
+    <message>
+        <source>No joint beyond its range</source>
+        <translation>没有关节超出范围</translation>
+    </message>
+    <message>
+        <source>present pose</source>
+        <translation>当前姿态</translation>
+    </message>
+    <message>
+        <source>Pose: %1.</source>
+        <translation>姿态：%1。</translation>
+    </message>
+    <message>
+        <source>Ranges are of bare bones: they may be off by 5 degrees a joint, and soft tissue may lessen them.</source>
+        <translation>范围仅取自裸骨：每个关节可能相差 5 度，软组织可能使其变小。</translation>
+    </message>
+    <message>
+        <source>Not an engineering document; local codes and licensed practice decide.</source>
+        <translation>并非工程文件；以当地规范和持证从业者的意见为准。</translation>
+    </message>
+    <message>
+        <source>Sizes</source>
+        <translation>尺寸</translation>
+    </message>
+    <message>
+        <source>Assumptions</source>
+        <translation>假设</translation>
+    </message>
+    <message>
+        <source>Evidence and cautions</source>
+        <translation>证据与提醒</translation>
+    </message>
+    <message>
+        <source>%1   %2</source>
+        <translation>%1   %2</translation>
+    </message>
+    <message>
         <source>dorsal</source>
         <translation>背侧</translation>
     </message>
     <message>
         <source>ventral</source>
         <translation>腹侧</translation>
-    </message>
-    <message>
-        <source>left</source>
-        <translation>左</translation>
     </message>
     <message>
         <source>right</source>
@@ -516,6 +792,46 @@
         <translation>未判定：没有关节面，也没有给定限度</translation>
     </message>
     <message>
+        <source>Head height and neck slope</source>
+        <translation>头高与颈部坡度</translation>
+    </message>
+    <message>
+        <source>Reach envelope</source>
+        <translation>可达包络</translation>
+    </message>
+    <message>
+        <source>Ranges of the column</source>
+        <translation>脊柱的活动范围</translation>
+    </message>
+    <message>
+        <source>Spread of the answer</source>
+        <translation>答案的离散</translation>
+    </message>
+    <message>
+        <source>Blood pressure</source>
+        <translation>血压</translation>
+    </message>
+    <message>
+        <source>How high the head comes with the neck neutral, at the ends of its range and now.</source>
+        <translation>颈部处于中性、范围两端以及当前时，头部有多高。</translation>
+    </message>
+    <message>
+        <source>Where the snout gets to with every joint inside its range, the animal as it stands.</source>
+        <translation>每个关节都在范围之内、动物按现状站立时，吻端可到之处。</translation>
+    </message>
+    <message>
+        <source>How far each joint goes from neutral, one motion at a time.</source>
+        <translation>每个关节从中性起可动多少，一次一种运动。</translation>
+    </message>
+    <message>
+        <source>How far heights and slopes move with errors of measurement and with assumptions.</source>
+        <translation>高度与坡度随测量误差和假设变动多少。</translation>
+    </message>
+    <message>
+        <source>The column of blood between heart and head.</source>
+        <translation>心脏与头部之间的血柱。</translation>
+    </message>
+    <message>
         <source>%1 inside</source>
         <translation>内侧余量 %1</translation>
     </message>
@@ -534,6 +850,10 @@
     <message>
         <source>or open the sample from the File menu to see a whole animal</source>
         <translation>或从“文件”菜单打开样本，查看整只动物</translation>
+    </message>
+    <message>
+        <source>%1. Not an engineering document; local codes and licensed practice decide.</source>
+        <translation>%1。并非工程文件；以当地规范和持证从业者的意见为准。</translation>
     </message>
     <message>
         <source>%1 not judged: %2</source>
@@ -876,10 +1196,6 @@
         <translation>受支持</translation>
     </message>
     <message>
-        <source>not judged</source>
-        <translation>未判定</translation>
-    </message>
-    <message>
         <source>near</source>
         <translation>接近极限</translation>
     </message>
@@ -992,20 +1308,8 @@
         <translation>头部</translation>
     </message>
     <message>
-        <source>Neck</source>
-        <translation>颈部</translation>
-    </message>
-    <message>
-        <source>Trunk</source>
-        <translation>躯干</translation>
-    </message>
-    <message>
         <source>Sacrum</source>
         <translation>荐部</translation>
-    </message>
-    <message>
-        <source>Tail</source>
-        <translation>尾部</translation>
     </message>
     <message>
         <source>Ribs</source>
@@ -1068,10 +1372,6 @@
         <translation>胸骨板</translation>
     </message>
     <message>
-        <source>humerus</source>
-        <translation>肱骨</translation>
-    </message>
-    <message>
         <source>radius</source>
         <translation>桡骨</translation>
     </message>
@@ -1090,10 +1390,6 @@
     <message>
         <source>ischium</source>
         <translation>坐骨</translation>
-    </message>
-    <message>
-        <source>femur</source>
-        <translation>股骨</translation>
     </message>
     <message>
         <source>tibia</source>
@@ -1248,6 +1544,18 @@
         <translation>没有任何部分接触地面：无平衡可言。</translation>
     </message>
     <message>
+        <source>Add claim “%1”</source>
+        <translation>添加论断“%1”</translation>
+    </message>
+    <message>
+        <source>Claim “%1”</source>
+        <translation>论断“%1”</translation>
+    </message>
+    <message>
+        <source>Remove claim “%1”</source>
+        <translation>移除论断“%1”</translation>
+    </message>
+    <message>
         <source>Pose</source>
         <translation>姿态</translation>
     </message>
@@ -1374,6 +1682,26 @@ For mounts and models that carry weight or stand over people this is not an engi
 对于承重或立于人上方的装架与模型，本程序并非工程文件；以当地规范和持证从业者的意见为准。</translation>
     </message>
     <message>
+        <source>and %1 joints more</source>
+        <translation>以及另外 %1 个关节</translation>
+    </message>
+    <message>
+        <source>Stopped by %1</source>
+        <translation>受 %1 限制</translation>
+    </message>
+    <message>
+        <source>Show the pose</source>
+        <translation>显示该姿态</translation>
+    </message>
+    <message>
+        <source>The bones are being asked.</source>
+        <translation>正在询问骨骼。</translation>
+    </message>
+    <message>
+        <source>Show the nearest pose</source>
+        <translation>显示最接近的姿态</translation>
+    </message>
+    <message>
         <source>of length</source>
         <translation>按长度</translation>
     </message>
@@ -1408,10 +1736,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Least overlap</source>
         <translation>最小重叠</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
     </message>
     <message>
         <source>Least overlap %1</source>
@@ -1606,6 +1930,274 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>仅凭力学无法得知</translation>
     </message>
     <message>
+        <source>%1 × %2 mm, residual %3</source>
+        <translation>%1 × %2 毫米，残差 %3</translation>
+    </message>
+    <message>
+        <source>radius %1, residual %2</source>
+        <translation>半径 %1，残差 %2</translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation>已标记</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1：%2。</translation>
+    </message>
+    <message>
+        <source>The centre is only known to %1: brush more of the curve.</source>
+        <translation>中心只知道到 %1：请多刷一些曲面。</translation>
+    </message>
+    <message>
+        <source>Centre known to %1; %2.</source>
+        <translation>中心知道到 %1；%2。</translation>
+    </message>
+    <message>
+        <source>the surface is hollow</source>
+        <translation>表面凹陷</translation>
+    </message>
+    <message>
+        <source>the surface bulges</source>
+        <translation>表面凸起</translation>
+    </message>
+    <message>
+        <source>%1 % of what was brushed does not lie in the facet's plane and was left out.</source>
+        <translation>所刷部分有 %1 % 不在关节面的平面内，已略去。</translation>
+    </message>
+    <message>
+        <source>Mark the %1 of %2</source>
+        <translation>标记 %2 的%1</translation>
+    </message>
+    <message>
+        <source>Take the %1 of %2 away</source>
+        <translation>移除 %2 的%1</translation>
+    </message>
+    <message>
+        <source>Every mark of one side has its partner already.</source>
+        <translation>一侧的每个标记都已有对应者。</translation>
+    </message>
+    <message>
+        <source>Mirror the marks of %1</source>
+        <translation>镜像 %1 的标记</translation>
+    </message>
+    <message>
+        <source>Mirrored across the mid-plane: %1.</source>
+        <translation>已跨中矢面镜像：%1。</translation>
+    </message>
+    <message>
+        <source>There is nothing here that could be mirrored: mark one side of a pair first.</source>
+        <translation>此处没有可镜像的内容：请先标记成对标记中的一侧。</translation>
+    </message>
+    <message>
+        <source>Mirror the %1 of %2</source>
+        <translation>镜像 %2 的%1</translation>
+    </message>
+    <message>
+        <source>Bone on the bench</source>
+        <translation>工作台上的骨骼</translation>
+    </message>
+    <message>
+        <source>Arrow keys turn it, plus and minus magnify, Return marks what lies under the middle.</source>
+        <translation>方向键转动，加号与减号缩放，回车键标记中央之下的位置。</translation>
+    </message>
+    <message>
+        <source>This display offers no OpenGL 3.3. A newer graphics driver, or Mesa's software one, is needed.</source>
+        <translation>此显示器不提供 OpenGL 3.3。需要更新的显卡驱动程序，或 Mesa 的软件实现。</translation>
+    </message>
+    <message>
+        <source>The graphics driver refused a shader: %1</source>
+        <translation>图形驱动程序拒绝了一个着色器：%1</translation>
+    </message>
+    <message>
+        <source>Straighten</source>
+        <translation>矫正</translation>
+    </message>
+    <message>
+        <source>Undoes what bent the bone after death, going by its paired marks; the original is kept</source>
+        <translation>按成对标记消除骨骼死后的弯曲；保留原件</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>Undo a shear of %1</source>
+        <translation>消除 %1 的剪切</translation>
+    </message>
+    <message>
+        <source>Undo a squash of %1 %</source>
+        <translation>消除 %1 % 的挤压</translation>
+    </message>
+    <message>
+        <source>%1 (pairs off by %2, then %3)</source>
+        <translation>%1（成对偏差先为 %2，后为 %3）</translation>
+    </message>
+    <message>
+        <source>As it was found</source>
+        <translation>恢复为发现时的样子</translation>
+    </message>
+    <message>
+        <source>Landmarks out</source>
+        <translation>导出标志点</translation>
+    </message>
+    <message>
+        <source>Landmarks in</source>
+        <translation>导入标志点</translation>
+    </message>
+    <message>
+        <source>Landmark tables (*.csv)</source>
+        <translation>标志点表 (*.csv)</translation>
+    </message>
+    <message>
+        <source>%1 has no landmark of a bone that was brought in.</source>
+        <translation>%1 中没有已导入骨骼的标志点。</translation>
+    </message>
+    <message>
+        <source>Landmarks from %1</source>
+        <translation>来自 %1 的标志点</translation>
+    </message>
+    <message>
+        <source>Click the place.</source>
+        <translation>点按该位置。</translation>
+    </message>
+    <message>
+        <source>Click at least three places round it; Backspace takes the last one back.</source>
+        <translation>在其周围点按至少三处；退格键撤回最后一处。</translation>
+    </message>
+    <message>
+        <source>Brush the rounded surface; with Ctrl the brush takes away.</source>
+        <translation>刷出圆曲的表面；按 Ctrl 则擦去。</translation>
+    </message>
+    <message>
+        <source>Brush the flat surface up to its rim; with Ctrl the brush takes away.</source>
+        <translation>把平坦的表面刷到边缘；按 Ctrl 则擦去。</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>工作台</translation>
+    </message>
+    <message>
+        <source>From the left</source>
+        <translation>从左侧</translation>
+    </message>
+    <message>
+        <source>From the right</source>
+        <translation>从右侧</translation>
+    </message>
+    <message>
+        <source>Dorsal</source>
+        <translation>背侧</translation>
+    </message>
+    <message>
+        <source>Cranial</source>
+        <translation>颅侧</translation>
+    </message>
+    <message>
+        <source>Caudal</source>
+        <translation>尾侧</translation>
+    </message>
+    <message>
+        <source>Frame the bone</source>
+        <translation>显示该骨骼</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>重做</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>撤销</translation>
+    </message>
+    <message>
+        <source>Marks of this bone</source>
+        <translation>此骨骼的标记</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>标记</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>状态</translation>
+    </message>
+    <message>
+        <source>What its joints still lack</source>
+        <translation>其关节仍缺少的</translation>
+    </message>
+    <message>
+        <source>Radius of the brush</source>
+        <translation>刷子的半径</translation>
+    </message>
+    <message>
+        <source>Outline of the facet</source>
+        <translation>关节面的轮廓</translation>
+    </message>
+    <message>
+        <source>ellipse</source>
+        <translation>椭圆</translation>
+    </message>
+    <message>
+        <source>as brushed</source>
+        <translation>按所刷</translation>
+    </message>
+    <message>
+        <source>Brush</source>
+        <translation>刷</translation>
+    </message>
+    <message>
+        <source>Take away</source>
+        <translation>擦去</translation>
+    </message>
+    <message>
+        <source>Mirror this one</source>
+        <translation>镜像此项</translation>
+    </message>
+    <message>
+        <source>Mirror all across</source>
+        <translation>全部镜像到对侧</translation>
+    </message>
+    <message>
+        <source>Makes the missing partner of every mark, across the mid-plane of the bone</source>
+        <translation>跨骨骼的中矢面补出每个标记缺少的对应者</translation>
+    </message>
+    <message>
+        <source>Landmarks in…</source>
+        <translation>导入标志点……</translation>
+    </message>
+    <message>
+        <source>Landmarks out…</source>
+        <translation>导出标志点……</translation>
+    </message>
+    <message>
+        <source>Bench: %1</source>
+        <translation>工作台：%1</translation>
+    </message>
+    <message>
+        <source>Preparing the bone</source>
+        <translation>正在准备骨骼</translation>
+    </message>
+    <message>
+        <source>needed</source>
+        <translation>需要</translation>
+    </message>
+    <message>
+        <source>if you like</source>
+        <translation>可选</translation>
+    </message>
+    <message>
+        <source>The bone lies by a guess: its landmarks do not suffice yet.</source>
+        <translation>骨骼按猜测放置：其标志点尚不足。</translation>
+    </message>
+    <message>
+        <source>%1 can be judged.</source>
+        <translation>%1 可以判定。</translation>
+    </message>
+    <message>
+        <source>%1 lacks %2</source>
+        <translation>%1 缺少 %2</translation>
+    </message>
+    <message>
         <source>Evidence</source>
         <translation>证据</translation>
     </message>
@@ -1654,6 +2246,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>所选骨骼的量度</translation>
     </message>
     <message>
+        <source>%1 of %2 bones found (%3 %); with their mirror images %4 (%5 %)</source>
+        <translation>%2 块骨骼中发现 %1 块（%3 %）；连同镜像为 %4 块（%5 %）</translation>
+    </message>
+    <message>
         <source>Choose a bone to see its measures</source>
         <translation>选择一块骨骼以查看其量度</translation>
     </message>
@@ -1664,6 +2260,134 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>, grown into %1</source>
         <translation>，与 %1 愈合</translation>
+    </message>
+    <message>
+        <source>Bring in bones</source>
+        <translation>导入骨骼</translation>
+    </message>
+    <message>
+        <source>Which bones are these?</source>
+        <translation>这些是哪些骨骼？</translation>
+    </message>
+    <message>
+        <source>Bone, unit and upward axis are guesses from name and size: set right what is wrong. Each bone takes the place of the sculpted one; your files stay as they are.</source>
+        <translation>骨骼、单位与向上的轴由名称和大小猜测：请改正有误之处。每块骨骼取代塑形的骨骼；您的文件保持不变。</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>文件</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>单位</translation>
+    </message>
+    <message>
+        <source>Upward</source>
+        <translation>向上</translation>
+    </message>
+    <message>
+        <source>What came of it</source>
+        <translation>结果</translation>
+    </message>
+    <message>
+        <source>Files to bring in</source>
+        <translation>要导入的文件</translation>
+    </message>
+    <message>
+        <source>Files read</source>
+        <translation>已读取的文件</translation>
+    </message>
+    <message>
+        <source>Put in place</source>
+        <translation>放置到位</translation>
+    </message>
+    <message>
+        <source>Add files…</source>
+        <translation>添加文件……</translation>
+    </message>
+    <message>
+        <source>Landmarks from a table…</source>
+        <translation>从表格读取标志点……</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>略去</translation>
+    </message>
+    <message>
+        <source>Takes the chosen files out of the list, also while they are being read  (Del)</source>
+        <translation>将所选文件移出列表，读取期间也可以  (Del)</translation>
+    </message>
+    <message>
+        <source>Bone in %1</source>
+        <translation>%1 中的骨骼</translation>
+    </message>
+    <message>
+        <source>Unit of %1</source>
+        <translation>%1 的单位</translation>
+    </message>
+    <message>
+        <source>Upward axis of %1</source>
+        <translation>%1 的向上轴</translation>
+    </message>
+    <message>
+        <source>Z</source>
+        <translation>Z</translation>
+    </message>
+    <message>
+        <source>Y</source>
+        <translation>Y</translation>
+    </message>
+    <message>
+        <source>Its name does not tell which bone it is: choose one.</source>
+        <translation>从名称看不出是哪块骨骼：请选择一块。</translation>
+    </message>
+    <message>
+        <source>%1 is chosen for the same bone.</source>
+        <translation>%1 选的是同一块骨骼。</translation>
+    </message>
+    <message>
+        <source>Waiting to be read</source>
+        <translation>等待读取</translation>
+    </message>
+    <message>
+        <source>Reading, %1 %</source>
+        <translation>正在读取，%1 %</translation>
+    </message>
+    <message>
+        <source>Left out: %1</source>
+        <translation>已略去：%1</translation>
+    </message>
+    <message>
+        <source>the unit is not sure</source>
+        <translation>单位不确定</translation>
+    </message>
+    <message>
+        <source>takes the place of the scan that is there</source>
+        <translation>取代已有的扫描</translation>
+    </message>
+    <message>
+        <source>landmarks from the table: %1</source>
+        <translation>来自表格的标志点：%1</translation>
+    </message>
+    <message>
+        <source>Drop mesh files here, or add them: PLY, OBJ, STL, glTF, COLLADA and others.</source>
+        <translation>将网格文件拖到此处，或添加它们：PLY、OBJ、STL、glTF、COLLADA 等。</translation>
+    </message>
+    <message>
+        <source>Read %1 of %2. Cancel stops it, and nothing has changed.</source>
+        <translation>已读取 %1 / %2。“取消”即停止，且没有任何改变。</translation>
+    </message>
+    <message>
+        <source>%1 of %2 can be put in place; the others are left out.</source>
+        <translation>%2 个中有 %1 个可以放置；其余略去。</translation>
+    </message>
+    <message>
+        <source>It can be put in place.</source>
+        <translation>可以放置。</translation>
+    </message>
+    <message>
+        <source>All %1 can be put in place.</source>
+        <translation>全部 %1 个都可以放置。</translation>
     </message>
     <message>
         <source>%</source>
@@ -1680,6 +2404,190 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Percent of the centrum's functional length, or millimetres</source>
         <translation>椎体功能长度的百分比，或毫米</translation>
+    </message>
+    <message>
+        <source>A claim cannot be answered: %1.</source>
+        <translation>某项论断无法回答：%1。</translation>
+    </message>
+    <message>
+        <source>What is claimed</source>
+        <translation>论断内容</translation>
+    </message>
+    <message>
+        <source>Lower or upper bound</source>
+        <translation>下限或上限</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>至少</translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation>至多</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>米</translation>
+    </message>
+    <message>
+        <source>Value of the claim</source>
+        <translation>论断的数值</translation>
+    </message>
+    <message>
+        <source>Distance ahead of the forefeet</source>
+        <translation>前足之前的距离</translation>
+    </message>
+    <message>
+        <source>Source of the claim</source>
+        <translation>论断的出处</translation>
+    </message>
+    <message>
+        <source>Who claims it</source>
+        <translation>由谁提出</translation>
+    </message>
+    <message>
+        <source>Bound</source>
+        <translation>界限</translation>
+    </message>
+    <message>
+        <source>Claim</source>
+        <translation>论断</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>数值</translation>
+    </message>
+    <message>
+        <source>being asked</source>
+        <translation>正在询问</translation>
+    </message>
+    <message>
+        <source>not answered</source>
+        <translation>未回答</translation>
+    </message>
+    <message>
+        <source>not supported</source>
+        <translation>不受支持</translation>
+    </message>
+    <message>
+        <source>Add a claim</source>
+        <translation>添加论断</translation>
+    </message>
+    <message>
+        <source>Remove the chosen claim</source>
+        <translation>移除所选论断</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>Stop asking the bones; the next change asks again</source>
+        <translation>停止询问骨骼；下次更改时再询问</translation>
+    </message>
+    <message>
+        <source>Claims</source>
+        <translation>论断</translation>
+    </message>
+    <message>
+        <source>A claim says what the animal could do, such as “head at least 8.5 m high”. The bones answer whether they support it, in which pose, which joints stop it, and which overlap or cartilage it would take.</source>
+        <translation>论断说明动物能做什么，例如“头至少高 8.5 米”。骨骼回答是否支持、在哪种姿态下、受哪些关节限制，以及需要多大的重叠或软骨。</translation>
+    </message>
+    <message>
+        <source>Show “%1”</source>
+        <translation>显示“%1”</translation>
+    </message>
+    <message>
+        <source>Show the nearest to “%1”</source>
+        <translation>显示最接近“%1”的姿态</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation>已停止</translation>
+    </message>
+    <message>
+        <source>asking, %1 %</source>
+        <translation>正在询问，%1 %</translation>
+    </message>
+    <message>
+        <source>asking</source>
+        <translation>正在询问</translation>
+    </message>
+    <message>
+        <source>Ask again</source>
+        <translation>重新询问</translation>
+    </message>
+    <message>
+        <source>1 claim</source>
+        <translation>1 项论断</translation>
+    </message>
+    <message>
+        <source>%1 claims</source>
+        <translation>%1 项论断</translation>
+    </message>
+    <message>
+        <source>%1 of %2 supported</source>
+        <translation>%2 项中 %1 项受支持</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>读数</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>现在</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>另一</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>差值</translation>
+    </message>
+    <message>
+        <source>Joint</source>
+        <translation>关节</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>上</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>左</translation>
+    </message>
+    <message>
+        <source>Verdict, now → other</source>
+        <translation>判定，现在 → 另一</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>比较</translation>
+    </message>
+    <message>
+        <source>What the present pose is compared with</source>
+        <translation>当前姿态与之比较的对象</translation>
+    </message>
+    <message>
+        <source>The present pose against</source>
+        <translation>当前姿态对比</translation>
+    </message>
+    <message>
+        <source>Joints that differ: degrees of the other less the present</source>
+        <translation>有差异的关节：另一姿态减当前姿态的度数</translation>
+    </message>
+    <message>
+        <source>Pose “%1”</source>
+        <translation>姿态“%1”</translation>
+    </message>
+    <message>
+        <source>The same pose under the usual assumptions</source>
+        <translation>通常假设下的同一姿态</translation>
+    </message>
+    <message>
+        <source>No joint differs in angle or verdict.</source>
+        <translation>没有关节在角度或判定上不同。</translation>
     </message>
     <message>
         <source>Contact between bones cannot be judged: %1. Facets are judged without it.</source>
@@ -1710,6 +2618,22 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>%1的密度</translation>
     </message>
     <message>
+        <source>thickness of the body guide</source>
+        <translation>体形参考的厚度</translation>
+    </message>
+    <message>
+        <source>Take the scan of %1 out</source>
+        <translation>移除 %1 的扫描</translation>
+    </message>
+    <message>
+        <source>Mirror %1 to %2</source>
+        <translation>将 %1 镜像到 %2</translation>
+    </message>
+    <message>
+        <source>Scale %1 to %2 %</source>
+        <translation>将 %1 缩放到 %2 %</translation>
+    </message>
+    <message>
         <source>%1, bones kept in space</source>
         <translation>%1，骨骼在空间中不动</translation>
     </message>
@@ -1726,8 +2650,28 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>全部骨骼合为一个网格</translation>
     </message>
     <message>
+        <source>One closed surface, to sculpt on</source>
+        <translation>一个封闭曲面，供雕塑之用</translation>
+    </message>
+    <message>
+        <source>Fill the joints where cartilage was</source>
+        <translation>在原有软骨处填充关节</translation>
+    </message>
+    <message>
+        <source>Add a body guide</source>
+        <translation>添加体形参考</translation>
+    </message>
+    <message>
         <source>Export meshes</source>
         <translation>导出网格</translation>
+    </message>
+    <message>
+        <source>Choose a file…</source>
+        <translation>选择文件……</translation>
+    </message>
+    <message>
+        <source>The skeleton is written as it is posed now, in full detail.</source>
+        <translation>骨架按当前姿态以全部细节写出。</translation>
     </message>
     <message>
         <source>metres</source>
@@ -1758,20 +2702,24 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>骨骼</translation>
     </message>
     <message>
-        <source>Unit</source>
-        <translation>单位</translation>
-    </message>
-    <message>
         <source>Upward axis</source>
         <translation>向上的轴</translation>
     </message>
     <message>
-        <source>Choose a file…</source>
-        <translation>选择文件……</translation>
+        <source>Smaller keeps thinner parts and takes longer; from %1 mm on it fits in memory</source>
+        <translation>越小则保留越薄的部分，但用时更长；从 %1 毫米起可放入内存</translation>
     </message>
     <message>
-        <source>The skeleton is written as it is posed now, in full detail.</source>
-        <translation>骨架按当前姿态以全部细节写出。</translation>
+        <source>Voxel</source>
+        <translation>体素</translation>
+    </message>
+    <message>
+        <source>Triangles, about</source>
+        <translation>三角形，约</translation>
+    </message>
+    <message>
+        <source>A smooth envelope so thick around the bones of each region. It follows the pose. It is a guide, not anatomy, and its mesh is named so.</source>
+        <translation>按各部位的厚度围绕骨骼的平滑包络。它随姿态变化。它是参考，不是解剖结构，其网格也如此命名。</translation>
     </message>
     <message>
         <source>glTF is always in metres with Y up; its nodes follow the joints.</source>
@@ -1780,6 +2728,22 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>The file itself does not say its unit: choose what the other program expects.</source>
         <translation>文件本身不说明单位：请选择另一程序所期望的单位。</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>厘米</translation>
+    </message>
+    <message>
+        <source>about %1 triangles</source>
+        <translation>约 %1 个三角形</translation>
+    </message>
+    <message>
+        <source>%1 triangles in %2 bones</source>
+        <translation>%2 块骨骼中 %1 个三角形</translation>
+    </message>
+    <message>
+        <source>Size in the file: %1 %4 long, %2 %4 wide, %3 %4 high; %5.</source>
+        <translation>文件中的尺寸：长 %1 %4，宽 %2 %4，高 %3 %4；%5。</translation>
     </message>
     <message>
         <source>Facets of the joint, to scale</source>
@@ -1942,6 +2906,26 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>完成</translation>
     </message>
     <message>
+        <source>% of bone</source>
+        <translation>% 骨骼</translation>
+    </message>
+    <message>
+        <source>My own</source>
+        <translation>自定</translation>
+    </message>
+    <message>
+        <source>Tail width</source>
+        <translation>尾宽</translation>
+    </message>
+    <message>
+        <source>Tail height</source>
+        <translation>尾高</translation>
+    </message>
+    <message>
+        <source>Tail presets: %1. The other values are a choice, not a finding.</source>
+        <translation>尾部预设：%1。其他数值是一种选择，不是发现。</translation>
+    </message>
+    <message>
         <source>How joints are judged</source>
         <translation>关节如何判定</translation>
     </message>
@@ -1960,10 +2944,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Help page</source>
         <translation>帮助页面</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>停止</translation>
     </message>
     <message>
         <source>Joint view</source>
@@ -2186,20 +3166,24 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>%1，滑块</translation>
     </message>
     <message>
+        <source>&amp;Claims</source>
+        <translation>论断(&amp;C)</translation>
+    </message>
+    <message>
+        <source>&amp;Add a claim</source>
+        <translation>添加论断(&amp;A)</translation>
+    </message>
+    <message>
+        <source>&amp;Show the pose of the chosen claim</source>
+        <translation>显示所选论断的姿态(&amp;S)</translation>
+    </message>
+    <message>
         <source>Ground</source>
         <translation>地面</translation>
     </message>
     <message>
         <source>Poses</source>
         <translation>姿态</translation>
-    </message>
-    <message>
-        <source>Joint</source>
-        <translation>关节</translation>
-    </message>
-    <message>
-        <source>Assumptions</source>
-        <translation>假设</translation>
     </message>
     <message>
         <source>Findings</source>
@@ -2274,6 +3258,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>保存图片(&amp;P)……</translation>
     </message>
     <message>
+        <source>&amp;Report…</source>
+        <translation>报告(&amp;R)……</translation>
+    </message>
+    <message>
         <source>&amp;Quit</source>
         <translation>退出(&amp;Q)</translation>
     </message>
@@ -2312,6 +3300,14 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>&amp;Keep this pose under a name</source>
         <translation>以名称保存此姿态(&amp;K)</translation>
+    </message>
+    <message>
+        <source>C&amp;ompare…</source>
+        <translation>比较(&amp;O)……</translation>
+    </message>
+    <message>
+        <source>&amp;Bones</source>
+        <translation>骨骼(&amp;B)</translation>
     </message>
     <message>
         <source>&amp;View</source>
@@ -2414,6 +3410,18 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>站立</translation>
     </message>
     <message>
+        <source>Studies</source>
+        <translation>研究</translation>
+    </message>
+    <message>
+        <source>St&amp;udies</source>
+        <translation>研究(&amp;U)</translation>
+    </message>
+    <message>
+        <source>&amp;Draw the reach envelope</source>
+        <translation>绘制可达包络(&amp;D)</translation>
+    </message>
+    <message>
         <source>measured</source>
         <translation>实测</translation>
     </message>
@@ -2424,10 +3432,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Measure</source>
         <translation>量度</translation>
-    </message>
-    <message>
-        <source>Value</source>
-        <translation>数值</translation>
     </message>
     <message>
         <source>Origin</source>
@@ -2526,26 +3530,6 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>与屏幕相同</translation>
     </message>
     <message>
-        <source>From the left</source>
-        <translation>从左侧</translation>
-    </message>
-    <message>
-        <source>From the right</source>
-        <translation>从右侧</translation>
-    </message>
-    <message>
-        <source>Dorsal</source>
-        <translation>背侧</translation>
-    </message>
-    <message>
-        <source>Cranial</source>
-        <translation>颅侧</translation>
-    </message>
-    <message>
-        <source>Caudal</source>
-        <translation>尾侧</translation>
-    </message>
-    <message>
         <source>Three-quarter</source>
         <translation>四分之三侧面</translation>
     </message>
@@ -2564,6 +3548,18 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Traced with soft light, beside the window; you can go on posing meanwhile.</source>
         <translation>在窗口之外以柔光绘制；其间可继续摆放姿态。</translation>
+    </message>
+    <message>
+        <source>A click shows the figure large</source>
+        <translation>点按以放大显示图</translation>
+    </message>
+    <message>
+        <source>Figure of the study</source>
+        <translation>研究的图</translation>
+    </message>
+    <message>
+        <source>%1, out of date</source>
+        <translation>%1，已过时</translation>
     </message>
     <message>
         <source>&amp;Neck to neutral</source>
@@ -2636,10 +3632,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>%1: %2. Under %3.</source>
         <translation>%1：%2。假设：%3。</translation>
-    </message>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1：%2。</translation>
     </message>
     <message>
         <source>Under %1. They are among the named poses now.</source>
@@ -2890,8 +3882,224 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>清除这些记录</translation>
     </message>
     <message>
+        <source>Everything about the present pose</source>
+        <translation>关于当前姿态的一切</translation>
+    </message>
+    <message>
+        <source>The claims and what they rest on, one page</source>
+        <translation>论断及其依据，一页</translation>
+    </message>
+    <message>
+        <source>Studies of height, reach, ranges and blood pressure</source>
+        <translation>高度、可达、范围与血压的研究</translation>
+    </message>
+    <message>
+        <source>The numbers as a table (CSV) beside it</source>
+        <translation>同时附上数值表 (CSV)</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>报告</translation>
+    </message>
+    <message>
+        <source>PDF, A4 pages</source>
+        <translation>PDF，A4 页面</translation>
+    </message>
+    <message>
+        <source>HTML, one page</source>
+        <translation>HTML，单页</translation>
+    </message>
+    <message>
+        <source>The project holds no claims yet</source>
+        <translation>该项目尚无论断</translation>
+    </message>
+    <message>
+        <source>Contents</source>
+        <translation>内容</translation>
+    </message>
+    <message>
+        <source>With</source>
+        <translation>附带</translation>
+    </message>
+    <message>
+        <source>What the bones support, with sources and assumptions, so that others can check it. There is no date in it: the same project gives the same file.</source>
+        <translation>骨骼所支持的内容，连同出处与假设，以便他人核查。其中没有日期：同一项目给出同一文件。</translation>
+    </message>
+    <message>
+        <source>Writing %1</source>
+        <translation>正在写出 %1</translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation>打开</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>缩放</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>依据</translation>
+    </message>
+    <message>
+        <source>Shall be</source>
+        <translation>应为</translation>
+    </message>
+    <message>
+        <source>%1 to %2 mm</source>
+        <translation>%1 到 %2 毫米</translation>
+    </message>
+    <message>
+        <source>Every length becomes %1 times what it is. What was found is then marked as scaled from another specimen.</source>
+        <translation>每个长度变为原来的 %1 倍。已发现的部分此后标为由另一标本按比例换算。</translation>
+    </message>
+    <message>
+        <source>Type the length it shall have.</source>
+        <translation>输入它应有的长度。</translation>
+    </message>
+    <message>
+        <source>&amp;Bring in bones…</source>
+        <translation>导入骨骼(&amp;B)……</translation>
+    </message>
+    <message>
+        <source>&amp;Mark on the bench…</source>
+        <translation>在工作台上标记(&amp;M)……</translation>
+    </message>
+    <message>
+        <source>Mi&amp;rror to the other side</source>
+        <translation>镜像到另一侧(&amp;R)</translation>
+    </message>
+    <message>
+        <source>&amp;Scale this bone…</source>
+        <translation>缩放此骨骼(&amp;S)……</translation>
+    </message>
+    <message>
+        <source>&amp;Take the scan out</source>
+        <translation>移除扫描(&amp;T)</translation>
+    </message>
+    <message>
+        <source>Scale the &amp;animal…</source>
+        <translation>缩放动物(&amp;A)……</translation>
+    </message>
+    <message>
+        <source>Mark on the bench…</source>
+        <translation>在工作台上标记……</translation>
+    </message>
+    <message>
+        <source>Mirror to the other side</source>
+        <translation>镜像到另一侧</translation>
+    </message>
+    <message>
+        <source>Take the scan out</source>
+        <translation>移除扫描</translation>
+    </message>
+    <message>
+        <source>Open a sample, a table or a project first: real bones take their places in an animal.</source>
+        <translation>请先打开样本、表格或项目：真实骨骼要放入一只动物之中。</translation>
+    </message>
+    <message>
+        <source>Mesh files of bones</source>
+        <translation>骨骼的网格文件</translation>
+    </message>
+    <message>
+        <source>Meshes %1</source>
+        <translation>网格 %1</translation>
+    </message>
+    <message>
+        <source>Landmarks</source>
+        <translation>标志点</translation>
+    </message>
+    <message>
+        <source>Bring in %1</source>
+        <translation>导入 %1</translation>
+    </message>
+    <message>
+        <source>Bring in %1 bones</source>
+        <translation>导入 %1 块骨骼</translation>
+    </message>
+    <message>
+        <source>%1 is in place. Its marks decide how it lies and what its joints support.</source>
+        <translation>%1 已就位。其标记决定它如何放置以及其关节支持什么。</translation>
+    </message>
+    <message>
+        <source>%1 bones are in place. Their marks decide how they lie and what their joints support.</source>
+        <translation>%1 块骨骼已就位。其标记决定它们如何放置以及其关节支持什么。</translation>
+    </message>
+    <message>
+        <source>Mark on the bench</source>
+        <translation>在工作台上标记</translation>
+    </message>
+    <message>
+        <source>No real bone has been brought in yet. Drop mesh files on the window, or choose them here.</source>
+        <translation>尚未导入真实骨骼。请将网格文件拖到窗口上，或在此选择。</translation>
+    </message>
+    <message>
+        <source>Choose a bone that was brought in from a scan first; sculpted bones follow the table.</source>
+        <translation>请先选择一块由扫描导入的骨骼；塑形的骨骼依照表格。</translation>
+    </message>
+    <message>
+        <source>%1 lies in the midline and has no other side.</source>
+        <translation>%1 位于中线，没有另一侧。</translation>
+    </message>
+    <message>
+        <source>its greatest extent</source>
+        <translation>其最大尺寸</translation>
+    </message>
+    <message>
+        <source>Open an animal first.</source>
+        <translation>请先打开一只动物。</translation>
+    </message>
+    <message>
+        <source>Scale the animal by %1</source>
+        <translation>将动物缩放 %1</translation>
+    </message>
+    <message>
         <source>The bones could not be sculpted: %1. Posing and judging go on without them.</source>
         <translation>骨骼无法塑形：%1。姿态与判定照常进行。</translation>
+    </message>
+    <message>
+        <source>Vary the assumptions</source>
+        <translation>变动假设</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>抽样次数</translation>
+    </message>
+    <message>
+        <source>Animals that might have been; more give steadier numbers</source>
+        <translation>可能存在过的动物；越多则数值越稳</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation>种子</translation>
+    </message>
+    <message>
+        <source>The same seed gives the same numbers on every machine</source>
+        <translation>同一种子在每台机器上给出相同数值</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>实测</translation>
+    </message>
+    <message>
+        <source>Standard error of a length that was measured, each by itself</source>
+        <translation>实测长度的标准误，各自独立</translation>
+    </message>
+    <message>
+        <source>Inferred</source>
+        <translation>推断</translation>
+    </message>
+    <message>
+        <source>Standard error of lengths that a rule has filled in; those of one rule err together</source>
+        <translation>由规则补出的长度的标准误；同一规则者一同偏差</translation>
+    </message>
+    <message>
+        <source>%1, from</source>
+        <translation>%1，从</translation>
+    </message>
+    <message>
+        <source>%1, to</source>
+        <translation>%1，到</translation>
     </message>
     <message>
         <source>&amp;Stand on the ground</source>
@@ -2982,16 +4190,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>背椎椎体连线对水平面的坡度，向前升高为正；以及绕其长轴的转动，左侧抬起为正</translation>
     </message>
     <message>
-        <source>Hip height</source>
-        <translation>髋高</translation>
-    </message>
-    <message>
         <source>Mean height of the two hip sockets over the ground</source>
         <translation>两侧髋臼离地的平均高度</translation>
-    </message>
-    <message>
-        <source>Shoulder height</source>
-        <translation>肩高</translation>
     </message>
     <message>
         <source>Mean height of the two shoulder sockets over the ground</source>
@@ -3020,10 +4220,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Slope of the line through the first five caudals, positive when it rises backwards</source>
         <translation>前五节尾椎椎体连线的坡度，向后升高为正</translation>
-    </message>
-    <message>
-        <source>Left</source>
-        <translation>左</translation>
     </message>
     <message>
         <source>Right</source>
@@ -3100,6 +4296,94 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Key to the marks</source>
         <translation>标记说明</translation>
+    </message>
+    <message>
+        <source>Study</source>
+        <translation>研究</translation>
+    </message>
+    <message>
+        <source>Stop the study</source>
+        <translation>停止研究</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>保存……</translation>
+    </message>
+    <message>
+        <source>The figure as SVG, PDF or PNG, or the numbers as JSON</source>
+        <translation>图为 SVG、PDF 或 PNG，或数值为 JSON</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>复制</translation>
+    </message>
+    <message>
+        <source>The sentences as text and the figure as a picture</source>
+        <translation>句子为文本，图为图片</translation>
+    </message>
+    <message>
+        <source>Work out again</source>
+        <translation>重新计算</translation>
+    </message>
+    <message>
+        <source>Work out</source>
+        <translation>计算</translation>
+    </message>
+    <message>
+        <source>Out of date: the pose or the assumptions have changed since.</source>
+        <translation>已过时：姿态或假设此后已更改。</translation>
+    </message>
+    <message>
+        <source>Open an animal to study it.</source>
+        <translation>打开一只动物以进行研究。</translation>
+    </message>
+    <message>
+        <source>working</source>
+        <translation>计算中</translation>
+    </message>
+    <message>
+        <source>The study is on the clipboard, as text and as a picture.</source>
+        <translation>该研究已作为文本与图片放入剪贴板。</translation>
+    </message>
+    <message>
+        <source>Save the study</source>
+        <translation>保存研究</translation>
+    </message>
+    <message>
+        <source>Drawing (*.svg);;Page (*.pdf);;Picture (*.png);;Numbers (*.json)</source>
+        <translation>图画 (*.svg);;页面 (*.pdf);;图片 (*.png);;数值 (*.json)</translation>
+    </message>
+    <message>
+        <source>Sideways too, with space and ground</source>
+        <translation>也包括侧向，含空间与地面</translation>
+    </message>
+    <message>
+        <source>Also the space that the snout reaches with the neck swung and twisted, and the strip on the ground; takes up to half a minute</source>
+        <translation>也包括颈部摆动和扭转时吻端所及的空间，以及地面上的条带；最多需要半分钟</translation>
+    </message>
+    <message>
+        <source>Draw it in the view</source>
+        <translation>在视图中绘制</translation>
+    </message>
+    <message>
+        <source>The side outline around the animal and the strip on the ground</source>
+        <translation>围绕动物的侧面轮廓与地面上的条带</translation>
+    </message>
+    <message>
+        <source>Heart in the chest</source>
+        <translation>心脏在胸腔中的位置</translation>
+    </message>
+    <message>
+        <source>Height of the heart in the chest</source>
+        <translation>心脏在胸腔中的高度</translation>
+    </message>
+    <message>
+        <source>0 % at the ends of the ribs, 100 % at the column; an assumption</source>
+        <translation>0 % 在肋骨末端，100 % 在脊柱处；为一项假设</translation>
+    </message>
+    <message>
+        <source>%1 could not be worked out: %2.</source>
+        <translation>%1 无法算出：%2。</translation>
     </message>
     <message>
         <source>Supported dorsiflexion and lateral flexion</source>
@@ -3312,14 +4596,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>The skeleton in its present pose. Arrow keys bend the chosen joint.</source>
         <translation>当前姿态的骨架。方向键弯曲所选关节。</translation>
-    </message>
-    <message>
-        <source>This display offers no OpenGL 3.3. A newer graphics driver, or Mesa's software one, is needed.</source>
-        <translation>此显示器不提供 OpenGL 3.3。需要更新的显卡驱动程序，或 Mesa 的软件实现。</translation>
-    </message>
-    <message>
-        <source>The graphics driver refused a shader: %1</source>
-        <translation>图形驱动程序拒绝了一个着色器：%1</translation>
     </message>
     <message>
         <source>Nudge %1, %2</source>
