@@ -28,6 +28,7 @@
 #include "ui/panels/claims/claims_panel.h"
 #include "ui/panels/findings_panel.h"
 #include "ui/panels/joint/joint_view.h"
+#include "ui/panels/panel_parts.h"
 #include "ui/panels/poses_panel.h"
 #include "ui/panels/readouts.h"
 #include "ui/strip/range_strip.h"
@@ -135,7 +136,8 @@ QDockWidget* MainWindow::createDock(const QString& name, const QString& title, Q
   auto* body = new QWidget;
   auto* layout = new QVBoxLayout(body);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(content);
+  // At large text a panel may be higher than the window.
+  layout->addWidget(textIsLarge() && area == Qt::RightDockWidgetArea ? scrolling(content) : content);
   dock->setWidget(body);
   auto* bar = new PanelTitle(*dock, *content);
   connect(bar, &PanelTitle::helpAsked, this, &MainWindow::openHelp);

@@ -752,6 +752,10 @@
         <translation>%1   %2</translation>
     </message>
     <message>
+        <source>%1 of %2</source>
+        <translation>%1 / %2</translation>
+    </message>
+    <message>
         <source>dorsal</source>
         <translation>背侧</translation>
     </message>
@@ -2896,10 +2900,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Send the first steps away; the settings bring them back</source>
         <translation>收起入门步骤；可在设置中再次显示</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 / %2</translation>
     </message>
     <message>
         <source>Done</source>

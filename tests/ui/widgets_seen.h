@@ -56,6 +56,9 @@ inline QSize roomAskedFor(const QWidget& widget) {
   }
   const auto* button = qobject_cast<const QAbstractButton*>(&widget);
   if (!button || button->text().isEmpty()) return {0, 0};
+  if (const auto* tool = qobject_cast<const QToolButton*>(button);
+      tool && tool->toolButtonStyle() == Qt::ToolButtonIconOnly && !tool->icon().isNull())
+    return {0, 0};
   QSize words = button->fontMetrics().size(Qt::TextShowMnemonic, button->text());
   if (!button->icon().isNull() && !button->inherits("QToolButton")) words.rwidth() += button->iconSize().width();
   return words;
@@ -76,9 +79,9 @@ inline QString clipping(const QWidget& widget) {
           .arg(in.right())
           .arg(holder->width())
           .arg(holder->objectName());
+    if (qobject_cast<const QAbstractScrollArea*>(holder->parentWidget())) scrolls = true;
     if (!scrolls && (in.top() < 0 || in.bottom() > holder->height()))
       return QString("stands outside %1").arg(described(*holder));
-    if (qobject_cast<const QAbstractScrollArea*>(holder->parentWidget())) scrolls = true;
     if (holder->isWindow()) break;
   }
   return {};

@@ -81,6 +81,7 @@ BonesPanel::BonesPanel(Document& document, QWidget* parent)
 
 void BonesPanel::createSearch() {
   search_->setObjectName("boneSearch");
+  search_->setAccessibleName(tr("Find a bone"));
   search_->setPlaceholderText(tr("Find a bone"));
   search_->setClearButtonEnabled(true);
   search_->addAction(icon("search"), QLineEdit::LeadingPosition);
@@ -105,6 +106,7 @@ void BonesPanel::createTree() {
   header.setSectionResizeMode(BonesModel::kEvidence, QHeaderView::Fixed);
   header.resizeSection(BonesModel::kEvidence, 112);
   connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this, &BonesPanel::takeSelection);
+  tree_->setMinimumHeight(leastListHeight());
   connect(tree_, &QTreeView::doubleClicked, this, [this](const QModelIndex& index) {
     if (const auto bone = model_->boneAt(filtered_->mapToSource(index))) emit frameBone(*bone);
   });
@@ -112,6 +114,7 @@ void BonesPanel::createTree() {
 
 QWidget* BonesPanel::createDetail() {
   auto* table = new QTableView;
+  table->setMinimumHeight(leastListHeight());
   table->setObjectName("boneMeasures");
   table->setModel(new MeasuresModel(document_, table));
   table->setShowGrid(false);

@@ -9,6 +9,7 @@
 
 #include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
+#include "ui/theme/theme.h"
 
 namespace zyga::ui {
 namespace {
@@ -57,6 +58,8 @@ QScrollArea* scrolling(QWidget* content) {
   scroll->viewport()->setAutoFillBackground(false);
   return scroll;
 }
+
+int leastListHeight() { return scaledWithText(44); }
 
 void setPanelMargins(QLayout& layout) {
   layout.setContentsMargins(kWideGap, kGridStep, kWideGap, kWideGap);

@@ -20,6 +20,8 @@ QToolButton* iconButton(const char* iconName, const QString& text);
 QComboBox* calmComboBox();
 /// Scrolls its content up and down on the panel's own surface.
 QScrollArea* scrolling(QWidget* content);
+/// Lists may shrink to two rows, px, so that all panels together fit into a small window.
+int leastListHeight();
 /// Margins and gaps of a panel's outermost layout.
 void setPanelMargins(QLayout& layout);
 

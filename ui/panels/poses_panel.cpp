@@ -21,6 +21,7 @@ PosesPanel::PosesPanel(Document& document, QWidget* parent)
   setPanelMargins(*layout);
   layout->addLayout(createButtons());
   layout->addWidget(list_, 1);
+  list_->setMinimumHeight(leastListHeight());
   connect(list_, &QListView::doubleClicked, this, &PosesPanel::apply);
   connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, &PosesPanel::refreshButtons);
   connect(&document_, &Document::changed, this, &PosesPanel::refreshButtons);

@@ -1,4 +1,5 @@
 #include <QFontMetricsF>
+#include <QObject>
 #include <QPainter>
 #include <QtMath>
 #include <algorithm>
@@ -45,7 +46,7 @@ QString spending(const StripScene& scene, const StripRegion& region) {
     most += shown->band.most;
   }
   const double limit = turned < 0 ? least : most;
-  return signedDegrees(turned) + QStringLiteral(" of ") + signedDegrees(limit);
+  return QObject::tr("%1 of %2").arg(signedDegrees(turned), signedDegrees(limit));
 }
 
 void paintRegionName(QPainter& painter, const StripScene& scene, std::size_t index) {
