@@ -137,7 +137,10 @@ QDockWidget* MainWindow::createDock(const QString& name, const QString& title, Q
   auto* layout = new QVBoxLayout(body);
   layout->setContentsMargins(0, 0, 0, 0);
   // At large text a panel may be higher than the window.
-  layout->addWidget(textIsLarge() && area == Qt::RightDockWidgetArea ? scrolling(content) : content);
+  if (textIsLarge() && area == Qt::RightDockWidgetArea)
+    layout->addWidget(scrolling(content));
+  else
+    layout->addWidget(content);
   dock->setWidget(body);
   auto* bar = new PanelTitle(*dock, *content);
   connect(bar, &PanelTitle::helpAsked, this, &MainWindow::openHelp);
