@@ -4601,5 +4601,217 @@ For mounts and models that carry weight or stand over people this is not an engi
         <source>Nudge %1, %2</source>
         <translation>微调 %1，%2</translation>
     </message>
+    <message>
+        <source>Pin a note to %1</source>
+        <translation>在 %1 上钉注释</translation>
+    </message>
+    <message>
+        <source>Delete note %1</source>
+        <translation>删除注释 %1</translation>
+    </message>
+    <message>
+        <source>S&amp;heet…</source>
+        <translation>图版(&amp;H)……</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>注释</translation>
+    </message>
+    <message>
+        <source>Pin a &amp;note here</source>
+        <translation>在此钉注释(&amp;N)</translation>
+    </message>
+    <message>
+        <source>Pin a &amp;note to the chosen bone</source>
+        <translation>在所选骨骼上钉注释(&amp;N)</translation>
+    </message>
+    <message>
+        <source>Nothing is pinned. Click a bone with the right button and choose “Pin a note here”.</source>
+        <translation>尚未钉任何注释。请在骨骼上点按右键并选择“在此钉注释”。</translation>
+    </message>
+    <message>
+        <source>Delete the note</source>
+        <translation>删除该注释</translation>
+    </message>
+    <message>
+        <source>Words of the note</source>
+        <translation>注释的文字</translation>
+    </message>
+    <message>
+        <source>What is to be seen here</source>
+        <translation>此处可见的内容</translation>
+    </message>
+    <message>
+        <source>What the note rests on</source>
+        <translation>注释的依据</translation>
+    </message>
+    <message>
+        <source>Source of the note</source>
+        <translation>注释的出处</translation>
+    </message>
+    <message>
+        <source>Change what note %1 rests on</source>
+        <translation>更改注释 %1 的依据</translation>
+    </message>
+    <message>
+        <source>Change the source of note %1</source>
+        <translation>更改注释 %1 的出处</translation>
+    </message>
+    <message>
+        <source>Write note %1</source>
+        <translation>书写注释 %1</translation>
+    </message>
+    <message>
+        <source> (the animal has no such bone)</source>
+        <translation>（该动物没有这块骨骼）</translation>
+    </message>
+    <message>
+        <source>%n pinned</source>
+        <translation>已钉 %n 条</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>图版</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>标题</translation>
+    </message>
+    <message>
+        <source>Layout</source>
+        <translation>版式</translation>
+    </message>
+    <message>
+        <source>Side view</source>
+        <translation>侧视图</translation>
+    </message>
+    <message>
+        <source>Three views</source>
+        <translation>三视图</translation>
+    </message>
+    <message>
+        <source>What is known</source>
+        <translation>已知部分</translation>
+    </message>
+    <message>
+        <source>Neck with its joints</source>
+        <translation>颈部及其关节</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>纸张</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>A3</source>
+        <translation>A3</translation>
+    </message>
+    <message>
+        <source>A2</source>
+        <translation>A2</translation>
+    </message>
+    <message>
+        <source>A1</source>
+        <translation>A1</translation>
+    </message>
+    <message>
+        <source>Shaded picture</source>
+        <translation>明暗图像</translation>
+    </message>
+    <message>
+        <source>Outline drawing</source>
+        <translation>轮廓线图</translation>
+    </message>
+    <message>
+        <source>Solid silhouette</source>
+        <translation>实心剪影</translation>
+    </message>
+    <message>
+        <source>As large as fits</source>
+        <translation>尽可能大</translation>
+    </message>
+    <message>
+        <source>Height of the human figure</source>
+        <translation>人形的身高</translation>
+    </message>
+    <message>
+        <source>Human figure</source>
+        <translation>人形</translation>
+    </message>
+    <message>
+        <source>Tone bones by their evidence</source>
+        <translation>按证据为骨骼着色</translation>
+    </message>
+    <message>
+        <source>Mark the joints' verdicts</source>
+        <translation>标出关节的判定</translation>
+    </message>
+    <message>
+        <source>Heights and lengths</source>
+        <translation>高度与长度</translation>
+    </message>
+    <message>
+        <source>Ground line</source>
+        <translation>地面线</translation>
+    </message>
+    <message>
+        <source>Numbered notes</source>
+        <translation>编号注释</translation>
+    </message>
+    <message>
+        <source>Transparent paper</source>
+        <translation>透明纸张</translation>
+    </message>
+    <message>
+        <source>Width of a PNG; PDF and SVG need none</source>
+        <translation>PNG 的宽度；PDF 与 SVG 不需要</translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF, SVG or PNG…</source>
+        <translation>存为 PDF、SVG 或 PNG(&amp;S)……</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>关闭</translation>
+    </message>
+    <message>
+        <source>PNG width</source>
+        <translation>PNG 宽度</translation>
+    </message>
+    <message>
+        <source>Change the sheet</source>
+        <translation>更改图版</translation>
+    </message>
+    <message>
+        <source>Save the sheet</source>
+        <translation>保存图版</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>SVG (*.svg)</source>
+        <translation>SVG (*.svg)</translation>
+    </message>
+    <message>
+        <source>PNG (*.png)</source>
+        <translation>PNG (*.png)</translation>
+    </message>
+    <message>
+        <source>A sheet ends in .pdf, .svg or .png.</source>
+        <translation>图版的文件名以 .pdf、.svg 或 .png 结尾。</translation>
+    </message>
+    <message>
+        <source>Preview of the sheet</source>
+        <translation>图版预览</translation>
+    </message>
+    <message>
+        <source>Drawing the sheet…</source>
+        <translation>正在绘制图版……</translation>
+    </message>
 </context>
 </TS>
