@@ -112,7 +112,14 @@ class Grid {
     const auto leaves = [&](const Sample& s) {
       return std::abs(s.face_W.dot(between)) / std::max(std::abs(s.face_W.dot(back)), 0.15f);
     };
-    return std::min(leaves(a), leaves(b)) > kFoldStep * options_.spacing;
+    // Where both samples are seen nearly edge-on a smooth surface runs away as fast as a step would.
+    const auto slope = [&](const Sample& s) {
+      const float facing = std::clamp(std::abs(s.face_W.dot(back)), 0.02f, 1.0f);
+      return std::sqrt(1 - facing * facing) / facing;
+    };
+    const double least = kFoldStep * options_.spacing;
+    return std::min(leaves(a), leaves(b)) > least &&
+           std::abs(a.depth - b.depth) > least * (1 + std::min(slope(a), slope(b)));
   }
 
   Vector3f stepOf(int along) const { return (options_.spacing * camera_.X_WCamera.linear().col(along)).cast<float>(); }
