@@ -98,7 +98,9 @@ TEST(Passes, LinesAreInkOnNothing) {
   int inked = 0;
   for (std::size_t i = 0; i < image.rgba.size(); i += 4) {
     inked += image.rgba[i + 3] > 128;
-    if (image.rgba[i + 3] > 128) EXPECT_LT(image.rgba[i], 90);
+    if (image.rgba[i + 3] > 128) {
+      EXPECT_LT(image.rgba[i], 90);
+    }
   }
   EXPECT_GT(inked, 50);
   EXPECT_LT(inked, 120 * 90 / 4);
