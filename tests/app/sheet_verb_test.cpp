@@ -48,20 +48,20 @@ class SheetVerb : public Program {
     return {left, top, right - left, bottom - top};
   }
 
-  /// From snout to the hind end of the skull as seen from the left, m, from the meshes and nothing of the sheet's.
-  double skullLength() const {
+  /// Height of the left thigh bone as it is posed, m, from its mesh and nothing of the sheet's.
+  double femurHeight() const {
     const auto project = files::readProject(path("small.zyga"));
     const auto articulation = range::articulate(project.specimen, project.assumptions);
     const auto X_WB = kinematics::place(project.specimen, articulation, project.pose);
     solid::SculptOptions options;
     options.cacheFolder = std::filesystem::path(ZYGAPOSE_TEST_CACHE) / "zygapose";
     const auto meshes = files::boneMeshes(project, options);
-    const auto skull = project.specimen.findBone("skull")->value;
+    const auto femur = project.specimen.findBone("femur.L")->value;
     double least = 1e9, most = -1e9;
-    for (const auto& p : meshes[skull]->levels.front().positions) {
-      const double x = (X_WB[skull] * p.cast<double>()).x();
-      least = std::min(least, x);
-      most = std::max(most, x);
+    for (const auto& p : meshes[femur]->levels.front().positions) {
+      const double z = (X_WB[femur] * p.cast<double>()).z();
+      least = std::min(least, z);
+      most = std::max(most, z);
     }
     return most - least;
   }
@@ -70,9 +70,9 @@ class SheetVerb : public Program {
 TEST_F(SheetVerb, AKnownBoneIsAsLongAsTheScaleBarSays) {
   smallAnimal();
   draw("a.svg", {"--bones", "outline", "--layout", "evidence", "--paper", "a1"});
-  const QRectF bar = boxOf("a.svg", "scale-bar"), skull = boxOf("a.svg", "skull");
+  const QRectF bar = boxOf("a.svg", "scale-bar"), femur = boxOf("a.svg", "femur.L");
   // The bar of the evidence layout shows 1 m.
-  EXPECT_NEAR(skull.width() / bar.width(), skullLength(), 0.005 * skullLength());
+  EXPECT_NEAR(femur.height() / bar.width(), femurHeight(), 0.005 * femurHeight());
   // And the page says its scale: the bar is 1000 mm / N long.
   const QRegularExpressionMatch scale =
       QRegularExpression(">1:([0-9.]+) ").match(QString::fromStdString(bytes("a.svg")));
@@ -87,7 +87,7 @@ TEST_F(SheetVerb, ThePdfHasTheSameLinesInPoints) {
   const auto boxes = test::pathBoxes(QByteArray::fromStdString(bytes("a.pdf")));
   ASSERT_GT(boxes.size(), 100U);
   // A page of A3, from its upper left, in points of 1/72 inch.
-  for (const char* group : {"scale-bar", "skull"}) {
+  for (const char* group : {"scale-bar", "femur.L"}) {
     const QRectF mm = boxOf("a.svg", group);
     const auto same = [&](const QRectF& points) {
       const QRectF in(points.x() / 72 * 25.4, 297 - (points.y() + points.height()) / 72 * 25.4,

@@ -2,7 +2,6 @@
 
 #include <QBuffer>
 #include <QCoreApplication>
-#include <QHashFunctions>
 #include <QPageSize>
 #include <QPdfWriter>
 
@@ -79,18 +78,10 @@ void set(PageFlow& flow, const report::Section& section, const ReportFigures& fi
   }
 }
 
-/// The writer lists fonts in the order of a hash, whose seed is another one in every run of the program. Containers
-/// that are there already keep theirs.
-class FixedHashSeed {
- public:
-  FixedHashSeed() { QHashSeed::setDeterministicGlobalSeed(); }
-  ~FixedHashSeed() { QHashSeed::resetRandomGlobalSeed(); }
-};
-
 }  // namespace
 
 QByteArray reportPdf(const report::Report& report, const ReportFigures& figures) {
-  const FixedHashSeed fixed;
+  const SteadyHashes steady;
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);

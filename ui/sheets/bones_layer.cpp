@@ -34,9 +34,9 @@ picture::Camera cameraAt(const SheetView& view, const Vector2d& middle) {
 
 bool drawShaded(Plate& plate, const SheetScene& scene, const files::Sheet& sheet, const PlacedView& placed,
                 const EvidenceKey& key, const SheetWork& work) {
-  constexpr double kRoom = 3;  // mm around the bones, for soft shadow
+  constexpr double kRoom = 2, kShadowRoom = 18;  // mm around the bones, and below them for soft shadow
   const SheetView& view = placed.view;
-  const QRectF wanted = placed.area().adjusted(-kRoom, -kRoom, kRoom, kRoom);
+  const QRectF wanted = placed.area().adjusted(-kRoom, -kRoom, kRoom, sheet.ground ? kShadowRoom : kRoom);
   const double dots = work.dotsPerInch / 25.4;  // a mm
   picture::PictureOptions options;
   options.width = std::max(1, static_cast<int>(std::ceil(wanted.width() * dots)));

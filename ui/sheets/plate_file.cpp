@@ -18,6 +18,7 @@ namespace {
 constexpr double kInch = 25.4;  // mm
 
 QByteArray pdfBytes(const Plate& plate) {
+  const SteadyHashes steady;
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);

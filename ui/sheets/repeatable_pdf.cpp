@@ -1,9 +1,13 @@
 #include "ui/sheets/repeatable_pdf.h"
 
 #include <QCryptographicHash>
+#include <QHashSeed>
 #include <QRegularExpression>
 
 namespace zyga::ui {
+
+SteadyHashes::SteadyHashes() { QHashSeed::setDeterministicGlobalSeed(); }
+SteadyHashes::~SteadyHashes() { QHashSeed::resetRandomGlobalSeed(); }
 
 QByteArray withoutClock(QByteArray pdf) {
   const QString text = QString::fromLatin1(pdf);

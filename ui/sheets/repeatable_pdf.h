@@ -8,4 +8,14 @@ namespace zyga::ui {
 /// are put to the first day of 2000, and its identifier is taken from its content.
 QByteArray withoutClock(QByteArray pdf);
 
+/// While it lives, Qt's hash tables made anew keep one order from run to run: a PDF's fonts are numbered in the order
+/// of such a table.
+class SteadyHashes {
+ public:
+  SteadyHashes();
+  ~SteadyHashes();
+  SteadyHashes(const SteadyHashes&) = delete;
+  SteadyHashes& operator=(const SteadyHashes&) = delete;
+};
+
 }  // namespace zyga::ui

@@ -21,7 +21,10 @@ struct Room {
 
 Room roomOf(const files::Sheet& sheet, const SheetScene& scene, const SheetStyle& style, bool heights) {
   Room room;
-  if (sheet.spans && heights) room.left = room.right = 11.5 * style.text;
+  if (sheet.spans && heights) {
+    room.left = 10 * style.text;
+    room.right = 6.5 * style.text;
+  }
   if (sheet.notes && !scene.notes.empty()) room.top = 4 * style.text;
   room.bottom = sheet.spans && heights ? 4.4 * style.text : 1.5 * style.text;
   return room;
@@ -94,8 +97,8 @@ SheetPlan oneSide(const SheetScene& scene, const files::Sheet& sheet, const QRec
   PlacedView view = placed(side, plan.scale, corner);
   view.view.box = bones.box;
   plan.views = {view};
-  plan.heightsLeft = view.area().left() - perMetre * ahead - 2 * style.text;
-  plan.heightsRight = view.area().right() + 2 * style.text;
+  plan.heightsLeft = view.area().left() - perMetre * ahead - 0.8 * style.text;
+  plan.heightsRight = view.area().right() + 0.8 * style.text;
   plan.calloutsTop = std::max(area.top(), view.area().top() - 5 * style.text);
   return plan;
 }
@@ -136,8 +139,8 @@ SheetPlan threeViews(const SheetScene& scene, const files::Sheet& sheet, const Q
   placedSide.view.box = sideBones;
   placedFront.view.box = frontBones;
   plan.views = {placedSide, placedFront, placedTop};
-  plan.heightsLeft = placedSide.area().left() - m * ahead - 2 * style.text;
-  plan.heightsRight = placedSide.area().right() + 2 * style.text;
+  plan.heightsLeft = placedSide.area().left() - m * ahead - 0.8 * style.text;
+  plan.heightsRight = placedSide.area().right() + 0.8 * style.text;
   plan.calloutsTop = std::max(area.top(), placedSide.area().top() - 5 * style.text);
   return plan;
 }
