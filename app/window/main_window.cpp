@@ -52,7 +52,7 @@ constexpr int kTallWindow = 1200, kHighestWindow = 1600;
 constexpr int kWidestPanel = 620;                   // px; leaves as much to the animal in a small window
 constexpr int kLeftWidth = 312, kRightWidth = 328;  // px, at least
 
-enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings, kGround, kStand, kReach, kStudies, kClaims };
+enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings, kGround, kStand, kReach, kStudies, kClaims, kNotes };
 
 /// Panels that stand behind each other are another arrangement.
 int stateVersion() { return kStateVersion + (textIsLarge() ? 100 : 0); }
@@ -89,6 +89,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   createReachDock();
   createStudiesDock();
   createClaimsDock();
+  createNotesDock();
   createStrip();
   files_ = new FileFlow(document_, *messages_, *recent_, *this, folders.recovery);
   output_ = new OutputFlow(document_, *viewport_, *messages_, *this);
@@ -276,7 +277,7 @@ void MainWindow::defaultLayout() {
   resizeDocks({docks_[kBones], docks_[kJoint]}, {scaledWithText(kLeftWidth), scaledWithText(kRightWidth)},
               Qt::Horizontal);
   resizeDocks({docks_[kBones], docks_[kPoses]}, {700, 140}, Qt::Vertical);
-  for (const Dock dock : {kGround, kStand, kReach, kStudies, kClaims})
+  for (const Dock dock : {kGround, kStand, kReach, kStudies, kClaims, kNotes})
     title(*docks_[dock])->setFolded(height() < kHighestWindow);
   const bool tall = height() >= kTallWindow;
   title(*docks_[kAssumptions])->setFolded(!tall);
@@ -301,7 +302,7 @@ void MainWindow::stackPanels() {
 void MainWindow::restoreSize() {
   const QSettings settings;
   // Unfolded panels would make the window higher than it is asked to be.
-  for (const Dock dock : {kAssumptions, kGround, kStand, kReach, kStudies, kClaims})
+  for (const Dock dock : {kAssumptions, kGround, kStand, kReach, kStudies, kClaims, kNotes})
     title(*docks_[dock])->setFolded(true);
   const QSize room = screen()->availableSize();
   resize(room.width() * 9 / 10, room.height() * 9 / 10);

@@ -17,6 +17,7 @@ class ElidedLabel;
 class FileFlow;
 class GroundPanel;
 class MessageBar;
+class NotesPanel;
 class OutputFlow;
 class PosesPanel;
 class RangeStrip;
@@ -70,6 +71,12 @@ class MainWindow : public QMainWindow {
   QDockWidget* createDock(const QString& name, const QString& title, QWidget* content, Qt::DockWidgetArea area);
   void createClaimsDock();
   void addClaimActions(QMenu& menu);
+  void createNotesDock();
+  void pinNote(BoneIndex bone, const Eigen::Vector3d& p_B);
+  /// To the menu of a bone; `global` is where it was asked for.
+  void addNoteActions(QMenu& menu, BoneIndex bone, const QPoint& global);
+  void addNoteAction(QMenu& menu);
+  void designSheet();
   void createGroundDock();
   void createStandDock();
   void createReachDock();
@@ -122,6 +129,7 @@ class MainWindow : public QMainWindow {
   PosesPanel* poses_ = nullptr;
   ClaimsPanel* claims_ = nullptr;
   GroundPanel* ground_ = nullptr;
+  NotesPanel* notes_ = nullptr;
   StudiesPanel* studies_ = nullptr;
   FileFlow* files_ = nullptr;
   OutputFlow* output_ = nullptr;

@@ -68,10 +68,11 @@ void MainWindow::createFileMenu() {
       menu, tr("&Export meshes…"), QKeySequence("Ctrl+E"), [this] { output_->exportMeshes(); }, "export");
   picture_ = add(
       menu, tr("Save &picture…"), QKeySequence("Ctrl+P"), [this] { output_->savePicture(); }, "picture");
+  QAction* sheet = add(menu, tr("S&heet…"), QKeySequence("Ctrl+Alt+P"), [this] { designSheet(); });
   QAction* report = add(menu, tr("&Report…"), QKeySequence("Ctrl+R"), [this] { report_->writeReport(); });
   menu.addSeparator();
   add(menu, tr("&Quit"), QKeySequence::Quit, [this] { close(); });
-  needProject_ += {save_, saveAs, report};
+  needProject_ += {save_, saveAs, sheet, report};
 }
 
 void MainWindow::createEditMenu() {
@@ -131,6 +132,8 @@ void MainWindow::createPoseMenu() {
 void MainWindow::createBonesMenu() {
   QMenu& menu = *menuBar()->addMenu(tr("&Bones"));
   scans_->addTo(menu);
+  menu.addSeparator();
+  addNoteAction(menu);
 }
 
 void MainWindow::createViewMenu() {

@@ -23,6 +23,7 @@ void MainWindow::offerFor(BoneIndex bone, const QPoint& global) {
   menu->setAttribute(Qt::WA_DeleteOnClose);
   stances_->addFor(*menu, bone);
   scans_->addFor(*menu, bone);
+  addNoteActions(*menu, bone, global);
   if (menu->isEmpty()) return menu->deleteLater();
   document_.selectBone(bone);
   menu->popup(global);

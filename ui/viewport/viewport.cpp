@@ -9,6 +9,7 @@
 #include "ui/viewport/envelope_overlay.h"
 #include "ui/viewport/ground_marks.h"
 #include "ui/viewport/ground_overlay.h"
+#include "ui/viewport/note_overlay.h"
 #include "ui/viewport/overlay.h"
 #include "ui/viewport/reach_overlay.h"
 #include "ui/viewport/scene_builder.h"
@@ -182,6 +183,7 @@ void Viewport::paintOver() {
   paintGround(painter, area, ground_, groundShown_, camera_, now);
   paintSymbols(painter, jointSymbols(document_, camera_), now);
   paintContacts(painter, area, document_, contactMarks(document_, camera_, pointer_), now);
+  paintNotes(painter, document_, camera_, now);
   paintBendBase(painter, document_, camera_, now);
   paintLocks(painter, document_, camera_, now);
   if (const auto lacks = drag_.shortfall()) paintShortfall(painter, area, *lacks, camera_, now);
@@ -220,6 +222,11 @@ std::optional<QPointF> Viewport::placeOf(BoneIndex bone) const {
   const auto at = camera_.project(document_.placement()[bone.value] * boxes_[bone.value].center());
   if (!at) return std::nullopt;
   return QPointF(at->x(), at->y());
+}
+
+std::optional<FoundBone> Viewport::surfaceAt(const QPointF& at) {
+  if (!document_.hasProject()) return std::nullopt;
+  return finder_.find(camera_, {at.x(), at.y()}, document_.placement());
 }
 
 void Viewport::setCamera(const Camera& camera) {

@@ -29,6 +29,8 @@ class Viewport : public QOpenGLWidget {
   QImage grabPicture();
   /// Where the middle of a bone appears, pixels; nothing when it is behind the eye.
   std::optional<QPointF> placeOf(BoneIndex bone) const;
+  /// The bone at a place of the window, pixels, and the point of it that is seen there.
+  std::optional<FoundBone> surfaceAt(const QPointF& at);
   /// How drags reach.
   ReachSettings& reachSettings() { return drag_.settings(); }
   /// True once the bones' surfaces are there and the pointer finds them exactly.

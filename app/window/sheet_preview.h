@@ -1,0 +1,30 @@
+#pragma once
+
+#include <QWidget>
+#include <optional>
+
+#include "ui/sheets/plate.h"
+
+namespace zyga::ui {
+
+/// A page as it will be printed, as large as the room allows.
+class SheetPreview : public QWidget {
+  Q_OBJECT
+ public:
+  explicit SheetPreview(QWidget* parent = nullptr);
+
+  void setPlate(Plate plate);
+  /// Says in words why there is no page; empty: there will be one soon.
+  void setFault(const QString& fault);
+  bool shows() const { return plate_.has_value() && fault_.isEmpty(); }
+  QSize sizeHint() const override { return {760, 560}; }
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  std::optional<Plate> plate_;
+  QString fault_;
+};
+
+}  // namespace zyga::ui
