@@ -2,11 +2,11 @@
 
 #include <QComboBox>
 #include <QFocusEvent>
-#include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPlainTextEdit>
+#include <QScrollArea>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -55,11 +55,15 @@ NotesPanel::NotesPanel(Document& document, QWidget* parent)
   fields->addWidget(words_);
   fields->addLayout(row);
   fields->addWidget(source_);
-  auto* layout = new QVBoxLayout(this);
+  auto* content = new QWidget;
+  auto* layout = new QVBoxLayout(content);
   setPanelMargins(*layout);
   layout->addWidget(empty_);
   layout->addWidget(list_, 1);
   layout->addWidget(fields_);
+  auto* whole = new QVBoxLayout(this);
+  whole->setContentsMargins(0, 0, 0, 0);
+  whole->addWidget(scrolling(content));
   connect(list_, &QListWidget::currentRowChanged, this, [this](int number) {
     if (!filling_ && number >= 0) document_.selectNote(static_cast<std::size_t>(number));
   });
