@@ -10,6 +10,7 @@
 #include <QScrollArea>
 #include <QSettings>
 #include <QStatusBar>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
 #include <utility>
@@ -49,6 +50,7 @@ constexpr int kStateVersion = 1;
 constexpr double kContactSurroundings = 0.35;  // m, shown around a contact that is framed
 /// From these heights on, px, the panels of the right and of the left side have room unfolded.
 constexpr int kTallWindow = 1200, kHighestWindow = 1600;
+constexpr int kLowWindow = 900;  // px; below it the list of bones needs the room of the poses
 constexpr int kWidestPanel = 620;                   // px; leaves as much to the animal in a small window
 constexpr int kLeftWidth = 312, kRightWidth = 328;  // px, at least
 
@@ -273,12 +275,16 @@ bool MainWindow::settled() const {
 
 /// The assumptions start folded to one line unless the right side has room for everything.
 void MainWindow::defaultLayout() {
-  if (textIsLarge()) return stackPanels();
+  if (textIsLarge()) {
+    for (QTabBar* bar : findChildren<QTabBar*>()) bar->setElideMode(Qt::ElideNone);
+    return resizeDocks({docks_[kBones]}, {kWidestPanel}, Qt::Horizontal);
+  }
   resizeDocks({docks_[kBones], docks_[kJoint]}, {scaledWithText(kLeftWidth), scaledWithText(kRightWidth)},
               Qt::Horizontal);
   resizeDocks({docks_[kBones], docks_[kPoses]}, {700, 140}, Qt::Vertical);
   for (const Dock dock : {kGround, kStand, kReach, kStudies, kClaims, kNotes})
     title(*docks_[dock])->setFolded(height() < kHighestWindow);
+  title(*docks_[kPoses])->setFolded(height() < kLowWindow);
   const bool tall = height() >= kTallWindow;
   title(*docks_[kAssumptions])->setFolded(!tall);
   // A folded panel must not be counted in, or its share is lost to the joint.
@@ -304,6 +310,7 @@ void MainWindow::restoreSize() {
   // Unfolded panels would make the window higher than it is asked to be.
   for (const Dock dock : {kAssumptions, kGround, kStand, kReach, kStudies, kClaims, kNotes})
     title(*docks_[dock])->setFolded(true);
+  if (textIsLarge()) stackPanels();  // below each other they would, too
   const QSize room = screen()->availableSize();
   resize(room.width() * 9 / 10, room.height() * 9 / 10);
   restoreGeometry(settings.value(kGeometryKey).toByteArray());

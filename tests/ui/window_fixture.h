@@ -38,6 +38,7 @@ class WindowTest : public testing::Test {
     openWindow();
     window_->open(sample());
     settle();
+    QSettings().setValue("files/folder", folder_.path());  // nothing is ever saved beside the samples
   }
   void TearDown() override { closeWindow(); }
 

@@ -43,7 +43,7 @@ TEST_F(WindowTest, CompareFollowsThePoseAndShowsTheGhost) {
   document_->changePose(pose, "raise");
   ASSERT_EQ(joints->rowCount(), 1);
   EXPECT_EQ(joints->item(0, 0)->text(), "C6-C7");
-  EXPECT_EQ(joints->item(0, 1)->text(), QString::fromUtf8("−2.9"));
+  EXPECT_EQ(joints->item(0, 1)->text(), QString::fromUtf8("−2.9°"));
   auto* other = compare->findChild<QComboBox*>("compareOther");
   other->setFocus();
   QTest::keyClick(other, Qt::Key_End);

@@ -145,7 +145,7 @@ TEST_F(WindowTest, ExportWritesOneClosedSurfaceAndTellsItsSizeFirst) {
   options->findChild<QSpinBox*>("exportTriangles")->setValue(30000);
   const QString told = options->findChild<QLabel*>("exportSize")->text();
   EXPECT_TRUE(told.contains("mm long")) << told.toStdString();
-  EXPECT_TRUE(told.contains("about 30,000 triangles")) << told.toStdString();
+  EXPECT_TRUE(told.contains("about " + QLocale().toString(30000) + " triangles")) << told.toStdString();
   options->findChild<QCheckBox*>("exportBodyGuide")->click();
   auto* preset = options->findChild<QComboBox*>("guideTailPreset");
   preset->setFocus();
@@ -265,7 +265,7 @@ TEST_F(WindowTest, EveryPanelIsReachedByKeys) {
     for (QWidget* widget = QApplication::focusWidget(); widget; widget = widget->parentWidget())
       if (widget->objectName().endsWith("Dock") || widget == viewport()) reached += widget->objectName();
   }
-  for (const char* name : {"viewport", "bonesDock", "posesDock", "jointDock", "findingsDock", "stripDock"})
+  for (const char* name : {"viewport", "bonesDock", "jointDock", "findingsDock", "stripDock"})
     EXPECT_TRUE(reached.contains(name)) << name;
 }
 

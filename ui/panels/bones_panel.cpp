@@ -17,6 +17,7 @@
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
+#include "ui/theme/theme.h"
 #include "ui/theme/words.h"
 
 namespace zyga::ui {
@@ -50,7 +51,8 @@ BonesPanel::BonesPanel(Document& document, QWidget* parent)
       filtered_(new BoneFilter(this)),
       search_(new QLineEdit),
       tree_(new QTreeView),
-      detailTitle_(new QLabel),
+      detail_(createDetail()),
+      hint_(mutedLabel(tr("Choose a bone to see its measures"))),
       found_(mutedLabel()) {
   filtered_->setSourceModel(model_);
   filtered_->setFilterCaseSensitivity(Qt::CaseInsensitive);
@@ -60,7 +62,7 @@ BonesPanel::BonesPanel(Document& document, QWidget* parent)
   auto* split = new QSplitter(Qt::Vertical);
   split->setChildrenCollapsible(false);
   split->addWidget(tree_);
-  split->addWidget(createDetail());
+  split->addWidget(detail_);
   split->setStretchFactor(0, 1);
   split->setStretchFactor(1, 1);
   split->setSizes({300, 200});
@@ -71,6 +73,7 @@ BonesPanel::BonesPanel(Document& document, QWidget* parent)
   found_->setFont(smallFont(font()));
   layout->addWidget(found_);
   layout->addWidget(split, 1);
+  layout->addWidget(hint_);
   connect(&document_, &Document::changed, this, [this](Changes what) {
     if (what & (Changes(Change::Selection) | Change::Bones)) showSelection();
     if (what & Change::Bones) updateFound();
@@ -104,7 +107,7 @@ void BonesPanel::createTree() {
   header.setStretchLastSection(false);
   header.setSectionResizeMode(BonesModel::kBone, QHeaderView::Stretch);
   header.setSectionResizeMode(BonesModel::kEvidence, QHeaderView::Fixed);
-  header.resizeSection(BonesModel::kEvidence, 112);
+  header.resizeSection(BonesModel::kEvidence, scaledWithText(112));
   connect(tree_->selectionModel(), &QItemSelectionModel::currentChanged, this, &BonesPanel::takeSelection);
   tree_->setMinimumHeight(leastListHeight());
   connect(tree_, &QTreeView::doubleClicked, this, [this](const QModelIndex& index) {
@@ -125,12 +128,13 @@ QWidget* BonesPanel::createDetail() {
   table->setTabKeyNavigation(false);
   table->setAccessibleName(tr("Measures of the chosen bone"));
   table->verticalHeader()->hide();
-  table->verticalHeader()->setDefaultSectionSize(22);
+  table->verticalHeader()->setDefaultSectionSize(scaledWithText(22));
   table->horizontalHeader()->setStretchLastSection(true);
   table->horizontalHeader()->setHighlightSections(false);
   table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   table->horizontalHeader()->setSectionResizeMode(MeasuresModel::kMeasure, QHeaderView::ResizeToContents);
   table->horizontalHeader()->setSectionResizeMode(MeasuresModel::kValue, QHeaderView::ResizeToContents);
+  detailTitle_ = new QLabel;
   detailTitle_->setProperty("role", "title");
   auto* detail = new QWidget;
   auto* layout = new QVBoxLayout(detail);
@@ -163,8 +167,10 @@ void BonesPanel::updateFound() {
 }
 
 void BonesPanel::updateDetailTitle() {
-  if (!document_.hasProject() || !document_.selectedBone())
-    return detailTitle_->setText(tr("Choose a bone to see its measures"));
+  const bool chosen = document_.hasProject() && document_.selectedBone();
+  detail_->setVisible(chosen);
+  hint_->setVisible(!chosen);
+  if (!chosen) return;
   const anatomy::Bone& bone = document_.specimen()[*document_.selectedBone()];
   QString words = text(title(bone.name));
   const QString id = QString::fromStdString(bone.id);

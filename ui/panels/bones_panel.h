@@ -39,7 +39,9 @@ class BonesPanel : public QWidget {
   QSortFilterProxyModel* filtered_;
   QLineEdit* search_;
   QTreeView* tree_;
-  QLabel* detailTitle_;
+  QLabel* detailTitle_ = nullptr;
+  QWidget* detail_;
+  QLabel* hint_;
   QLabel* found_;
 };
 
