@@ -50,7 +50,7 @@ constexpr int kStateVersion = 1;
 constexpr double kContactSurroundings = 0.35;  // m, shown around a contact that is framed
 /// From these heights on, px, the panels of the right and of the left side have room unfolded.
 constexpr int kTallWindow = 1200, kHighestWindow = 1600;
-constexpr int kLowWindow = 900;  // px; below it the list of bones needs the room of the poses
+constexpr int kLowWindow = 900;                     // px; below it the list of bones needs the room of the poses
 constexpr int kWidestPanel = 620;                   // px; leaves as much to the animal in a small window
 constexpr int kLeftWidth = 312, kRightWidth = 328;  // px, at least
 

@@ -1137,11 +1137,11 @@
     </message>
     <message>
         <source>left %1</source>
-        <translation>左 %1</translation>
+        <translation>左%1</translation>
     </message>
     <message>
         <source>right %1</source>
-        <translation>右 %1</translation>
+        <translation>右%1</translation>
     </message>
     <message>
         <source>cervical vertebra %1</source>
@@ -1548,6 +1548,62 @@
         <translation>没有任何部分接触地面：无平衡可言。</translation>
     </message>
     <message>
+        <source>Standing alert</source>
+        <translation>警觉站立</translation>
+    </message>
+    <message>
+        <source>Browsing high</source>
+        <translation>高处取食</translation>
+    </message>
+    <message>
+        <source>Drinking</source>
+        <translation>饮水</translation>
+    </message>
+    <message>
+        <source>Walking 1: left hind swings</source>
+        <translation>行走 1：左后肢摆动</translation>
+    </message>
+    <message>
+        <source>Walking 2: left fore swings</source>
+        <translation>行走 2：左前肢摆动</translation>
+    </message>
+    <message>
+        <source>Walking 3: right hind swings</source>
+        <translation>行走 3：右后肢摆动</translation>
+    </message>
+    <message>
+        <source>Walking 4: right fore swings</source>
+        <translation>行走 4：右前肢摆动</translation>
+    </message>
+    <message>
+        <source>Rearing</source>
+        <translation>后肢直立</translation>
+    </message>
+    <message>
+        <source>Rhea</source>
+        <translation>美洲鸵</translation>
+    </message>
+    <message>
+        <source>Sauroposeidon</source>
+        <translation>波塞东龙</translation>
+    </message>
+    <message>
+        <source>Turkey</source>
+        <translation>火鸡</translation>
+    </message>
+    <message>
+        <source>Juvenile giraffe</source>
+        <translation>幼年长颈鹿</translation>
+    </message>
+    <message>
+        <source>Juvenile Apatosaurus, low</source>
+        <translation>幼年迷惑龙，下限</translation>
+    </message>
+    <message>
+        <source>Juvenile Apatosaurus, high</source>
+        <translation>幼年迷惑龙，上限</translation>
+    </message>
+    <message>
         <source>Add claim “%1”</source>
         <translation>添加论断“%1”</translation>
     </message>
@@ -1634,6 +1690,14 @@
     <message>
         <source>Keep the limits of neck and tail</source>
         <translation>保存颈部与尾部的极限</translation>
+    </message>
+    <message>
+        <source>Pin a note to %1</source>
+        <translation>在 %1 上钉注释</translation>
+    </message>
+    <message>
+        <source>Delete note %1</source>
+        <translation>删除注释 %1</translation>
     </message>
     <message>
         <source>facets centred</source>
@@ -2238,6 +2302,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>骨骼</translation>
     </message>
     <message>
+        <source>Choose a bone to see its measures</source>
+        <translation>选择一块骨骼以查看其量度</translation>
+    </message>
+    <message>
         <source>Find a bone</source>
         <translation>查找骨骼</translation>
     </message>
@@ -2252,10 +2320,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>%1 of %2 bones found (%3 %); with their mirror images %4 (%5 %)</source>
         <translation>%2 块骨骼中发现 %1 块（%3 %）；连同镜像为 %4 块（%5 %）</translation>
-    </message>
-    <message>
-        <source>Choose a bone to see its measures</source>
-        <translation>选择一块骨骼以查看其量度</translation>
     </message>
     <message>
         <source> (%1)</source>
@@ -3258,6 +3322,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>保存图片(&amp;P)……</translation>
     </message>
     <message>
+        <source>S&amp;heet…</source>
+        <translation>图版(&amp;H)……</translation>
+    </message>
+    <message>
         <source>&amp;Report…</source>
         <translation>报告(&amp;R)……</translation>
     </message>
@@ -3382,6 +3450,18 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>工具</translation>
     </message>
     <message>
+        <source>Notes</source>
+        <translation>注释</translation>
+    </message>
+    <message>
+        <source>Pin a &amp;note here</source>
+        <translation>在此钉注释(&amp;N)</translation>
+    </message>
+    <message>
+        <source>Pin a &amp;note to the chosen bone</source>
+        <translation>在所选骨骼上钉注释(&amp;N)</translation>
+    </message>
+    <message>
         <source>Reach</source>
         <translation>到达</translation>
     </message>
@@ -3404,6 +3484,10 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>&amp;Lock or unlock the chosen joint</source>
         <translation>锁定或解锁所选关节(&amp;L)</translation>
+    </message>
+    <message>
+        <source>The bones are still being sculpted. Try again when they are on screen.</source>
+        <translation>骨骼仍在塑形。待其显示后再试。</translation>
     </message>
     <message>
         <source>Stand</source>
@@ -3474,8 +3558,48 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>活动范围条显示的运动</translation>
     </message>
     <message>
-        <source>The bones are still being sculpted. Try again when they are on screen.</source>
-        <translation>骨骼仍在塑形。待其显示后再试。</translation>
+        <source>Nothing is pinned. Click a bone with the right button and choose “Pin a note here”.</source>
+        <translation>尚未钉任何注释。请在骨骼上点按右键并选择“在此钉注释”。</translation>
+    </message>
+    <message>
+        <source>Delete the note</source>
+        <translation>删除该注释</translation>
+    </message>
+    <message>
+        <source>Words of the note</source>
+        <translation>注释的文字</translation>
+    </message>
+    <message>
+        <source>What is to be seen here</source>
+        <translation>此处可见的内容</translation>
+    </message>
+    <message>
+        <source>What the note rests on</source>
+        <translation>注释的依据</translation>
+    </message>
+    <message>
+        <source>Source of the note</source>
+        <translation>注释的出处</translation>
+    </message>
+    <message>
+        <source>Change what note %1 rests on</source>
+        <translation>更改注释 %1 的依据</translation>
+    </message>
+    <message>
+        <source>Change the source of note %1</source>
+        <translation>更改注释 %1 的出处</translation>
+    </message>
+    <message>
+        <source>Write note %1</source>
+        <translation>书写注释 %1</translation>
+    </message>
+    <message>
+        <source> (the animal has no such bone)</source>
+        <translation>（该动物没有这块骨骼）</translation>
+    </message>
+    <message>
+        <source>%n pinned</source>
+        <translation>已钉 %n 条</translation>
     </message>
     <message>
         <source>Save picture</source>
@@ -4058,6 +4182,150 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>骨骼无法塑形：%1。姿态与判定照常进行。</translation>
     </message>
     <message>
+        <source>Sheet</source>
+        <translation>图版</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>标题</translation>
+    </message>
+    <message>
+        <source>Layout</source>
+        <translation>版式</translation>
+    </message>
+    <message>
+        <source>Side view</source>
+        <translation>侧视图</translation>
+    </message>
+    <message>
+        <source>Three views</source>
+        <translation>三视图</translation>
+    </message>
+    <message>
+        <source>What is known</source>
+        <translation>已知部分</translation>
+    </message>
+    <message>
+        <source>Neck with its joints</source>
+        <translation>颈部及其关节</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>纸张</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>A3</source>
+        <translation>A3</translation>
+    </message>
+    <message>
+        <source>A2</source>
+        <translation>A2</translation>
+    </message>
+    <message>
+        <source>A1</source>
+        <translation>A1</translation>
+    </message>
+    <message>
+        <source>Shaded picture</source>
+        <translation>明暗图像</translation>
+    </message>
+    <message>
+        <source>Outline drawing</source>
+        <translation>轮廓线图</translation>
+    </message>
+    <message>
+        <source>Solid silhouette</source>
+        <translation>实心剪影</translation>
+    </message>
+    <message>
+        <source>As large as fits</source>
+        <translation>尽可能大</translation>
+    </message>
+    <message>
+        <source>Height of the human figure</source>
+        <translation>人形的身高</translation>
+    </message>
+    <message>
+        <source>Human figure</source>
+        <translation>人形</translation>
+    </message>
+    <message>
+        <source>Tone bones by their evidence</source>
+        <translation>按证据为骨骼着色</translation>
+    </message>
+    <message>
+        <source>Mark the joints' verdicts</source>
+        <translation>标出关节的判定</translation>
+    </message>
+    <message>
+        <source>Heights and lengths</source>
+        <translation>高度与长度</translation>
+    </message>
+    <message>
+        <source>Ground line</source>
+        <translation>地面线</translation>
+    </message>
+    <message>
+        <source>Numbered notes</source>
+        <translation>编号注释</translation>
+    </message>
+    <message>
+        <source>Transparent paper</source>
+        <translation>透明纸张</translation>
+    </message>
+    <message>
+        <source>Width of a PNG; PDF and SVG need none</source>
+        <translation>PNG 的宽度；PDF 与 SVG 不需要</translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF, SVG or PNG…</source>
+        <translation>存为 PDF、SVG 或 PNG(&amp;S)……</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>关闭</translation>
+    </message>
+    <message>
+        <source>PNG width</source>
+        <translation>PNG 宽度</translation>
+    </message>
+    <message>
+        <source>Change the sheet</source>
+        <translation>更改图版</translation>
+    </message>
+    <message>
+        <source>Save the sheet</source>
+        <translation>保存图版</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>SVG (*.svg)</source>
+        <translation>SVG (*.svg)</translation>
+    </message>
+    <message>
+        <source>PNG (*.png)</source>
+        <translation>PNG (*.png)</translation>
+    </message>
+    <message>
+        <source>A sheet ends in .pdf, .svg or .png.</source>
+        <translation>图版的文件名以 .pdf、.svg 或 .png 结尾。</translation>
+    </message>
+    <message>
+        <source>Preview of the sheet</source>
+        <translation>图版预览</translation>
+    </message>
+    <message>
+        <source>Drawing the sheet…</source>
+        <translation>正在绘制图版……</translation>
+    </message>
+    <message>
         <source>Vary the assumptions</source>
         <translation>变动假设</translation>
     </message>
@@ -4600,218 +4868,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Nudge %1, %2</source>
         <translation>微调 %1，%2</translation>
-    </message>
-    <message>
-        <source>Pin a note to %1</source>
-        <translation>在 %1 上钉注释</translation>
-    </message>
-    <message>
-        <source>Delete note %1</source>
-        <translation>删除注释 %1</translation>
-    </message>
-    <message>
-        <source>S&amp;heet…</source>
-        <translation>图版(&amp;H)……</translation>
-    </message>
-    <message>
-        <source>Notes</source>
-        <translation>注释</translation>
-    </message>
-    <message>
-        <source>Pin a &amp;note here</source>
-        <translation>在此钉注释(&amp;N)</translation>
-    </message>
-    <message>
-        <source>Pin a &amp;note to the chosen bone</source>
-        <translation>在所选骨骼上钉注释(&amp;N)</translation>
-    </message>
-    <message>
-        <source>Nothing is pinned. Click a bone with the right button and choose “Pin a note here”.</source>
-        <translation>尚未钉任何注释。请在骨骼上点按右键并选择“在此钉注释”。</translation>
-    </message>
-    <message>
-        <source>Delete the note</source>
-        <translation>删除该注释</translation>
-    </message>
-    <message>
-        <source>Words of the note</source>
-        <translation>注释的文字</translation>
-    </message>
-    <message>
-        <source>What is to be seen here</source>
-        <translation>此处可见的内容</translation>
-    </message>
-    <message>
-        <source>What the note rests on</source>
-        <translation>注释的依据</translation>
-    </message>
-    <message>
-        <source>Source of the note</source>
-        <translation>注释的出处</translation>
-    </message>
-    <message>
-        <source>Change what note %1 rests on</source>
-        <translation>更改注释 %1 的依据</translation>
-    </message>
-    <message>
-        <source>Change the source of note %1</source>
-        <translation>更改注释 %1 的出处</translation>
-    </message>
-    <message>
-        <source>Write note %1</source>
-        <translation>书写注释 %1</translation>
-    </message>
-    <message>
-        <source> (the animal has no such bone)</source>
-        <translation>（该动物没有这块骨骼）</translation>
-    </message>
-    <message>
-        <source>%n pinned</source>
-        <translation>已钉 %n 条</translation>
-    </message>
-    <message>
-        <source>Sheet</source>
-        <translation>图版</translation>
-    </message>
-    <message>
-        <source>Title</source>
-        <translation>标题</translation>
-    </message>
-    <message>
-        <source>Layout</source>
-        <translation>版式</translation>
-    </message>
-    <message>
-        <source>Side view</source>
-        <translation>侧视图</translation>
-    </message>
-    <message>
-        <source>Three views</source>
-        <translation>三视图</translation>
-    </message>
-    <message>
-        <source>What is known</source>
-        <translation>已知部分</translation>
-    </message>
-    <message>
-        <source>Neck with its joints</source>
-        <translation>颈部及其关节</translation>
-    </message>
-    <message>
-        <source>Paper</source>
-        <translation>纸张</translation>
-    </message>
-    <message>
-        <source>A4</source>
-        <translation>A4</translation>
-    </message>
-    <message>
-        <source>A3</source>
-        <translation>A3</translation>
-    </message>
-    <message>
-        <source>A2</source>
-        <translation>A2</translation>
-    </message>
-    <message>
-        <source>A1</source>
-        <translation>A1</translation>
-    </message>
-    <message>
-        <source>Shaded picture</source>
-        <translation>明暗图像</translation>
-    </message>
-    <message>
-        <source>Outline drawing</source>
-        <translation>轮廓线图</translation>
-    </message>
-    <message>
-        <source>Solid silhouette</source>
-        <translation>实心剪影</translation>
-    </message>
-    <message>
-        <source>As large as fits</source>
-        <translation>尽可能大</translation>
-    </message>
-    <message>
-        <source>Height of the human figure</source>
-        <translation>人形的身高</translation>
-    </message>
-    <message>
-        <source>Human figure</source>
-        <translation>人形</translation>
-    </message>
-    <message>
-        <source>Tone bones by their evidence</source>
-        <translation>按证据为骨骼着色</translation>
-    </message>
-    <message>
-        <source>Mark the joints' verdicts</source>
-        <translation>标出关节的判定</translation>
-    </message>
-    <message>
-        <source>Heights and lengths</source>
-        <translation>高度与长度</translation>
-    </message>
-    <message>
-        <source>Ground line</source>
-        <translation>地面线</translation>
-    </message>
-    <message>
-        <source>Numbered notes</source>
-        <translation>编号注释</translation>
-    </message>
-    <message>
-        <source>Transparent paper</source>
-        <translation>透明纸张</translation>
-    </message>
-    <message>
-        <source>Width of a PNG; PDF and SVG need none</source>
-        <translation>PNG 的宽度；PDF 与 SVG 不需要</translation>
-    </message>
-    <message>
-        <source>&amp;Save as PDF, SVG or PNG…</source>
-        <translation>存为 PDF、SVG 或 PNG(&amp;S)……</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>关闭</translation>
-    </message>
-    <message>
-        <source>PNG width</source>
-        <translation>PNG 宽度</translation>
-    </message>
-    <message>
-        <source>Change the sheet</source>
-        <translation>更改图版</translation>
-    </message>
-    <message>
-        <source>Save the sheet</source>
-        <translation>保存图版</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
-    </message>
-    <message>
-        <source>SVG (*.svg)</source>
-        <translation>SVG (*.svg)</translation>
-    </message>
-    <message>
-        <source>PNG (*.png)</source>
-        <translation>PNG (*.png)</translation>
-    </message>
-    <message>
-        <source>A sheet ends in .pdf, .svg or .png.</source>
-        <translation>图版的文件名以 .pdf、.svg 或 .png 结尾。</translation>
-    </message>
-    <message>
-        <source>Preview of the sheet</source>
-        <translation>图版预览</translation>
-    </message>
-    <message>
-        <source>Drawing the sheet…</source>
-        <translation>正在绘制图版……</translation>
     </message>
 </context>
 </TS>

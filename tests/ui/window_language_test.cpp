@@ -49,7 +49,8 @@ TEST_F(WindowInChinese, MenusAreInChinese) {
   for (const QMenu* menu : window_->findChildren<QMenu*>())
     for (const QAction* action : menu->actions())
       if (!english(action->text()).isEmpty()) left += action->text();
-  // Samples are called by their files.
+  // Samples are called by their files, recent ones by their places.
+  left.removeIf([](const QString& words) { return words.contains("/samples"); });
   left.removeAll("High browser");
   left.removeAll("Low browser");
   EXPECT_EQ(left.join('\n').toStdString(), "");

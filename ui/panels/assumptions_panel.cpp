@@ -19,6 +19,7 @@
 #include "ui/theme/drag_slider.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -192,7 +193,7 @@ QToolButton* AssumptionsPanel::cartilagePresets() {
   auto* menu = new QMenu(button);
   menu->setToolTipsVisible(true);
   for (const range::CartilagePreset& preset : range::kCartilagePresets) {
-    const QString label = tr("%1: %2 %").arg(QString::fromUtf8(preset.animal)).arg(preset.percent);
+    const QString label = tr("%1: %2 %").arg(text(preset.animal)).arg(preset.percent);
     QAction* action = menu->addAction(label, this, [this, cartilage = preset.cartilage()] {
       change(static_cast<int>(Field::Neck), tr("Cartilage of the neck"),
              [=](range::Assumptions& a) { a.neck = cartilage; });

@@ -38,9 +38,10 @@ QComboBox* boneChoice(const anatomy::Specimen& specimen) {
   box->setMaxVisibleItems(14);
   box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   box->setCurrentIndex(-1);
-  // Half a word typed and left is no choice.
+  // Its name or its id is a choice, half a word typed and left is none.
   QObject::connect(box->lineEdit(), &QLineEdit::editingFinished, box, [box] {
-    const int at = box->findText(box->currentText(), Qt::MatchFixedString);
+    int at = box->findText(box->currentText(), Qt::MatchFixedString);
+    if (at < 0) at = box->findData(box->currentText(), Qt::UserRole, Qt::MatchFixedString);
     if (at >= 0) box->setCurrentIndex(at);
     box->setEditText(box->itemText(box->currentIndex()));
   });

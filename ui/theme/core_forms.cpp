@@ -90,6 +90,7 @@ constexpr const char* kForms[] = {
     QT_TRANSLATE_NOOP("core", "The centre of mass lies over %1, %2 inside the nearest edge, which is %3."),
     QT_TRANSLATE_NOOP("core", "The centre of mass lies %1 outside %2, %3: the animal would tip over."),
     QT_TRANSLATE_NOOP("core", "the %1 planted feet"),
+    QT_TRANSLATE_NOOP("core", "%1 (%2)"),
 };
 
 /// Found by translation alone; listed here so that they are among the sentences to translate.
@@ -201,6 +202,20 @@ constexpr const char* kForms[] = {
     QT_TRANSLATE_NOOP("core", "on the left"),
     QT_TRANSLATE_NOOP("core", "on the right"),
     QT_TRANSLATE_NOOP("core", "Nothing touches the ground: no balance to tell."),
+    QT_TRANSLATE_NOOP("core", "Standing alert"),
+    QT_TRANSLATE_NOOP("core", "Browsing high"),
+    QT_TRANSLATE_NOOP("core", "Drinking"),
+    QT_TRANSLATE_NOOP("core", "Walking 1: left hind swings"),
+    QT_TRANSLATE_NOOP("core", "Walking 2: left fore swings"),
+    QT_TRANSLATE_NOOP("core", "Walking 3: right hind swings"),
+    QT_TRANSLATE_NOOP("core", "Walking 4: right fore swings"),
+    QT_TRANSLATE_NOOP("core", "Rearing"),
+    QT_TRANSLATE_NOOP("core", "Rhea"),
+    QT_TRANSLATE_NOOP("core", "Sauroposeidon"),
+    QT_TRANSLATE_NOOP("core", "Turkey"),
+    QT_TRANSLATE_NOOP("core", "Juvenile giraffe"),
+    QT_TRANSLATE_NOOP("core", "Juvenile Apatosaurus, low"),
+    QT_TRANSLATE_NOOP("core", "Juvenile Apatosaurus, high"),
 };
 
 }  // namespace

@@ -33,6 +33,14 @@ Form formOf(const char* english, const QString& said) {
   return form;
 }
 
+/// Of several clauses, "facets share 38 % (least 50 %), dorsiflexion 7.1° of 5°", where the first one ends; what stands
+/// before a colon belongs to all of them.
+std::optional<qsizetype> endOfFirstClause(const QString& words) {
+  const qsizetype bracket = words.indexOf(QLatin1String("), "));
+  if (bracket < 0 || words.lastIndexOf(QLatin1String(": "), bracket) >= 0) return std::nullopt;
+  return bracket + 1;
+}
+
 /// Everything that is known of one language; made anew when another is spoken.
 class Speech {
  public:
@@ -57,6 +65,9 @@ class Speech {
   QString saying(const QString& words, int depth) {
     const QString whole = QCoreApplication::translate("core", words.toUtf8().constData());
     if (whole != words || depth > kDeepest || forms_.empty()) return whole;
+    if (const auto end = endOfFirstClause(words))
+      return QCoreApplication::translate("core", "%1, %2")
+          .arg(say(words.left(*end), depth + 1), say(words.mid(*end + 2), depth + 1));
     for (const Form& form : forms_) {
       const QRegularExpressionMatch match = form.english.match(words);
       if (!match.hasMatch()) continue;
