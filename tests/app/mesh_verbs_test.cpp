@@ -97,7 +97,7 @@ TEST_F(MeshVerbs, WatertightIsOneSurfaceOfTheSameSize) {
   ASSERT_EQ(run({"export", "small.zyga", "--out", "one.stl", "--watertight", "--voxel-mm", "15"}).exit, 0);
   const auto stl = extentOf("one.stl", 2, 0);
   EXPECT_EQ(stl.meshes, 1U);
-  EXPECT_NEAR(stl.forward, bones.forward, 0.02);
+  EXPECT_NEAR(stl.forward, bones.forward, 0.06);  // the tail's last bones are thinner than a voxel
   EXPECT_NEAR(stl.up, bones.up, 0.02);
   EXPECT_NEAR(stl.lowest, bones.lowest, 0.02);
 }
