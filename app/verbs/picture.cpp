@@ -1,43 +1,22 @@
-#include "core/picture/picture.h"
-
 #include <algorithm>
 #include <iostream>
 #include <numbers>
-#include <utility>
 
-#include "app/verbs/picture_passes.h"
+#include "app/verbs/posed_bones.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/summary_text.h"
 #include "app/verbs/verbs.h"
 #include "core/files/atomic_file.h"
-#include "core/picture/lens_view.h"
+#include "core/picture/framing.h"
+#include "ui/pictures/picture_set.h"
 
 namespace zyga::app {
 namespace {
 
+using picture::Pass;
 using picture::StandardView;
 
 constexpr double kUsualWidth = 1600;
-
-/// Width over height that the animal asks for from this side, within what still makes a picture.
-double aspectOf(StandardView view, const Eigen::Vector3d& size) {
-  const auto ratio = [&] {
-    switch (view) {
-      case StandardView::Left:
-      case StandardView::Right:
-        return size.x() / size.z();
-      case StandardView::Dorsal:
-        return size.x() / size.y();
-      case StandardView::Cranial:
-      case StandardView::Caudal:
-        return size.y() / size.z();
-      case StandardView::ThreeQuarter:
-        break;
-    }
-    return 1.6;
-  };
-  return std::clamp(ratio(), 0.6, 3.0);
-}
 
 StandardView viewOf(const VerbSpec& spec, const Arguments& arguments) {
   required(spec, arguments, "--view");
@@ -56,7 +35,6 @@ int widthOf(const Arguments& arguments) {
 }
 
 constexpr double kRadians = std::numbers::pi / 180;
-constexpr double kPaintAspect = 1.5;  // of full-frame film, 36 by 24 mm
 
 double numberOr(const Arguments& arguments, std::string_view name, double usual, double least, double most,
                 std::string_view unit) {
@@ -70,35 +48,21 @@ bool throughLens(const Arguments& arguments) {
   return false;
 }
 
-/// From where a person looks who chooses a standard view, rad: 0 from in front, 90 degrees from the left.
-double turnOf(StandardView view) {
-  switch (view) {
-    case StandardView::Left:
-      return 90 * kRadians;
-    case StandardView::Right:
-      return -90 * kRadians;
-    case StandardView::Cranial:
-      return 0;
-    case StandardView::Caudal:
-      return 180 * kRadians;
-    case StandardView::Dorsal:
-      throw BadInput(
-          "--view: a person at eye height cannot look from above; choose another view or leave out the lens");
-    case StandardView::ThreeQuarter:
-      break;
-  }
-  return 49 * kRadians;
+double turnFrom(const Arguments& arguments, StandardView view) {
+  const auto usual = picture::turnOf(view);
+  if (!usual)
+    throw BadInput("--view: a person at eye height cannot look from above; choose another view or leave out the lens");
+  return numberOr(arguments, "--turn-deg", *usual / kRadians, -360, 360, "degrees") * kRadians;
 }
 
-picture::LensView lensFrom(const Arguments& arguments, StandardView view,
-                           const std::vector<picture::Instance>& instances, double aspect) {
+picture::LensView lensFrom(const Arguments& arguments, StandardView view, const std::vector<Eigen::Vector3d>& corners,
+                           double aspect) {
   picture::LensShot shot;
   shot.lens = numberOr(arguments, "--lens-mm", shot.lens, 8, 800, "mm");
   shot.eyeHeight = numberOr(arguments, "--eye-m", shot.eyeHeight, 0.05, 100, "m");
-  shot.turn = turnOf(view);
-  if (arguments.has("--turn-deg")) shot.turn = numberOr(arguments, "--turn-deg", 0, -360, 360, "degrees") * kRadians;
+  shot.turn = turnFrom(arguments, view);
   if (arguments.has("--distance-m")) shot.distance = numberOr(arguments, "--distance-m", 0, 0.5, 10000, "m");
-  return picture::lensView(shot, cornersOf(instances), aspect);
+  return picture::lensView(shot, corners, aspect);
 }
 
 void tellLens(const Arguments& arguments, const picture::LensView& lens, int height) {
@@ -112,14 +76,49 @@ void tellLens(const Arguments& arguments, const picture::LensView& lens, int hei
   if (lens.cropped) std::cerr << "warning: some of the animal is outside the picture; a greater distance shows more\n";
 }
 
-picture::Image paint(const std::vector<picture::Instance>& instances, const picture::Camera& camera,
-                     picture::PictureOptions options, std::optional<double> horizon) {
-  if (!horizon) return picture::trace(instances, camera, options);
-  const bool transparent = std::exchange(options.transparentGround, true);
-  auto image = picture::trace(instances, camera, options);
-  picture::drawHorizon(image, *horizon, picture::kHorizonInk);
-  if (!transparent) picture::layOver(image, options.top, options.bottom);
-  return image;
+/// The passes that `--passes a,b,...` names; throws BadInput listing them.
+std::vector<Pass> passesFrom(const std::string& words) {
+  std::vector<Pass> passes;
+  std::string allowed;
+  for (const Pass pass : picture::kAllPasses) allowed += (allowed.empty() ? "" : ", ") + std::string(wordOf(pass));
+  for (std::size_t from = 0; from <= words.size();) {
+    const std::size_t to = std::min(words.find(',', from), words.size());
+    const std::string given = words.substr(from, to - from);
+    const auto pass = picture::passOf(given);
+    if (!pass) throw BadInput("--passes: '" + given + "' is not among " + allowed + "; put commas between them");
+    if (std::find(passes.begin(), passes.end(), *pass) == passes.end()) passes.push_back(*pass);
+    from = to + 1;
+  }
+  return passes;
+}
+
+/// Sets camera, size and horizon, and tells of the lens.
+void frame(const Arguments& arguments, StandardView view, ui::PictureSet& set) {
+  auto& options = set.options;
+  if (!throughLens(arguments)) {
+    const auto box = picture::boundsOf(set.instances);
+    const double aspect = picture::aspectOf(view, box.sizes());
+    options.height = picture::heightOf(options.width, aspect);
+    set.camera = picture::frame(view, box, aspect);
+    return;
+  }
+  options.height = picture::heightOf(options.width, picture::kLensAspect);
+  const auto lens =
+      lensFrom(arguments, view, picture::cornersOf(set.instances), static_cast<double>(options.width) / options.height);
+  set.camera = lens.camera;
+  if (arguments.has("--horizon")) options.horizon = lens.horizon;
+  tellLens(arguments, lens, options.height);
+}
+
+void tell(const ui::WrittenPictures& written, const ui::PictureSet& set) {
+  for (const auto& file : written.files) {
+    std::cout << "wrote " << file;
+    if (set.finished) std::cout << ", " << set.options.width << " x " << set.options.height << " pixels";
+    if (written.depth && file.ends_with("-depth.png"))
+      std::cout << ", white at " << fixed(written.depth->first, 2) << " m from the eye, black at "
+                << fixed(written.depth->second, 2) << " m";
+    std::cout << "\n";
+  }
 }
 
 int pictureVerbRun(const VerbSpec& spec, const Arguments& arguments) {
@@ -127,34 +126,17 @@ int pictureVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   if (!out.ends_with(".png")) throw BadInput("--out: " + out + " must end in .png");
   files::checkPlace(out);
   const auto view = viewOf(spec, arguments);
-  const auto passes = arguments.find("--passes");
-  const auto wanted = passes ? passesFrom(*passes) : std::vector<picture::Pass>();
-  picture::PictureOptions options;
-  options.width = widthOf(arguments);
-  options.transparentGround = arguments.has("--transparent");
+  ui::PictureSet set;
+  if (const auto passes = arguments.find("--passes")) set.passes = passesFrom(*passes);
+  set.finished = set.passes.empty();
+  set.options.width = widthOf(arguments);
+  set.options.transparentGround = arguments.has("--transparent");
   const auto project = files::readProject(arguments.file);
   const PosedBones posed = posedBones(project, choosePose(project, arguments).pose);
-  const auto box = boundsOf(posed.instances);
-  const bool lensed = throughLens(arguments);
-  const double aspect = lensed ? kPaintAspect : aspectOf(view, box.sizes());
-  options.height = std::max(1, static_cast<int>(options.width / aspect));
-  picture::Camera camera;
-  std::optional<double> horizon;
-  if (lensed) {
-    const auto lens = lensFrom(arguments, view, posed.instances, static_cast<double>(options.width) / options.height);
-    camera = lens.camera;
-    if (arguments.has("--horizon")) horizon = lens.horizon;
-    tellLens(arguments, lens, options.height);
-  } else {
-    camera = picture::frame(view, box, aspect);
-  }
-  if (!wanted.empty()) {
-    writePasses(out, project, posed, camera, options, wanted, horizon.value_or(-1));
-    return kDone;
-  }
-  const auto image = paint(posed.instances, camera, options, horizon);
-  files::writeWhole(out, pngBytes(image));
-  std::cout << "wrote " << out << ", " << image.width << " x " << image.height << " pixels\n";
+  set.instances = posed.instances;
+  for (const auto bone : posed.bones) set.bones.push_back(project.specimen[bone].id);
+  frame(arguments, view, set);
+  if (const auto written = ui::writePictures(out, set)) tell(*written, set);
   return kDone;
 }
 

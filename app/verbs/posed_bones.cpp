@@ -20,23 +20,4 @@ PosedBones posedBones(const files::Project& project, const kinematics::Pose& pos
   return posed;
 }
 
-std::vector<Eigen::Vector3d> cornersOf(const std::vector<picture::Instance>& instances) {
-  std::vector<Eigen::Vector3d> corners;
-  for (const auto& instance : instances) {
-    Eigen::AlignedBox3d box;
-    for (const auto& p : instance.mesh->positions) box.extend(p.cast<double>());
-    for (int i = 0; i < 8; ++i)
-      corners.push_back(instance.X_WB * box.corner(static_cast<Eigen::AlignedBox3d::CornerType>(i)));
-  }
-  return corners;
-}
-
-Eigen::AlignedBox3d boundsOf(const std::vector<picture::Instance>& instances) {
-  Eigen::AlignedBox3d box;
-  for (const auto& instance : instances) {
-    for (const auto& p : instance.mesh->positions) box.extend(instance.X_WB * p.cast<double>());
-  }
-  return box;
-}
-
 }  // namespace zyga::app

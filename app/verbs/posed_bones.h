@@ -12,8 +12,4 @@ struct PosedBones {
 };
 PosedBones posedBones(const files::Project& project, const kinematics::Pose& pose);
 
-/// Corners of the boxes around the bones, in the world, m.
-std::vector<Eigen::Vector3d> cornersOf(const std::vector<picture::Instance>& instances);
-Eigen::AlignedBox3d boundsOf(const std::vector<picture::Instance>& instances);
-
 }  // namespace zyga::app

@@ -4,7 +4,6 @@
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QImage>
 #include <QSettings>
 #include <QStandardPaths>
 #include <QUrl>
@@ -12,29 +11,14 @@
 #include "app/window/export_dialog.h"
 #include "app/window/job_readout.h"
 #include "app/window/message_bar.h"
-#include "app/window/picture_dialog.h"
-#include "app/window/picture_scene.h"
-#include "app/window/staged_output.h"
+#include "core/files/staged_output.h"
 #include "core/solid/watertight.h"
 #include "ui/commands/guide_edits.h"
-#include "ui/viewport/viewport.h"
 
 namespace zyga::ui {
 namespace {
 
 constexpr char kFolderKey[] = "files/outputFolder";
-
-void savePng(const picture::Image& image, const std::filesystem::path& path) {
-  const QImage png(image.rgba.data(), image.width, image.height, image.width * 4, QImage::Format_RGBA8888);
-  const QString name = QString::fromStdString(path.string());
-  if (!png.save(name, "PNG"))
-    throw files::FileError(name.toStdString() +
-                           " could not be written; check the folder and the space left on the disk");
-}
-
-}  // namespace
-
-namespace {
 
 ExportFacts exportFacts(const Document& document) {
   const solid::PosedSkeleton skeleton{document.specimen(), document.meshes(), document.placement()};
@@ -104,24 +88,13 @@ void OutputFlow::exportMeshes() {
   dialog->open();
 }
 
-void OutputFlow::savePicture() {
-  if (!bonesReady()) return;
-  auto* dialog = new PictureDialog(&window_);
-  dialog->setAttribute(Qt::WA_DeleteOnClose);
-  connect(dialog, &QDialog::accepted, this, [this, dialog] {
-    askFile(tr("Save picture"), "png",
-            [this, choice = dialog->choice()](const QString& file) { startPicture(choice, file); });
-  });
-  dialog->open();
-}
-
 void OutputFlow::startExport(const files::ExportOptions& options, const files::SculptingBase& base,
                              const QString& file) {
   exportReadout_->setTask(tr("Exporting %1").arg(QFileInfo(file).fileName()));
   const auto specimen = std::make_shared<const anatomy::Specimen>(document_.specimen());
   const auto work = [this, specimen, placement = document_.placement(), meshes = document_.meshes(), options, base,
                      guide = document_.project().guide, file](const Worker::Control& control) -> Worker::Delivery {
-    StagedOutput staged(file.toStdString());
+    files::StagedOutput staged(file.toStdString());
     const auto report = [&control](double share) { control.report(static_cast<std::size_t>(share * 1000), 1000); };
     const auto made = base.any()
                           ? files::sculptingBase(*specimen, placement, meshes, base, guide, report, &control.cancelled)
@@ -136,23 +109,6 @@ void OutputFlow::startExport(const files::ExportOptions& options, const files::S
     return [this, file, told] { tellWritten(file, told); };
   };
   exporter_.start(work, [this, file](const QString& cause) { tellFailed(file, cause); });
-}
-
-void OutputFlow::startPicture(const PictureChoice& choice, const QString& file) {
-  pictureReadout_->setTask(tr("Tracing %1").arg(QFileInfo(file).fileName()));
-  const auto scene = std::make_shared<const PictureScene>(pictureScene(document_, viewport_.camera(), choice));
-  const auto work = [this, scene, file](const Worker::Control& control) -> Worker::Delivery {
-    picture::PictureOptions options = scene->options;
-    options.cancel = &control.cancelled;
-    options.progress = [&control](double share) { control.report(static_cast<std::size_t>(share * 1000), 1000); };
-    const picture::Image image = picture::trace(scene->instances, scene->camera, options);
-    if (image.width == 0) return {};
-    StagedOutput staged(file.toStdString());
-    savePng(image, staged.path());
-    staged.moveIntoPlace();
-    return [this, file] { tellWritten(file); };
-  };
-  painter_.start(work, [this, file](const QString& cause) { tellFailed(file, cause); });
 }
 
 void OutputFlow::tellWritten(const QString& file, const QStringList& told) {

@@ -2,6 +2,7 @@
 
 #include <QObject>
 #include <functional>
+#include <memory>
 
 #include "core/files/sculpting_base.h"
 #include "ui/document/document.h"
@@ -12,7 +13,7 @@ namespace zyga::ui {
 class JobReadout;
 class MessageBar;
 class Viewport;
-struct PictureChoice;
+struct PictureSet;
 
 /// Meshes and pictures out: asks how and where, then works beside the window with progress, and says when it is done.
 class OutputFlow : public QObject {
@@ -37,7 +38,9 @@ class OutputFlow : public QObject {
   bool bonesReady();
   void askFile(const QString& title, const QString& ending, const std::function<void(const QString&)>& then);
   void startExport(const files::ExportOptions& options, const files::SculptingBase& base, const QString& file);
-  void startPicture(const PictureChoice& choice, const QString& file);
+  /// Asks once more when files beside the one chosen would be replaced.
+  void placePictures(const std::shared_ptr<const PictureSet>& set, const QString& picked);
+  void startPictures(const std::shared_ptr<const PictureSet>& set, const QString& file);
   /// `told`: further sentences on what came out.
   void tellWritten(const QString& file, const QStringList& told = {});
   void tellFailed(const QString& file, const QString& cause);

@@ -1,35 +1,42 @@
 #pragma once
 
 #include <QDialog>
-#include <optional>
 
-#include "core/picture/picture.h"
+#include "app/window/picture_scene.h"
 
-class QCheckBox;
-class QComboBox;
-class QSpinBox;
+class QLabel;
+class QPushButton;
 
 namespace zyga::ui {
 
-struct PictureChoice {
-  std::optional<picture::StandardView> view;  ///< none: as the viewport shows it
-  int width = 2400;
-  bool transparentGround = false;
-  bool groundGrid = false;
-};
+class PassFields;
+class PictureFields;
+class PicturePreview;
+class VerdictMark;
 
-/// What picture is to be traced.
+/// What picture is to be traced, with a preview that follows. What was chosen comes back at the next opening.
 class PictureDialog : public QDialog {
   Q_OBJECT
  public:
-  explicit PictureDialog(QWidget* parent = nullptr);
+  explicit PictureDialog(std::shared_ptr<const PictureScene> scene, QWidget* parent = nullptr);
 
   PictureChoice choice() const;
+  void accept() override;
 
  private:
-  QComboBox* view_;
-  QSpinBox* width_;
-  QCheckBox *transparent_, *grid_;
+  QWidget* createContent();
+  QWidget* createWords();
+  void follow();
+  QString told(const PictureChoice& choice, const Framing& framing) const;
+  QString warning(const PictureChoice& choice, const Framing& framing) const;
+
+  std::shared_ptr<const PictureScene> scene_;
+  PictureFields* fields_;
+  PassFields* passes_;
+  PicturePreview* preview_;
+  QLabel *told_, *warning_;
+  VerdictMark* mark_;
+  QPushButton* go_;
 };
 
 }  // namespace zyga::ui

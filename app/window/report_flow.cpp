@@ -10,8 +10,8 @@
 #include "app/window/job_readout.h"
 #include "app/window/message_bar.h"
 #include "app/window/report_dialog.h"
-#include "app/window/staged_output.h"
 #include "core/files/atomic_file.h"
+#include "core/files/staged_output.h"
 #include "core/report/numbers.h"
 #include "ui/report/report_picture.h"
 #include "ui/report/write_report.h"
@@ -106,7 +106,7 @@ void ReportFlow::start(const ReportChoice& choice, const QString& file) {
   matter->meshes = document_.meshes();
   matter->poseName = nameOf(document_.project(), document_.pose());
   const auto work = [this, matter, choice, file](const Worker::Control& control) -> Worker::Delivery {
-    const StagedOutput staged(file.toStdString());
+    const files::StagedOutput staged(file.toStdString());
     if (!write(*matter, choice, staged.path(), control)) return {};
     staged.moveIntoPlace();
     return [this, file] {

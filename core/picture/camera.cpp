@@ -10,6 +10,10 @@ namespace {
 
 constexpr double kMargin = 0.04;  // of the picture, on each side
 
+Eigen::AlignedBox3d orUnitBox(const Eigen::AlignedBox3d& box) {
+  return box.isEmpty() ? Eigen::AlignedBox3d(Eigen::Vector3d::Constant(-0.5), Eigen::Vector3d::Constant(0.5)) : box;
+}
+
 struct Attitude {
   Eigen::Vector3d back;  // from the animal towards the viewer
   Eigen::Vector3d up;    // of the picture
@@ -79,10 +83,12 @@ Camera framePerspective(const Eigen::Matrix3d& R, const Eigen::AlignedBox3d& box
 }  // namespace
 
 Camera frame(StandardView view, const Eigen::AlignedBox3d& box, double aspect) {
-  const Eigen::AlignedBox3d shown =
-      box.isEmpty() ? Eigen::AlignedBox3d(Eigen::Vector3d::Constant(-0.5), Eigen::Vector3d::Constant(0.5)) : box;
-  const Eigen::Matrix3d R = rotationOf(attitudeOf(view));
-  return view == StandardView::ThreeQuarter ? framePerspective(R, shown, aspect) : frameOrthographic(R, shown, aspect);
+  if (view != StandardView::ThreeQuarter) return frameParallel(view, box, aspect);
+  return framePerspective(rotationOf(attitudeOf(view)), orUnitBox(box), aspect);
+}
+
+Camera frameParallel(StandardView view, const Eigen::AlignedBox3d& box, double aspect) {
+  return frameOrthographic(rotationOf(attitudeOf(view)), orUnitBox(box), aspect);
 }
 
 }  // namespace zyga::picture

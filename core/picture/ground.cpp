@@ -20,9 +20,19 @@ constexpr float kGrazing = 0.03f;  // sine of the angle under which the ground i
 
 Ground::Ground(const BoneScene& scene, const CameraRays& camera, const Lighting& lighting,
                const PictureOptions& options)
-    : scene_(scene), camera_(camera), lighting_(lighting), options_(options), box_(scene.bounds().cast<float>()) {
+    : scene_(scene),
+      camera_(camera),
+      lighting_(lighting),
+      options_(options),
+      box_(scene.bounds().cast<float>()),
+      halfRow_(0.5f / static_cast<float>(sampleGrid(options.samplesPerPixel))) {
   if (!box_.isEmpty()) size_ = std::max(box_.diagonal().norm(), 1e-3f);
+  if (options.horizon) horizon_.emplace(*options.horizon, options.height);
   onEdge_ = !camera.perspective() && std::abs(camera.back().z()) < kGrazing;
+}
+
+float Ground::horizon(float y) const {
+  return horizon_ ? static_cast<float>(horizon_->cover(y - halfRow_, y + halfRow_)) : 0.0f;
 }
 
 /// 1 within the animal's footprint, falling to 0 at `width` outside it.
@@ -93,11 +103,17 @@ Ground::Ink Ground::onEdge(const Ray& ray, SampleSequences& sequences) const {
 Eigen::Vector4f Ground::behind(const Ray& ray, float y, SampleSequences& sequences) const {
   Ink ink;
   if (options_.ground) ink = onEdge_ ? onEdge(ray, sequences) : onPlane(ray, sequences);
-  if (options_.transparentGround) return withAlpha(ink.shadow * kShadowInk, ink.shadow);
+  const float line = horizon(y);
+  const Eigen::Vector3f lineInk =
+      linearFromSrgb({kHorizonInk[0] / 255.0f, kHorizonInk[1] / 255.0f, kHorizonInk[2] / 255.0f});
+  if (options_.transparentGround) {
+    const float open = 1 - ink.shadow;
+    return withAlpha(ink.shadow * kShadowInk + open * line * lineInk, ink.shadow + open * line);
+  }
   const float t = std::clamp(y / static_cast<float>(options_.height), 0.0f, 1.0f);
   std::array<float, 3> mixed;
   for (std::size_t i = 0; i < 3; ++i) mixed[i] = options_.top[i] + t * (options_.bottom[i] - options_.top[i]);
-  const Eigen::Vector3f paper = linearFromSrgb(mixed);
+  const Eigen::Vector3f paper = (1 - line) * linearFromSrgb(mixed) + line * lineInk;
   const float dark = std::min(1.0f, ink.shadow + ink.line);
   return withAlpha(paper.cwiseProduct(Eigen::Vector3f::Constant(1 - dark) + dark * kShadowTint), 1);
 }

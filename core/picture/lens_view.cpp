@@ -4,7 +4,8 @@
 #include <cmath>
 #include <stdexcept>
 
-#include "core/picture/colour.h"
+#include "core/picture/framing.h"
+#include "core/picture/horizon.h"
 
 namespace zyga::picture {
 
@@ -13,8 +14,7 @@ namespace {
 using Eigen::Matrix3d;
 using Eigen::Vector3d;
 
-constexpr double kMargin = 0.04;   // of the picture, on each side
-constexpr double kNearest = 0.05;  // m before the eye: what is nearer cannot be seen
+constexpr double kMargin = 0.04;  // of the picture, on each side
 
 /// Columns right, up and back of a level camera.
 Matrix3d level(double turn) {
@@ -95,46 +95,9 @@ LensView lensView(const LensShot& shot, const std::vector<Vector3d>& points, dou
   view.camera.X_WCamera.linear() = R;
   view.camera.X_WCamera.translation() = target + R.col(2) * view.distance;
   if (s.bottom <= s.top) view.camera.rise = (s.bottom + s.top) / 2 / height;
-  view.horizon = 0.5 + view.camera.rise;
-  const double half = height / 2, middle = view.camera.rise * height;
-  view.cropped = s.behind || (s.left <= s.right && (s.right > width / 2 || s.left < -width / 2 ||
-                                                    s.top - middle > half || s.bottom - middle < -half));
+  view.horizon = horizonOf(view.camera).value();
+  view.cropped = cropped(view.camera, aspect, points);
   return view;
-}
-
-void layOver(Image& image, const std::array<float, 3>& top, const std::array<float, 3>& bottom) {
-  for (int y = 0; y < image.height; ++y) {
-    const float down = (static_cast<float>(y) + 0.5f) / static_cast<float>(image.height);
-    for (int x = 0; x < image.width; ++x) {
-      std::uint8_t* rgba = &image.rgba[4 * (static_cast<std::size_t>(y) * image.width + x)];
-      const float over = rgba[3] / 255.0f;
-      for (std::size_t k = 0; k < 3; ++k) {
-        // Mixed in linear light, as the picture itself was.
-        const float paper = linearFromSrgb(top[k] + down * (bottom[k] - top[k]));
-        rgba[k] = byteOf(srgbFromLinear(over * linearFromSrgb(rgba[k] / 255.0f) + (1 - over) * paper));
-      }
-      rgba[3] = 255;
-    }
-  }
-}
-
-void drawHorizon(Image& image, double horizon, const std::array<std::uint8_t, 3>& colour) {
-  const double middle = horizon * image.height;
-  const double half = std::max(0.75, image.height / 2200.0);
-  for (int y = std::max(0, static_cast<int>(middle - half - 1));
-       y < std::min(image.height, static_cast<int>(middle + half + 2)); ++y) {
-    // Share of the row that the line covers.
-    const double cover = std::clamp(std::min(y + 1.0, middle + half) - std::max<double>(y, middle - half), 0.0, 1.0);
-    for (int x = 0; x < image.width; ++x) {
-      std::uint8_t* rgba = &image.rgba[4 * (static_cast<std::size_t>(y) * image.width + x)];
-      const double above = rgba[3] / 255.0, alpha = above + cover * (1 - above);
-      if (alpha <= 0) continue;
-      for (int k = 0; k < 3; ++k)
-        rgba[k] = static_cast<std::uint8_t>(
-            std::lround((rgba[k] * above + colour[static_cast<std::size_t>(k)] * cover * (1 - above)) / alpha));
-      rgba[3] = static_cast<std::uint8_t>(std::lround(255 * alpha));
-    }
-  }
 }
 
 }  // namespace zyga::picture

@@ -8,9 +8,14 @@ namespace zyga::picture {
 /// be another one.
 inline constexpr double kFullFrame = 36;
 
+/// m before the eye: what is nearer cannot be seen.
+inline constexpr double kNearest = 0.05;
+
 /// A camera as a person would set it up before the animal: level, at eye height, its front raised or lowered so that
 /// the animal is in the middle and upright things stay upright.
 struct LensShot {
+  bool operator==(const LensShot&) const = default;
+
   double lens = 50;                ///< mm, for a picture kFullFrame wide
   double eyeHeight = 1.6;          ///< m over the ground
   double turn = 0;                 ///< rad about the vertical: 0 from in front of the animal, +90 degrees from its left
@@ -27,15 +32,6 @@ struct LensView {
 /// `points`: of the world, m, that are to be seen, all of them with a margin of 4 % where no distance is given.
 /// `aspect` = width / height. Throws std::invalid_argument when lens, distance or aspect is not positive.
 LensView lensView(const LensShot& shot, const std::vector<Eigen::Vector3d>& points, double aspect);
-
-/// Warm grey that stays behind the bones.
-inline constexpr std::array<std::uint8_t, 3> kHorizonInk{0x6B, 0x65, 0x5B};
-
-/// Lays the image over a background that runs from top to bottom, sRGB.
-void layOver(Image& image, const std::array<float, 3>& top, const std::array<float, 3>& bottom);
-
-/// Draws the horizon behind what is in the image: a level line at this row (share of the height from the top).
-void drawHorizon(Image& image, double horizon, const std::array<std::uint8_t, 3>& colour);
 
 /// Angle from side to side of a picture under a lens (mm), rad: 39.6 degrees for 50 mm.
 double angleOfView(double lens);

@@ -184,6 +184,18 @@ PassPictures emptyPictures(const PassPlan& plan, const PictureOptions& options, 
 
 }  // namespace
 
+std::string_view wordOf(Pass pass) {
+  constexpr std::array<std::string_view, kAllPasses.size()> kWords{"shaded",    "shadow", "outline", "depth",
+                                                                   "direction", "bones",  "evidence"};
+  return kWords[static_cast<std::size_t>(pass)];
+}
+
+std::optional<Pass> passOf(std::string_view word) {
+  for (const Pass pass : kAllPasses)
+    if (wordOf(pass) == word) return pass;
+  return std::nullopt;
+}
+
 PassPictures tracePasses(const std::vector<Instance>& instances, const Camera& camera, const PictureOptions& options,
                          const PassPlan& plan) {
   const auto lacks = [&](Pass pass, const auto& colours) {
@@ -194,6 +206,7 @@ PassPictures tracePasses(const std::vector<Instance>& instances, const Camera& c
   PictureOptions bare = options;
   bare.transparentGround = true;
   bare.groundGrid = false;
+  bare.horizon.reset();
   bare.outline = wants(plan, Pass::Outline);
   PassPictures pictures;
   withStudio(instances, camera, bare, [&](const Studio& studio) {
@@ -202,6 +215,17 @@ PassPictures tracePasses(const std::vector<Instance>& instances, const Camera& c
     pictures.whole = workTiles(bare, [&](const Tile& tile) { passTile(job, tile); });
   });
   return pictures;
+}
+
+std::vector<std::vector<Pass>> groupsOf(const std::vector<Pass>& wanted, std::size_t pixels, std::size_t memory) {
+  constexpr std::size_t kBytes = 4;  // a pixel, in every pass
+  const std::size_t most = std::max<std::size_t>(1, memory / std::max<std::size_t>(1, pixels * kBytes));
+  std::vector<std::vector<Pass>> groups;
+  for (const Pass pass : wanted) {
+    if (groups.empty() || groups.back().size() >= most) groups.emplace_back();
+    groups.back().push_back(pass);
+  }
+  return groups;
 }
 
 std::vector<std::array<std::uint8_t, 3>> distinctColours(std::size_t count) {

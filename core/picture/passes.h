@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <string_view>
 #include <vector>
 
 #include "core/picture/picture.h"
@@ -17,6 +18,14 @@ enum class Pass {
   Bones,      ///< one flat colour a bone
   Evidence    ///< one flat colour a kind of evidence
 };
+
+inline constexpr std::array<Pass, 7> kAllPasses{Pass::Shaded,    Pass::Shadow, Pass::Outline, Pass::Depth,
+                                                Pass::Direction, Pass::Bones,  Pass::Evidence};
+
+/// "shaded": the word in the names of files and options.
+std::string_view wordOf(Pass pass);
+/// The reverse of wordOf.
+std::optional<Pass> passOf(std::string_view word);
 
 /// Which passes, and the flat colours by instance (sRGB) that two of them need.
 struct PassPlan {
@@ -47,6 +56,10 @@ struct PassPictures {
 /// not positive.
 PassPictures tracePasses(const std::vector<Instance>& instances, const Camera& camera, const PictureOptions& options,
                          const PassPlan& plan);
+
+/// The passes in groups whose pictures of so many pixels fit in `memory` bytes together, or of one pass each; the order
+/// is kept.
+std::vector<std::vector<Pass>> groupsOf(const std::vector<Pass>& wanted, std::size_t pixels, std::size_t memory);
 
 /// So many colours, no two alike, neighbours far apart in hue; the same list every time.
 std::vector<std::array<std::uint8_t, 3>> distinctColours(std::size_t count);

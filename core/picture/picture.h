@@ -35,7 +35,10 @@ struct Camera {
 
 /// Frames `box` (world, m) from a standard direction with a margin of 4 %. aspect = width / height of the picture.
 /// Left shows the animal's left side, so the head points to the left of the picture.
+/// The three-quarter view is in gentle perspective, all others are parallel.
 Camera frame(StandardView view, const Eigen::AlignedBox3d& box, double aspect);
+/// The same with all views parallel.
+Camera frameParallel(StandardView view, const Eigen::AlignedBox3d& box, double aspect);
 
 struct Instance {
   std::shared_ptr<const solid::TriangleMesh> mesh;
@@ -51,6 +54,7 @@ struct PictureOptions {
   bool groundGrid = false;         ///< a line every metre on the ground
   std::array<float, 3> top{0.933f, 0.914f, 0.875f};  ///< sRGB, background
   std::array<float, 3> bottom{0.851f, 0.827f, 0.776f};
+  std::optional<double> horizon;  ///< draws it behind the bones: row as a share of the height from the top
   bool outline = true;
   double outlineWidth = 0;                     ///< pixels; 0: by the height of the picture
   int samplesPerPixel = 9;                     ///< a square number; others are rounded to the nearest square

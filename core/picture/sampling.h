@@ -1,12 +1,18 @@
 #pragma once
 
 #include <Eigen/Core>
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <cstdint>
 #include <numbers>
 
 namespace zyga::picture {
+
+/// Samples of a pixel along each side, for so many in all: the nearest square number is meant.
+inline int sampleGrid(int samplesPerPixel) {
+  return std::max(1, static_cast<int>(std::lround(std::sqrt(std::max(1, samplesPerPixel)))));
+}
 
 /// Points in the unit square spread evenly for any count: the additive recurrence on the plastic number, started at an
 /// offset hashed from the pixel, so that neighbouring pixels err differently and the same pixel always alike.

@@ -1,4 +1,3 @@
-#include <cmath>
 #include <stdexcept>
 #include <thread>
 
@@ -72,7 +71,7 @@ void withStudio(const std::vector<Instance>& instances, const Camera& camera, co
   const CameraRays rays(camera, options.width, options.height, scene.bounds());
   const Lighting lighting(scene, rays, options);
   const Ground ground(scene, rays, lighting, options);
-  const int grid = std::max(1, static_cast<int>(std::lround(std::sqrt(std::max(1, options.samplesPerPixel)))));
+  const int grid = sampleGrid(options.samplesPerPixel);
   const Outliner outliner(lineRadius(options, grid));
   work(
       Studio{scene, rays, lighting, ground, options.outline ? &outliner : nullptr, options, albedoOf(instances), grid});

@@ -44,6 +44,62 @@
         <translation>丰满：如鳄类</translation>
     </message>
     <message>
+        <source>Shaded</source>
+        <translation>明暗</translation>
+    </message>
+    <message>
+        <source>Bones in light, no lines, no ground: to paint over</source>
+        <translation>受光的骨骼，无线条、无地面：供覆绘</translation>
+    </message>
+    <message>
+        <source>Shadow</source>
+        <translation>投影</translation>
+    </message>
+    <message>
+        <source>What the bones take from the light on the ground: a layer to multiply</source>
+        <translation>骨骼在地面上遮去的光：作正片叠底图层</translation>
+    </message>
+    <message>
+        <source>Outline</source>
+        <translation>轮廓线</translation>
+    </message>
+    <message>
+        <source>Lines alone on nothing: to draw along or ink</source>
+        <translation>仅有线条，背景透明：供描绘或勾墨</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>深度</translation>
+    </message>
+    <message>
+        <source>Near is white, far is black, 16 bits: for haze and focus</source>
+        <translation>近白远黑，16 位：用于雾气与景深</translation>
+    </message>
+    <message>
+        <source>Direction</source>
+        <translation>朝向</translation>
+    </message>
+    <message>
+        <source>Red faces right, green up, blue towards the eye: for other light</source>
+        <translation>红朝右、绿朝上、蓝朝向眼睛：用于改换光照</translation>
+    </message>
+    <message>
+        <source>Bones</source>
+        <translation>骨骼</translation>
+    </message>
+    <message>
+        <source>One flat colour a bone, with a table: to select them by</source>
+        <translation>每块骨骼一种平涂色，附对照表：用于选取</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>证据</translation>
+    </message>
+    <message>
+        <source>One flat colour a kind of evidence: found, mirrored, inferred…</source>
+        <translation>每类证据一种平涂色：发现、镜像、推断……</translation>
+    </message>
+    <message>
         <source>Foot</source>
         <translation>足</translation>
     </message>
@@ -2266,10 +2322,6 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>%1 缺少 %2</translation>
     </message>
     <message>
-        <source>Evidence</source>
-        <translation>证据</translation>
-    </message>
-    <message>
         <source>Source</source>
         <translation>出处</translation>
     </message>
@@ -2764,10 +2816,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Format</source>
         <translation>格式</translation>
-    </message>
-    <message>
-        <source>Bones</source>
-        <translation>骨骼</translation>
     </message>
     <message>
         <source>Upward axis</source>
@@ -3602,16 +3650,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>已钉 %n 条</translation>
     </message>
     <message>
-        <source>Save picture</source>
-        <translation>保存图片</translation>
-    </message>
-    <message>
         <source>Exporting %1</source>
         <translation>正在导出 %1</translation>
-    </message>
-    <message>
-        <source>Tracing %1</source>
-        <translation>正在绘制 %1</translation>
     </message>
     <message>
         <source>%1 is written.</source>
@@ -3624,6 +3664,38 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>%1 was not written: %2</source>
         <translation>%1 未写出：%2</translation>
+    </message>
+    <message>
+        <source>Depth: %1 m from white to black.</source>
+        <translation>深度：从白到黑为 %1 米。</translation>
+    </message>
+    <message>
+        <source>Depth: white is %1 m from the eye, black %2 m.</source>
+        <translation>深度：白色距眼睛 %1 米，黑色 %2 米。</translation>
+    </message>
+    <message>
+        <source>Save picture</source>
+        <translation>保存图片</translation>
+    </message>
+    <message>
+        <source>Some of the pictures are there already.</source>
+        <translation>其中一些图片已经存在。</translation>
+    </message>
+    <message>
+        <source>Replace them</source>
+        <translation>替换它们</translation>
+    </message>
+    <message>
+        <source>Another name…</source>
+        <translation>另取名称……</translation>
+    </message>
+    <message>
+        <source>Tracing %1</source>
+        <translation>正在绘制 %1</translation>
+    </message>
+    <message>
+        <source>Further files beside it: %1.</source>
+        <translation>同处的其他文件：%1 个。</translation>
     </message>
     <message>
         <source>Fold</source>
@@ -3642,6 +3714,78 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>展开</translation>
     </message>
     <message>
+        <source>Finished picture</source>
+        <translation>成品图片</translation>
+    </message>
+    <message>
+        <source>Light, shadow and lines in one</source>
+        <translation>光、影与线条合为一体</translation>
+    </message>
+    <message>
+        <source>What is written</source>
+        <translation>写出的内容</translation>
+    </message>
+    <message>
+        <source>Each is a file of its own; all lie exactly over each other. They are traced beside the window; you can go on posing meanwhile.</source>
+        <translation>每项各为一个文件，彼此完全重合。绘制在窗口之外进行；其间可继续摆放姿态。</translation>
+    </message>
+    <message>
+        <source>Straight from above there is no eye height, so this picture stays parallel. Choose another side to look through a lens.</source>
+        <translation>从正上方看没有视高，因此此图保持平行投影。若要透过镜头观看，请选择其他方向。</translation>
+    </message>
+    <message>
+        <source>Angle, crop and projection are those of the view on screen.</source>
+        <translation>角度、取景与投影均与屏幕上的视图相同。</translation>
+    </message>
+    <message>
+        <source>The eye is %1 m from the middle of the animal.</source>
+        <translation>眼睛距动物中部 %1 米。</translation>
+    </message>
+    <message>
+        <source>The horizon is at row %1 of %2.</source>
+        <translation>地平线位于第 %1 行（共 %2 行）。</translation>
+    </message>
+    <message>
+        <source>The horizon is outside the picture.</source>
+        <translation>地平线在画面之外。</translation>
+    </message>
+    <message>
+        <source>Without perspective there is no horizon.</source>
+        <translation>没有透视便没有地平线。</translation>
+    </message>
+    <message>
+        <source>Choose the finished picture or at least one pass.</source>
+        <translation>请选择成品图片或至少一个分层。</translation>
+    </message>
+    <message>
+        <source>Part of the animal is outside the picture. A greater distance or a shorter lens shows more.</source>
+        <translation>动物的一部分在画面之外。增大距离或缩短焦距可显示更多。</translation>
+    </message>
+    <message>
+        <source>Part of the animal is outside the picture, as on screen. Move the view back to show more.</source>
+        <translation>与屏幕上一样，动物的一部分在画面之外。将视图后移可显示更多。</translation>
+    </message>
+    <message>
+        <source>%1 × %2 px</source>
+        <translation>%1 × %2 像素</translation>
+    </message>
+    <message>
+        <source>°</source>
+        <translation>°</translation>
+    </message>
+    <message>
+        <source>px</source>
+        <translation>像素</translation>
+    </message>
+    <message>
+        <source>As near as shows all</source>
+        <translation>能显示全部的最近处</translation>
+    </message>
+    <message>
+        <source>Draw the horizon</source>
+        <translation>画出地平线</translation>
+    </message>
+    <message>
         <source>Transparent ground, shadow kept</source>
         <translation>透明地面，保留阴影</translation>
     </message>
@@ -3658,20 +3802,72 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>四分之三侧面</translation>
     </message>
     <message>
-        <source> px</source>
-        <translation> 像素</translation>
+        <source>Turned by hand</source>
+        <translation>手动转动</translation>
+    </message>
+    <message>
+        <source>Parallel</source>
+        <translation>平行</translation>
+    </message>
+    <message>
+        <source>Through a lens</source>
+        <translation>透过镜头</translation>
     </message>
     <message>
         <source>View</source>
         <translation>视图</translation>
     </message>
     <message>
+        <source>Projection</source>
+        <translation>投影方式</translation>
+    </message>
+    <message>
+        <source>For a picture 36 mm wide: 24 is wide, 50 as the eye sees, 135 narrow and flat</source>
+        <translation>按画幅宽 36 毫米计：24 为广角，50 近于目视，135 窄而扁平</translation>
+    </message>
+    <message>
+        <source>Over the ground; the camera is held level, so upright things stay upright</source>
+        <translation>自地面起算；相机保持水平，竖直之物仍然竖直</translation>
+    </message>
+    <message>
+        <source>0 looks from in front, 90 from the left, −90 from the right</source>
+        <translation>0 自前方看，90 自左侧看，−90 自右侧看</translation>
+    </message>
+    <message>
+        <source>Level, from the eye to the middle of the animal</source>
+        <translation>水平距离，从眼睛到动物中部</translation>
+    </message>
+    <message>
+        <source>Focal length</source>
+        <translation>焦距</translation>
+    </message>
+    <message>
+        <source>Eye height</source>
+        <translation>视高</translation>
+    </message>
+    <message>
+        <source>Turn</source>
+        <translation>转角</translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation>距离</translation>
+    </message>
+    <message>
+        <source>Horizon</source>
+        <translation>地平线</translation>
+    </message>
+    <message>
         <source>Width</source>
         <translation>宽度</translation>
     </message>
     <message>
-        <source>Traced with soft light, beside the window; you can go on posing meanwhile.</source>
-        <translation>在窗口之外以柔光绘制；其间可继续摆放姿态。</translation>
+        <source>Size</source>
+        <translation>尺寸</translation>
+    </message>
+    <message>
+        <source>Preview of the picture</source>
+        <translation>图片预览</translation>
     </message>
     <message>
         <source>A click shows the figure large</source>
@@ -4276,6 +4472,10 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Transparent paper</source>
         <translation>透明纸张</translation>
+    </message>
+    <message>
+        <source> px</source>
+        <translation> 像素</translation>
     </message>
     <message>
         <source>Width of a PNG; PDF and SVG need none</source>

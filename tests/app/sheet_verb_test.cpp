@@ -184,5 +184,15 @@ TEST_F(SheetVerb, PassesComeAsPicturesOfOneSize) {
               HasSubstr("'glow' is not among"));
 }
 
+TEST_F(SheetVerb, PassesAreWrittenAllOrNone) {
+  smallAnimal();
+  std::filesystem::create_directory(path("q-depth.png"));
+  const auto ended =
+      run({"picture", "small.zyga", "--view", "left", "--out", "q.png", "--width", "120", "--passes", "outline,depth"});
+  EXPECT_EQ(ended.exit, 2);
+  EXPECT_THAT(ended.err, HasSubstr("q-depth.png: this is the name of a folder"));
+  EXPECT_FALSE(std::filesystem::exists(path("q-outline.png")));
+}
+
 }  // namespace
 }  // namespace zyga::app

@@ -169,7 +169,7 @@ TEST_F(WindowTest, PictureIsTracedBesideTheWindow) {
   action("Save picture")->trigger();
   auto* options = dialog("pictureDialog");
   ASSERT_NE(options, nullptr);
-  options->findChild<QSpinBox*>("pictureWidth")->setValue(320);
+  options->findChild<QDoubleSpinBox*>("pictureWidth")->setValue(320);
   press(*options, "Choose a file");
   answerFile(file);
   ASSERT_TRUE(QTest::qWaitFor([&] { return messages().contains("animal.png is written."); }, kPatience));

@@ -4,6 +4,8 @@
 
 #include <numbers>
 
+#include "core/picture/framing.h"
+#include "core/picture/horizon.h"
 #include "tests/core/picture/shapes.h"
 
 namespace zyga::picture {
@@ -91,15 +93,76 @@ TEST(LensView, TellsWhatIsOutside) {
   EXPECT_THROW(lensView({0, 1.6, 0, std::nullopt}, {}, 1.5), std::invalid_argument);
 }
 
+/// What a picture of nothing but a ball on the line shows.
+Image withHorizon(bool transparent) {
+  PictureOptions options;
+  options.width = options.height = 100;
+  options.ground = options.outline = false;
+  options.transparentGround = transparent;
+  options.horizon = 0.505;
+  options.occlusionRays = options.shadowRays = 1;
+  Camera camera = lensView({50, 1.6, 90 * kDegree, 20.0}, cornersOf(kAnimal), 1).camera;
+  camera.rise = 0;
+  return trace({{sphere(1, 48), at(0, 0, 1.6)}}, camera, options);
+}
+
 TEST(Horizon, IsALineBehindWhatIsThere) {
-  Image image{10, 100, std::vector<std::uint8_t>(4000)};
-  image.rgba[4 * (50 * 10 + 3)] = 200;
-  image.rgba[4 * (50 * 10 + 3) + 3] = 255;  // a bone on the horizon
-  drawHorizon(image, 0.505, {107, 101, 91});
-  EXPECT_EQ(image.rgba[4 * (50 * 10 + 3)], 200);
-  EXPECT_EQ(image.rgba[4 * (50 * 10 + 4)], 107);
-  EXPECT_EQ(image.rgba[4 * (50 * 10 + 4) + 3], 255);
-  EXPECT_EQ(image.rgba[4 * (40 * 10 + 4) + 3], 0);
+  const Image image = withHorizon(true), paper = withHorizon(false), alone = horizonImage(0.505, 100, 100);
+  const auto at = [](const Image& picture, int x, int y) {
+    return &picture.rgba[4 * (static_cast<std::size_t>(y) * 100 + x)];
+  };
+  // A line of 1.5 pixels about 50.5: all of row 50, a quarter of its neighbours.
+  for (const Image* drawn : {&image, &alone}) {
+    EXPECT_EQ(at(*drawn, 5, 50)[3], 255);
+    EXPECT_NEAR(at(*drawn, 5, 49)[3], 64, 1);
+    EXPECT_NEAR(at(*drawn, 5, 51)[3], 64, 1);
+    EXPECT_EQ(at(*drawn, 5, 40)[3], 0);
+    EXPECT_NEAR(at(*drawn, 5, 50)[0], kHorizonInk[0], 1);
+  }
+  EXPECT_NEAR(at(paper, 5, 50)[0], kHorizonInk[0], 1);
+  EXPECT_GT(at(paper, 5, 40)[0], 200);
+  EXPECT_NE(at(image, 50, 50)[0], kHorizonInk[0]) << "the ball stands before it";
+}
+
+TEST(Horizon, IsWhereFarThingsAtTheHeightOfTheEyeAre) {
+  // Looking down by 10 degrees under 50 mm on 24 mm: the horizon lies tan 10 * 50 / 24 heights over the middle.
+  Camera camera;
+  camera.perspective = true;
+  camera.fieldOfView = 2 * std::atan(12.0 / 50);
+  const double down = 10 * kDegree;
+  camera.X_WCamera.linear().col(0) = Vector3d::UnitY();
+  camera.X_WCamera.linear().col(2) = Vector3d(std::cos(down), 0, std::sin(down));
+  camera.X_WCamera.linear().col(1) = camera.X_WCamera.linear().col(2).cross(camera.X_WCamera.linear().col(0));
+  camera.X_WCamera.translation() = Vector3d(10, 0, 3);
+  EXPECT_NEAR(horizonOf(camera).value(), 0.5 - std::tan(down) * 50 / 24, 1e-12);
+  EXPECT_NEAR(horizonOf(camera).value(), onPicture(camera, 1.5, Vector3d(-1e7, 40, 3)).y(), 1e-5);
+  camera.perspective = false;
+  EXPECT_FALSE(horizonOf(camera));
+}
+
+TEST(Framing, KnowsWhatIsOutside) {
+  const Camera parallel = frameParallel(StandardView::ThreeQuarter, kAnimal, 1.6);
+  EXPECT_FALSE(parallel.perspective);
+  EXPECT_FALSE(cropped(parallel, 1.6, cornersOf(kAnimal)));
+  EXPECT_TRUE(cropped(parallel, 0.6, cornersOf(kAnimal)));
+  const LensView view = lensView({50, 1.6, 90 * kDegree, 20.0}, {Vector3d(0, 0, 1)}, 1.5);
+  // At 20 m under 50 mm the picture is 20 * 36 / 50 = 14.4 m wide.
+  EXPECT_FALSE(cropped(view.camera, 1.5, {Vector3d(7.1, 0, 1)}));
+  EXPECT_TRUE(cropped(view.camera, 1.5, {Vector3d(7.3, 0, 1)}));
+  EXPECT_TRUE(cropped(view.camera, 1.5, {Vector3d(0, 30, 1)})) << "behind the eye";
+}
+
+TEST(Framing, TurnsAreThoseOfTheStandardSides) {
+  // The sides are those of the parallel views: from where their cameras look.
+  for (const StandardView view :
+       {StandardView::Left, StandardView::Right, StandardView::Cranial, StandardView::Caudal}) {
+    const Vector3d back = frame(view, kAnimal, 1.5).X_WCamera.linear().col(2);
+    EXPECT_NEAR(std::remainder(std::atan2(back.y(), back.x()) - turnOf(view).value(), 2 * std::numbers::pi), 0, 1e-9);
+  }
+  EXPECT_FALSE(turnOf(StandardView::Dorsal));
+  EXPECT_EQ(sideAt(-180 * kDegree), StandardView::Caudal);
+  EXPECT_EQ(sideAt(49 * kDegree), StandardView::ThreeQuarter);
+  EXPECT_FALSE(sideAt(60 * kDegree));
 }
 
 }  // namespace

@@ -114,6 +114,22 @@ TEST(Passes, RefuseTooFewColoursAndCanBeCancelled) {
   EXPECT_FALSE(tracePasses(twoBalls(), Camera(), options, {{Pass::Shaded}, {}, {}}).whole);
 }
 
+TEST(Passes, ComeInGroupsThatFitInMemory) {
+  const std::vector<Pass> all(std::begin(kAll), std::end(kAll));
+  EXPECT_EQ(groupsOf(all, 100, 2800), (std::vector<std::vector<Pass>>{all}));  // 7 passes of 400 bytes
+  const auto pairs = groupsOf(all, 100, 1100);
+  ASSERT_EQ(pairs.size(), 4U);
+  EXPECT_EQ(pairs[1], (std::vector<Pass>{Pass::Outline, Pass::Depth}));
+  EXPECT_EQ(groupsOf(all, 100, 1).size(), 7U) << "one at a time when memory is short";
+  EXPECT_TRUE(groupsOf({}, 100, 1).empty());
+}
+
+TEST(Passes, AreKnownByTheirWords) {
+  for (const Pass pass : kAllPasses) EXPECT_EQ(passOf(wordOf(pass)), pass);
+  EXPECT_EQ(wordOf(Pass::Evidence), "evidence");
+  EXPECT_FALSE(passOf("glow"));
+}
+
 TEST(DistinctColours, NoTwoAreAlike) {
   const auto colours = distinctColours(600);
   EXPECT_EQ(std::set(colours.begin(), colours.end()).size(), 600U);

@@ -1,15 +1,15 @@
-#include "app/window/staged_output.h"
+#include "core/files/staged_output.h"
 
-#include "core/files/project.h"
+#include "core/files/file_error.h"
 
-namespace zyga::ui {
+namespace zyga::files {
 
 StagedOutput::StagedOutput(std::filesystem::path wanted)
     : wanted_(std::move(wanted)),
       folder_(QString::fromStdString((wanted_.parent_path() / ".zygapose-XXXXXX").string())) {
   if (!folder_.isValid())
-    throw files::FileError("the folder " + wanted_.parent_path().string() +
-                           " cannot be written; choose another one or change its rights");
+    throw FileError("the folder " + wanted_.parent_path().string() +
+                    " cannot be written; choose another one or change its rights");
 }
 
 std::filesystem::path StagedOutput::path() const {
@@ -21,4 +21,4 @@ void StagedOutput::moveIntoPlace() const {
     std::filesystem::rename(entry.path(), wanted_.parent_path() / entry.path().filename());
 }
 
-}  // namespace zyga::ui
+}  // namespace zyga::files

@@ -3,13 +3,13 @@
 #include <QTemporaryDir>
 #include <filesystem>
 
-namespace zyga::ui {
+namespace zyga::files {
 
-/// A place beside the wanted file to write it first, so that a stopped or failed export leaves no half of a file and
-/// what was there stays whole. Companions (materials, buffers) travel along.
+/// A place beside the wanted file to write it first, so that stopped or failed work leaves no half of a file and what
+/// was there stays whole. Companions (materials, buffers, further pictures) travel along.
 class StagedOutput {
  public:
-  /// Throws files::FileError when the folder cannot be written.
+  /// Throws FileError when the folder cannot be written.
   explicit StagedOutput(std::filesystem::path wanted);
 
   /// Where to write: the wanted name in the staging folder.
@@ -22,4 +22,4 @@ class StagedOutput {
   QTemporaryDir folder_;
 };
 
-}  // namespace zyga::ui
+}  // namespace zyga::files
