@@ -3,17 +3,21 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QIcon>
+#include <QOpenGLContext>
+#include <QOpenGLFunctions>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTimer>
 #include <algorithm>
 #include <cstdio>
 #include <memory>
+#include <utility>
 
 #include "app/window/language.h"
 #include "app/window/main_window.h"
 #include "app/window/preferences.h"
 #include "ui/theme/theme.h"
+#include "ui/viewport/viewport.h"
 
 namespace zyga::app {
 
@@ -22,7 +26,7 @@ using ui::Document, ui::MainWindow, ui::Preferences, ui::Scheme, ui::ThemeSwitch
 namespace {
 
 const QString kDark = "dark", kLight = "light", kContrast = "contrast", kText = "text", kLanguage = "language",
-              kSize = "size", kFrame = "frame", kScreenshot = "screenshot";
+              kSize = "size", kFrame = "frame", kScreenshot = "screenshot", kTellStart = "tell-start";
 
 void addOptions(QCommandLineParser& parser) {
   parser.setApplicationDescription("Poses a sauropod skeleton and judges each joint by its bones.");
@@ -37,6 +41,7 @@ void addOptions(QCommandLineParser& parser) {
   parser.addOption({kSize, "Size of the window.", "WxH"});
   parser.addOption({kFrame, "Show this bone close up.", "BONE"});
   parser.addOption({kScreenshot, "Write a picture of the window and close it.", "FILE.png"});
+  parser.addOption({kTellStart, "Say when the window and when all bones are drawn, and close it."});
 }
 
 QSize sizeFrom(const QString& text) {
@@ -103,6 +108,29 @@ void screenshotWhenSettled(MainWindow& window, const QString& file, const QStrin
   wait->start(kStep);
 }
 
+/// For measuring the start, as lines on standard output: what draws ("renderer NAME"), "window" once the first picture
+/// is on screen, "bones" once all bones are in it in full detail. Then the window closes.
+void tellStart(MainWindow& window) {
+  const auto say = [](const QByteArray& line) {
+    std::puts(line.constData());
+    std::fflush(stdout);
+  };
+  auto* view = window.findChild<ui::Viewport*>();
+  QObject::connect(view, &QOpenGLWidget::frameSwapped, &window, [&window, view, say, told = false]() mutable {
+    if (!std::exchange(told, true)) {
+      say("window");
+      view->makeCurrent();
+      const auto* name = view->context()->functions()->glGetString(GL_RENDERER);
+      say(QByteArray("renderer ") + reinterpret_cast<const char*>(name));
+      view->doneCurrent();
+    }
+    if (!view->inFullDetail()) return;
+    QObject::disconnect(view, &QOpenGLWidget::frameSwapped, &window, nullptr);
+    say("bones");
+    QTimer::singleShot(0, &window, &QWidget::close);
+  });
+}
+
 }  // namespace
 
 int runWindow(int argc, char** argv) {
@@ -120,7 +148,7 @@ int runWindow(int argc, char** argv) {
     std::fputs(
         "usage: zygapose [FILE] [--dark|--light] [--contrast] [--text PERCENT] [--language CODE] [--size WxH] [--frame "
         "BONE] "
-        "[--screenshot FILE.png]\n",
+        "[--screenshot FILE.png] [--tell-start]\n",
         stderr);
     return 2;
   }
@@ -142,6 +170,7 @@ int runWindow(int argc, char** argv) {
     window.openUsual();
   else
     window.open(parser.positionalArguments().first());
+  if (parser.isSet(kTellStart)) tellStart(window);
   if (parser.isSet(kScreenshot)) screenshotWhenSettled(window, parser.value(kScreenshot), parser.value(kFrame));
   return QApplication::exec();
 }

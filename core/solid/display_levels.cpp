@@ -2,6 +2,8 @@
 
 #include <meshoptimizer.h>
 
+#include <future>
+
 namespace zyga::solid {
 
 namespace {
@@ -37,16 +39,22 @@ TriangleMesh fewer(const TriangleMesh& mesh, std::size_t triangles) {
 }  // namespace
 
 BoneMesh displayLevels(TriangleMesh mesh, std::size_t coarsest) {
+  // The finest level has most of the normals. They are found while the coarser ones are made, which need its places
+  // and triangles only.
+  auto normals = std::async(std::launch::async, [&mesh] { computeNormals(mesh); });
+  std::vector<TriangleMesh> coarser;
+  const auto last = [&]() -> const TriangleMesh& { return coarser.empty() ? mesh : coarser.back(); };
+  while (last().triangles.size() / 4 >= coarsest) {
+    TriangleMesh next = fewer(last(), last().triangles.size() / 4);
+    // Scraps that cannot be simplified further would make levels of the same size for ever.
+    if (next.empty() || next.triangles.size() > last().triangles.size() / 2) break;
+    coarser.push_back(std::move(next));
+  }
+  for (TriangleMesh& level : coarser) computeNormals(level);
+  normals.get();
   BoneMesh bone;
   bone.levels.push_back(std::move(mesh));
-  while (bone.levels.back().triangles.size() / 4 >= coarsest) {
-    const TriangleMesh& finer = bone.levels.back();
-    TriangleMesh next = fewer(finer, finer.triangles.size() / 4);
-    // Scraps that cannot be simplified further would make levels of the same size for ever.
-    if (next.empty() || next.triangles.size() > finer.triangles.size() / 2) break;
-    bone.levels.push_back(std::move(next));
-  }
-  for (TriangleMesh& level : bone.levels) computeNormals(level);
+  for (TriangleMesh& level : coarser) bone.levels.push_back(std::move(level));
   return bone;
 }
 

@@ -2,7 +2,15 @@
 
 #include <algorithm>
 
+#include "core/solid/at_once.h"
+
 namespace zyga::solid {
+
+namespace {
+
+constexpr std::size_t kAtOnce = 50'000;  ///< vertices of which one core sorts the edges
+
+}  // namespace
 
 /// A counting sort by the lower vertex, then a short sort of the few edges at each vertex.
 EdgeTable::EdgeTable(const TriangleMesh& mesh)
@@ -17,10 +25,15 @@ EdgeTable::EdgeTable(const TriangleMesh& mesh)
       uses_[first_[std::min(a, b) + 1]++] = {std::max(a, b), side};
     }
   first_.pop_back();
-  for (std::size_t v = 0; v + 1 < first_.size(); ++v)
-    std::sort(uses_.begin() + static_cast<std::ptrdiff_t>(first_[v]),
-              uses_.begin() + static_cast<std::ptrdiff_t>(first_[v + 1]),
-              [](const Use& a, const Use& b) { return a.upper < b.upper || (a.upper == b.upper && a.side < b.side); });
+  const std::size_t vertices = first_.size() - 1;
+  forEachAtOnce((vertices + kAtOnce - 1) / kAtOnce, [&](std::size_t block) {
+    const std::size_t end = std::min(vertices, (block + 1) * kAtOnce);
+    for (std::size_t v = block * kAtOnce; v < end; ++v)
+      std::sort(uses_.begin() + static_cast<std::ptrdiff_t>(first_[v]),
+                uses_.begin() + static_cast<std::ptrdiff_t>(first_[v + 1]), [](const Use& a, const Use& b) {
+                  return a.upper < b.upper || (a.upper == b.upper && a.side < b.side);
+                });
+  });
 }
 
 bool EdgeTable::hasEdge(std::uint32_t a, std::uint32_t b) const {

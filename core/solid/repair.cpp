@@ -6,6 +6,7 @@
 #include <numeric>
 #include <optional>
 
+#include "core/solid/at_once.h"
 #include "core/solid/edge_table.h"
 #include "core/solid/orient.h"
 #include "core/solid/weld.h"
@@ -134,9 +135,15 @@ class SliverRound {
 };
 
 std::vector<std::uint32_t> findSlivers(const TriangleMesh& mesh) {
+  constexpr std::size_t kAtOnce = 100'000;  // triangles that one core looks at
+  std::vector<std::vector<std::uint32_t>> found((mesh.triangles.size() + kAtOnce - 1) / kAtOnce);
+  forEachAtOnce(found.size(), [&](std::size_t block) {
+    const std::size_t end = std::min(mesh.triangles.size(), (block + 1) * kAtOnce);
+    for (std::size_t t = block * kAtOnce; t < end; ++t)
+      if (isSliver(mesh, mesh.triangles[t])) found[block].push_back(static_cast<std::uint32_t>(t));
+  });
   std::vector<std::uint32_t> slivers;
-  for (std::uint32_t t = 0; t < mesh.triangles.size(); ++t)
-    if (isSliver(mesh, mesh.triangles[t])) slivers.push_back(t);
+  for (const auto& block : found) slivers.insert(slivers.end(), block.begin(), block.end());
   return slivers;
 }
 

@@ -90,13 +90,15 @@ double volume(const TriangleMesh& mesh) {
 void computeNormals(TriangleMesh& mesh) {
   mesh.normals.assign(mesh.positions.size(), Eigen::Vector3f::Zero());
   for (const auto& t : mesh.triangles) {
-    const Eigen::Vector3f face =
-        (mesh.positions[t[1]] - mesh.positions[t[0]]).cross(mesh.positions[t[2]] - mesh.positions[t[0]]).normalized();
-    for (std::size_t i = 0; i < 3; ++i) {
-      const Eigen::Vector3f u = mesh.positions[t[(i + 1) % 3]] - mesh.positions[t[i]];
-      const Eigen::Vector3f v = mesh.positions[t[(i + 2) % 3]] - mesh.positions[t[i]];
-      mesh.normals[t[i]] += face * std::atan2(u.cross(v).norm(), u.dot(v));
-    }
+    const Eigen::Vector3f u = mesh.positions[t[1]] - mesh.positions[t[0]];
+    const Eigen::Vector3f v = mesh.positions[t[2]] - mesh.positions[t[0]];
+    const Eigen::Vector3f cross = u.cross(v), w = v - u;
+    const float twiceArea = cross.norm();  // the same seen from each corner
+    if (!(twiceArea > 0)) continue;
+    const Eigen::Vector3f face = cross / twiceArea;
+    mesh.normals[t[0]] += face * std::atan2(twiceArea, u.dot(v));
+    mesh.normals[t[1]] += face * std::atan2(twiceArea, -u.dot(w));
+    mesh.normals[t[2]] += face * std::atan2(twiceArea, v.dot(w));
   }
   for (Eigen::Vector3f& n : mesh.normals) n = n.norm() > 0 ? Eigen::Vector3f(n.normalized()) : Eigen::Vector3f::UnitZ();
 }

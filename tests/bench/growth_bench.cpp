@@ -5,21 +5,20 @@
 #include <chrono>
 #include <cmath>
 #include <cstdio>
-#include <fstream>
 #include <functional>
-#include <numbers>
-#include <sstream>
 #include <string>
 #include <vector>
 
 #include "core/anatomy/build_specimen.h"
 #include "core/files/bone_meshes.h"
-#include "core/files/project.h"
 #include "core/kinematics/placement.h"
 #include "core/range/findings.h"
 #include "core/range/neutral.h"
 #include "core/solid/display_levels.h"
 #include "core/solid/repair.h"
+#include "tests/bench/lumpy_ball.h"
+#include "tests/bench/process_memory.h"
+#include "tests/bench/sample_project.h"
 #include "tests/support/random_tree.h"
 
 namespace zyga {
@@ -97,30 +96,10 @@ void findings() {
   tell("findings", points);
 }
 
-/// A lumpy ball of 2 n^2 triangles, rough as a scan, 0.2 m across.
-solid::TriangleMesh lumpyBall(int n) {
-  solid::TriangleMesh mesh;
-  for (int i = 0; i <= n; ++i)
-    for (int j = 0; j < n; ++j) {
-      const double a = std::numbers::pi * i / n, b = 2 * std::numbers::pi * j / n;
-      const double r =
-          0.1 * (1 + 0.1 * std::sin(7 * a) * std::cos(5 * b) + 0.002 * std::sin(91 * a) * std::sin(77 * b));
-      mesh.positions.push_back(
-          (r * Eigen::Vector3d(std::sin(a) * std::cos(b), std::sin(a) * std::sin(b), std::cos(a))).cast<float>());
-    }
-  const auto at = [n](int ring, int k) { return static_cast<std::uint32_t>(ring * n + k % n); };
-  for (int i = 0; i < n; ++i)
-    for (int j = 0; j < n; ++j) {
-      mesh.triangles.push_back({at(i, j), at(i + 1, j), at(i, j + 1)});
-      mesh.triangles.push_back({at(i, j + 1), at(i + 1, j), at(i + 1, j + 1)});
-    }
-  return mesh;
-}
-
 void triangles() {
   std::vector<Point> points;
   for (const int n : {71, 141, 283, 566, 1225}) {  // 10 k, 40 k, 160 k, 640 k and 3 M triangles
-    const solid::TriangleMesh mesh = lumpyBall(n);
+    const solid::TriangleMesh mesh = bench::lumpyBall(n);
     const auto start = Clock::now();
     const auto levels = solid::displayLevels(solid::repair(mesh).mesh).levels.size();
     const double taken = std::chrono::duration<double>(Clock::now() - start).count();
@@ -129,20 +108,10 @@ void triangles() {
   tell("scanReady", points);
 }
 
-/// A line of /proc/self/status in megabytes: VmRSS now, VmHWM the most so far.
-double megabytes(const std::string& what) {
-  std::ifstream status("/proc/self/status");
-  for (std::string line; std::getline(status, line);)
-    if (line.starts_with(what)) return std::stod(line.substr(what.size() + 1)) / 1024;
-  return 0;
-}
-
 void memoryOfTheSample() {
-  std::stringstream text;
-  text << std::ifstream(ZYGAPOSE_SOURCE_DIR "/samples/high_browser.csv").rdbuf();
-  const auto project = files::projectFromTable(anatomy::readMeasurementTable(text.str(), "high_browser.csv").table);
+  const auto project = bench::sampleProject();
   const auto meshes = files::boneMeshes(project, {});
-  std::printf("@ sampleMegabytes %.0f\n", megabytes("VmHWM:"));
+  std::printf("@ sampleMegabytes %.0f\n", bench::mostMegabytes());
   std::fflush(stdout);
 }
 
@@ -155,7 +124,7 @@ void memoryOfScans() {
     if (project.scans.size() == 150) break;
     files::ProjectScan scan;
     scan.scan.bone = bone.name;
-    scan.mesh = std::make_shared<solid::TriangleMesh>(lumpyBall(316));
+    scan.mesh = std::make_shared<solid::TriangleMesh>(bench::lumpyBall(316));
     project.scans.push_back(std::move(scan));
   }
   const auto meshes = files::boneMeshes(project, {});
@@ -164,7 +133,7 @@ void memoryOfScans() {
   kinematics::placeInto(project.specimen, articulation, project.pose, X_WB);
   std::size_t shown = 0;
   for (const auto& mesh : meshes) shown += mesh && !mesh->levels.empty() ? mesh->levels.front().triangles.size() : 0;
-  std::printf("@ scannedTriangles %zu\n@ scansMegabytes %.0f\n", shown, megabytes("VmHWM:"));
+  std::printf("@ scannedTriangles %zu\n@ scansMegabytes %.0f\n", shown, bench::mostMegabytes());
 }
 
 }  // namespace

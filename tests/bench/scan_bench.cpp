@@ -7,16 +7,15 @@
 #include <benchmark/benchmark.h>
 
 #include <assimp/Importer.hpp>
-#include <cmath>
 #include <cstring>
 #include <filesystem>
 #include <fstream>
-#include <numbers>
 
 #include "core/files/clean_scan.h"
 #include "core/files/project_scan.h"
 #include "core/files/scan_protocol.h"
 #include "core/solid/display_levels.h"
+#include "tests/bench/lumpy_ball.h"
 
 namespace zyga {
 namespace {
@@ -24,26 +23,6 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr int kRings = 708;  ///< 2 n^2 = 1,002,528 triangles
-
-/// A lumpy ball, rough as a scan.
-solid::TriangleMesh lumpyBall() {
-  solid::TriangleMesh mesh;
-  for (int i = 0; i <= kRings; ++i)
-    for (int j = 0; j < kRings; ++j) {
-      const double a = std::numbers::pi * i / kRings, b = 2 * std::numbers::pi * j / kRings;
-      const double r =
-          0.1 * (1 + 0.1 * std::sin(7 * a) * std::cos(5 * b) + 0.002 * std::sin(91 * a) * std::sin(77 * b));
-      mesh.positions.push_back(
-          (r * Eigen::Vector3d(std::sin(a) * std::cos(b), std::sin(a) * std::sin(b), std::cos(a))).cast<float>());
-    }
-  for (int i = 0; i < kRings; ++i)
-    for (int j = 0; j < kRings; ++j) {
-      const auto at = [](int ring, int k) { return static_cast<std::uint32_t>(ring * kRings + k % kRings); };
-      mesh.triangles.push_back({at(i, j), at(i + 1, j), at(i, j + 1)});
-      mesh.triangles.push_back({at(i, j + 1), at(i + 1, j), at(i + 1, j + 1)});
-    }
-  return mesh;
-}
 
 std::string stl(const solid::TriangleMesh& mesh) {
   const auto count = static_cast<std::uint32_t>(mesh.triangles.size());
@@ -60,7 +39,7 @@ std::string stl(const solid::TriangleMesh& mesh) {
 /// The file of this ending, written on first use.
 fs::path scanFile(const std::string& ending) {
   const fs::path file = fs::temp_directory_path() / ("zygapose-scan-bench" + ending);
-  static const solid::TriangleMesh mesh = lumpyBall();
+  static const solid::TriangleMesh mesh = bench::lumpyBall(kRings);
   if (!fs::exists(file)) std::ofstream(file, std::ios::binary) << (ending == ".stl" ? stl(mesh) : files::scanPly(mesh));
   return file;
 }

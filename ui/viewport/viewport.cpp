@@ -217,6 +217,10 @@ QImage Viewport::grabPicture() {
   return grabFramebuffer();
 }
 
+bool Viewport::inFullDetail() {
+  return renderer_ && document_.hasProject() && !document_.meshes().empty() && !renderer_->unfinished(request());
+}
+
 std::optional<QPointF> Viewport::placeOf(BoneIndex bone) const {
   if (!document_.hasProject() || bone.value >= boxes_.size()) return std::nullopt;
   const auto at = camera_.project(document_.placement()[bone.value] * boxes_[bone.value].center());

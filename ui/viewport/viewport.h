@@ -35,6 +35,8 @@ class Viewport : public QOpenGLWidget {
   ReachSettings& reachSettings() { return drag_.settings(); }
   /// True once the bones' surfaces are there and the pointer finds them exactly.
   bool ready() const { return finder_.exact(); }
+  /// True while the picture on screen shows all surfaces as finely as it can.
+  bool inFullDetail();
   /// Makes everything that lives in the graphics driver anew.
   void startGraphicsAnew();
 
