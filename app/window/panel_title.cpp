@@ -8,6 +8,8 @@
 #include <QMouseEvent>
 #include <QTimer>
 #include <QToolButton>
+#include <algorithm>
+#include <vector>
 
 #include "app/window/elided_label.h"
 #include "ui/panels/panel_parts.h"
@@ -17,6 +19,9 @@
 
 namespace zyga::ui {
 namespace {
+
+constexpr int kOfUse = 200;  // px that a panel needs to be of use
+int unfoldings = 0;          // so far, by hand
 
 int barHeight() { return scaledWithText(36); }
 
@@ -75,14 +80,38 @@ void PanelTitle::unfold() {
   if (folded_) toggle();
 }
 
-/// A panel that a person unfolds takes the room it asks for from its neighbours.
+/// A panel that a person unfolds takes the room it asks for from its neighbours. Where they would be left with too
+/// little to be of use they fold, those first that were unfolded longest ago.
 void PanelTitle::toggle() {
   setFolded(!folded_);
   auto* window = qobject_cast<QMainWindow*>(dock_.window());
   if (folded_ || !window) return;
-  QTimer::singleShot(0, &dock_, [this, window] {
-    window->resizeDocks({&dock_}, {content_.sizeHint().height() + barHeight()}, Qt::Vertical);
-  });
+  unfoldedAt_ = ++unfoldings;
+  foldNeighbours(*window);
+  QTimer::singleShot(0, &dock_, [this, window] { window->resizeDocks({&dock_}, {wantedHeight()}, Qt::Vertical); });
+}
+
+int PanelTitle::wantedHeight() const { return content_.sizeHint().height() + barHeight(); }
+
+void PanelTitle::foldNeighbours(const QMainWindow& window) {
+  int spare = -wantedHeight();
+  std::vector<PanelTitle*> neighbours;
+  for (QDockWidget* dock : window.findChildren<QDockWidget*>()) {
+    auto* title = qobject_cast<PanelTitle*>(dock->titleBarWidget());
+    const bool here = title && dock->isVisible() && window.dockWidgetArea(dock) == window.dockWidgetArea(&dock_);
+    if (!here || !window.tabifiedDockWidgets(dock).isEmpty()) continue;
+    spare += dock->height();
+    if (title == this) continue;
+    spare -= title->folded_ ? barHeight() : std::min(title->wantedHeight(), scaledWithText(kOfUse));
+    if (!title->folded_) neighbours.push_back(title);
+  }
+  std::sort(neighbours.begin(), neighbours.end(),
+            [](const auto* a, const auto* b) { return a->unfoldedAt_ < b->unfoldedAt_; });
+  for (PanelTitle* title : neighbours) {
+    if (spare >= 0) return;
+    spare += std::min(title->wantedHeight(), scaledWithText(kOfUse)) - barHeight();
+    title->setFolded(true);
+  }
 }
 
 void PanelTitle::refresh() {

@@ -4,6 +4,7 @@
 #include <QWidget>
 
 class QDockWidget;
+class QMainWindow;
 class QToolButton;
 
 namespace zyga::ui {
@@ -38,6 +39,8 @@ class PanelTitle : public QWidget {
  private:
   void toggle();
   void refresh();
+  int wantedHeight() const;
+  void foldNeighbours(const QMainWindow& window);
 
   QDockWidget& dock_;
   QWidget& content_;
@@ -46,6 +49,7 @@ class PanelTitle : public QWidget {
   QString words_;
   QPoint pressedAt_;
   bool folded_ = false;
+  int unfoldedAt_ = 0;  ///< the later, the higher
 };
 
 }  // namespace zyga::ui
