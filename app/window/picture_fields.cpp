@@ -74,6 +74,7 @@ void PictureFields::addTo(PictureChoice& choice) const {
 }
 
 void PictureFields::chooseView() {
+  leftScreen_ = false;
   if (!onScreen()) {
     side_ = static_cast<StandardView>(view_->currentData().toInt());
     const QSignalBlocker still(turn_);
@@ -87,7 +88,8 @@ void PictureFields::chooseView() {
 /// side.
 void PictureFields::chooseProjection(int index) {
   lensWanted_ = index == kLens;
-  if (onScreen() && lensWanted_) {
+  leftScreen_ = leftScreen_ || onScreen();
+  if (leftScreen_ && lensWanted_) {
     const QSignalBlocker still(turn_);
     turn_->setValue(degrees(screenTurn_));
     side_ = StandardView::ThreeQuarter;
@@ -100,6 +102,7 @@ void PictureFields::chooseProjection(int index) {
 }
 
 void PictureFields::turn() {
+  leftScreen_ = false;
   select(picture::sideAt(turn_->value() * kDegree));
   emit changed();
 }

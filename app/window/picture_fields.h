@@ -43,6 +43,7 @@ class PictureFields : public QWidget {
   static constexpr int kViewOnScreen = -1;  ///< among the views
 
   double screenTurn_;
+  bool leftScreen_ = false;  ///< a projection took the place of the one on screen, its side is still meant
   bool lensWanted_ = false;
   picture::StandardView side_ = picture::StandardView::ThreeQuarter;  ///< the last standard one
   QComboBox *view_, *projection_;
