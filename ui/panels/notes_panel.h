@@ -18,6 +18,7 @@ class NotesPanel : public QWidget {
   Q_OBJECT
  public:
   explicit NotesPanel(Document& document, QWidget* parent = nullptr);
+  QSize sizeHint() const override { return {280, 320}; }
 
   /// Puts the keyboard into the words of the chosen note.
   void write();
