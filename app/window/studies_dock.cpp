@@ -35,9 +35,18 @@ void MainWindow::addStudyActions(QMenu& menu) {
   studies.addSeparator();
   QAction* draw = add(studies, tr("&Draw the reach envelope"), QKeySequence("Ctrl+Shift+V"), [] {});
   draw->setCheckable(true);
-  draw->setChecked(studies_->drawsEnvelope());
-  connect(draw, &QAction::toggled, studies_, &StudiesPanel::setDrawsEnvelope);
-  connect(studies_, &StudiesPanel::drawsEnvelopeChanged, draw, &QAction::setChecked);
+  needProject_ += draw;
+  connect(studies_, &StudiesPanel::envelopeChanged, draw,
+          [draw](const auto& drawn) { draw->setChecked(drawn != nullptr); });
+  // To ask for the drawing is to ask for the study, too, where it has not been made.
+  connect(draw, &QAction::triggered, studies_, [this, dock](bool wanted) {
+    studies_->setDrawsEnvelope(wanted);
+    if (!wanted || studies_->job().result(StudyKind::Envelope)) return;
+    dock->show();
+    qobject_cast<PanelTitle*>(dock->titleBarWidget())->unfold();
+    studies_->choose(StudyKind::Envelope);
+    studies_->run();
+  });
 }
 
 }  // namespace zyga::ui

@@ -50,6 +50,16 @@ TEST_F(WindowStudiesTest, EnvelopeIsDrawnAroundTheAnimalAndTakenAwayAgain) {
   EXPECT_EQ(changed(with, viewport()->grabPicture()), 0);
 }
 
+TEST_F(WindowStudiesTest, AskingForTheDrawingMakesTheStudy) {
+  part<QCheckBox>("envelopeSpace")->setChecked(false);
+  QAction* draw = action("Draw the reach envelope");
+  EXPECT_FALSE(draw->isChecked()) << "nothing is drawn yet";
+  draw->trigger();
+  ASSERT_TRUE(waitFor(StudyKind::Envelope));
+  EXPECT_TRUE(draw->isChecked());
+  EXPECT_EQ(studies()->kind(), StudyKind::Envelope);
+}
+
 TEST_F(WindowStudiesTest, AChangedPoseLeavesTheAnswerBehind) {
   part<QCheckBox>("envelopeSpace")->setChecked(false);
   action("Reach envelope")->trigger();

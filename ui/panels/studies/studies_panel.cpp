@@ -75,10 +75,7 @@ StudiesPanel::StudiesPanel(Document& document, QWidget* parent)
   connect(fields_, &StudyFields::edited, this, [this] {
     if (isQuick(kind())) quick_.start();
   });
-  connect(fields_, &StudyFields::drawsEnvelopeChanged, this, [this](bool draws) {
-    emit drawsEnvelopeChanged(draws);
-    tellEnvelope();
-  });
+  connect(fields_, &StudyFields::drawsEnvelopeChanged, this, &StudiesPanel::tellEnvelope);
   connect(&job_, &StudyJob::failed, this, &StudiesPanel::warned);
   connect(&job_, &StudyJob::changed, this, [this](StudyKind changed) {
     if (changed == kind()) refresh();

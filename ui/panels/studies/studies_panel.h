@@ -40,7 +40,6 @@ class StudiesPanel : public QWidget {
   void shortChanged(const QString& words);
   /// What the view is to draw; none: nothing.
   void envelopeChanged(const std::shared_ptr<const zyga::study::Envelope>& envelope, bool outOfDate);
-  void drawsEnvelopeChanged(bool draws);
   void warned(const QString& message);
   void told(const QString& message);
 
