@@ -173,8 +173,8 @@ std::vector<WantedMark> marksFor(const Bone& sculpted) {
   if (!isVertebra(sculpted.name.kind)) return otherMarks(sculpted);
   std::vector<WantedMark> out = vertebraMarks(sculpted);
   for (const auto& [name, p] : sculpted.landmarks) {
-    const bool there =
-        name == "canal" || std::any_of(out.begin(), out.end(), [&](const auto& w) { return w.name == name; });
+    const bool there = name == "canal" ||
+                       std::any_of(out.begin(), out.end(), [&name = name](const auto& w) { return w.name == name; });
     if (!there) out.push_back({name, titled(name), purposeOf(name), MarkBy::Point, false, {}});
   }
   return out;
