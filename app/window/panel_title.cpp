@@ -93,6 +93,8 @@ void PanelTitle::toggle() {
 
 int PanelTitle::wantedHeight() const { return content_.sizeHint().height() + barHeight(); }
 
+int PanelTitle::heightOfUse() const { return folded_ ? barHeight() : std::min(wantedHeight(), scaledWithText(kOfUse)); }
+
 void PanelTitle::foldNeighbours(const QMainWindow& window) {
   int spare = -wantedHeight();
   std::vector<PanelTitle*> neighbours;
@@ -102,14 +104,14 @@ void PanelTitle::foldNeighbours(const QMainWindow& window) {
     if (!here || !window.tabifiedDockWidgets(dock).isEmpty()) continue;
     spare += dock->height();
     if (title == this) continue;
-    spare -= title->folded_ ? barHeight() : std::min(title->wantedHeight(), scaledWithText(kOfUse));
+    spare -= title->heightOfUse();
     if (!title->folded_) neighbours.push_back(title);
   }
   std::sort(neighbours.begin(), neighbours.end(),
             [](const auto* a, const auto* b) { return a->unfoldedAt_ < b->unfoldedAt_; });
   for (PanelTitle* title : neighbours) {
     if (spare >= 0) return;
-    spare += std::min(title->wantedHeight(), scaledWithText(kOfUse)) - barHeight();
+    spare += title->heightOfUse() - barHeight();
     title->setFolded(true);
   }
 }

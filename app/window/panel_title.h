@@ -40,6 +40,8 @@ class PanelTitle : public QWidget {
   void toggle();
   void refresh();
   int wantedHeight() const;
+  /// Below it the panel is of no use as it stands, px.
+  int heightOfUse() const;
   void foldNeighbours(const QMainWindow& window);
 
   QDockWidget& dock_;
