@@ -1,11 +1,14 @@
+#include <cstdio>
 #include <filesystem>
 #include <iostream>
+#include <numbers>
 
 #include "app/verbs/scan_options.h"
 #include "app/verbs/verbs.h"
 #include "core/anatomy/bone_guess.h"
 #include "core/anatomy/landmark_table.h"
 #include "core/anatomy/mark_plan.h"
+#include "core/anatomy/scan_measures.h"
 #include "core/files/atomic_file.h"
 #include "core/files/project.h"
 
@@ -69,10 +72,28 @@ files::ProjectScan bringIn(const Arguments& arguments, const std::string& file, 
   return scan;
 }
 
+std::string inUnit(const anatomy::MarkedMeasure& measured) {
+  char text[32];
+  const bool angle = isAngle(measured.measure);
+  std::snprintf(text, sizeof text, "%.1f %s", angle ? measured.value * 180 / std::numbers::pi : 1000 * measured.value,
+                angle ? "deg" : "mm");
+  return text;
+}
+
 /// A second scan of a bone takes the first one's place.
 void put(files::Project& project, files::ProjectScan scan) {
   std::erase_if(project.scans, [&](const auto& old) { return old.scan.bone == scan.scan.bone; });
   project.scans.push_back(std::move(scan));
+}
+
+/// "  C7 measures length 412.3 mm, facet tilt 31.0 deg", and into the table with it.
+void enterMeasures(files::Project& project, const anatomy::Scan& scan) {
+  const auto measures = anatomy::measuresOf(scan);
+  std::cout << "  " << toId(scan.bone) << (measures.empty() ? " is not marked enough to be measured" : " measures");
+  for (std::size_t i = 0; i < measures.size(); ++i)
+    std::cout << (i > 0 ? ", " : " ") << title(measures[i].measure) << " " << inUnit(measures[i]);
+  std::cout << "\n";
+  project.table = withMeasures(std::move(project.table), scan, measures);
 }
 
 void tellWhatIsLacking(const files::Project& project) {
@@ -94,6 +115,7 @@ int scanVerbRun(const VerbSpec& spec, const Arguments& arguments) {
     const auto index = sculpted.findBone(toId(bones[i]));
     if (!index) throw BadInput(arguments.files[i] + ": the animal has no " + toId(bones[i]));
     put(project, bringIn(arguments, arguments.files[i], sculpted[*index], landmarks));
+    if (arguments.has("--measures")) enterMeasures(project, project.scans.back().scan);
   }
   try {
     project.specimen = files::specimenOf(project.table, project.scans);
@@ -115,6 +137,7 @@ Verb scanVerb() {
            {{"--bone", "ID", "which bone the file is, once a file in order; guessed from its name unless said"},
             {"--unit", "mm|cm|m", "the files' unit; guessed from size unless said"},
             {"--landmarks", "FILE.csv", "bone,landmark,x (mm),y (mm),z (mm) in the axes of the scans"},
+            {"--measures", "", "what the marks measure goes into the table: bones around the scans follow"},
             {"--into", "FILE.zyga", "the project that gets them"},
             {"--out", "FILE2.zyga", "the project to write; cleaned meshes are kept beside it in the folder scans"}},
            "Every file is read by a process of its own with limits on time and memory. Nothing is written unless all\n"

@@ -109,26 +109,32 @@ void screenshotWhenSettled(MainWindow& window, const QString& file, const QStrin
 }
 
 /// For measuring the start, as lines on standard output: what draws ("renderer NAME"), "window" once the first picture
-/// is on screen, "bones" once all bones are in it in full detail. Then the window closes.
+/// is on screen, "likeness" once all bones are in it, rough ones too, "bones" once they are in full detail. Then the
+/// window closes.
 void tellStart(MainWindow& window) {
   const auto say = [](const QByteArray& line) {
     std::puts(line.constData());
     std::fflush(stdout);
   };
   auto* view = window.findChild<ui::Viewport*>();
-  QObject::connect(view, &QOpenGLWidget::frameSwapped, &window, [&window, view, say, told = false]() mutable {
-    if (!std::exchange(told, true)) {
-      say("window");
-      view->makeCurrent();
-      const auto* name = view->context()->functions()->glGetString(GL_RENDERER);
-      say(QByteArray("renderer ") + reinterpret_cast<const char*>(name));
-      view->doneCurrent();
-    }
-    if (!view->inFullDetail()) return;
-    QObject::disconnect(view, &QOpenGLWidget::frameSwapped, &window, nullptr);
-    say("bones");
-    QTimer::singleShot(0, &window, &QWidget::close);
-  });
+  QObject::connect(view, &QOpenGLWidget::frameSwapped, &window,
+                   [&window, view, say, told = false, shown = false]() mutable {
+                     if (!std::exchange(told, true)) {
+                       say("window");
+                       view->makeCurrent();
+                       const auto* name = view->context()->functions()->glGetString(GL_RENDERER);
+                       say(QByteArray("renderer ") + reinterpret_cast<const char*>(name));
+                       view->doneCurrent();
+                     }
+                     if (!shown && view->showsBones()) {
+                       shown = true;
+                       say("likeness");
+                     }
+                     if (!view->inFullDetail()) return;
+                     QObject::disconnect(view, &QOpenGLWidget::frameSwapped, &window, nullptr);
+                     say("bones");
+                     QTimer::singleShot(0, &window, &QWidget::close);
+                   });
 }
 
 }  // namespace

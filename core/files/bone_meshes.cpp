@@ -15,6 +15,11 @@ void moveBy(const Eigen::Affine3d& map, solid::TriangleMesh& mesh) {
     for (auto& t : mesh.triangles) std::swap(t[1], t[2]);
 }
 
+/// The neighbours of a scanned bone are sculpted to fit the bone the table gives, whose landmarks are all there.
+anatomy::Specimen specimenToSculpt(const Project& project) {
+  return project.scans.empty() ? project.specimen : anatomy::buildSpecimen(project.table);
+}
+
 }  // namespace
 
 solid::TriangleMesh meshInBone(const ProjectScan& scan) {
@@ -24,8 +29,11 @@ solid::TriangleMesh meshInBone(const ProjectScan& scan) {
 }
 
 BoneMeshes sculptedMeshes(const Project& project, const solid::SculptOptions& options) {
-  // The neighbours of a scanned bone are sculpted to fit the bone the table gives, whose landmarks are all there.
-  return solid::sculptAll(project.scans.empty() ? project.specimen : anatomy::buildSpecimen(project.table), options);
+  return solid::sculptAll(specimenToSculpt(project), options);
+}
+
+solid::Sketch sketchedMeshes(const Project& project, const solid::SculptOptions& options) {
+  return solid::sketchAll(specimenToSculpt(project), options);
 }
 
 BoneMeshes withScans(BoneMeshes sculpted, const Project& project, ScanLevels& levels, const std::atomic<bool>* cancel) {

@@ -16,6 +16,8 @@ BoneMeshes boneMeshes(const Project& project, const solid::SculptOptions& option
 /// The two steps of boneMeshes: what the table gives, and the scans in the places of what it gave. `levels` is what is
 /// known of earlier scans and afterwards holds those of this project.
 BoneMeshes sculptedMeshes(const Project& project, const solid::SculptOptions& options);
+/// The same for a first look, see solid::sketchAll.
+solid::Sketch sketchedMeshes(const Project& project, const solid::SculptOptions& options);
 BoneMeshes withScans(BoneMeshes sculpted, const Project& project, ScanLevels& levels,
                      const std::atomic<bool>* cancel = nullptr);
 

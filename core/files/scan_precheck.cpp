@@ -165,7 +165,8 @@ void checkOffFaces(const std::filesystem::path& path) {
   if (!nextLine()) return;
   std::istringstream first(line);
   std::string keyword;
-  if (!(first >> keyword) || keyword != "OFF") return;  // other kinds carry more numbers a vertex
+  // COFF, NOFF, STOFF and 4OFF carry more numbers a vertex, but a line each as well; nOFF has its dimension first.
+  if (!(first >> keyword) || !keyword.ends_with("OFF") || keyword.find('n') != std::string::npos) return;
   std::uint64_t vertices = 0, faces = 0;
   if (!(first >> vertices >> faces)) {
     if (!nextLine()) return;

@@ -51,4 +51,8 @@ BoneMesh meshBone(const anatomy::Specimen& specimen, anatomy::BoneIndex bone, st
   return meshLevels(shapeOf(specimen, bone), triangleBudget, flatPartsOf(specimen[bone]));
 }
 
+BoneMesh likenessOf(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
+  return meshLikeness(shapeOf(specimen, bone));
+}
+
 }  // namespace zyga::solid

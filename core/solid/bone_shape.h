@@ -16,6 +16,8 @@ std::vector<FlatPart> flatPartsOf(const anatomy::Bone& bone);
 
 /// Levels of detail of a left or midline bone.
 BoneMesh meshBone(const anatomy::Specimen& specimen, anatomy::BoneIndex bone, std::size_t triangleBudget);
+/// The same for a first look, see meshLikeness.
+BoneMesh likenessOf(const anatomy::Specimen& specimen, anatomy::BoneIndex bone);
 
 /// The animal seen in a mirror across y = 0: what was right is left. Bones and joints keep their places in the lists.
 anatomy::Specimen mirroredSpecimen(const anatomy::Specimen& specimen);

@@ -58,10 +58,13 @@ std::vector<Job> listJobs(const Specimen& specimen, const Specimen& mirror, std:
 
 class Workshop {
  public:
-  Workshop(const Specimen& specimen, const SculptOptions& options)
+  enum class Lacking { Sculpted, Likened };  ///< what becomes of bones that the cache lacks
+
+  Workshop(const Specimen& specimen, const SculptOptions& options, Lacking lacking)
       : specimen_(specimen),
         mirror_(mirroredSpecimen(specimen)),
         options_(options),
+        lacking_(lacking),
         cache_(options.cacheFolder),
         jobs_(listJobs(specimen_, mirror_, options.triangleBudget)),
         meshes_(specimen.bones.size()) {}
@@ -76,6 +79,8 @@ class Workshop {
     if (cancelled()) return {};
     return std::move(meshes_);
   }
+
+  bool rough() const { return rough_; }
 
  private:
   bool cancelled() const { return options_.cancel && options_.cancel->load(); }
@@ -98,8 +103,14 @@ class Workshop {
   void finish(const Job& job) {
     std::optional<BoneMesh> found = cache_.read(job.key);
     if (!found) {
-      found = meshBone(job.inMirror ? mirror_ : specimen_, job.bone, options_.triangleBudget);
-      cache_.write(job.key, *found);
+      const Specimen& specimen = job.inMirror ? mirror_ : specimen_;
+      if (lacking_ == Lacking::Likened) {
+        found = likenessOf(specimen, job.bone);
+        rough_ = true;
+      } else {
+        found = meshBone(specimen, job.bone, options_.triangleBudget);
+        cache_.write(job.key, *found);
+      }
     }
     if (!job.flipped.empty()) {
       const auto mesh = std::make_shared<const BoneMesh>(mirroredMesh(*found));
@@ -114,11 +125,12 @@ class Workshop {
   const Specimen& specimen_;
   const Specimen mirror_;
   const SculptOptions& options_;
+  const Lacking lacking_;
   const MeshCache cache_;
   const std::vector<Job> jobs_;
   std::vector<std::shared_ptr<const BoneMesh>> meshes_;
   std::atomic<std::size_t> next_{0}, done_{0};
-  std::atomic<bool> failed_{false};
+  std::atomic<bool> failed_{false}, rough_{false};
   std::mutex failureMutex_;
   std::exception_ptr failure_;
 };
@@ -126,7 +138,14 @@ class Workshop {
 }  // namespace
 
 std::vector<std::shared_ptr<const BoneMesh>> sculptAll(const Specimen& specimen, const SculptOptions& options) {
-  return Workshop(specimen, options).run();
+  return Workshop(specimen, options, Workshop::Lacking::Sculpted).run();
+}
+
+Sketch sketchAll(const Specimen& specimen, const SculptOptions& options) {
+  Workshop workshop(specimen, options, Workshop::Lacking::Likened);
+  Sketch sketch{workshop.run(), false};
+  sketch.rough = workshop.rough();
+  return sketch;
 }
 
 BoneMesh sculptBone(const Specimen& specimen, BoneIndex bone, std::size_t triangleBudget) {

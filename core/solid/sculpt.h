@@ -29,6 +29,14 @@ struct SculptOptions {
 /// the same meshes to the bit. Empty result when cancelled.
 std::vector<std::shared_ptr<const BoneMesh>> sculptAll(const anatomy::Specimen& specimen, const SculptOptions& options);
 
+struct Sketch {
+  std::vector<std::shared_ptr<const BoneMesh>> meshes;  ///< as sculptAll's
+  bool rough = false;  ///< some are only rough; otherwise these are what sculptAll gives
+};
+
+/// For a first look: bones kept in the cache folder as they are, a likeness (meshLikeness) of the others, not kept.
+Sketch sketchAll(const anatomy::Specimen& specimen, const SculptOptions& options);
+
 /// One bone, without cache.
 BoneMesh sculptBone(const anatomy::Specimen& specimen, anatomy::BoneIndex bone, std::size_t triangleBudget);
 

@@ -25,8 +25,7 @@ struct Edge {
 class Marcher {
  public:
   explicit Marcher(const SweptRegion& region)
-      : region_(region),
-        h_(region.step()),
+      : h_(region.step()),
         level_(kStepsOutside * region.step()),
         least_(region.centre() - Vector2d::Constant(region.radius() + 5 * h_)),
         nodes_(static_cast<int>(std::ceil(2 * (region.radius() + 5 * h_) / h_)) + 1),
@@ -85,7 +84,6 @@ class Marcher {
     return outline;
   }
 
-  const SweptRegion& region_;
   double h_, level_;
   Vector2d least_;
   int nodes_;

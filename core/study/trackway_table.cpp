@@ -40,10 +40,12 @@ std::string lower(std::string text) {
   return text;
 }
 
+/// To a thousandth of a millimetre: as it is written, so that a table reads the same again.
+double asWritten(double metres) { return std::round(metres * 1e6) / 1e6; }
+
 std::string centimetres(double metres) {
   std::array<char, 32> digits{};
-  // A thousandth of a millimetre; what was typed in mm or cm comes back as typed.
-  const double rounded = std::round(metres * 1e6) / 1e4;
+  const double rounded = std::round(metres * 1e6) / 1e4;  // what was typed in mm or cm comes back as typed
   const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), rounded).ptr;
   return {digits.data(), end};
 }
@@ -58,7 +60,8 @@ class Reader {
   TrackwayReading read() {
     if (!readHeader()) return std::move(reading_);
     for (std::size_t i = 1; i < lines_.size(); ++i) readRow(lines_[i]);
-    if (lines_.size() == 1) fault(lines_[0].number, 0, "no footprint stands below the header", "write one row a print");
+    if (reading_.trackway.prints.empty() && reading_.usable())
+      fault(lines_[0].number, 0, "no footprint stands below the header", "write one row a print");
     compareRows();
     return std::move(reading_);
   }
@@ -118,6 +121,10 @@ class Reader {
       if (columns_[i].foot) print.foot = field;
       if (columns_[i].distance && !field.empty()) readDistance(line.number, i, field, print);
     }
+    const bool empty = std::none_of(kDistances.begin(), kDistances.end(),
+                                    [&print](const auto& known) { return (print.*known.second).has_value(); });
+    if (empty && print.foot.empty())
+      return warn(line.number, 0, "the row says nothing of a print and is left out", "nothing need be done");
     if (!footFromText(print.foot)) {
       warn(line.number, columnOf(nullptr),
            print.foot.empty() ? "a print without a foot" : "'" + print.foot + "' does not tell left from right",
@@ -136,7 +143,7 @@ class Reader {
       return fault(line, number, "'" + field + "' is not a number",
                    "write a number in " + std::string(title.unit) + ", or leave the cell blank when it is not known");
     }
-    value *= title.toSi;
+    value = asWritten(value * title.toSi);
     const std::string typed = field + " " + std::string(title.unit);
     if (value <= 0 && title.distance != &Footprint::ahead && title.distance != &Footprint::gauge) {
       return fault(line, number, typed + " is no distance",

@@ -2142,6 +2142,42 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>按成对标记消除骨骼死后的弯曲；保留原件</translation>
     </message>
     <message>
+        <source>Measures</source>
+        <translation>量度</translation>
+    </message>
+    <message>
+        <source>Puts what the marks measure into the table, so that bones around this one that were not found follow it</source>
+        <translation>把标记所量得的数值写入测量表，使周围未发现的骨骼随之调整</translation>
+    </message>
+    <message>
+        <source>Nothing to measure yet: mark both rims, or both ends</source>
+        <translation>尚无可量之处：请标出前后两缘，或两端</translation>
+    </message>
+    <message>
+        <source>Enter all in the table</source>
+        <translation>全部写入测量表</translation>
+    </message>
+    <message>
+        <source>Measures of %1 into the table</source>
+        <translation>%1 的量度写入测量表</translation>
+    </message>
+    <message>
+        <source>table: blank</source>
+        <translation>表中：空白</translation>
+    </message>
+    <message>
+        <source>table: %1</source>
+        <translation>表中：%1</translation>
+    </message>
+    <message>
+        <source>table: %1, inferred</source>
+        <translation>表中：%1，推断</translation>
+    </message>
+    <message>
+        <source>%1 of %2 into the table</source>
+        <translation>%2 的%1写入测量表</translation>
+    </message>
+    <message>
         <source>%1: %2</source>
         <translation>%1：%2</translation>
     </message>

@@ -14,6 +14,7 @@
 #include "ui/commands/edit_named_poses.h"
 #include "ui/document/autosave.h"
 #include "ui/document/open_file.h"
+#include "ui/document/sculpt_job.h"
 #include "ui/document/worker.h"
 
 namespace zyga::ui {
@@ -50,6 +51,62 @@ TEST(WorkerTest, DropsStaleResults) {
   worker.wait();
   QCoreApplication::processEvents();
   EXPECT_THAT(delivered, testing::ElementsAre(2));
+}
+
+TEST(WorkerTest, ShowsSomethingBeforeItIsDoneUnlessStale) {
+  Worker worker;
+  std::vector<int> seen;
+  std::promise<void> gate;
+  worker.start([&, open = gate.get_future().share()](const Worker::Control& control) -> Worker::Delivery {
+    control.show([&] { seen.push_back(1); });
+    open.wait();
+    control.show([&] { seen.push_back(2); });
+    return [&] { seen.push_back(3); };
+  });
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !seen.empty(); }));
+  EXPECT_TRUE(worker.busy());
+  worker.start([&](const Worker::Control&) -> Worker::Delivery { return [&] { seen.push_back(4); }; });
+  gate.set_value();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !worker.busy(); }));
+  worker.wait();
+  QCoreApplication::processEvents();
+  EXPECT_THAT(seen, testing::ElementsAre(1, 4));
+}
+
+/// The root and what hangs next to it: an animal that is sculpted in no time.
+files::Project threeBones() {
+  files::Project project = sampleProject();
+  auto& [name, counts, bones, joints] = project.specimen;
+  bones.resize(3);
+  std::erase_if(joints, [](const anatomy::Joint& j) { return j.proximal.value >= 3 || j.distal.value >= 3; });
+  project.pose = kinematics::Pose::neutral(project.specimen);
+  return project;
+}
+
+TEST(SculptJobTest, ShowsARoughLikenessFirstAndNothingRoughIsKept) {
+  QTemporaryDir folder;
+  Document document;
+  SculptJob job(document, folder.path().toStdString());
+  std::size_t rough = 0, fine = 0;
+  QObject::connect(&document, &Document::changed, [&](Changes what) {
+    if (what != Changes(Change::Meshes)) return;
+    const bool done = !document.meshes().empty();
+    std::size_t& triangles = done ? fine : rough;
+    for (const auto& bone : document.meshesToShow())
+      if (bone) triangles += bone->levels.front().triangles.size();
+  });
+  document.open(threeBones(), {});
+  EXPECT_TRUE(document.meshesToShow().empty());
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !job.busy(); }, 120'000));
+  EXPECT_GT(rough, 0u);
+  EXPECT_GT(fine, 2 * rough);
+  const std::size_t first = fine;
+  rough = fine = 0;
+  document.open(threeBones(), {});
+  EXPECT_TRUE(document.meshesToShow().empty()) << "another animal is open";
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !job.busy(); }, 120'000));
+  EXPECT_EQ(rough, 0u) << "all bones were kept";
+  EXPECT_EQ(fine, first);
 }
 
 TEST(WorkerTest, TellsWhatWentWrong) {

@@ -91,6 +91,16 @@ void scaleScan(Document& document, const anatomy::BoneName& bone, double factor)
                Document::tr("Scale %1 to %2 %").arg(idOf(bone)).arg(100 * factor, 0, 'f', 1));
 }
 
+void enterMeasures(Document& document, const anatomy::BoneName& bone, std::span<const anatomy::MarkedMeasure> measures,
+                   const QString& text) {
+  const files::Project& project = document.project();
+  const auto* scan = scanOf(document, bone);
+  if (!scan || measures.empty()) return;
+  Skeleton after{anatomy::withMeasures(project.table, scan->scan, measures), project.scans, project.pose,
+                 project.poses};
+  document.undoStack().push(new SetSkeleton(document, std::move(after), text));
+}
+
 void scaleAnimal(Document& document, double factor, const QString& text) {
   const files::Project& project = document.project();
   Skeleton after{anatomy::scaledTable(project.table, factor), project.scans, project.pose, project.poses};

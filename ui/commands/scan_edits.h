@@ -2,7 +2,9 @@
 
 #include <QString>
 #include <optional>
+#include <span>
 
+#include "core/anatomy/scan_measures.h"
 #include "core/files/project_scan.h"
 #include "ui/document/document.h"
 
@@ -20,6 +22,9 @@ void removeScan(Document& document, const anatomy::BoneName& bone);
 /// The bone of the other side from this scan; false for a bone of the midline and where there is no scan.
 bool mirrorScan(Document& document, const anatomy::BoneName& bone);
 void scaleScan(Document& document, const anatomy::BoneName& bone, double factor);
+/// What a scan measures goes into the table; the bones around it that were not measured follow.
+void enterMeasures(Document& document, const anatomy::BoneName& bone, std::span<const anatomy::MarkedMeasure> measures,
+                   const QString& text);
 /// The whole animal `factor` times as large: table, scans and poses.
 void scaleAnimal(Document& document, double factor, const QString& text);
 

@@ -32,7 +32,7 @@ struct Document::State {
   kinematics::Placement placement;
   range::Assessment assessment;
   std::vector<std::array<std::optional<range::Band>, 3>> bands;
-  files::BoneMeshes meshes;
+  files::BoneMeshes meshes, roughMeshes;
   std::shared_ptr<const range::ContactModel> contact;
   QUndoStack undoStack;
 
@@ -114,6 +114,9 @@ const kinematics::Articulation& Document::articulation() const { return state_->
 const kinematics::Placement& Document::placement() const { return state_->placement; }
 const range::Assessment& Document::assessment() const { return state_->assessment; }
 const files::BoneMeshes& Document::meshes() const { return state_->meshes; }
+const files::BoneMeshes& Document::meshesToShow() const {
+  return state_->meshes.empty() ? state_->roughMeshes : state_->meshes;
+}
 const range::ContactModel* Document::contact() const { return state_->contact.get(); }
 QUndoStack& Document::undoStack() { return state_->undoStack; }
 bool Document::hasUnsavedWork() const { return hasProject() && !state_->undoStack.isClean(); }
@@ -133,6 +136,7 @@ void Document::open(files::Project project, const std::filesystem::path& path) {
   s.preview.reset();
   s.previewAssumptions.reset();
   s.meshes.clear();
+  s.roughMeshes.clear();
   s.contact.reset();
   s.selectedJoint = s.bendBase = std::nullopt;
   s.selectedBone = s.hoveredBone = std::nullopt;
@@ -145,6 +149,12 @@ void Document::open(files::Project project, const std::filesystem::path& path) {
 
 void Document::setMeshes(files::BoneMeshes meshes) {
   state_->meshes = std::move(meshes);
+  state_->roughMeshes.clear();
+  emit changed(Change::Meshes);
+}
+
+void Document::setRoughMeshes(files::BoneMeshes meshes) {
+  state_->roughMeshes = std::move(meshes);
   emit changed(Change::Meshes);
 }
 
@@ -324,6 +334,7 @@ void Document::setSkeleton(Skeleton skeleton) {
   s.preview.reset();
   s.previewAssumptions.reset();
   s.meshes.clear();
+  s.roughMeshes.clear();
   s.contact.reset();
   s.deriveAll();
   emit changed(Change::Everything);

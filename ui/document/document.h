@@ -75,6 +75,9 @@ class Document : public QObject {
 
   /// By bone; empty until the bones have been sculpted.
   const files::BoneMeshes& meshes() const;
+  /// The same to look at: while the bones are being sculpted, a rough likeness once there is one. Nothing is measured
+  /// on it, and it is not exported.
+  const files::BoneMeshes& meshesToShow() const;
   /// What tells which bones enter each other; none until their shapes are ready. With it the verdicts hold contacts.
   const range::ContactModel* contact() const;
 
@@ -87,6 +90,8 @@ class Document : public QObject {
   /// Replaces everything and clears the undo stack. Starts no sculpting by itself.
   void open(files::Project project, const std::filesystem::path& path);
   void setMeshes(files::BoneMeshes meshes);
+  /// What meshesToShow gives until setMeshes.
+  void setRoughMeshes(files::BoneMeshes meshes);
   /// Judges the pose anew, contacts included; told as changed assumptions, since ranges may shrink.
   void setContact(std::shared_ptr<const range::ContactModel> contact);
   void setSavedAs(const std::filesystem::path& path);

@@ -7,6 +7,17 @@ namespace {
 
 constexpr int kScansRest = 300;  // ms without a change of scans before their shapes are made anew
 
+/// All bones as the table gives them. Where some have to be made, rough ones are shown first.
+files::BoneMeshes sculptedAfterASketch(const files::Project& project, const solid::SculptOptions& options,
+                                       files::ScanLevels& levels, const Worker::Control& control,
+                                       const std::function<void(const files::BoneMeshes&)>& show) {
+  solid::Sketch sketch = files::sketchedMeshes(project, options);
+  if (!sketch.rough) return std::move(sketch.meshes);
+  files::BoneMeshes seen = files::withScans(std::move(sketch.meshes), project, levels, options.cancel);
+  if (!seen.empty()) control.show([show, seen = std::move(seen)] { show(seen); });
+  return files::sculptedMeshes(project, options);
+}
+
 }  // namespace
 
 SculptJob::SculptJob(Document& document, std::filesystem::path cacheFolder, QObject* parent)
@@ -46,8 +57,11 @@ void SculptJob::start() {
     options.cacheFolder = folder;
     options.progress = control.report;
     options.cancel = &control.cancelled;
+    const auto show = [this](const files::BoneMeshes& rough) { document_.setRoughMeshes(rough); };
     const auto sculpted =
-        kept ? kept : std::make_shared<const files::BoneMeshes>(files::sculptedMeshes(*project, options));
+        kept
+            ? kept
+            : std::make_shared<const files::BoneMeshes>(sculptedAfterASketch(*project, options, levels, control, show));
     if (sculpted->empty()) return {};
     auto meshes = std::make_shared<files::BoneMeshes>(files::withScans(*sculpted, *project, levels, options.cancel));
     if (meshes->empty()) return {};

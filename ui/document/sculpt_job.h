@@ -10,8 +10,9 @@
 namespace zyga::ui {
 
 /// Sculpts the bones of whatever the document holds, beside the window, puts scanned ones in their places and hands all
-/// to Document::setMeshes. Another specimen makes it start again; what it had under way is dropped. Where only scans
-/// have changed, it waits until they rest and sculpts nothing anew.
+/// to Document::setMeshes; where bones have to be made, a rough likeness of them comes first. Another specimen makes it
+/// start again; what it had under way is dropped. Where only scans have changed, it waits until they rest and sculpts
+/// nothing anew.
 class SculptJob : public QObject {
   Q_OBJECT
  public:

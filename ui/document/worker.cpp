@@ -1,10 +1,39 @@
 #include "ui/document/worker.h"
 
+#include <sys/resource.h>
+
 #include <algorithm>
+#include <chrono>
 #include <exception>
 #include <thread>
 
 namespace zyga::ui {
+namespace {
+
+/// Progress is told a few times a second: every picture of it takes time from the work itself.
+class Pace {
+ public:
+  bool mayTell() {
+    const std::int64_t now = Clock::now().time_since_epoch() / std::chrono::milliseconds(1);
+    std::int64_t last = last_;
+    return now - last >= kStep && last_.compare_exchange_strong(last, now);
+  }
+
+ private:
+  using Clock = std::chrono::steady_clock;
+  static constexpr std::int64_t kStep = 200;  // ms
+  std::atomic<std::int64_t> last_{-kStep};
+};
+
+/// What the window draws goes first. On Linux a priority is a thread's own, and those it starts take it over.
+void yieldToTheWindow() {
+#ifdef __linux__
+  constexpr int kBehind = 8;
+  setpriority(PRIO_PROCESS, 0, kBehind);
+#endif
+}
+
+}  // namespace
 
 struct Worker::Run {
   std::uint64_t id = 0;
@@ -24,15 +53,21 @@ void Worker::start(Work work, Failure failure) {
   for (const auto& run : runs_) run->cancelled = true;
   auto run = std::make_unique<Run>();
   run->id = current_ = ++last_;
-  const Control control{run->cancelled, [this, id = run->id](std::size_t done, std::size_t total) {
-                          QMetaObject::invokeMethod(
-                              this,
-                              [this, id, done, total] {
-                                if (id == current_) emit progress(static_cast<int>(done), static_cast<int>(total));
-                              },
-                              Qt::QueuedConnection);
-                        }};
+  const auto show = [this, id = run->id](std::function<void()> what) {
+    QMetaObject::invokeMethod(
+        this,
+        [this, id, what = std::move(what)] {
+          if (id == current_) what();
+        },
+        Qt::QueuedConnection);
+  };
+  const auto report = [this, show, pace = std::make_shared<Pace>()](std::size_t done, std::size_t total) {
+    if (pace->mayTell() || done >= total)
+      show([this, done, total] { emit progress(static_cast<int>(done), static_cast<int>(total)); });
+  };
+  const Control control{run->cancelled, report, show};
   run->thread = std::thread([this, id = run->id, control, work = std::move(work), failure = std::move(failure)] {
+    yieldToTheWindow();
     Delivery delivery;
     try {
       delivery = work(control);

@@ -17,6 +17,8 @@ class Worker : public QObject {
   struct Control {
     const std::atomic<bool>& cancelled;
     std::function<void(std::size_t done, std::size_t total)> report;
+    /// Something to show before the work is done: run in the window's thread, unless the work is stale by then.
+    std::function<void(std::function<void()>)> show;
   };
   /// Run in the window's thread once the work is done, unless it is stale by then.
   using Delivery = std::function<void()>;

@@ -22,19 +22,62 @@ constexpr char kFolderKey[] = "files/scanFolder";
 
 using anatomy::DeformedBy;
 
+/// A button that opens a menu made anew every time.
+QToolButton* menuButton(const QString& text, const char* name) {
+  auto* button = new QToolButton;
+  button->setObjectName(name);
+  button->setText(text);
+  button->setPopupMode(QToolButton::InstantPopup);
+  button->setFocusPolicy(Qt::TabFocus);
+  button->setMenu(new QMenu(button));
+  return button;
+}
+
 }  // namespace
 
 QToolButton* BenchWindow::createStraighten() {
-  auto* straighten = new QToolButton;
-  straighten->setObjectName("straighten");
-  straighten->setText(tr("Straighten"));
+  QToolButton* straighten = menuButton(tr("Straighten"), "straighten");
   straighten->setToolTip(tr("Undoes what bent the bone after death, going by its paired marks; the original is kept"));
-  straighten->setPopupMode(QToolButton::InstantPopup);
-  straighten->setFocusPolicy(Qt::TabFocus);
-  auto* menu = new QMenu(straighten);
-  connect(menu, &QMenu::aboutToShow, this, [this, menu] { fillStraighten(*menu); });
-  straighten->setMenu(menu);
+  connect(straighten->menu(), &QMenu::aboutToShow, this, [this, straighten] { fillStraighten(*straighten->menu()); });
   return straighten;
+}
+
+QToolButton* BenchWindow::createMeasures() {
+  QToolButton* measures = menuButton(tr("Measures"), "benchMeasures");
+  measures->setToolTip(
+      tr("Puts what the marks measure into the table, so that bones around this one that were not found follow it"));
+  connect(measures->menu(), &QMenu::aboutToShow, this, [this, measures] { fillMeasures(*measures->menu()); });
+  return measures;
+}
+
+/// "Length 412 mm (table: 398 mm, inferred)", one a measure, and all of them in one step.
+void BenchWindow::fillMeasures(QMenu& menu) {
+  menu.clear();
+  const auto measures = anatomy::measuresOf(marks_.scan());
+  const QString id = QString::fromStdString(toId(bone_));
+  if (measures.empty()) {
+    menu.addAction(tr("Nothing to measure yet: mark both rims, or both ends"))->setEnabled(false);
+    return;
+  }
+  const auto enter = [this](std::vector<anatomy::MarkedMeasure> which, const QString& words) {
+    enterMeasures(document_, bone_, which, words);
+    if (marks_.hasScan()) view_->setPlace(boneFromScan(marks_.scan()));
+  };
+  menu.addAction(tr("Enter all in the table"), this,
+                 [=] { enter(measures, tr("Measures of %1 into the table").arg(id)); });
+  menu.addSeparator();
+  for (const auto& measured : measures) {
+    const anatomy::Cell& cell = marks_.sculpted().measures[measured.measure];
+    const auto figure = [&](double value) {
+      return isAngle(measured.measure) ? plainDegrees(value) : millimetres(value);
+    };
+    const QString name = capital(text(title(measured.measure)));
+    const QString beside = !cell.known()     ? tr("table: blank")
+                           : cell.measured() ? tr("table: %1").arg(figure(cell.value))
+                                             : tr("table: %1, inferred").arg(figure(cell.value));
+    menu.addAction(QString("%1 %2 (%3)").arg(name, figure(measured.value), beside), this,
+                   [=] { enter({measured}, tr("%1 of %2 into the table").arg(name, id)); });
+  }
 }
 
 void BenchWindow::fillStraighten(QMenu& menu) {

@@ -227,6 +227,7 @@ QWidget* BenchWindow::createActions() {
   first->setSpacing(kGap);
   first->addWidget(mirrorAll_);
   first->addWidget(createStraighten());
+  first->addWidget(createMeasures());
   first->addStretch(1);
   auto* in = button(tr("Landmarks in…"), "landmarksIn");
   auto* out = button(tr("Landmarks out…"), "landmarksOut");

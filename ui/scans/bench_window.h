@@ -34,6 +34,7 @@ class BenchWindow : public QDialog {
   QWidget* createTools();
   QWidget* createActions();
   QToolButton* createStraighten();
+  QToolButton* createMeasures();
   void fillBones();
   void prepare();
   void refresh();
@@ -42,6 +43,7 @@ class BenchWindow : public QDialog {
   void refreshTools();
   void chooseMark();
   void fillStraighten(QMenu& menu);
+  void fillMeasures(QMenu& menu);
   void readMarks(const QString& file);
   void writeMarks(const QString& file);
   void ask(bool save);

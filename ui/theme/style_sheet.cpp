@@ -44,7 +44,7 @@ QToolButton:hover { background: @hover; }
 QToolButton:pressed { background: @pressed; }
 QToolButton:checked { background: @picked; }
 QToolButton:focus { border: 1px solid @choice; }
-QToolButton[popupMode="1"] { padding-right: 16px; }
+QToolButton[popupMode="1"], QToolButton[popupMode="2"] { padding-right: 16px; }
 QToolButton::menu-indicator { image: url(:/icons/small/down.svg); width: 10px; height: 10px;
   subcontrol-position: right center; right: 2px; }
 QToolButton::menu-button { border: none; width: 16px; }

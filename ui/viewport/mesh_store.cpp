@@ -32,6 +32,7 @@ MeshStore::Sphere sphereAround(const solid::TriangleMesh& mesh) {
 
 void MeshStore::setMeshes(const files::BoneMeshes& meshes) {
   ++revision_;
+  if (meshes.empty() || bones_.empty()) ++setting_;
   waiting_.clear();
   auto before = std::exchange(bones_, std::vector<BoneLevels>(meshes.size()));
   for (std::size_t b = 0; b < meshes.size(); ++b) {
@@ -43,6 +44,7 @@ void MeshStore::setMeshes(const files::BoneMeshes& meshes) {
       continue;
     }
     bone.source = meshes[b];
+    if (b < before.size()) bone.predecessor = takeAnyLevel(before[b]);
     for (const auto& mesh : meshes[b]->levels) {
       bone.levels.emplace_back();
       bone.levels.back().edge = meanEdge(mesh);
@@ -65,8 +67,23 @@ void MeshStore::upload(std::chrono::milliseconds budget) {
     const auto [bone, level] = waiting_.front();
     waiting_.pop_front();
     bones_[bone].levels[level].mesh = std::make_unique<GlMesh>(gl_, bones_[bone].source->levels[level]);
+    bones_[bone].predecessor.reset();
     ++revision_;
   }
+}
+
+std::unique_ptr<GlMesh> MeshStore::takeAnyLevel(BoneLevels& bone) {
+  for (auto& level : bone.levels)
+    if (level.mesh) return std::move(level.mesh);
+  return std::move(bone.predecessor);
+}
+
+bool MeshStore::complete() const {
+  return std::all_of(bones_.begin(), bones_.end(), [](const BoneLevels& bone) {
+    return bone.levels.empty() || bone.predecessor ||
+           std::any_of(bone.levels.begin(), bone.levels.end(),
+                       [](const Level& level) { return level.mesh != nullptr; });
+  });
 }
 
 bool MeshStore::has(anatomy::BoneIndex bone) const {
@@ -83,7 +100,7 @@ GlMesh* MeshStore::level(anatomy::BoneIndex bone, double edge) {
     if (levels[i].mesh) return levels[i].mesh.get();
   for (std::size_t i = wanted; i-- > 0;)
     if (levels[i].mesh) return levels[i].mesh.get();
-  return nullptr;
+  return bones_[bone.value].predecessor.get();
 }
 
 GlMesh* MeshStore::coarsest(anatomy::BoneIndex bone) { return level(bone, 1e9); }

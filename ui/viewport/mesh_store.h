@@ -24,6 +24,11 @@ class MeshStore {
   /// Counts up whenever there is something new to draw.
   std::uint64_t revision() const { return revision_; }
 
+  /// Counts up when bones come where none were, or all go; not when others take their places.
+  std::uint64_t setting() const { return setting_; }
+  /// Whether something can be drawn of every bone.
+  bool complete() const;
+
   /// What a bone takes up, in its own frame, m: a sphere and a box around the same centre.
   struct Sphere {
     Eigen::Vector3f p_BCentre = Eigen::Vector3f::Zero();
@@ -33,8 +38,8 @@ class MeshStore {
   bool has(anatomy::BoneIndex bone) const;
   const Sphere& sphere(anatomy::BoneIndex bone) const { return bones_[bone.value].sphere; }
 
-  /// The coarsest level whose triangles have edges of at most `edge` m, or the nearest one that has been carried over;
-  /// the wanted one is queued. Null while nothing of the bone is there.
+  /// The coarsest level whose triangles have edges of at most `edge` m, or the nearest one that has been carried over,
+  /// or what was there before; the wanted one is queued. Null while nothing of the bone is there.
   GlMesh* level(anatomy::BoneIndex bone, double edge);
   GlMesh* coarsest(anatomy::BoneIndex bone);
 
@@ -46,15 +51,17 @@ class MeshStore {
   };
   struct BoneLevels {
     std::shared_ptr<const solid::BoneMesh> source;
-    std::vector<Level> levels;  ///< finest first
+    std::vector<Level> levels;            ///< finest first
+    std::unique_ptr<GlMesh> predecessor;  ///< what was there before, until a level of this one is
     Sphere sphere;
   };
+  static std::unique_ptr<GlMesh> takeAnyLevel(BoneLevels& bone);
   void want(std::size_t bone, std::size_t level);
 
   Gl& gl_;
   std::vector<BoneLevels> bones_;
   std::deque<std::pair<std::size_t, std::size_t>> waiting_;
-  std::uint64_t revision_ = 0;
+  std::uint64_t revision_ = 0, setting_ = 0;
 };
 
 }  // namespace zyga::ui

@@ -45,7 +45,8 @@ Renderer::Renderer(Gl& gl)
 void Renderer::setMeshes(const files::BoneMeshes& meshes) { meshes_.setMeshes(meshes); }
 
 Renderer::Key Renderer::keyOf(const FrameRequest& request) const {
-  return {request.camera, request.pixels, request.theme.scheme, request.look, request.pose, meshes_.revision()};
+  return {request.camera, request.pixels,    request.theme.scheme, request.look,
+          request.pose,   meshes_.setting(), meshes_.revision()};
 }
 
 FrameView Renderer::viewOf(const FrameRequest& request, double scale, double edgePixels) const {
@@ -104,6 +105,7 @@ void Renderer::drawMoving(const FrameRequest& request) {
   lastFrame_ = since(start);
   pace_.took(lastFrame_);
   shownFine_ = false;
+  shownComplete_ = meshes_.complete();
 }
 
 bool Renderer::refineSlice(const FrameRequest& request, std::size_t triangles) {
@@ -126,7 +128,7 @@ bool Renderer::refineSlice(const FrameRequest& request, std::size_t triangles) {
   multisampled_->resolveInto(*fine_);
   shown_ = refinement_->key;
   refinement_.reset();
-  shownFine_ = true;
+  shownFine_ = shownComplete_ = true;
   shownScale_ = 1;
   return false;
 }
@@ -134,6 +136,8 @@ bool Renderer::refineSlice(const FrameRequest& request, std::size_t triangles) {
 bool Renderer::unfinished(const FrameRequest& request) const {
   return meshes_.waiting() || !shownFine_ || shown_ != keyOf(request);
 }
+
+bool Renderer::showsAll() const { return shown_ && shown_->setting == meshes_.setting() && shownComplete_; }
 
 bool Renderer::refine(const FrameRequest& request, std::chrono::milliseconds budget) {
   const auto end = Clock::now() + budget;
@@ -159,7 +163,7 @@ void Renderer::finish(const FrameRequest& request) {
 
 void Renderer::paint(const FrameRequest& request, GLuint target) {
   Key now = keyOf(request);
-  // What has been carried over since matters to a coarse picture at once; a fine one waits for its refinement.
+  // Finer levels carried over since matter to a coarse picture at once; a fine one waits for its refinement.
   if (shownFine_ && software_ && shown_) now.meshes = shown_->meshes;
   if (shown_ != now || !shown_) {
     meshes_.upload(kUploadBudget);

@@ -37,6 +37,8 @@ class Renderer {
   void paint(const FrameRequest& request, GLuint target);
   /// Whether a resting view can still be shown better than the last paint did.
   bool unfinished(const FrameRequest& request) const;
+  /// Whether every bone is in the picture that the last paint showed, however coarsely.
+  bool showsAll() const;
   /// Works on the fine picture of a resting view for about `budget`; true when it has become ready to paint.
   bool refine(const FrameRequest& request, std::chrono::milliseconds budget);
   /// Draws the fine picture in one go.
@@ -49,7 +51,7 @@ class Renderer {
     Camera camera;
     QSize pixels;
     Scheme scheme = Scheme::Light;
-    std::uint64_t look = 0, pose = 0, meshes = 0;
+    std::uint64_t look = 0, pose = 0, setting = 0, meshes = 0;
     bool operator==(const Key&) const = default;
   };
   struct Refinement {
@@ -79,7 +81,7 @@ class Renderer {
   Pace pace_;
   std::unique_ptr<Framebuffer> multisampled_, fine_, coarse_, finished_;
   std::optional<Key> shown_;
-  bool shownFine_ = false;
+  bool shownFine_ = false, shownComplete_ = false;
   double shownScale_ = 1;
   std::optional<Refinement> refinement_;
   using Casters = std::pair<std::uint64_t, std::uint64_t>;  // revisions of pose and meshes

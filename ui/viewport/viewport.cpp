@@ -89,12 +89,12 @@ void Viewport::takeSpecimen() {
 void Viewport::takeMeshes() {
   sceneStale_ = true;
   if (document_.hasProject()) {
-    boxes_ = boneBoxes(document_.specimen(), document_.meshes());
-    finder_.setMeshes(document_.meshes());
+    boxes_ = boneBoxes(document_.specimen(), document_.meshesToShow());
+    finder_.setMeshes(document_.meshesToShow());
   }
   if (renderer_) {
     makeCurrent();
-    renderer_->setMeshes(document_.hasProject() ? document_.meshes() : files::BoneMeshes{});
+    renderer_->setMeshes(document_.hasProject() ? document_.meshesToShow() : files::BoneMeshes{});
     doneCurrent();
   }
   refreshScene();
@@ -122,7 +122,7 @@ void Viewport::initializeGL() {
   }
   try {
     renderer_ = std::make_unique<Renderer>(*gl_);
-    renderer_->setMeshes(document_.hasProject() ? document_.meshes() : files::BoneMeshes{});
+    renderer_->setMeshes(document_.hasProject() ? document_.meshesToShow() : files::BoneMeshes{});
     failure_.clear();
   } catch (const std::runtime_error& error) {
     failure_ = tr("The graphics driver refused a shader: %1").arg(QString::fromUtf8(error.what()));
@@ -178,7 +178,7 @@ void Viewport::paintOver() {
     return;
   }
   if (!document_.hasProject()) return paintInvitation(painter, area, now);
-  if (document_.meshes().empty()) paintSticks(painter, document_, sticks_, camera_, now);
+  if (document_.meshesToShow().empty()) paintSticks(painter, document_, sticks_, camera_, now);
   if (envelope_) paintEnvelopeOutline(painter, area, *envelope_, envelopeOutOfDate_, camera_, now);
   paintGround(painter, area, ground_, groundShown_, camera_, now);
   paintSymbols(painter, jointSymbols(document_, camera_), now);
@@ -219,6 +219,10 @@ QImage Viewport::grabPicture() {
 
 bool Viewport::inFullDetail() {
   return renderer_ && document_.hasProject() && !document_.meshes().empty() && !renderer_->unfinished(request());
+}
+
+bool Viewport::showsBones() {
+  return renderer_ && document_.hasProject() && !document_.meshesToShow().empty() && renderer_->showsAll();
 }
 
 std::optional<QPointF> Viewport::placeOf(BoneIndex bone) const {

@@ -34,7 +34,9 @@ class Viewport : public QOpenGLWidget {
   /// How drags reach.
   ReachSettings& reachSettings() { return drag_.settings(); }
   /// True once the bones' surfaces are there and the pointer finds them exactly.
-  bool ready() const { return finder_.exact(); }
+  bool ready() const { return !document_.meshes().empty() && finder_.exact(); }
+  /// True while the picture on screen shows all bones, be they rough ones until they are sculpted.
+  bool showsBones();
   /// True while the picture on screen shows all surfaces as finely as it can.
   bool inFullDetail();
   /// Makes everything that lives in the graphics driver anew.

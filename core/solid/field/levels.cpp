@@ -139,7 +139,26 @@ TriangleMesh finestLevel(const TriangleMesh& fine, std::size_t budget, const std
   return whole ? quick : collapsedAroundParts(fine, budget, flat);
 }
 
+/// How far a place looks round for what takes its light, m.
+double reachOfShade(const Shape& shape) {
+  const Eigen::Vector3d size = shape.bounds().diagonal();
+  std::array<double, 3> extents{size.x(), size.y(), size.z()};
+  std::sort(extents.begin(), extents.end());
+  return 0.25 * extents[1];
+}
+
 }  // namespace
+
+BoneMesh meshLikeness(const Shape& shape) {
+  constexpr double kVoxels = 44;  // along the diagonal
+  BoneMesh bone;
+  if (shape.bounds().isEmpty()) return bone;
+  TriangleMesh mesh = meshSurface(shape, shape.bounds().diagonal().norm() / kVoxels);
+  if (mesh.empty()) return bone;
+  shade(shape, mesh, reachOfShade(shape));
+  bone.levels.push_back(std::move(mesh));
+  return bone;
+}
 
 BoneMesh meshLevels(const Shape& shape, std::size_t triangleBudget, const std::vector<FlatPart>& flat) {
   BoneMesh bone;
@@ -147,11 +166,8 @@ BoneMesh meshLevels(const Shape& shape, std::size_t triangleBudget, const std::v
   const std::size_t fineness = flat.empty() ? 4 : 6;
   const TriangleMesh fine = meshSurface(shape, voxelFor(shape, fineness * triangleBudget));
   if (fine.empty()) return bone;
-  const Eigen::Vector3d size = shape.bounds().diagonal();
-  std::array<double, 3> extents{size.x(), size.y(), size.z()};
-  std::sort(extents.begin(), extents.end());
   bone.levels.push_back(finestLevel(fine, triangleBudget, flat));
-  shade(shape, bone.levels[0], 0.25 * extents[1]);
+  shade(shape, bone.levels[0], reachOfShade(shape));
   flatten(bone.levels[0], flat);
   for (const std::size_t share : {4, 16}) bone.levels.push_back(simplified(bone.levels.back(), triangleBudget / share));
   return bone;

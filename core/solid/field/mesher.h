@@ -38,4 +38,7 @@ struct FlatPart {
 /// sixteenth. In the finest, the flat parts are exactly flat.
 BoneMesh meshLevels(const Shape& shape, std::size_t triangleBudget, const std::vector<FlatPart>& flat = {});
 
+/// A likeness in a fraction of the time, in one level: what is thinner than a fortieth of the whole may be missing.
+BoneMesh meshLikeness(const Shape& shape);
+
 }  // namespace zyga::solid

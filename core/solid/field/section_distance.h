@@ -23,6 +23,14 @@ inline float ellipsoidDistance(float u, float v, float w, float ru, float rv, fl
   return k1 > 1e-9f ? k0 * (k0 - 1) / k1 : -std::min(ru, std::min(rv, rw));
 }
 
+/// The same from the squares of the coordinates: half the roots and divisions.
+inline float ellipsoidDistanceOfSquares(float u2, float v2, float w2, float ru, float rv, float rw) {
+  const float iu = 1 / ru, iv = 1 / rv, iw = 1 / rw;
+  const float a2 = u2 * iu * iu, b2 = v2 * iv * iv, c2 = w2 * iw * iw;
+  const float k0 = a2 + b2 + c2, k1 = a2 * iu * iu + b2 * iv * iv + c2 * iw * iw;
+  return k1 > 1e-18f ? (k0 - std::sqrt(k0)) / std::sqrt(k1) : -std::min(ru, std::min(rv, rw));
+}
+
 /// Rectangle with corners rounded by half of its smaller half extent.
 inline float roundedRectangleDistance(float u, float v, float ru, float rv) {
   const float round = 0.5f * std::min(ru, rv);

@@ -110,12 +110,12 @@ struct Piece {
     float t = span > 1e-9f ? s0 / span : (s0 > 0 ? 1.0f : 0.0f);
     t = std::clamp(t, 0.0f, 1.0f);
     const Vec tangent = mix(tangentA, tangentB, t), wide = mix(wideA, wideB, t), q = p - centre(t);
-    const float along = q.dot(tangent) / std::sqrt(tangent.dot(tangent));
-    const float u = q.dot(wide) / std::sqrt(wide.dot(wide));
-    const float v = std::sqrt(std::max(q.dot(q) - along * along - u * u, 0.0f));
+    const float onTangent = q.dot(tangent), onWide = q.dot(wide);
+    const float along2 = onTangent * onTangent / tangent.dot(tangent), u2 = onWide * onWide / wide.dot(wide);
+    const float v2 = std::max(q.dot(q) - along2 - u2, 0.0f);
     const float halfWide = halfWideA + (halfWideB - halfWideA) * t,
                 halfThick = halfThickA + (halfThickB - halfThickA) * t;
-    return steep * ellipsoidDistance(along, v, u, std::min(halfWide, halfThick), halfThick, halfWide);
+    return steep * ellipsoidDistanceOfSquares(along2, v2, u2, std::min(halfWide, halfThick), halfThick, halfWide);
   }
 };
 
@@ -134,14 +134,18 @@ Piece makePiece(const Waypoint& p, const Waypoint& q) {
   return piece;
 }
 
+/// By value: the compiler then knows that writing to `out` leaves the piece as it is.
+ZYGA_WIDE void takeNearer(const Piece piece, const float* x, const float* y, const float* z, int count, float* out) {
+  for (int i = 0; i < count; ++i) out[i] = std::min(out[i], piece.distance({x[i], y[i], z[i]}));
+}
+
 class TubeNode : public FieldNode {
  public:
   TubeNode(const Box& bounds, std::vector<Piece> pieces) : FieldNode(bounds), pieces_(std::move(pieces)) {}
 
   void evaluate(const PointBatch& p, float* out) const override {
     std::fill(out, out + p.count, std::numeric_limits<float>::max());
-    for (const Piece& piece : pieces_)
-      for (int i = 0; i < p.count; ++i) out[i] = std::min(out[i], piece.distance({p.x[i], p.y[i], p.z[i]}));
+    for (const Piece& piece : pieces_) takeNearer(piece, p.x, p.y, p.z, p.count, out);
   }
 
   Local near(const NodePtr& self, const Place& place) const override {

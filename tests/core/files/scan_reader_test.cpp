@@ -220,20 +220,24 @@ TEST_F(ScanReaderTest, PointsThatAreNoNumbersAndBadIndicesAreDroppedAndTold) {
 }
 
 TEST_F(ScanReaderTest, AFaceOfAnOffFileThatNamesNoVertexIsTold) {
-  const std::string good =
-      "OFF\n# a tetrahedron\n4 4 6\n0 0 0\n1 0 0\n0 1 0\n0 0 1\n3 0 2 1\n3 0 1 3\n3 0 3 2\n3 1 2 3\n";
-  const auto whole = readCleanScan(write("good.off", good), reader_);
-  ASSERT_TRUE(whole);
-  EXPECT_TRUE(whole->flaws.closed());
-  EXPECT_EQ(whole->mesh.triangles.size(), 4u);
-  std::string bad = good;
-  bad.replace(bad.rfind("3\n"), 1, "4");
-  try {
-    readCleanScan(write("bad.off", bad), reader_);
-    FAIL() << "it was read";
-  } catch (const FileError& error) {
-    EXPECT_THAT(error.what(), HasSubstr("bad.off"));
-    EXPECT_THAT(error.what(), HasSubstr("face 4 names vertex 4, but there are only 4"));
+  const std::string faces = "3 0 2 1\n3 0 1 3\n3 0 3 2\n3 1 2 3\n";
+  const std::string colour = " 200 190 170 255\n";
+  for (const std::string& good :
+       {"OFF\n# a tetrahedron\n4 4 6\n0 0 0\n1 0 0\n0 1 0\n0 0 1\n" + faces,
+        "COFF\n4 4 6\n0 0 0" + colour + "1 0 0" + colour + "0 1 0" + colour + "0 0 1" + colour + faces}) {
+    const auto whole = readCleanScan(write("good.off", good), reader_);
+    ASSERT_TRUE(whole);
+    EXPECT_TRUE(whole->flaws.closed());
+    EXPECT_EQ(whole->mesh.triangles.size(), 4u);
+    std::string bad = good;
+    bad.replace(bad.rfind("3\n"), 1, "4");
+    try {
+      readCleanScan(write("bad.off", bad), reader_);
+      FAIL() << "it was read";
+    } catch (const FileError& error) {
+      EXPECT_THAT(error.what(), HasSubstr("bad.off"));
+      EXPECT_THAT(error.what(), HasSubstr("face 4 names vertex 4, but there are only 4"));
+    }
   }
 }
 

@@ -290,6 +290,31 @@ TEST(Cache, IgnoresAndReplacesDamagedFiles) {
   EXPECT_FALSE(cache.read(key).has_value()) << "three bytes changed";
 }
 
+TEST(Sketch, MakesRoughlyOnlyWhatWasNotKept) {
+  const Folder folder;
+  const Specimen specimen = fewBones();
+  SculptOptions options;
+  options.triangleBudget = 12000;
+  options.cacheFolder = folder.path();
+  const Sketch all = sketchAll(specimen, options);
+  EXPECT_TRUE(all.rough);
+  ASSERT_EQ(all.meshes.size(), specimen.bones.size());
+  EXPECT_TRUE(std::filesystem::is_empty(folder.path())) << "a rough bone is not kept";
+  const auto fine = sculptAll(specimen, options);
+  for (std::size_t i = 0; i < fine.size(); ++i)
+    EXPECT_LT(all.meshes[i]->levels[0].triangles.size(), fine[i]->levels[0].triangles.size());
+
+  const Sketch kept = sketchAll(specimen, options);
+  EXPECT_FALSE(kept.rough);
+  for (std::size_t i = 0; i < fine.size(); ++i) EXPECT_TRUE(sameBone(*kept.meshes[i], *fine[i]));
+
+  std::filesystem::remove(MeshCache(folder.path()).fileOf(shapeKey(specimen, {1}, options.triangleBudget)));
+  const Sketch one = sketchAll(specimen, options);
+  EXPECT_TRUE(one.rough);
+  EXPECT_TRUE(sameBone(*one.meshes[0], *fine[0]));
+  EXPECT_LT(one.meshes[1]->levels[0].triangles.size(), fine[1]->levels[0].triangles.size());
+}
+
 TEST(Cache, WithoutAFolderOrWithABadOneNothingFails) {
   SculptOptions options;
   options.triangleBudget = 500;

@@ -124,6 +124,22 @@ TEST(TrackwayTable, WhatIsWrittenReadsBackTheSame) {
   EXPECT_FALSE(reading.trackway.prints[0].length);
 }
 
+// Found by the fuzzer: what was read could not be read again once it had been written.
+TEST(TrackwayTable, ARowThatSaysNothingOfAPrintIsLeftOut) {
+  const auto reading = readTrackwayTable("foot,rotation,pace_cm\n,3,\nL1,4,60\n", "tracks.csv");
+  ASSERT_TRUE(reading.usable());
+  ASSERT_EQ(reading.trackway.prints.size(), 1u);
+  EXPECT_EQ(reading.trackway.prints[0].foot, "L1");
+  EXPECT_THAT(warningsOf("foot,rotation,pace_cm\n,3,\nL1,4,60\n"), HasSubstr("tracks.csv:2: the row says nothing"));
+  EXPECT_THAT(faultsOf("foot,rotation,pace_cm\n,3,\n"), HasSubstr("no footprint stands below the header"));
+}
+
+TEST(TrackwayTable, ALengthTooShortToBeWrittenIsNone) {
+  EXPECT_THAT(faultsOf(std::string(kHeader) + "L1,0.00004,66,106,33\n"),
+              HasSubstr("column 2: 0.00004 cm is no distance"));
+  EXPECT_EQ(faultsOf(std::string(kHeader) + "L1,0.0001,66,66,33\n"), "");
+}
+
 TEST(TrackwayTable, IsKnownByItsTitles) {
   EXPECT_TRUE(isTrackwayTable("# remark\n\nfoot,stride_cm\n"));
   EXPECT_FALSE(isTrackwayTable("bone,length (mm)\nC4,200\n"));
