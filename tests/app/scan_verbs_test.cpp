@@ -64,6 +64,19 @@ TEST_F(ScanVerbs, ScanPutsABoneIntoTheProject) {
   EXPECT_NE(assessed.exit, 2) << assessed.err;
 }
 
+TEST_F(ScanVerbs, WhatTheMarksMeasureGoesIntoTheTableWhenAsked) {
+  const auto project = smallAnimal();
+  write("C3.obj", kBox);
+  write("marks.csv",
+        "bone,landmark,x (mm),y (mm),z (mm)\n"
+        "C3,caudalRim,0,50,30\nC3,cranialRim,300,50,30\nC3,spineTop,150,50,120\n");
+  const auto ended =
+      run({"scan", "C3.obj", "--landmarks", "marks.csv", "--measures", "--into", project, "--out", "real.zyga"});
+  ASSERT_EQ(ended.exit, 0) << ended.err;
+  EXPECT_THAT(ended.out, HasSubstr("C3 measures length 300.0 mm, spine height 90.0 mm"));
+  EXPECT_THAT(bytes("real.zyga"), HasSubstr("300"));
+}
+
 TEST_F(ScanVerbs, ScanRefusesWhatItCannotPlace) {
   const auto project = smallAnimal();
   write("mystery.obj", kBox);

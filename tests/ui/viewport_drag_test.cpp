@@ -437,6 +437,51 @@ TEST(ViewportWithoutProject, InvitesAndTakesNoHarmFromThePointer) {
   EXPECT_GT(differing(picture, bare, QRect(200, 200, 400, 90)), 300);
 }
 
+/// The same bones with a finer level before their only one.
+files::BoneMeshes inTwoLevels(files::BoneMeshes meshes) {
+  for (auto& bone : meshes) {
+    if (!bone) continue;
+    auto finer = std::make_shared<solid::BoneMesh>(*bone);
+    finer->levels.insert(finer->levels.begin(), bone->levels.front());
+    bone = std::move(finer);
+  }
+  return meshes;
+}
+
+// Once, a graphics processor was asked for the same coarse picture for ever: what its first one had asked for never
+// came.
+TEST(ViewportLife, AGraphicsProcessorComesToRestInFullDetail) {
+  if (!test::haveScreen()) GTEST_SKIP() << "no display: run under xvfb-run";
+  Document document;
+  document.open(test::sampleProject("high_browser"), {});
+  Viewport viewport(document);
+  viewport.resize(500, 400);
+  viewport.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&viewport));
+  viewport.drawAsGraphicsProcessor();
+  document.setMeshes(inTwoLevels(test::barBones(document.specimen())));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return viewport.inFullDetail(); }, 60'000));
+  EXPECT_TRUE(viewport.showsBones());
+}
+
+TEST(ViewportLife, RoughBonesAreSeenUntilTheSculptedOnesAreThere) {
+  if (!test::haveScreen()) GTEST_SKIP() << "no display: run under xvfb-run";
+  Document document;
+  document.open(test::sampleProject("high_browser"), {});
+  Viewport viewport(document);
+  viewport.resize(500, 400);
+  viewport.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&viewport));
+  EXPECT_FALSE(viewport.showsBones());
+  document.setRoughMeshes(test::barBones(document.specimen()));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return viewport.showsBones(); }, 60'000));
+  EXPECT_FALSE(viewport.inFullDetail()) << "they are not the sculpted ones";
+  EXPECT_TRUE(document.meshes().empty());
+  document.setMeshes(inTwoLevels(test::barBones(document.specimen())));
+  EXPECT_TRUE(viewport.showsBones()) << "those that were there stay until the others come";
+  EXPECT_TRUE(QTest::qWaitFor([&] { return viewport.inFullDetail(); }, 60'000));
+}
+
 TEST(ViewportLife, SurvivesBeingMovedToAnotherWindow) {
   if (!test::haveScreen()) GTEST_SKIP() << "no display: run under xvfb-run";
   Document document;

@@ -1,6 +1,8 @@
 #include <gmock/gmock.h>
 
 #include <QComboBox>
+#include <QMenu>
+#include <QRegularExpression>
 #include <QTableWidget>
 #include <QToolButton>
 #include <QTreeWidget>
@@ -198,6 +200,38 @@ TEST_F(ScansTest, ABrushedFacetLiesInItsPlaneAndItsMirrorImageToo) {
   EXPECT_LT((there.centre - anatomy::mirrored(made).centre).norm(), 1e-6);
   EXPECT_LT((there.normal - anatomy::mirrored(made).normal).norm(), 1e-6);
   EXPECT_EQ(document_->undoStack().undoText(), "Mirror the marks of C7");
+  settle();
+}
+
+TEST_F(ScansTest, WhatTheMarksMeasureGoesIntoTheTableAndNeighboursFollow) {
+  auto* bench = benchWith("C7", "C7.stl");
+  ASSERT_NE(bench, nullptr);
+  const anatomy::Specimen sculpted = anatomy::buildSpecimen(document_->project().table);
+  const anatomy::Bone& c7 = sculpted[bone("C7")];
+  const auto lengthOf = [&](const char* id) {
+    return document_->specimen()[bone(id)].measures.value(anatomy::Measure::Length);
+  };
+  anatomy::Scan laid = document_->project().scans.front().scan;
+  for (const char* name : {"cranialRim", "caudalRim", "spineTop"})
+    setLandmark(laid, c7, name, 1.2 * c7.landmark(name));  // of a larger animal
+  changeScan(*document_, laid, "lay it");
+  const double before = lengthOf("C7");
+  const auto entries = [&] {
+    QStringList out;
+    auto* measures = bench->findChild<QToolButton*>("benchMeasures");
+    emit measures->menu()->aboutToShow();
+    for (const QAction* entry : measures->menu()->actions())
+      if (!entry->isSeparator()) out += entry->text();
+    return out;
+  };
+  EXPECT_TRUE(entries().join("; ").contains(QRegularExpression("Length [0-9,. ]+ mm \\(table: [0-9,. ]+ mm")))
+      << entries().join("; ").toStdString();
+  bench->findChild<QToolButton*>("benchMeasures")->menu()->actions().first()->trigger();
+  EXPECT_NEAR(lengthOf("C7"), 1.2 * before, 1e-9);
+  EXPECT_TRUE(document_->specimen()[bone("C7")].measures[anatomy::Measure::Length].measured());
+  EXPECT_EQ(document_->undoStack().undoText(), "Measures of C7 into the table");
+  QTest::mouseClick(bench->findChild<QToolButton*>("benchUndo"), Qt::LeftButton);
+  EXPECT_NEAR(lengthOf("C7"), before, 1e-12);
   settle();
 }
 

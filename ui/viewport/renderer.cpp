@@ -165,7 +165,8 @@ void Renderer::paint(const FrameRequest& request, GLuint target) {
   Key now = keyOf(request);
   // Finer levels carried over since matter to a coarse picture at once; a fine one waits for its refinement.
   if (shownFine_ && software_ && shown_) now.meshes = shown_->meshes;
-  if (shown_ != now || !shown_) {
+  // A graphics processor draws anew at once, and asks for finer levels while it draws: those are waiting by now.
+  if (shown_ != now || !shown_ || (!software_ && meshes_.waiting())) {
     meshes_.upload(kUploadBudget);
     if (software_)
       drawMoving(request);

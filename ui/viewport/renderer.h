@@ -32,6 +32,8 @@ class Renderer {
   explicit Renderer(Gl& gl);
 
   bool software() const { return software_; }
+  /// Draws as a graphics processor would, whatever draws here: for tests on machines without one.
+  void drawAsGraphicsProcessor() { software_ = false; }
   void setMeshes(const files::BoneMeshes& meshes);
   /// Draws into framebuffer `target`. Redraws the bones only when something they depend on has changed.
   void paint(const FrameRequest& request, GLuint target);

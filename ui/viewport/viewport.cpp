@@ -217,6 +217,11 @@ QImage Viewport::grabPicture() {
   return grabFramebuffer();
 }
 
+void Viewport::drawAsGraphicsProcessor() {
+  if (renderer_) renderer_->drawAsGraphicsProcessor();
+  update();
+}
+
 bool Viewport::inFullDetail() {
   return renderer_ && document_.hasProject() && !document_.meshes().empty() && !renderer_->unfinished(request());
 }

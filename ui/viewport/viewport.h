@@ -39,6 +39,8 @@ class Viewport : public QOpenGLWidget {
   bool showsBones();
   /// True while the picture on screen shows all surfaces as finely as it can.
   bool inFullDetail();
+  /// See Renderer::drawAsGraphicsProcessor.
+  void drawAsGraphicsProcessor();
   /// Makes everything that lives in the graphics driver anew.
   void startGraphicsAnew();
 
