@@ -2066,6 +2066,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>已标记</translation>
     </message>
     <message>
+        <source>residual %1</source>
+        <translation>残差 %1</translation>
+    </message>
+    <message>
         <source>%1: %2.</source>
         <translation>%1：%2。</translation>
     </message>

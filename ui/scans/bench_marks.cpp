@@ -108,6 +108,12 @@ QString BenchMarks::made(const WantedMark& mark) const {
   return tr("marked");
 }
 
+QString BenchMarks::madeBriefly(const WantedMark& mark) const {
+  if (!isMade(mark)) return {};
+  if (mark.role) return tr("residual %1").arg(millimetres(scan().scale * facetOf(scan(), *mark.role)->residual, 2));
+  return tr("marked");
+}
+
 QString BenchMarks::title(const WantedMark& mark) const { return text(mark.title); }
 
 void BenchMarks::place(const ScanHit& at) {

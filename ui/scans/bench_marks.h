@@ -38,6 +38,8 @@ class BenchMarks : public QObject {
   bool isMade(const anatomy::WantedMark& mark) const;
   /// "radius 61.2 mm, residual 0.4 mm"; empty when it has not been made.
   QString made(const anatomy::WantedMark& mark) const;
+  /// The same in two words, for a narrow column.
+  QString madeBriefly(const anatomy::WantedMark& mark) const;
 
   void place(const ScanHit& at);
   void brush(const ScanHit& at, double radius, bool away);

@@ -153,8 +153,10 @@ QWidget* BenchWindow::createSide() {
   list_->setHeaderLabels({tr("Mark"), tr("State")});
   list_->setRootIsDecorated(false);
   list_->setUniformRowHeights(true);
-  list_->header()->setStretchLastSection(true);
-  list_->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
+  list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  list_->header()->setStretchLastSection(false);
+  list_->header()->setSectionResizeMode(0, QHeaderView::Stretch);
+  list_->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
   connect(list_, &QTreeWidget::currentItemChanged, this, &BenchWindow::chooseMark);
   purpose_->setWordWrap(true);
   purpose_->setObjectName("markPurpose");
@@ -306,14 +308,14 @@ void BenchWindow::refreshList() {
     QTreeWidgetItem* item = list_->topLevelItem(static_cast<int>(i));
     const QString made = marks_.made(mark);
     item->setText(0, capital(text(mark.title)));
-    item->setText(1, !made.isEmpty() ? made : mark.needed ? tr("needed") : tr("if you like"));
+    item->setText(1, !made.isEmpty() ? marks_.madeBriefly(mark) : mark.needed ? tr("needed") : tr("if you like"));
     item->setData(0, kMarkRole, QString::fromStdString(mark.name));
     item->setIcon(0, verdictIcon(!made.isEmpty() ? range::Level::Supported
                                  : mark.needed   ? range::Level::Near
                                                  : range::Level::NotJudged));
     item->setForeground(1, theme().muted);
     item->setToolTip(0, capital(text(mark.purpose)));
-    item->setToolTip(1, item->text(1));
+    item->setToolTip(1, made.isEmpty() ? item->text(1) : made);
     if (current == &mark) list_->setCurrentItem(item);
   }
 }
