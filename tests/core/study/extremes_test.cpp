@@ -25,7 +25,7 @@ class Extremes : public testing::TestWithParam<const char*> {
   }
 
   const anatomy::Specimen specimen_ = test::sampleAnimal(GetParam());
-  const range::Assumptions assumptions_;
+  const range::Assumptions assumptions_{};
   const kinematics::Articulation articulation_ = range::articulate(specimen_, assumptions_);
   const Pose standing_ = kinematics::stand(specimen_, articulation_, Pose::neutral(specimen_));
 };

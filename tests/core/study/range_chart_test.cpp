@@ -14,7 +14,7 @@ namespace {
 class SampleChart : public testing::TestWithParam<const char*> {
  protected:
   const anatomy::Specimen specimen_ = test::sampleAnimal(GetParam());
-  const range::Assumptions assumptions_;
+  const range::Assumptions assumptions_{};
   const kinematics::Articulation articulation_ = range::articulate(specimen_, assumptions_);
   const kinematics::Pose pose_ = kinematics::Pose::neutral(specimen_);
   const RangeChart chart_ = rangeChart({specimen_, articulation_, assumptions_, pose_}).value();
