@@ -20,6 +20,15 @@
 namespace zyga::files {
 namespace {
 
+/// The address sanitizer's shadow alone maps terabytes.
+#if defined(__SANITIZE_ADDRESS__)
+constexpr bool kShadowed = true;
+#elif defined(__has_feature)
+constexpr bool kShadowed = __has_feature(address_sanitizer);
+#else
+constexpr bool kShadowed = false;
+#endif
+
 int told = STDOUT_FILENO;  ///< where to talk to the parent; also used where nothing may be allocated
 
 void say(std::string_view text) {
@@ -54,9 +63,7 @@ void takeLimits(double seconds, std::uint64_t memory) {
   limit(RLIMIT_CPU, static_cast<rlim_t>(std::ceil(seconds)), 1);
   limit(RLIMIT_FSIZE, memory);
   limit(RLIMIT_NOFILE, 64);
-#ifndef __SANITIZE_ADDRESS__  // its shadow alone maps terabytes
-  limit(RLIMIT_AS, memory);
-#endif
+  if (!kShadowed) limit(RLIMIT_AS, memory);
   std::set_new_handler(outOfMemory);
 }
 
