@@ -15,7 +15,6 @@ namespace {
 using Eigen::Vector3d;
 using std::numbers::pi;
 
-
 // A ball of radius r around zero: plain (4/3) pi r3; corrected: the integral of cos(y) pi (r2 - y2) dy,
 // 4 pi (sin r - r cos r).
 TEST(RotationVolume, OfABallByClosedForm) {
