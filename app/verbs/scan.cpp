@@ -93,7 +93,7 @@ void enterMeasures(files::Project& project, const anatomy::Scan& scan) {
   for (std::size_t i = 0; i < measures.size(); ++i)
     std::cout << (i > 0 ? ", " : " ") << title(measures[i].measure) << " " << inUnit(measures[i]);
   std::cout << "\n";
-  project.table = withMeasures(std::move(project.table), scan, measures);
+  project.table = fillAnew(withMeasures(std::move(project.table), scan, measures));
 }
 
 void tellWhatIsLacking(const files::Project& project) {

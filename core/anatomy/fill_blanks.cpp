@@ -311,4 +311,11 @@ std::vector<TableMessage> proportionWarnings(const MeasurementTable& filled) {
   return messages;
 }
 
+MeasurementTable fillAnew(MeasurementTable filled) {
+  for (TableRow& row : filled.rows)
+    for (int m = 0; m < kMeasureCount; ++m)
+      if (Cell& cell = row.measures[static_cast<Measure>(m)]; !cell.measured()) cell = {};
+  return fillBlanks(filled);
+}
+
 }  // namespace zyga::anatomy

@@ -72,6 +72,9 @@ std::string writeMeasurementTable(const MeasurementTable& table);
 /// skeleton order.
 MeasurementTable fillBlanks(const MeasurementTable& measured);
 
+/// The same for a filled table whose measured cells have changed: what was filled in before is forgotten first.
+MeasurementTable fillAnew(MeasurementTable filled);
+
 /// Warnings about proportions outside what has been published (humerus to femur, tibia to femur).
 std::vector<TableMessage> proportionWarnings(const MeasurementTable& filled);
 

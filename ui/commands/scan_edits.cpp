@@ -96,8 +96,8 @@ void enterMeasures(Document& document, const anatomy::BoneName& bone, std::span<
   const files::Project& project = document.project();
   const auto* scan = scanOf(document, bone);
   if (!scan || measures.empty()) return;
-  Skeleton after{anatomy::withMeasures(project.table, scan->scan, measures), project.scans, project.pose,
-                 project.poses};
+  Skeleton after{anatomy::fillAnew(anatomy::withMeasures(project.table, scan->scan, measures)), project.scans,
+                 project.pose, project.poses};
   document.undoStack().push(new SetSkeleton(document, std::move(after), text));
 }
 

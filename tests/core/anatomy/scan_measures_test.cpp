@@ -116,6 +116,19 @@ TEST(ScanMeasures, InTheTableMissingBonesFollowThem) {
   EXPECT_EQ(bone(grown, "C6").evidence, Evidence::Inferred);
 }
 
+// As in a project, whose table has been filled: what was inferred from the old values must not stay.
+TEST(ScanMeasures, AFilledTableIsFilledAnew) {
+  MeasurementTable table = fillBlanks(MeasurementTable{});
+  for (const char* id : {"C5", "C8"}) {
+    const Scan scan = scanOf(bone(sculpted(), id));
+    table = withMeasures(table, scan, measuresOf(scan));
+  }
+  const Specimen grown = buildSpecimen(fillAnew(table));
+  EXPECT_NEAR(bone(grown, "C6").measures.value(Measure::Length),
+              kScale * bone(sculpted(), "C6").measures.value(Measure::Length), 1e-6);
+  EXPECT_EQ(bone(grown, "C6").measures[Measure::Length].origin, CellOrigin::BetweenNeighbours);
+}
+
 TEST(ScanMeasures, WhatWasMeasuredOtherwiseKeepsItsSource) {
   const Scan scan = scanOf(bone(sculpted(), "C5"));
   MeasurementTable table;
