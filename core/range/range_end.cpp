@@ -51,7 +51,7 @@ Tried RangeEnd::at(double value) const {
 /// False position that halves the weight of an end kept twice (the Illinois rule; Dowell & Jarratt 1971, BIT 11:168),
 /// of each criterion for itself, because each is nearly linear in an angle and their maximum is not. Three or four
 /// questions do.
-double RangeEnd::between(Tried holds, Tried fails) const {
+Tried RangeEnd::crossing(Tried holds, Tried fails) const {
   double weightHolds = 1, weightFails = 1;
   bool lastHeld = true;
   for (int step = 1; std::abs(fails.value - holds.value) > kBandPrecision; ++step) {
@@ -68,13 +68,27 @@ double RangeEnd::between(Tried holds, Tried fails) const {
     lastHeld = next.holds;
     (next.holds ? holds : fails) = std::move(next);
   }
-  return holds.value;
+  return holds;
+}
+
+/// The search jumps: where the support has a gap it may find the end of a part behind it. So the way to what it found
+/// is walked by whole degrees, as the bands are.
+double RangeEnd::between(const Tried& holds, const Tried& fails) const {
+  const Tried end = crossing(holds, fails);
+  const double way = end.value - holds.value, step = std::copysign(kStep, way);
+  Tried before = holds;
+  for (int i = 1; i * kStep < std::abs(way); ++i) {
+    Tried next = at(holds.value + i * step);
+    if (!next.holds) return crossing(before, next).value;
+    before = std::move(next);
+  }
+  return end.value;
 }
 
 double RangeEnd::beyond(Tried holds, double sign) const {
   while (std::abs(holds.value) < kSearchedFar) {
     const Tried next = at(holds.value + std::copysign(kStep, sign));
-    if (!next.holds) return between(holds, next);
+    if (!next.holds) return crossing(holds, next).value;
     holds = next;
   }
   return holds.value;

@@ -24,8 +24,9 @@ class RangeEnd {
       : judge_(judge), angles_(angles), motion_(motion) {}
 
   Tried at(double value) const;
-  /// The end of the support on the way from a value that holds to one that fails, to kBandPrecision; it holds.
-  double between(Tried holds, Tried fails) const;
+  /// The first end of the support on the way from a value that holds to one that fails, to kBandPrecision; it holds.
+  /// Gaps narrower than a degree are not seen.
+  double between(const Tried& holds, const Tried& fails) const;
   /// The end of the support going from a supported value by whole degrees in the direction of `sign`, at most to a
   /// right angle from zero.
   double beyond(Tried holds, double sign) const;
@@ -33,6 +34,8 @@ class RangeEnd {
   std::optional<Tried> supported() const;
 
  private:
+  /// An end of support on the way, the first one only where the support has no gap.
+  Tried crossing(Tried holds, Tried fails) const;
   /// The signed distance from zero at which the violation has fallen first, rad; 0 where it rises both ways.
   double wayDown(const Tried& zero) const;
 

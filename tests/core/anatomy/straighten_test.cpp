@@ -23,7 +23,7 @@ struct Marked {
     std::mt19937 random(11);
     std::normal_distribution<double> off(0, 1);
     const auto put = [&](const Vector3d& p) {
-      return Vector3d(R * (map * p) + Vector3d(1, 2, 3) + noise * Vector3d(off(random), off(random), off(random)));
+      return Vector3d(R * (map * p) + Vector3d(1, 2, 3) + noise * Vector3d{off(random), off(random), off(random)});
     };
     for (const Vector3d& p : {Vector3d(0.2, 0.08, 0.12), Vector3d(-0.15, 0.06, 0.14), Vector3d(0.05, 0.15, -0.02),
                               Vector3d(-0.02, 0.11, 0.05)})

@@ -23,7 +23,7 @@ struct Moved {
     std::normal_distribution<double> n(0, 0.1);
     pose.X_WRoot = Eigen::Translation3d(1, 2, 3) * Eigen::AngleAxisd(0.4, Vector3d::UnitZ());
     for (std::size_t j = 0; j < pose.angles.size(); ++j) {
-      pose.angles[j] = Vector3d(n(random), n(random), n(random));
+      pose.angles[j] = Vector3d{n(random), n(random), n(random)};
       if (!specimen.joints[j].hasFacets()) continue;
       after.rests[j].rotation *= Eigen::AngleAxisd(n(random), Vector3d::UnitY()).toRotationMatrix();
       after.rests[j].cartilage = std::abs(n(random));

@@ -52,8 +52,8 @@ TEST(LimbReach, PlantedFeetStayWhileTheTrunkMoves) {
     const std::vector<Foot> all(kFeet.begin(), kFeet.end());
     for (int i = 0; i < 100; ++i) {
       // What the legs can follow: they stand nearly straight, so that up is short.
-      const Vector3d way(0.2 * any(random), 0.08 * any(random), -0.20 + 0.08 * any(random));
-      const Vector3d turn = kDegree * Vector3d(1.5 * any(random), 3 * any(random), 2 * any(random));
+      const Vector3d way{0.2 * any(random), 0.08 * any(random), -0.20 + 0.08 * any(random)};
+      const Vector3d turn = kDegree * Vector3d{1.5 * any(random), 3 * any(random), 2 * any(random)};
       const FeetAnswer answer = moveTrunk(a.s, a.rest, a.pose, moved(a.pose, way, turn), all);
       EXPECT_TRUE(answer.hold()) << "worst miss " << answer.worstMiss() * 1e3 << " mm, way " << way.transpose();
       EXPECT_LT(soleTravel(a.s, a.rest, a.pose, answer.pose), 1e-4);

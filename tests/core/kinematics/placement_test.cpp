@@ -63,7 +63,7 @@ TEST(Placement, AnglesInvertRotations) {
   std::mt19937 random(7);
   std::uniform_real_distribution<double> angle(-1.4, 1.4);
   for (const anatomy::Joint& joint : animal().joints) {
-    const Vector3d angles(angle(random), angle(random), angle(random));
+    const Vector3d angles{angle(random), angle(random), angle(random)};
     EXPECT_TRUE(jointAngles(joint, jointRotation(joint, angles)).isApprox(angles, 1e-9)) << joint.id;
   }
 }
@@ -94,7 +94,7 @@ TEST(Placement, MirroredPoseGivesMirroredBones) {
   for (std::size_t j = 0; j < animal().joints.size(); ++j) {
     const anatomy::Bone& distal = animal()[animal().joints[j].distal];
     if (distal.name.side != anatomy::Side::Midline) continue;
-    pose.angles[j] = Vector3d(angle(random), angle(random), angle(random));
+    pose.angles[j] = Vector3d{angle(random), angle(random), angle(random)};
     twin.angles[j] = pose.angles[j].cwiseProduct(Vector3d(1, -1, -1));
   }
   const auto rest = restArticulation(animal());

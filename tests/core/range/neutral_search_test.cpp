@@ -72,7 +72,7 @@ Corner leastOf(const Cost& cost, std::mt19937& random) {
   std::uniform_real_distribution<double> u(-0.35, 0.35);
   Corner best = simplexFrom(cost, Vector3d::Zero());
   for (int i = 0; i < 4; ++i) {
-    const Corner other = simplexFrom(cost, Vector3d(u(random), u(random), u(random)));
+    const Corner other = simplexFrom(cost, Vector3d{u(random), u(random), u(random)});
     if (other.cost < best.cost) best = other;
   }
   return simplexFrom(cost, best.at);
@@ -82,13 +82,13 @@ Corner leastOf(const Cost& cost, std::mt19937& random) {
 anatomy::Specimen crushed(std::mt19937& random) {
   std::normal_distribution<double> n;
   anatomy::Specimen specimen = test::twoVertebrae({.tilt = 0.6});
-  specimen.bones[1].facets[0].centre += Vector3d(0.012 * n(random), 0.004 * n(random), 0.006 * n(random));
+  specimen.bones[1].facets[0].centre += Vector3d{0.012 * n(random), 0.004 * n(random), 0.006 * n(random)};
   anatomy::Facet& tilted = specimen.bones[0].facets[1];
-  const Matrix3d R = turn(0.15 * Vector3d(n(random), n(random), n(random)));
+  const Matrix3d R = turn(0.15 * Vector3d{n(random), n(random), n(random)});
   tilted.normal = R * tilted.normal;
   tilted.slide = R * tilted.slide;
   for (anatomy::Bone& bone : specimen.bones) {
-    for (anatomy::Facet& facet : bone.facets) facet.centre += 0.003 * Vector3d(n(random), n(random), n(random));
+    for (anatomy::Facet& facet : bone.facets) facet.centre += 0.003 * Vector3d{n(random), n(random), n(random)};
   }
   return specimen;
 }

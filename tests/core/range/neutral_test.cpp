@@ -42,7 +42,7 @@ TEST(Articulate, findsTheRotationTheFacetsAskFor) {
   std::uniform_real_distribution<double> u(-20 * kDegree, 20 * kDegree);
   for (int i = 0; i < 200; ++i) {
     anatomy::Specimen specimen = test::twoVertebrae({.tilt = 35 * kDegree});
-    const Matrix3d asked = turn(Vector3d(u(random), u(random), u(random)));
+    const Matrix3d asked = turn(Vector3d{u(random), u(random), u(random)});
     test::askForRotation(specimen, asked);
     const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0);
     ASSERT_TRUE(rest.solved) << i;
@@ -212,10 +212,10 @@ TEST(Articulate, survivesAnyBones) {
     const double wild = i % 3 == 0 ? 1 : 0.1;
     for (anatomy::Bone& bone : specimen.bones) {
       for (anatomy::Facet& facet : bone.facets) {
-        const Matrix3d R = turn(wild * Vector3d(n(random), n(random), n(random)));
+        const Matrix3d R = turn(wild * Vector3d{n(random), n(random), n(random)});
         facet.normal = R * facet.normal;
         facet.slide = R * facet.slide;
-        facet.centre += 0.1 * wild * Vector3d(n(random), n(random), n(random));
+        facet.centre += 0.1 * wild * Vector3d{n(random), n(random), n(random)};
       }
     }
     for (const NeutralBy by : {NeutralBy::Facets, NeutralBy::FacetsAndCentra}) {

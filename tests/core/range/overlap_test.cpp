@@ -39,7 +39,8 @@ FacetMeeting slidEllipses(double share) {
 /// Random convex outlines: ellipses of many sizes with some of their corners left out, from triangles up.
 Polygon randomOutline(std::mt19937& random) {
   std::uniform_real_distribution<double> size(0.02, 0.12);
-  const Polygon ellipse = anatomy::ellipseOutline(size(random), size(random), 48);
+  const double width = size(random), height = size(random);
+  const Polygon ellipse = anatomy::ellipseOutline(width, height, 48);
   const double kept = std::uniform_real_distribution<double>(0.1, 1.0)(random);
   std::bernoulli_distribution keep(kept);
   Polygon outline;
@@ -144,7 +145,7 @@ TEST(SharedPolygon, agreesWithBoostGeometryOnRandomConvexPolygons) {
     const Polygon a = randomOutline(random);
     Polygon b = randomOutline(random);
     const Eigen::Rotation2Dd turned(shift(random) * 50);
-    const Vector2d by(shift(random), shift(random));
+    const Vector2d by{shift(random), shift(random)};
     for (Vector2d& p : b) p = turned * p + by;
     const double expected = test::sharedByBoost(a, b).area;
     ASSERT_NEAR(signedArea(sharedPolygon(a, b)), expected, 1e-12) << "pair " << i;

@@ -53,7 +53,7 @@ TEST(RangeEnd, agreesWithTheBandsOfASample) {
     if (!bones.specimen.joints[j].hasFacets()) continue;
     const JointJudge judge = bones.judge({j});
     for (int motion = 0; motion < 3; ++motion) {
-      const Vector3d angles = withMotion(Vector3d(u(random), u(random), u(random)) * 4 * kDegree, motion, 0);
+      const Vector3d angles = withMotion(Vector3d{u(random), u(random), u(random)} * 4 * kDegree, motion, 0);
       const RangeEnd search(judge, angles, motion);
       const Tried zero = search.at(0);
       const Tried far = search.at(u(random) < 0 ? -0.5 : 0.7);

@@ -21,7 +21,7 @@ std::vector<Vector3d> around(const Vector3d& centre, const Vector3d& normal, dou
   for (int i = 0; i < count; ++i) {
     const double a = 2 * M_PI * i / count;
     points.push_back(centre + radius * (std::cos(a) * u + std::sin(a) * v) +
-                     Vector3d(off(random), off(random), off(random)));
+                     Vector3d{off(random), off(random), off(random)});
   }
   return points;
 }

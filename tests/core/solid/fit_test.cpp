@@ -45,7 +45,7 @@ std::vector<std::uint32_t> all(const TriangleMesh& mesh) {
 void shake(TriangleMesh& mesh, double sigma, unsigned seed) {
   std::mt19937 random(seed);
   std::normal_distribution<float> off(0, static_cast<float>(sigma));
-  for (auto& p : mesh.positions) p += Eigen::Vector3f(off(random), off(random), off(random));
+  for (auto& p : mesh.positions) p += Eigen::Vector3f{off(random), off(random), off(random)};
 }
 
 const Vector3d kCentre(0.2, -0.1, 0.4), kNormal = Vector3d(0.3, -0.5, 0.8).normalized(),

@@ -61,7 +61,7 @@ TEST(MassProperties, AgreeWithSampling) {
   Eigen::Vector3d sum = Eigen::Vector3d::Zero();
   Eigen::Matrix3d squares = Eigen::Matrix3d::Zero();
   for (int i = 0; i < kPoints; ++i) {
-    Eigen::Vector3d p(unit(random), unit(random), unit(random));
+    Eigen::Vector3d p{unit(random), unit(random), unit(random)};
     if (unit(random) < first / (first + second))
       p = p.cwiseProduct(Eigen::Vector3d(0.4, 0.1, 0.2));
     else

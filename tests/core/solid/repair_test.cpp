@@ -53,7 +53,7 @@ TEST(Repair, ClosesSeamsWithinTheWeldDistanceOnly) {
     TriangleMesh soup = soupOf(sphereMesh(1, 24));
     std::mt19937 random(1);
     std::uniform_real_distribution<float> off(-static_cast<float>(shift), static_cast<float>(shift));
-    for (Eigen::Vector3f& p : soup.positions) p += Eigen::Vector3f(off(random), off(random), off(random));
+    for (Eigen::Vector3f& p : soup.positions) p += Eigen::Vector3f{off(random), off(random), off(random)};
     const Repaired out = repair(std::move(soup));
     EXPECT_EQ(out.flaws.closed(), shift < 1e-6);
     EXPECT_EQ(out.repairs.seamsClosed > 0, shift < 1e-6);

@@ -38,7 +38,7 @@ TEST(ConvexHull, OfManyPointsOnABallNearsItsVolume) {
   std::normal_distribution<double> normal;
   std::vector<Vector3d> points;
   for (int i = 0; i < 1500; ++i) {
-    points.push_back(2 * Vector3d(normal(random), normal(random), normal(random)).normalized());
+    points.push_back(2 * Vector3d{normal(random), normal(random), normal(random)}.normalized());
   }
   const auto hull = convexHull(points);
   const double ball = 4.0 / 3 * std::numbers::pi * 8;
@@ -53,7 +53,7 @@ TEST(ConvexHull, HoldsEveryPointAndDoesNotCareWhereItLies) {
   std::uniform_real_distribution<double> uniform(-1, 1);
   for (int round = 0; round < 20; ++round) {
     std::vector<Vector3d> points, moved;
-    for (int i = 0; i < 60; ++i) points.emplace_back(uniform(random), uniform(random), uniform(random));
+    for (int i = 0; i < 60; ++i) points.push_back({uniform(random), uniform(random), uniform(random)});
     const auto hull = convexHull(points);
     for (const auto& [a, b, c] : hull.faces) {
       const Vector3d normal = (points[b] - points[a]).cross(points[c] - points[a]);
