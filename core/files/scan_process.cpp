@@ -11,6 +11,7 @@
 #include <cstring>
 #include <new>
 
+#include "core/files/sanitizer_shadow.h"
 #include "core/files/scan_import.h"
 #include "core/files/scan_protocol.h"
 #include "core/files/scan_wire.h"
@@ -19,15 +20,6 @@
 /// The body of the reading process.
 namespace zyga::files {
 namespace {
-
-/// The address sanitizer's shadow alone maps terabytes.
-#if defined(__SANITIZE_ADDRESS__)
-constexpr bool kShadowed = true;
-#elif defined(__has_feature)
-constexpr bool kShadowed = __has_feature(address_sanitizer);
-#else
-constexpr bool kShadowed = false;
-#endif
 
 int told = STDOUT_FILENO;  ///< where to talk to the parent; also used where nothing may be allocated
 
