@@ -13,15 +13,16 @@ namespace zyga::ui {
 class Worker : public QObject {
   Q_OBJECT
  public:
+  /// Run in the window's thread, unless the work is stale by then.
+  using Delivery = std::function<void()>;
   /// What the work may use from its own thread.
   struct Control {
     const std::atomic<bool>& cancelled;
     std::function<void(std::size_t done, std::size_t total)> report;
-    /// Something to show before the work is done: run in the window's thread, unless the work is stale by then.
-    std::function<void(std::function<void()>)> show;
+    /// Delivers something to show before the work is done.
+    std::function<void(Delivery)> show;
   };
-  /// Run in the window's thread once the work is done, unless it is stale by then.
-  using Delivery = std::function<void()>;
+  /// What it returns is delivered once it is done.
   using Work = std::function<Delivery(const Control&)>;
   /// Told in the window's thread what an exception said that left the work.
   using Failure = std::function<void(const QString& message)>;

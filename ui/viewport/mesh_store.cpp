@@ -32,7 +32,7 @@ MeshStore::Sphere sphereAround(const solid::TriangleMesh& mesh) {
 
 void MeshStore::setMeshes(const files::BoneMeshes& meshes) {
   ++revision_;
-  if (meshes.empty() || bones_.empty()) ++setting_;
+  if (meshes.empty() || bones_.empty()) ++arrivals_;
   waiting_.clear();
   auto before = std::exchange(bones_, std::vector<BoneLevels>(meshes.size()));
   for (std::size_t b = 0; b < meshes.size(); ++b) {

@@ -25,7 +25,7 @@ class MeshStore {
   std::uint64_t revision() const { return revision_; }
 
   /// Counts up when bones come where none were, or all go; not when others take their places.
-  std::uint64_t setting() const { return setting_; }
+  std::uint64_t arrivals() const { return arrivals_; }
   /// Whether something can be drawn of every bone.
   bool complete() const;
 
@@ -61,7 +61,7 @@ class MeshStore {
   Gl& gl_;
   std::vector<BoneLevels> bones_;
   std::deque<std::pair<std::size_t, std::size_t>> waiting_;
-  std::uint64_t revision_ = 0, setting_ = 0;
+  std::uint64_t revision_ = 0, arrivals_ = 0;
 };
 
 }  // namespace zyga::ui

@@ -45,8 +45,8 @@ Renderer::Renderer(Gl& gl)
 void Renderer::setMeshes(const files::BoneMeshes& meshes) { meshes_.setMeshes(meshes); }
 
 Renderer::Key Renderer::keyOf(const FrameRequest& request) const {
-  return {request.camera, request.pixels,    request.theme.scheme, request.look,
-          request.pose,   meshes_.setting(), meshes_.revision()};
+  return {request.camera, request.pixels,     request.theme.scheme, request.look,
+          request.pose,   meshes_.arrivals(), meshes_.revision()};
 }
 
 FrameView Renderer::viewOf(const FrameRequest& request, double scale, double edgePixels) const {
@@ -137,7 +137,7 @@ bool Renderer::unfinished(const FrameRequest& request) const {
   return meshes_.waiting() || !shownFine_ || shown_ != keyOf(request);
 }
 
-bool Renderer::showsAll() const { return shown_ && shown_->setting == meshes_.setting() && shownComplete_; }
+bool Renderer::showsAll() const { return shown_ && shown_->arrivals == meshes_.arrivals() && shownComplete_; }
 
 bool Renderer::refine(const FrameRequest& request, std::chrono::milliseconds budget) {
   const auto end = Clock::now() + budget;

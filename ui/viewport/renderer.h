@@ -53,7 +53,7 @@ class Renderer {
     Camera camera;
     QSize pixels;
     Scheme scheme = Scheme::Light;
-    std::uint64_t look = 0, pose = 0, setting = 0, meshes = 0;
+    std::uint64_t look = 0, pose = 0, arrivals = 0, meshes = 0;
     bool operator==(const Key&) const = default;
   };
   struct Refinement {
