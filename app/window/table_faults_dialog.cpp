@@ -12,6 +12,7 @@
 
 #include "ui/panels/panel_parts.h"
 #include "ui/theme/figures.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -46,8 +47,8 @@ QTableWidget* listOf(const std::vector<TableMessage>& messages) {
     table->setItem(row, 0, cell(isError(message) ? TableFaultsDialog::tr("fault") : TableFaultsDialog::tr("remark")));
     table->setItem(row, 1, cell(message.line > 0 ? QString::number(message.line) : QString()));
     table->setItem(row, 2, cell(message.column > 0 ? QString::number(message.column) : QString()));
-    table->setItem(row, 3, cell(QString::fromStdString(message.cause)));
-    table->setItem(row, 4, cell(QString::fromStdString(message.mend)));
+    table->setItem(row, 3, cell(text(message.cause)));
+    table->setItem(row, 4, cell(text(message.mend)));
   }
   table->setSelectionBehavior(QAbstractItemView::SelectRows);
   table->setShowGrid(false);
@@ -90,7 +91,7 @@ TableFaultsDialog::TableFaultsDialog(const QString& fileName, const std::vector<
 
 void TableFaultsDialog::copyAll() const {
   QStringList lines;
-  for (const TableMessage& message : messages_) lines += QString::fromStdString(message.text());
+  for (const TableMessage& message : messages_) lines += text(message);
   QApplication::clipboard()->setText(lines.join('\n'));
 }
 

@@ -1660,6 +1660,410 @@
         <translation>幼年迷惑龙，上限</translation>
     </message>
     <message>
+        <source>'%1' is no body plan</source>
+        <translation>“%1”不是体型方案</translation>
+    </message>
+    <message>
+        <source>'%1' %2 cannot be</source>
+        <translation>%2不能是“%1”</translation>
+    </message>
+    <message>
+        <source>write a whole number from %1 to %2</source>
+        <translation>请写 %1 到 %2 之间的整数</translation>
+    </message>
+    <message>
+        <source>there is no column '%1'</source>
+        <translation>没有名为“%1”的列</translation>
+    </message>
+    <message>
+        <source>a second column '%1'</source>
+        <translation>“%1”列重复</translation>
+    </message>
+    <message>
+        <source>a second column for '%1'</source>
+        <translation>“%1”有第二列</translation>
+    </message>
+    <message>
+        <source>'%1' does not say whether the condyle is counted</source>
+        <translation>“%1”没有说明是否计入关节髁</translation>
+    </message>
+    <message>
+        <source>'%1' is no measure this program knows</source>
+        <translation>“%1”不是本程序认识的量度</translation>
+    </message>
+    <message>
+        <source>'%1' has no unit</source>
+        <translation>“%1”没有单位</translation>
+    </message>
+    <message>
+        <source>'%1' is no unit for %2</source>
+        <translation>“%1”不是%2的单位</translation>
+    </message>
+    <message>
+        <source>write '%1', '%2' or '%3'</source>
+        <translation>请写“%1”、“%2”或“%3”</translation>
+    </message>
+    <message>
+        <source>write '%1'</source>
+        <translation>请写“%1”</translation>
+    </message>
+    <message>
+        <source>write %1 (mm), (cm) or (m)</source>
+        <translation>请写 %1 (mm)、(cm) 或 (m)</translation>
+    </message>
+    <message>
+        <source>%1 cells under %2 titles</source>
+        <translation>%2 个标题下有 %1 个单元格</translation>
+    </message>
+    <message>
+        <source>'%1' is no bone</source>
+        <translation>“%1”不是骨骼</translation>
+    </message>
+    <message>
+        <source>there is no bone '%1'</source>
+        <translation>没有骨骼“%1”</translation>
+    </message>
+    <message>
+        <source>%1 stands in line %2 already</source>
+        <translation>%1 已在第 %2 行出现</translation>
+    </message>
+    <message>
+        <source>'%1' is no kind of evidence</source>
+        <translation>“%1”不是证据类别</translation>
+    </message>
+    <message>
+        <source>'%1' is not a number</source>
+        <translation>“%1”不是数字</translation>
+    </message>
+    <message>
+        <source>write a number in %1, or leave the cell blank when it is not known</source>
+        <translation>请写以 %1 为单位的数字，未知时留空</translation>
+    </message>
+    <message>
+        <source>%1 is not a length</source>
+        <translation>%1 不是长度</translation>
+    </message>
+    <message>
+        <source>%1 is no distance</source>
+        <translation>%1 不是距离</translation>
+    </message>
+    <message>
+        <source>%1 is more than 20 m</source>
+        <translation>%1 超过 20 m</translation>
+    </message>
+    <message>
+        <source>'%1' is more than a kilometre away</source>
+        <translation>“%1”远在一公里之外</translation>
+    </message>
+    <message>
+        <source>%1 degrees is beyond a right angle</source>
+        <translation>%1 度超过直角</translation>
+    </message>
+    <message>
+        <source>%1 is shorter with its condyle than without</source>
+        <translation>%1 含关节髁的长度反而比不含的短</translation>
+    </message>
+    <message>
+        <source>%1 would be %2 times as long as high</source>
+        <translation>%1 的长将是高的 %2 倍</translation>
+    </message>
+    <message>
+        <source>'%1' is not used for %2</source>
+        <translation>%2 不使用“%1”</translation>
+    </message>
+    <message>
+        <source>the row '%1' has no length</source>
+        <translation>“%1”行没有长度</translation>
+    </message>
+    <message>
+        <source>a second row '%1'</source>
+        <translation>“%1”行重复</translation>
+    </message>
+    <message>
+        <source>%1 is beyond the %2 %3</source>
+        <translation>%1 超出了 %2 块%3</translation>
+    </message>
+    <message>
+        <source>correct the number of the bone or the line '%1'</source>
+        <translation>请更正骨骼编号，或更正“%1”这一行</translation>
+    </message>
+    <message>
+        <source>an animal with these counts has no %1</source>
+        <translation>按这些椎骨数目，没有 %1</translation>
+    </message>
+    <message>
+        <source>%1 has '%2' twice</source>
+        <translation>%1 的“%2”出现两次</translation>
+    </message>
+    <message>
+        <source>the column '%1' is not used</source>
+        <translation>“%1”列未被使用</translation>
+    </message>
+    <message>
+        <source>'%1' does not tell left from right</source>
+        <translation>“%1”分不出左右</translation>
+    </message>
+    <message>
+        <source>no three prints can lie %1, %2 and %3 cm apart</source>
+        <translation>没有三个足迹能相距 %1、%2 和 %3 cm</translation>
+    </message>
+    <message>
+        <source>%1 and %2 follow each other on the same side</source>
+        <translation>%1 与 %2 在同一侧相继出现</translation>
+    </message>
+    <message>
+        <source>check whether a print between them is missing; the distances of %1 reach over it</source>
+        <translation>请检查两者之间是否缺了足迹；%1 的距离跨过了它</translation>
+    </message>
+    <message>
+        <source>the pace %1 cm differs from the next pace of %2, %3 cm</source>
+        <translation>步距 %1 cm 与 %2 的下一步距 %3 cm 不符</translation>
+    </message>
+    <message>
+        <source>The prints after %1 can't be laid: %2 is unknown.</source>
+        <translation>%1 之后的足迹无法排布：%2未知。</translation>
+    </message>
+    <message>
+        <source>The prints after %1 can't be laid: %2 are unknown.</source>
+        <translation>%1 之后的足迹无法排布：%2未知。</translation>
+    </message>
+    <message>
+        <source>'%1' can't be laid: its side is unknown.</source>
+        <translation>“%1”无法排布：不知其左右。</translation>
+    </message>
+    <message>
+        <source>%1: no print</source>
+        <translation>%1：没有足迹</translation>
+    </message>
+    <message>
+        <source>%1 on %2 (%3 mm)</source>
+        <translation>%1踏在 %2 上（%3 mm）</translation>
+    </message>
+    <message>
+        <source>%1 %2 mm ahead of and %3 mm left of %4</source>
+        <translation>%1在 %4 前 %2 mm、左 %3 mm</translation>
+    </message>
+    <message>
+        <source>%1 %2 mm ahead of and %3 mm right of %4</source>
+        <translation>%1在 %4 前 %2 mm、右 %3 mm</translation>
+    </message>
+    <message>
+        <source>%1 %2 mm behind and %3 mm left of %4</source>
+        <translation>%1在 %4 后 %2 mm、左 %3 mm</translation>
+    </message>
+    <message>
+        <source>%1 %2 mm behind and %3 mm right of %4</source>
+        <translation>%1在 %4 后 %2 mm、右 %3 mm</translation>
+    </message>
+    <message>
+        <source>%1 %2 mm ahead of %3</source>
+        <translation>%1在 %3 前 %2 mm</translation>
+    </message>
+    <message>
+        <source>%1 %2 mm behind %3</source>
+        <translation>%1在 %3 后 %2 mm</translation>
+    </message>
+    <message>
+        <source>%1 %2 mm left of %3</source>
+        <translation>%1在 %3 左 %2 mm</translation>
+    </message>
+    <message>
+        <source>%1 %2 mm right of %3</source>
+        <translation>%1在 %3 右 %2 mm</translation>
+    </message>
+    <message>
+        <source>write 'high browser' or 'low browser'</source>
+        <translation>请写“high browser”或“low browser”</translation>
+    </message>
+    <message>
+        <source>the table is empty</source>
+        <translation>表格是空的</translation>
+    </message>
+    <message>
+        <source>write a header line such as 'bone,length (mm)' and one row a bone</source>
+        <translation>请写一行标题，例如“bone,length (mm)”，每块骨一行</translation>
+    </message>
+    <message>
+        <source>name the column that holds C1, D1, femur.L ... 'bone'</source>
+        <translation>请把含 C1、D1、femur.L……的列命名为“bone”</translation>
+    </message>
+    <message>
+        <source>keep one of the two</source>
+        <translation>请只留其中之一</translation>
+    </message>
+    <message>
+        <source>it is taken as without; write 'length' (without) or 'length with condyle'</source>
+        <translation>按不含处理；请写“length”（不含）或“length with condyle”（含）</translation>
+    </message>
+    <message>
+        <source>use a title of the list in the README, or name the column 'remark'</source>
+        <translation>请用 README 列出的标题，或把该列命名为“remark”</translation>
+    </message>
+    <message>
+        <source>remove the surplus cells, or write numbers with a decimal point</source>
+        <translation>请删去多余的单元格，或用小数点写数字</translation>
+    </message>
+    <message>
+        <source>a row without a bone</source>
+        <translation>有一行没有骨骼</translation>
+    </message>
+    <message>
+        <source>write an id such as C7, D3, Ca12, rib.D4.L, humerus.R or metacarpal3.L</source>
+        <translation>请写编号，例如 C7、D3、Ca12、rib.D4.L、humerus.R 或 metacarpal3.L</translation>
+    </message>
+    <message>
+        <source>keep one of the two rows</source>
+        <translation>请只留两行之一</translation>
+    </message>
+    <message>
+        <source>write found, 'found, deformed', mirrored, 'scaled from another' or inferred</source>
+        <translation>请写 found、“found, deformed”、mirrored、“scaled from another”或 inferred</translation>
+    </message>
+    <message>
+        <source>write a length above zero, or leave the cell blank when it is not known</source>
+        <translation>请写大于零的长度，未知时留空</translation>
+    </message>
+    <message>
+        <source>check the unit in the header</source>
+        <translation>请检查标题中的单位</translation>
+    </message>
+    <message>
+        <source>check the unit</source>
+        <translation>请检查单位</translation>
+    </message>
+    <message>
+        <source>check the angle</source>
+        <translation>请检查角度</translation>
+    </message>
+    <message>
+        <source>swap the two lengths, or check their columns</source>
+        <translation>请对调两个长度，或检查它们所在的列</translation>
+    </message>
+    <message>
+        <source>check length and cotyle height for a slip of the decimal point</source>
+        <translation>请检查长度和关节窝高的小数点是否错位</translation>
+    </message>
+    <message>
+        <source>it is kept in no file</source>
+        <translation>它不会存入文件</translation>
+    </message>
+    <message>
+        <source>write the region's total length</source>
+        <translation>请写该区段的总长</translation>
+    </message>
+    <message>
+        <source>correct the id, or the counts in the lines that start with #</source>
+        <translation>请更正编号，或更正以 # 开头的行中的数目</translation>
+    </message>
+    <message>
+        <source>there is no header</source>
+        <translation>没有标题行</translation>
+    </message>
+    <message>
+        <source>write bone,landmark,x (mm),y (mm),z (mm) in the first line</source>
+        <translation>请在第一行写 bone,landmark,x (mm),y (mm),z (mm)</translation>
+    </message>
+    <message>
+        <source>write an id such as C5 or femur.L</source>
+        <translation>请写编号，例如 C5 或 femur.L</translation>
+    </message>
+    <message>
+        <source>the landmark has no name</source>
+        <translation>标志点没有名称</translation>
+    </message>
+    <message>
+        <source>write one, such as cranialRim</source>
+        <translation>请写一个，例如 cranialRim</translation>
+    </message>
+    <message>
+        <source>write a coordinate</source>
+        <translation>请写坐标</translation>
+    </message>
+    <message>
+        <source>leave one of them out</source>
+        <translation>请去掉其中之一</translation>
+    </message>
+    <message>
+        <source>no footprint stands below the header</source>
+        <translation>标题行下没有足迹</translation>
+    </message>
+    <message>
+        <source>write one row a print</source>
+        <translation>请每个足迹写一行</translation>
+    </message>
+    <message>
+        <source>there is no column of distances</source>
+        <translation>没有距离列</translation>
+    </message>
+    <message>
+        <source>write a header line 'foot,pace_cm,next_pace_cm,stride_cm,length_cm' and one row a print</source>
+        <translation>请写标题行“foot,pace_cm,next_pace_cm,stride_cm,length_cm”，每个足迹一行</translation>
+    </message>
+    <message>
+        <source>nothing need be done</source>
+        <translation>无需处理</translation>
+    </message>
+    <message>
+        <source>the row says nothing of a print and is left out</source>
+        <translation>该行没有足迹内容，已略去</translation>
+    </message>
+    <message>
+        <source>a print without a foot</source>
+        <translation>有足迹未注明是哪只足</translation>
+    </message>
+    <message>
+        <source>write a name such as LP1 or 'right fore' if the prints shall lie on the ground</source>
+        <translation>若要把足迹排在地面上，请写 LP1 或“right fore”之类的名称</translation>
+    </message>
+    <message>
+        <source>check the paces and the stride; the longest must be less than the other two together</source>
+        <translation>请检查步距与复步长；最长的必须小于另两者之和</translation>
+    </message>
+    <message>
+        <source>check both; each row is reckoned with its own</source>
+        <translation>请两处都检查；各行按自己的数值计算</translation>
+    </message>
+    <message>
+        <source>its pace</source>
+        <translation>其步距</translation>
+    </message>
+    <message>
+        <source>its next pace and stride, or its gauge</source>
+        <translation>其下一步距与复步长，或行迹宽</translation>
+    </message>
+    <message>
+        <source>the stride before it, or its gauge</source>
+        <translation>其前的复步长，或行迹宽</translation>
+    </message>
+    <message>
+        <source>A print without a name can't be laid: its side is unknown.</source>
+        <translation>没有名称的足迹无法排布：不知其左右。</translation>
+    </message>
+    <message>
+        <source>cervicals</source>
+        <translation>颈椎</translation>
+    </message>
+    <message>
+        <source>dorsals</source>
+        <translation>背椎</translation>
+    </message>
+    <message>
+        <source>sacrals</source>
+        <translation>荐椎</translation>
+    </message>
+    <message>
+        <source>caudals</source>
+        <translation>尾椎</translation>
+    </message>
+    <message>
+        <source>%1, column %2</source>
+        <translation>%1，第 %2 列</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3</source>
+        <translation>%1：%2；%3</translation>
+    </message>
+    <message>
         <source>Add claim “%1”</source>
         <translation>添加论断“%1”</translation>
     </message>

@@ -4,6 +4,9 @@
 #include <QRegularExpression>
 
 #include "app/window/language.h"
+#include "core/anatomy/landmark_table.h"
+#include "core/anatomy/measurement_table.h"
+#include "core/study/trackway_table.h"
 #include "tests/ui/widgets_seen.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/theme/words.h"
@@ -66,6 +69,53 @@ TEST(Words, OfCoreAreKnownByTheirForm) {
   EXPECT_EQ(text("what nobody has ever said"), "what nobody has ever said");
   speak("en");
   EXPECT_EQ(text("C6-C7 beyond: facets share 38 %"), "C6-C7 beyond: facets share 38 %");
+}
+
+/// Nothing is left in English but what stands in quotes and the names of files, columns and bones.
+void expectSaid(const std::vector<anatomy::TableMessage>& messages, std::size_t least) {
+  EXPECT_GE(messages.size(), least);
+  for (const anatomy::TableMessage& message : messages) {
+    for (const std::string& words : {message.cause, message.mend}) {
+      const QString said = text(words);
+      EXPECT_NE(said.toStdString(), words);
+      EXPECT_TRUE(said.contains(QRegularExpression("\\p{Han}{2}"))) << said.toStdString();
+    }
+    EXPECT_TRUE(text(message).startsWith(QString::fromStdString(message.file)));
+  }
+}
+
+TEST(Words, OfFaultsInTablesAreKnown) {
+  speak("zh_CN");
+  expectSaid(anatomy::readMeasurementTable("", "t.csv").messages, 1);
+  expectSaid(anatomy::readMeasurementTable("length (mm)\n", "t.csv").messages, 1);
+  expectSaid(anatomy::readMeasurementTable("# plan: crawler\n# cervicals: many\n# dorsals: 12\n"
+                                           "bone,centrum length (mm),length,length (mm),length (mm),width (stone),"
+                                           "mood,cotyle height (mm),wedge (deg),evidence\n"
+                                           "C2,,,abc,,,,,,\nC3,,,-4,,,,,,\nC4,,,90000,,,,,,\nC5,,,5,,,,500,,\n"
+                                           "C5,,,300,,,,,,\nD14,,,300,,,,,,\nQ9,,,1,,,,,,\nC6,,,300,,,,,120,\n"
+                                           "C7,,,300,,,,,,guessed\n,,,300,,,,,,\nC8,1,2,3,4,5,6,7,8,found,10,11\n"
+                                           "neck,,,,,,,,,\nneck,,,300,,,,,,\nneck,,,300,,,,,,\n",
+                                           "t.csv")
+                 .messages,
+             14);
+  expectSaid(anatomy::readLandmarkTable("bone,mark,x,y (mm),z (mm)\n", "m.csv").messages, 2);
+  expectSaid(anatomy::readLandmarkTable("bone,landmark,x (mm),y (mm),z (mm)\nQ9,cranialRim,1,2,3\nC5,,1,2,3\n"
+                                        "C5,cranialRim,a,2,3\nC5,caudalRim,1e9,2,3\nC5,top,1,2,3\nC5,top,1,2,3\n",
+                                        "m.csv")
+                 .messages,
+             5);
+  expectSaid(study::readTrackwayTable("", "w.csv").messages, 1);
+  expectSaid(study::readTrackwayTable("foot,pace,mood\nLP1,1,2\n", "w.csv").messages, 2);
+  expectSaid(study::readTrackwayTable("foot,pace_cm,next_pace_cm,stride_cm,length_cm,pace_cm,mood\n"
+                                      "LP1,120,130,400,60,,\nRP1,abc,120,190,-5,,\nRP2,110,120,190,60,,\n"
+                                      ",100,,,,,\nLP2,9000,,,,,\nLP3,1,2,3,4,5,6,7,8\n",
+                                      "w.csv")
+                 .messages,
+             7);
+  EXPECT_EQ(text("'length' has no unit"), QString::fromUtf8("“length”没有单位"));
+  EXPECT_EQ(text("left hind foot 120 mm ahead of and 30 mm left of LP2"),
+            QString::fromUtf8("左后足在 LP2 前 120 mm、左 30 mm"));
+  speak("en");
 }
 
 }  // namespace

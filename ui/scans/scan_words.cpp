@@ -75,7 +75,7 @@ QString causeAlone(const QString& message, const QString& path) {
 
 QString messagesInWords(const std::vector<anatomy::TableMessage>& messages) {
   QStringList lines;
-  for (const auto& message : messages) lines += QString::fromStdString(message.text());
+  for (const auto& message : messages) lines += text(message);
   return lines.join('\n');
 }
 

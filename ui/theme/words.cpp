@@ -6,7 +6,9 @@
 #include <optional>
 #include <vector>
 
+#include "core/anatomy/measurement_table.h"
 #include "ui/theme/core_forms.h"
+#include "ui/theme/table_forms.h"
 
 namespace zyga::ui {
 namespace {
@@ -17,7 +19,11 @@ constexpr int kRemembered = 20'000;  // sentences
 /// A form as it is found in English, and how it is said.
 struct Form {
   QRegularExpression english;
-  std::vector<int> parts;  ///< number of the part that each group of the expression holds
+  struct Part {
+    int number = 0;
+    bool quoted = false;  ///< stays as it is
+  };
+  std::vector<Part> parts;  ///< what each group of the expression holds
   QString said;
 };
 
@@ -25,9 +31,14 @@ Form formOf(const char* english, const QString& said) {
   Form form;
   form.said = said;
   QString pattern = QRegularExpression::escape(QString::fromUtf8(english));
-  static const QRegularExpression part(QStringLiteral("\\\\%(\\d)"));
-  for (auto it = part.globalMatch(pattern); it.hasNext();) form.parts.push_back(it.next().captured(1).toInt());
-  pattern.replace(part, QStringLiteral("(.+?)"));
+  static const QRegularExpression part(QStringLiteral("(\\\\')?\\\\%(\\d)"));
+  for (auto it = part.globalMatch(pattern); it.hasNext();) {
+    const QRegularExpressionMatch match = it.next();
+    form.parts.push_back({match.captured(2).toInt(), !match.captured(1).isEmpty()});
+  }
+  // What is so many millimetres is a number.
+  pattern.replace(QRegularExpression(QStringLiteral("\\\\%\\d(?=\\\\ [mc]m)")), QStringLiteral("(\\S+)"));
+  pattern.replace(part, QStringLiteral("\\1(.+?)"));
   form.english.setPattern(QRegularExpression::anchoredPattern(pattern));
   form.english.optimize();
   return form;
@@ -44,12 +55,7 @@ std::optional<qsizetype> endOfFirstClause(const QString& words) {
 /// Everything that is known of one language; made anew when another is spoken.
 class Speech {
  public:
-  Speech() : sign_(sign()) {
-    for (const char* english : coreForms()) {
-      const QString said = QCoreApplication::translate("core", english);
-      if (said != QString::fromUtf8(english)) forms_.push_back(formOf(english, said));
-    }
-  }
+  Speech() : sign_(sign()), ofTables_(spoken(tableForms())), forms_(spoken(coreForms())) {}
   static QString sign() { return QCoreApplication::translate("core", "supported"); }
   bool stale() const { return sign_ != sign(); }
 
@@ -62,26 +68,43 @@ class Speech {
   }
 
  private:
+  static std::vector<Form> spoken(std::span<const char* const> forms) {
+    std::vector<Form> spoken;
+    for (const char* english : forms) {
+      const QString said = QCoreApplication::translate("core", english);
+      if (said != QString::fromUtf8(english)) spoken.push_back(formOf(english, said));
+    }
+    return spoken;
+  }
+
   QString saying(const QString& words, int depth) {
     const QString whole = QCoreApplication::translate("core", words.toUtf8().constData());
     if (whole != words || depth > kDeepest || forms_.empty()) return whole;
+    if (const auto said = sayingBy(ofTables_, words, depth)) return *said;
     if (const auto end = endOfFirstClause(words))
       return QCoreApplication::translate("core", "%1, %2")
           .arg(say(words.left(*end), depth + 1), say(words.mid(*end + 2), depth + 1));
-    for (const Form& form : forms_) {
+    return sayingBy(forms_, words, depth).value_or(words);
+  }
+
+  /// By the first form that fits.
+  std::optional<QString> sayingBy(const std::vector<Form>& forms, const QString& words, int depth) {
+    for (const Form& form : forms) {
       const QRegularExpressionMatch match = form.english.match(words);
       if (!match.hasMatch()) continue;
       QString said = form.said;
-      for (std::size_t i = 0; i < form.parts.size(); ++i)
-        said.replace(QLatin1Char('%') + QString::number(form.parts[i]),
-                     say(match.captured(static_cast<int>(i) + 1), depth + 1));
+      for (std::size_t i = 0; i < form.parts.size(); ++i) {
+        const QString part = match.captured(static_cast<int>(i) + 1);
+        said.replace(QLatin1Char('%') + QString::number(form.parts[i].number),
+                     form.parts[i].quoted ? part : say(part, depth + 1));
+      }
       return said;
     }
-    return words;
+    return std::nullopt;
   }
 
   QString sign_;
-  std::vector<Form> forms_;
+  std::vector<Form> ofTables_, forms_;
   QHash<QString, QString> said_;
 };
 
@@ -91,6 +114,12 @@ QString text(std::string_view words) {
   static std::optional<Speech> speech;
   if (!speech || speech->stale()) speech.emplace();
   return speech->say(QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())));
+}
+
+QString text(const anatomy::TableMessage& message) {
+  QString where = QString::fromStdString(message.file) + QLatin1Char(':') + QString::number(message.line);
+  if (message.column > 0) where = QCoreApplication::translate("core", "%1, column %2").arg(where).arg(message.column);
+  return QCoreApplication::translate("core", "%1: %2; %3").arg(where, text(message.cause), text(message.mend));
 }
 
 }  // namespace zyga::ui

@@ -3,12 +3,19 @@
 #include <QString>
 #include <string_view>
 
+namespace zyga::anatomy {
+struct TableMessage;
+}
+
 namespace zyga::ui {
 
 /// Core's words, UTF-8, for the window: in the language that is spoken there. Core writes plain English; sentences are
 /// known by their forms ("%1 beyond: %2"), and the parts of a form are translated each by itself. What fits no form
 /// stays as it is.
 QString text(std::string_view words);
+
+/// "neck.csv:4, column 3: 'abc' is not a number; write a number in mm, ...", in the language of the window.
+QString text(const anatomy::TableMessage& message);
 
 /// With a capital letter first.
 inline QString capital(const QString& words) { return words.left(1).toUpper() + words.mid(1); }

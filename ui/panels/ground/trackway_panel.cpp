@@ -240,7 +240,7 @@ void TrackwayPanel::readTable(const QString& file) {
   QStringList words;
   for (const auto& message : reading.messages) {
     const bool fault = message.severity == anatomy::TableMessage::Severity::Error;
-    if (fault || reading.usable()) words += QString::fromStdString(message.text());
+    if (fault || reading.usable()) words += text(message);
   }
   if (reading.usable()) {
     auto trackway = document().project().trackway;
@@ -327,12 +327,12 @@ void TrackwayPanel::refreshFit() {
   QStringList lines;
   const auto& laid = ground_.laid();
   for (const auto& fit : ground_.fits()) {
-    const QString line = QString::fromStdString(study::sentence(fit, laid.prints));
+    const QString line = text(study::sentence(fit, laid.prints));
     lines += capital(line) + ".";
   }
   fit_->setText(lines.join('\n'));
   QStringList gaps;
-  for (const auto& gap : laid.gaps) gaps += QString::fromStdString(gap);
+  for (const auto& gap : laid.gaps) gaps += text(gap);
   gaps_->setText(gaps.join('\n'));
   gaps_->setVisible(!gaps.isEmpty());
   under_->setEnabled(!laid.prints.empty());
