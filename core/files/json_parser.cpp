@@ -36,7 +36,7 @@ class Parser {
   void skipBlank() { at_ = std::min(text_.find_first_not_of(" \t\r\n", at_), text_.size()); }
 
   void expect(char c, const char* where) {
-    if (peek() != c) fail(std::string("expected '") + c + "' " + where + found());
+    if (peek() != c) fail(std::string("expected '").append(1, c).append("' ").append(where).append(found()));
     ++at_;
   }
 
