@@ -4,8 +4,8 @@
 #include <cmath>
 #include <map>
 #include <stdexcept>
-#include <thread>
 
+#include "core/crew/crew.h"
 #include "core/picture/bone_scene.h"
 #include "core/picture/line_tracing.h"
 
@@ -71,20 +71,11 @@ class Grid {
 
   /// False when cancelled.
   bool fill() {
-    std::atomic<int> next = 0, done = 0;
-    const auto cancelled = [&] { return options_.cancel && options_.cancel->load(); };
-    const auto rows = [&] {
-      for (int y = next++; y < height_ && !cancelled(); y = next++) {
-        for (int x = 0; x < width_; ++x) samples_[static_cast<std::size_t>(y) * width_ + x] = look(place(x, y));
-        const int finished = ++done;
-        if (options_.progress) options_.progress(static_cast<double>(finished) / height_);
-      }
+    const auto row = [this](std::size_t y) {
+      for (int x = 0; x < width_; ++x) samples_[y * width_ + x] = look(place(x, static_cast<double>(y)));
     };
-    const unsigned wanted = options_.threads > 0 ? options_.threads : std::max(1u, std::thread::hardware_concurrency());
-    std::vector<std::jthread> threads;
-    for (unsigned i = 0; i < wanted; ++i) threads.emplace_back(rows);
-    threads.clear();
-    return done == height_;
+    return crew::forEach(static_cast<std::size_t>(height_),
+                         {options_.threads, options_.cancel, crew::inShares(options_.progress)}, row);
   }
 
   /// Where between the two samples of an edge the first one's bone (or the first one's depth) ends.

@@ -1,6 +1,6 @@
 #include <stdexcept>
-#include <thread>
 
+#include "core/crew/crew.h"
 #include "core/picture/colour.h"
 #include "core/picture/tile.h"
 
@@ -40,28 +40,12 @@ double lineRadius(const PictureOptions& options, int grid) {
   return 0.5 * width * grid;
 }
 
-unsigned threadCount(const PictureOptions& options, std::size_t tiles) {
-  const unsigned wanted = options.threads > 0 ? options.threads : std::max(1u, std::thread::hardware_concurrency());
-  return static_cast<unsigned>(std::min<std::size_t>(wanted, tiles));
-}
-
 }  // namespace
 
 bool workTiles(const PictureOptions& options, const std::function<void(const Tile&)>& work) {
   const std::vector<Tile> tiles = tilesOf(options.width, options.height);
-  std::atomic<std::size_t> next = 0, done = 0;
-  const auto cancelled = [&] { return options.cancel && options.cancel->load(); };
-  const auto takeTiles = [&] {
-    for (std::size_t i = next++; i < tiles.size() && !cancelled(); i = next++) {
-      work(tiles[i]);
-      const std::size_t finished = ++done;
-      if (options.progress) options.progress(static_cast<double>(finished) / static_cast<double>(tiles.size()));
-    }
-  };
-  std::vector<std::jthread> threads;
-  for (unsigned i = 0; i < threadCount(options, tiles.size()); ++i) threads.emplace_back(takeTiles);
-  threads.clear();
-  return done == tiles.size();
+  return crew::forEach(tiles.size(), {options.threads, options.cancel, crew::inShares(options.progress)},
+                       [&](std::size_t i) { work(tiles[i]); });
 }
 
 void withStudio(const std::vector<Instance>& instances, const Camera& camera, const PictureOptions& options,

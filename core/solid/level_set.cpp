@@ -1,10 +1,8 @@
 #include "core/solid/level_set.h"
 
-#include <exception>
-#include <mutex>
 #include <stdexcept>
-#include <thread>
 
+#include "core/crew/crew.h"
 #include "core/solid/mirrored_half.h"
 #include "core/solid/surface_points.h"
 
@@ -74,29 +72,8 @@ BoneFields levelSets(const std::vector<std::shared_ptr<const BoneMesh>>& meshes,
     if (wanted[i] && meshes[i] && !meshes[i]->levels.empty()) jobs.push_back(i);
   }
   BoneFields fields(meshes.size());
-  std::atomic<std::size_t> next{0}, done{0};
-  const auto stopped = [&options] { return options.cancel && *options.cancel; };
-  std::mutex failing;
-  std::exception_ptr failure;
-  const auto work = [&] {
-    try {
-      for (std::size_t i = next++; i < jobs.size() && !stopped(); i = next++) {
-        fields[jobs[i]] = levelSetOf(*meshes[jobs[i]], jobs[i], options);
-        if (options.progress) options.progress(++done, jobs.size());
-      }
-    } catch (...) {
-      const std::lock_guard lock(failing);
-      failure = std::current_exception();
-    }
-  };
-  {
-    const unsigned count = options.threads > 0 ? options.threads : std::max(1U, std::thread::hardware_concurrency());
-    std::vector<std::jthread> crew;
-    for (unsigned i = 1; i < count; ++i) crew.emplace_back(work);
-    work();
-  }
-  if (failure) std::rethrow_exception(failure);
-  if (stopped()) fields.clear();
+  const auto work = [&](std::size_t i) { fields[jobs[i]] = levelSetOf(*meshes[jobs[i]], jobs[i], options); };
+  if (!crew::forEach(jobs.size(), {options.threads, options.cancel, options.progress}, work)) fields.clear();
   return fields;
 }
 

@@ -6,7 +6,7 @@
 #include <numeric>
 #include <optional>
 
-#include "core/solid/at_once.h"
+#include "core/crew/crew.h"
 #include "core/solid/edge_table.h"
 #include "core/solid/orient.h"
 #include "core/solid/weld.h"
@@ -137,7 +137,7 @@ class SliverRound {
 std::vector<std::uint32_t> findSlivers(const TriangleMesh& mesh) {
   constexpr std::size_t kAtOnce = 100'000;  // triangles that one core looks at
   std::vector<std::vector<std::uint32_t>> found((mesh.triangles.size() + kAtOnce - 1) / kAtOnce);
-  forEachAtOnce(found.size(), [&](std::size_t block) {
+  crew::forEach(found.size(), {}, [&](std::size_t block) {
     const std::size_t end = std::min(mesh.triangles.size(), (block + 1) * kAtOnce);
     for (std::size_t t = block * kAtOnce; t < end; ++t)
       if (isSliver(mesh, mesh.triangles[t])) found[block].push_back(static_cast<std::uint32_t>(t));

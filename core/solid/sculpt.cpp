@@ -1,11 +1,8 @@
 #include "core/solid/sculpt.h"
 
-#include <algorithm>
-#include <exception>
 #include <map>
-#include <mutex>
-#include <thread>
 
+#include "core/crew/crew.h"
 #include "core/solid/bone_shape.h"
 #include "core/solid/mesh_cache.h"
 #include "core/solid/shape_key.h"
@@ -70,35 +67,15 @@ class Workshop {
         meshes_(specimen.bones.size()) {}
 
   std::vector<std::shared_ptr<const BoneMesh>> run() {
-    const unsigned wanted = options_.threads > 0 ? options_.threads : std::max(1u, std::thread::hardware_concurrency());
-    std::vector<std::thread> others;
-    for (unsigned i = 1; i < std::min<std::size_t>(wanted, jobs_.size()); ++i) others.emplace_back([this] { work(); });
-    work();
-    for (std::thread& thread : others) thread.join();
-    if (failure_) std::rethrow_exception(failure_);
-    if (cancelled()) return {};
+    const bool all = crew::forEach(jobs_.size(), {options_.threads, options_.cancel, options_.progress},
+                                   [this](std::size_t i) { finish(jobs_[i]); });
+    if (!all) return {};
     return std::move(meshes_);
   }
 
   bool rough() const { return rough_; }
 
  private:
-  bool cancelled() const { return options_.cancel && options_.cancel->load(); }
-
-  void work() {
-    try {
-      for (std::size_t i = next_++; i < jobs_.size() && !cancelled() && !failed_; i = next_++) {
-        finish(jobs_[i]);
-        const std::size_t done = ++done_;
-        if (options_.progress) options_.progress(done, jobs_.size());
-      }
-    } catch (...) {
-      failed_ = true;
-      const std::lock_guard<std::mutex> lock(failureMutex_);
-      if (!failure_) failure_ = std::current_exception();
-    }
-  }
-
   /// Each job writes only its own bones' places.
   void finish(const Job& job) {
     std::optional<BoneMesh> found = cache_.read(job.key);
@@ -129,10 +106,7 @@ class Workshop {
   const MeshCache cache_;
   const std::vector<Job> jobs_;
   std::vector<std::shared_ptr<const BoneMesh>> meshes_;
-  std::atomic<std::size_t> next_{0}, done_{0};
-  std::atomic<bool> failed_{false}, rough_{false};
-  std::mutex failureMutex_;
-  std::exception_ptr failure_;
+  std::atomic<bool> rough_{false};
 };
 
 }  // namespace

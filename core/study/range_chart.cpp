@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
+#include "core/crew/crew.h"
 #include "core/range/findings.h"
 #include "core/study/figures_text.h"
-#include "core/study/parallel_rows.h"
 
 namespace zyga::study {
 namespace {
@@ -62,9 +62,9 @@ std::optional<RangeChart> rangeChart(const Subject& subject, const Watch& watch)
   const auto joints = columnJoints(subject.specimen);
   RangeChart chart;
   chart.rows.resize(joints.size());
-  if (!inParallel(joints.size(), 0, watch, [&](std::size_t i) { chart.rows[i] = rowOf(subject, joints[i]); })) {
-    return std::nullopt;
-  }
+  const bool all = crew::forEach(joints.size(), {0, watch.cancel, crew::inShares(watch.progress)},
+                                 [&](std::size_t i) { chart.rows[i] = rowOf(subject, joints[i]); });
+  if (!all) return std::nullopt;
   for (const RangeChart::Row& row : chart.rows) {
     if (row.region == Region::Skull || row.region == Region::Cervical) add(chart.neck, row.limits);
     if (row.region == Region::Dorsal) add(chart.trunk, row.limits);

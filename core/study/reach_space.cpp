@@ -6,9 +6,9 @@
 #include <numbers>
 #include <stdexcept>
 
+#include "core/crew/crew.h"
 #include "core/kinematics/bend.h"
 #include "core/range/reach_ranges.h"
-#include "core/study/parallel_rows.h"
 #include "core/study/sagittal_plane.h"
 
 namespace zyga::study {
@@ -164,7 +164,8 @@ class SpaceStudy {
         walkGround(snout, (i - rows.size()) * kBearingsInTurn, onGround);
       }
     };
-    if (!inParallel(rows.size() + groups, options_.threads, watch_, work)) return std::nullopt;
+    if (!crew::forEach(rows.size() + groups, {options_.threads, watch_.cancel, crew::inShares(watch_.progress)}, work))
+      return std::nullopt;
     gather(rows, sums, onGround);
     return space_;
   }

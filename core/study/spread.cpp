@@ -5,12 +5,12 @@
 #include <exception>
 
 #include "core/anatomy/summary.h"
+#include "core/crew/crew.h"
 #include "core/kinematics/standing.h"
 #include "core/range/findings.h"
 #include "core/range/neutral.h"
 #include "core/study/elevation.h"
 #include "core/study/figures_text.h"
-#include "core/study/parallel_rows.h"
 
 namespace zyga::study {
 namespace {
@@ -160,7 +160,8 @@ std::optional<SpreadStudy> spread(const Subject& subject, const anatomy::Measure
   const Maker maker(subject, filled, build, options);
   std::vector<SpreadDraw> all(static_cast<std::size_t>(std::max(0, options.draws)));
   const auto work = [&](std::size_t i) { all[i] = maker(static_cast<std::uint32_t>(i)); };
-  if (!inParallel(all.size(), options.threads, watch, work)) return std::nullopt;
+  if (!crew::forEach(all.size(), {options.threads, watch.cancel, crew::inShares(watch.progress)}, work))
+    return std::nullopt;
   for (const SpreadDraw& draw : all) {
     if (draw.usable) made.draws.push_back(draw);
   }

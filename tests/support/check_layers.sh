@@ -1,7 +1,7 @@
 #!/bin/bash
 # usage: check_layers.sh SOURCE_FOLDER
 # Every folder may include only from folders below it: app -> ui -> core, inside core study -> range -> kinematics ->
-# anatomy with files, solid and picture used from above. No Qt header in core but Qt Core in core/files.
+# anatomy with files, solid and picture used from above, and crew by all. No Qt header in core but Qt Core in core/files.
 set -euo pipefail
 cd "$1"
 faults=0
@@ -23,12 +23,13 @@ allow() {
     grep -vE "#include \"($pattern)/" || true)
 }
 
+allow core/crew core/crew
 allow core/anatomy core/anatomy
 allow core/kinematics core/kinematics core/anatomy
 allow core/range core/range core/kinematics core/anatomy
-allow core/solid core/solid core/anatomy
-allow core/picture core/picture core/solid
-allow core/study core/study core/range core/kinematics core/anatomy core/solid
+allow core/solid core/solid core/anatomy core/crew
+allow core/picture core/picture core/solid core/crew
+allow core/study core/study core/range core/kinematics core/anatomy core/solid core/crew
 allow core/files core/files core/study core/range core/kinematics core/anatomy core/solid
 allow core/report core/report core/files core/study core/range core/kinematics core/anatomy core/solid
 allow ui ui core

@@ -100,18 +100,6 @@ class ViewportTest : public testing::Test {
   std::unique_ptr<Viewport> viewport_;
 };
 
-/// How many pixels of `area` differ clearly between two pictures.
-int differing(const QImage& a, const QImage& b, const QRect& area) {
-  int count = 0;
-  for (int y = area.top(); y <= area.bottom(); ++y)
-    for (int x = area.left(); x <= area.right(); ++x) {
-      if (!a.rect().contains(x, y)) continue;
-      const QColor p = a.pixelColor(x, y), q = b.pixelColor(x, y);
-      count += std::abs(p.red() - q.red()) + std::abs(p.green() - q.green()) + std::abs(p.blue() - q.blue()) > 60;
-    }
-  return count;
-}
-
 /// Pixels whose hue is that of `colour` and which are as full of colour.
 int pixelsOf(const QImage& picture, const QColor& colour) {
   int count = 0;
@@ -154,7 +142,7 @@ TEST_F(ViewportTest, DraggingANeckBoneUpRaisesItUnderThePointer) {
   EXPECT_EQ(document_.pose()[joint("D4-D5")], before[joint("D4-D5")]);
   // A person sees it: the head has left its place.
   const QImage pictureAfter = viewport_->grabPicture();
-  EXPECT_GT(differing(pictureBefore, pictureAfter, QRect(skullFrom - QPoint(15, 15), QSize(30, 30))), 40);
+  EXPECT_GT(test::differing(pictureBefore, pictureAfter, QRect(skullFrom - QPoint(15, 15), QSize(30, 30))), 40);
   document_.undoStack().undo();
   EXPECT_EQ(document_.pose(), before);
   document_.undoStack().redo();
@@ -217,7 +205,7 @@ TEST_F(ViewportTest, ADragStaysInsideTheRangesAndTellsWhatItLacks) {
   release(far);
   EXPECT_EQ(document_.undoStack().count(), 1);
   const QImage after = viewport_->grabPicture();
-  EXPECT_GT(differing(during, after, QRect(far - QPoint(10, 10), QSize(20, 20))), 15);
+  EXPECT_GT(test::differing(during, after, QRect(far - QPoint(10, 10), QSize(20, 20))), 15);
 }
 
 TEST_F(ViewportTest, PastTheRangesTheBoneFollowsAndWhatBreaksIsTold) {
@@ -412,96 +400,10 @@ TEST_F(ViewportTest, UntilBonesAreSculptedTheyAreDrawnAsSticksAndCanBeBent) {
   const QRect around(on("C7") - QPoint(6, 6), QSize(12, 12));
   QImage bare(picture.size(), picture.format());
   bare.fill(picture.pixelColor(on("C7") - QPoint(0, 120)));
-  EXPECT_GT(differing(picture, bare, around), 8);
+  EXPECT_GT(test::differing(picture, bare, around), 8);
   const auto before = document_.pose();
   drag(on("C4"), {0, -40});
   EXPECT_GT(change(before, 0), 0.5);
-}
-
-TEST(ViewportWithoutProject, InvitesAndTakesNoHarmFromThePointer) {
-  if (!test::haveScreen()) GTEST_SKIP() << "no display: run under xvfb-run";
-  Document document;
-  Viewport viewport(document);
-  viewport.resize(800, 500);
-  viewport.show();
-  ASSERT_TRUE(QTest::qWaitForWindowExposed(&viewport));
-  QTest::mouseMove(&viewport, QPoint(400, 250));
-  QTest::mouseClick(&viewport, Qt::LeftButton, {}, QPoint(400, 250));
-  QTest::mouseDClick(&viewport, Qt::LeftButton, {}, QPoint(400, 250));
-  QTest::keyClick(&viewport, Qt::Key_Up);
-  viewport.frameAll();
-  const QImage picture = viewport.grabPicture();
-  // Text stands in the middle: its ink is darker than the calm background around it.
-  QImage bare(picture.size(), picture.format());
-  bare.fill(picture.pixelColor(400, 150));
-  EXPECT_GT(differing(picture, bare, QRect(200, 200, 400, 90)), 300);
-}
-
-/// The same bones with a finer level before their only one.
-files::BoneMeshes inTwoLevels(files::BoneMeshes meshes) {
-  for (auto& bone : meshes) {
-    if (!bone) continue;
-    auto finer = std::make_shared<solid::BoneMesh>(*bone);
-    finer->levels.insert(finer->levels.begin(), bone->levels.front());
-    bone = std::move(finer);
-  }
-  return meshes;
-}
-
-// Once, a graphics processor was asked for the same coarse picture for ever: what its first one had asked for never
-// came.
-TEST(ViewportLife, AGraphicsProcessorComesToRestInFullDetail) {
-  if (!test::haveScreen()) GTEST_SKIP() << "no display: run under xvfb-run";
-  Document document;
-  document.open(test::sampleProject("high_browser"), {});
-  Viewport viewport(document);
-  viewport.resize(500, 400);
-  viewport.show();
-  ASSERT_TRUE(QTest::qWaitForWindowExposed(&viewport));
-  viewport.drawAsGraphicsProcessor();
-  document.setMeshes(inTwoLevels(test::barBones(document.specimen())));
-  EXPECT_TRUE(QTest::qWaitFor([&] { return viewport.inFullDetail(); }, 60'000));
-  EXPECT_TRUE(viewport.showsBones());
-}
-
-TEST(ViewportLife, RoughBonesAreSeenUntilTheSculptedOnesAreThere) {
-  if (!test::haveScreen()) GTEST_SKIP() << "no display: run under xvfb-run";
-  Document document;
-  document.open(test::sampleProject("high_browser"), {});
-  Viewport viewport(document);
-  viewport.resize(500, 400);
-  viewport.show();
-  ASSERT_TRUE(QTest::qWaitForWindowExposed(&viewport));
-  EXPECT_FALSE(viewport.showsBones());
-  document.setRoughMeshes(test::barBones(document.specimen()));
-  ASSERT_TRUE(QTest::qWaitFor([&] { return viewport.showsBones(); }, 60'000));
-  EXPECT_FALSE(viewport.inFullDetail()) << "they are not the sculpted ones";
-  EXPECT_TRUE(document.meshes().empty());
-  document.setMeshes(inTwoLevels(test::barBones(document.specimen())));
-  EXPECT_TRUE(viewport.showsBones()) << "those that were there stay until the others come";
-  EXPECT_TRUE(QTest::qWaitFor([&] { return viewport.inFullDetail(); }, 60'000));
-}
-
-TEST(ViewportLife, SurvivesBeingMovedToAnotherWindow) {
-  if (!test::haveScreen()) GTEST_SKIP() << "no display: run under xvfb-run";
-  Document document;
-  document.open(test::sampleProject("high_browser"), {});
-  document.setMeshes(test::barBones(document.specimen()));
-  QWidget first, second;
-  first.resize(500, 400);
-  second.resize(500, 400);
-  auto* viewport = new Viewport(document, &first);
-  viewport->resize(500, 400);
-  first.show();
-  ASSERT_TRUE(QTest::qWaitForWindowExposed(&first));
-  const QImage before = viewport->grabPicture();
-  viewport->setParent(&second);
-  viewport->show();
-  second.show();
-  ASSERT_TRUE(QTest::qWaitForWindowExposed(&second));
-  const QImage after = viewport->grabPicture();
-  ASSERT_EQ(before.size(), after.size());
-  EXPECT_LT(differing(before, after, before.rect()), 200);
 }
 
 }  // namespace

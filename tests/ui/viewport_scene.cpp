@@ -62,4 +62,25 @@ files::Project sampleProject(const char* name) {
 
 bool haveScreen() { return qApp != nullptr && QGuiApplication::platformName() == "xcb"; }
 
+files::BoneMeshes inTwoLevels(files::BoneMeshes meshes) {
+  for (auto& bone : meshes) {
+    if (!bone) continue;
+    auto finer = std::make_shared<solid::BoneMesh>(*bone);
+    finer->levels.insert(finer->levels.begin(), bone->levels.front());
+    bone = std::move(finer);
+  }
+  return meshes;
+}
+
+int differing(const QImage& a, const QImage& b, const QRect& area) {
+  int count = 0;
+  for (int y = area.top(); y <= area.bottom(); ++y)
+    for (int x = area.left(); x <= area.right(); ++x) {
+      if (!a.rect().contains(x, y)) continue;
+      const QColor p = a.pixelColor(x, y), q = b.pixelColor(x, y);
+      count += std::abs(p.red() - q.red()) + std::abs(p.green() - q.green()) + std::abs(p.blue() - q.blue()) > 60;
+    }
+  return count;
+}
+
 }  // namespace zyga::ui::test
