@@ -76,11 +76,9 @@ Tried RangeEnd::crossing(Tried holds, Tried fails) const {
 double RangeEnd::between(const Tried& holds, const Tried& fails) const {
   const Tried end = crossing(holds, fails);
   const double way = end.value - holds.value, step = std::copysign(kStep, way);
-  Tried before = holds;
   for (int i = 1; i * kStep < std::abs(way); ++i) {
-    Tried next = at(holds.value + i * step);
-    if (!next.holds) return crossing(before, next).value;
-    before = std::move(next);
+    const double value = holds.value + i * step;
+    if (judge_.beyond(withMotion(angles_, motion_, value))) return crossing(at(value - step), at(value)).value;
   }
   return end.value;
 }
