@@ -100,7 +100,7 @@ void ScanFlow::chooseFiles(BringInDialog& dialog) {
 void ScanFlow::chooseLandmarks(BringInDialog& dialog) {
   auto* chooser = new QFileDialog(&dialog, tr("Landmarks"), startFolder(), tr("Landmark tables (*.csv)"));
   chooser->setAttribute(Qt::WA_DeleteOnClose);
-  connect(chooser, &QFileDialog::fileSelected, &dialog, [this, &dialog](const QString& file) {
+  connect(chooser, &QFileDialog::fileSelected, &dialog, [&dialog](const QString& file) {
     if (const QString fault = dialog.takeLandmarks(file); !fault.isEmpty()) tellFault(dialog, fault);
   });
   chooser->open();
