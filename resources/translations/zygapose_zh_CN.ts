@@ -2470,8 +2470,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>已标记</translation>
     </message>
     <message>
-        <source>residual %1</source>
-        <translation>残差 %1</translation>
+        <source>fit %1</source>
+        <translation>拟合 %1</translation>
     </message>
     <message>
         <source>%1: %2.</source>
