@@ -49,7 +49,11 @@ BenchView::BenchView(QWidget* parent) : QOpenGLWidget(parent) {
   connect(&ThemeSwitch::instance(), &ThemeSwitch::changed, this, qOverload<>(&QWidget::update));
 }
 
-BenchView::~BenchView() { freeGl(); }
+BenchView::~BenchView() {
+  // The context goes when nothing of this class is left to be told.
+  if (context()) context()->disconnect(this);
+  freeGl();
+}
 
 void BenchView::setBone(std::shared_ptr<const BenchBone> bone, const Eigen::Affine3d& X_WS, const QString& waiting) {
   bone_ = std::move(bone);

@@ -60,7 +60,11 @@ Viewport::Viewport(Document& document, QWidget* parent)
   takeSpecimen();
 }
 
-Viewport::~Viewport() { freeGl(); }
+Viewport::~Viewport() {
+  // The context goes when nothing of this class is left to be told.
+  if (context()) context()->disconnect(this);
+  freeGl();
+}
 
 void Viewport::onDocumentChanged(Changes what) {
   if (what == Changes(Change::Everything)) {
