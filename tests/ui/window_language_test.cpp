@@ -84,6 +84,7 @@ void expectSaid(const std::vector<anatomy::TableMessage>& messages, std::size_t 
   }
 }
 
+// Invented tables; a message that no form covers stays English and fails.
 TEST(Words, OfFaultsInTablesAreKnown) {
   speak("zh_CN");
   expectSaid(anatomy::readMeasurementTable("", "t.csv").messages, 1);

@@ -37,7 +37,8 @@ Form formOf(const char* english, const QString& said) {
     form.parts.push_back({match.captured(2).toInt(), !match.captured(1).isEmpty()});
   }
   // What is so many millimetres is a number.
-  pattern.replace(QRegularExpression(QStringLiteral("\\\\%\\d(?=\\\\ [mc]m)")), QStringLiteral("(\\S+)"));
+  static const QRegularExpression number(QStringLiteral("\\\\%\\d(?=\\\\ [mc]m)"));
+  pattern.replace(number, QStringLiteral("(\\S+)"));
   pattern.replace(part, QStringLiteral("\\1(.+?)"));
   form.english.setPattern(QRegularExpression::anchoredPattern(pattern));
   form.english.optimize();
@@ -80,7 +81,9 @@ class Speech {
   QString saying(const QString& words, int depth) {
     const QString whole = QCoreApplication::translate("core", words.toUtf8().constData());
     if (whole != words || depth > kDeepest || forms_.empty()) return whole;
-    if (const auto said = sayingBy(ofTables_, words, depth)) return *said;
+    if (depth == 0) {  // they are no parts of other forms, and findings are written again at each step of a drag
+      if (const auto said = sayingBy(ofTables_, words, depth)) return *said;
+    }
     if (const auto end = endOfFirstClause(words))
       return QCoreApplication::translate("core", "%1, %2")
           .arg(say(words.left(*end), depth + 1), say(words.mid(*end + 2), depth + 1));
