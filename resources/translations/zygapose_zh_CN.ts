@@ -2470,10 +2470,6 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>已标记</translation>
     </message>
     <message>
-        <source>fit %1</source>
-        <translation>拟合 %1</translation>
-    </message>
-    <message>
         <source>%1: %2.</source>
         <translation>%1：%2。</translation>
     </message>

@@ -110,7 +110,7 @@ QString BenchMarks::made(const WantedMark& mark) const {
 
 QString BenchMarks::madeBriefly(const WantedMark& mark) const {
   if (!isMade(mark)) return {};
-  if (mark.role) return tr("fit %1").arg(millimetres(scan().scale * facetOf(scan(), *mark.role)->residual, 2));
+  if (mark.role) return millimetres(scan().scale * facetOf(scan(), *mark.role)->residual, 2);
   return tr("marked");
 }
 

@@ -38,7 +38,7 @@ class BenchMarks : public QObject {
   bool isMade(const anatomy::WantedMark& mark) const;
   /// "radius 61.2 mm, residual 0.4 mm"; empty when it has not been made.
   QString made(const anatomy::WantedMark& mark) const;
-  /// The same in two words, for a narrow column.
+  /// The same for a narrow column: "0.40 mm", the residual of a facet alone, or "marked".
   QString madeBriefly(const anatomy::WantedMark& mark) const;
 
   void place(const ScanHit& at);
