@@ -14,6 +14,7 @@
 #include "core/files/staged_output.h"
 #include "core/solid/watertight.h"
 #include "ui/commands/guide_edits.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -120,7 +121,7 @@ void OutputFlow::tellWritten(const QString& file, const QStringList& told) {
 }
 
 void OutputFlow::tellFailed(const QString& file, const QString& cause) {
-  messages_.warn(tr("%1 was not written: %2").arg(QFileInfo(file).fileName(), cause));
+  messages_.warn(tr("%1 was not written: %2").arg(QFileInfo(file).fileName(), faultText(cause)));
 }
 
 }  // namespace zyga::ui

@@ -5,6 +5,7 @@
 
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -68,7 +69,7 @@ void PicturePreview::retrace(bool fine) {
     };
   };
   worker_.start(work, [this](const QString& cause) {
-    fault_ = cause;
+    fault_ = faultText(cause);
     update();
   });
 }

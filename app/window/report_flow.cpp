@@ -15,6 +15,7 @@
 #include "core/report/numbers.h"
 #include "ui/report/report_picture.h"
 #include "ui/report/write_report.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -118,7 +119,7 @@ void ReportFlow::start(const ReportChoice& choice, const QString& file) {
     };
   };
   writer_.start(work, [this, file](const QString& cause) {
-    messages_.warn(tr("%1 was not written: %2").arg(QFileInfo(file).fileName(), cause));
+    messages_.warn(tr("%1 was not written: %2").arg(QFileInfo(file).fileName(), faultText(cause)));
   });
 }
 

@@ -15,6 +15,7 @@
 #include "ui/scans/bring_in_dialog.h"
 #include "ui/scans/scale_dialog.h"
 #include "ui/scans/scan_words.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -116,7 +117,7 @@ void ScanFlow::putInPlace(const BringInDialog& dialog) {
   try {
     putScans(document_, std::move(scans), step);
   } catch (const std::exception& error) {
-    return messages_.warn(QString::fromUtf8(error.what()));
+    return messages_.warn(faultText(error));
   }
   document_.selectBone(first);
   messages_.tell(

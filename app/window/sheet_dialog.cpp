@@ -23,6 +23,7 @@
 #include "ui/sheets/sheet_view.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -237,10 +238,10 @@ void SheetDialog::redraw(bool fine) {
         if (!fine) redraw(true);
       };
     } catch (const std::invalid_argument& error) {
-      return [this, fault = QString::fromUtf8(error.what())] { page_->setFault(fault); };
+      return [this, fault = QString::fromUtf8(error.what())] { page_->setFault(faultText(fault)); };
     }
   };
-  preview_.start(work, [this](const QString& cause) { page_->setFault(cause); });
+  preview_.start(work, [this](const QString& cause) { page_->setFault(faultText(cause)); });
 }
 
 void SheetDialog::save() {
@@ -278,7 +279,7 @@ void SheetDialog::startSaving(const QString& file) {
       emit written(file);
     };
   };
-  saver_.start(work, [this](const QString& cause) { told_->setText(cause); });
+  saver_.start(work, [this](const QString& cause) { told_->setText(faultText(cause)); });
 }
 
 void SheetDialog::showSaving(bool saving) {

@@ -1660,6 +1660,706 @@
         <translation>幼年迷惑龙，上限</translation>
     </message>
     <message>
+        <source>cannot save %1: %7; %8</source>
+        <translation>无法保存 %1：%7；%8</translation>
+    </message>
+    <message>
+        <source>cannot save: %7 is not a finite number</source>
+        <translation>无法保存：%7不是有限数</translation>
+    </message>
+    <message>
+        <source>cannot open %1: %7</source>
+        <translation>无法打开 %1：%7</translation>
+    </message>
+    <message>
+        <source>cannot read %1: %7</source>
+        <translation>无法读取 %1：%7</translation>
+    </message>
+    <message>
+        <source>cannot export to %1: %7</source>
+        <translation>无法导出到 %1：%7</translation>
+    </message>
+    <message>
+        <source>cannot make the folder %1: %7</source>
+        <translation>无法建立文件夹 %1：%7</translation>
+    </message>
+    <message>
+        <source>the folder %1 cannot be written; choose another one or change its rights</source>
+        <translation>无法写入文件夹 %1；请另选一个或更改其权限</translation>
+    </message>
+    <message>
+        <source>%1 stays as sculpted, its scan %2 cannot be used: %7</source>
+        <translation>%1 保持塑形的样子，它的扫描 %2 无法使用：%7</translation>
+    </message>
+    <message>
+        <source>its JSON:%2, column %3: %7; the file is damaged or was edited by hand</source>
+        <translation>它的 JSON，第 %2 行第 %3 列：%7；文件已损坏或被手工改过</translation>
+    </message>
+    <message>
+        <source>its JSON:%2, column %3, %4: %7</source>
+        <translation>它的 JSON，第 %2 行第 %3 列，%4：%7</translation>
+    </message>
+    <message>
+        <source>its JSON:%2, column %3: %7</source>
+        <translation>它的 JSON，第 %2 行第 %3 列：%7</translation>
+    </message>
+    <message>
+        <source>%1:%2, column %3, %4: %7</source>
+        <translation>%1:%2，第 %3 列，%4：%7</translation>
+    </message>
+    <message>
+        <source>%1:%2, column %3: %7; the file is damaged or was edited by hand</source>
+        <translation>%1:%2，第 %3 列：%7；文件已损坏或被手工改过</translation>
+    </message>
+    <message>
+        <source>%1:%2, column %3: %7</source>
+        <translation>%1:%2，第 %3 列：%7</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read (%7); check that it is still there</source>
+        <translation>无法读取 %1（%7）；请检查它是否还在</translation>
+    </message>
+    <message>
+        <source>%1 is too large for a measurement table; choose a CSV file</source>
+        <translation>%1 太大，不会是测量表；请选择 CSV 文件</translation>
+    </message>
+    <message>
+        <source>%1 cannot be opened; check that you may read it</source>
+        <translation>无法打开 %1；请检查您是否有权读取</translation>
+    </message>
+    <message>
+        <source>%1: a figure is written as svg, pdf or png, numbers as json</source>
+        <translation>%1：图写成 svg、pdf 或 png，数值写成 json</translation>
+    </message>
+    <message>
+        <source>the name of the file is missing</source>
+        <translation>缺少文件名</translation>
+    </message>
+    <message>
+        <source>add a name after the folder</source>
+        <translation>请在文件夹之后加上名称</translation>
+    </message>
+    <message>
+        <source>there is no folder %1</source>
+        <translation>没有文件夹 %1</translation>
+    </message>
+    <message>
+        <source>make the folder first or choose another one</source>
+        <translation>请先建立该文件夹，或另选一个</translation>
+    </message>
+    <message>
+        <source>%1 is a file, not a folder</source>
+        <translation>%1 是文件，不是文件夹</translation>
+    </message>
+    <message>
+        <source>choose a folder</source>
+        <translation>请选择文件夹</translation>
+    </message>
+    <message>
+        <source>this is the name of a folder</source>
+        <translation>这是文件夹的名称</translation>
+    </message>
+    <message>
+        <source>choose another name</source>
+        <translation>请另取一个名称</translation>
+    </message>
+    <message>
+        <source>you may not write this file</source>
+        <translation>您无权写入此文件</translation>
+    </message>
+    <message>
+        <source>you may not write in the folder</source>
+        <translation>您无权在此文件夹中写入</translation>
+    </message>
+    <message>
+        <source>choose another folder</source>
+        <translation>请另选文件夹</translation>
+    </message>
+    <message>
+        <source>make room or choose another folder; the old file, if any, is untouched</source>
+        <translation>请腾出空间或另选文件夹；原有文件（若有）未受影响</translation>
+    </message>
+    <message>
+        <source>make room or choose another folder</source>
+        <translation>请腾出空间或另选文件夹</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>没有这个文件</translation>
+    </message>
+    <message>
+        <source>this is a folder, not a file</source>
+        <translation>这是文件夹，不是文件</translation>
+    </message>
+    <message>
+        <source>there is not enough memory for %1 x %2 pixels; choose a smaller width</source>
+        <translation>内存不足以容纳 %1 x %2 像素；请选择较小的宽度</translation>
+    </message>
+    <message>
+        <source>there is not enough memory for %1; choose a smaller width or fewer passes</source>
+        <translation>内存不足以容纳 %1；请选择较小的宽度或较少的分层图</translation>
+    </message>
+    <message>
+        <source>the ending must be .glb, .gltf, .obj, .ply, .stl or .dae</source>
+        <translation>扩展名必须是 .glb、.gltf、.obj、.ply、.stl 或 .dae</translation>
+    </message>
+    <message>
+        <source>there are no bone meshes yet</source>
+        <translation>还没有骨骼网格</translation>
+    </message>
+    <message>
+        <source>%7, found "%1"</source>
+        <translation>%7，但这里是“%1”</translation>
+    </message>
+    <message>
+        <source>%7, but the file ends here</source>
+        <translation>%7，但文件到此为止</translation>
+    </message>
+    <message>
+        <source>expected a list of %1 %7, found %8</source>
+        <translation>此处应为由 %1 个%7组成的列表，但这里是 %8</translation>
+    </message>
+    <message>
+        <source>expected [value, origin] or [value, origin, rule]</source>
+        <translation>此处应为 [value, origin] 或 [value, origin, rule]</translation>
+    </message>
+    <message>
+        <source>expected ',' or '}' after a member</source>
+        <translation>成员之后应为“,”或“}”</translation>
+    </message>
+    <message>
+        <source>expected ':' after the key</source>
+        <translation>键之后应为“:”</translation>
+    </message>
+    <message>
+        <source>expected ',' or ']' after an item</source>
+        <translation>列表项之后应为“,”或“]”</translation>
+    </message>
+    <message>
+        <source>expected a key in quotes</source>
+        <translation>此处应为带引号的键</translation>
+    </message>
+    <message>
+        <source>expected a value</source>
+        <translation>此处应为一个值</translation>
+    </message>
+    <message>
+        <source>expected a digit</source>
+        <translation>此处应为数字字符</translation>
+    </message>
+    <message>
+        <source>expected four hexadecimal digits after \u</source>
+        <translation>\u 之后应为四位十六进制数字</translation>
+    </message>
+    <message>
+        <source>expected %7, found %8</source>
+        <translation>此处应为%7，但这里是%8</translation>
+    </message>
+    <message>
+        <source>numbers</source>
+        <translation>数</translation>
+    </message>
+    <message>
+        <source>rows</source>
+        <translation>行</translation>
+    </message>
+    <message>
+        <source>angles in degrees</source>
+        <translation>角度（度）</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true 或 false</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>一个数</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>一个整数</translation>
+    </message>
+    <message>
+        <source>a text in quotes</source>
+        <translation>带引号的文字</translation>
+    </message>
+    <message>
+        <source>a list [...]</source>
+        <translation>列表 [...]</translation>
+    </message>
+    <message>
+        <source>an object {...}</source>
+        <translation>对象 {...}</translation>
+    </message>
+    <message>
+        <source>there is more after the end of the document</source>
+        <translation>文档结束之后还有内容</translation>
+    </message>
+    <message>
+        <source>nested deeper than %1</source>
+        <translation>嵌套超过 %1 层</translation>
+    </message>
+    <message>
+        <source>the key "%1" is given twice</source>
+        <translation>键“%1”给出了两次</translation>
+    </message>
+    <message>
+        <source>a number must not begin with 0</source>
+        <translation>数不能以 0 开头</translation>
+    </message>
+    <message>
+        <source>the text in quotes has no end</source>
+        <translation>带引号的文字没有结束</translation>
+    </message>
+    <message>
+        <source>a line break or control character inside quotes</source>
+        <translation>引号内有换行或控制字符</translation>
+    </message>
+    <message>
+        <source>bytes that are no UTF-8</source>
+        <translation>有不是 UTF-8 的字节</translation>
+    </message>
+    <message>
+        <source>unknown escape in quotes</source>
+        <translation>引号内有不认识的转义</translation>
+    </message>
+    <message>
+        <source>half of a surrogate pair</source>
+        <translation>只有半个代理对</translation>
+    </message>
+    <message>
+        <source>the member "%1" is missing</source>
+        <translation>缺少成员“%1”</translation>
+    </message>
+    <message>
+        <source>no such member here; known are %1</source>
+        <translation>这里没有这个成员；可用的有 %1</translation>
+    </message>
+    <message>
+        <source>the number is too large</source>
+        <translation>数太大</translation>
+    </message>
+    <message>
+        <source>a number is too large</source>
+        <translation>有一个数太大</translation>
+    </message>
+    <message>
+        <source>%1 is not a Zygapose project: its "schema" is not %2</source>
+        <translation>%1 不是 Zygapose 项目：它的 “schema” 不是 %2</translation>
+    </message>
+    <message>
+        <source>the file is of project version %1, the newest this program reads is %2; open it with a newer Zygapose</source>
+        <translation>文件是第 %1 版的项目，本程序最多能读到第 %2 版；请用更新的 Zygapose 打开</translation>
+    </message>
+    <message>
+        <source>there is no project version %1</source>
+        <translation>没有第 %1 版的项目</translation>
+    </message>
+    <message>
+        <source>"%1" is not among %2</source>
+        <translation>“%1”不在 %2 之中</translation>
+    </message>
+    <message>
+        <source>"%1" is not known here</source>
+        <translation>这里不认识“%1”</translation>
+    </message>
+    <message>
+        <source>must not be negative</source>
+        <translation>不能为负</translation>
+    </message>
+    <message>
+        <source>must be 0 or from %1 to %2</source>
+        <translation>必须是 0，或在 %1 到 %2 之间</translation>
+    </message>
+    <message>
+        <source>must be from %1 to %2</source>
+        <translation>必须在 %1 到 %2 之间</translation>
+    </message>
+    <message>
+        <source>must be above zero</source>
+        <translation>必须大于零</translation>
+    </message>
+    <message>
+        <source>must be more than 0</source>
+        <translation>必须大于 0</translation>
+    </message>
+    <message>
+        <source>must be "at least" or "at most"</source>
+        <translation>必须是“at least”或“at most”</translation>
+    </message>
+    <message>
+        <source>must be of length 1</source>
+        <translation>长度必须为 1</translation>
+    </message>
+    <message>
+        <source>must lie in the facet's plane</source>
+        <translation>必须位于关节面的平面内</translation>
+    </message>
+    <message>
+        <source>there is no bone "%1"</source>
+        <translation>没有骨骼“%1”</translation>
+    </message>
+    <message>
+        <source>"%1" is no kind of evidence</source>
+        <translation>“%1”不是一种证据</translation>
+    </message>
+    <message>
+        <source>"%1" is no kind of claim; there are %2</source>
+        <translation>“%1”不是一种论断；可用的有 %2</translation>
+    </message>
+    <message>
+        <source>"%1" is no body plan</source>
+        <translation>“%1”不是体型方案</translation>
+    </message>
+    <message>
+        <source>there is no measure of this name and unit</source>
+        <translation>没有这个名称和单位的测量项</translation>
+    </message>
+    <message>
+        <source>an animal of this plan and these counts has no %1</source>
+        <translation>这种体型方案和这些骨数的动物没有 %1</translation>
+    </message>
+    <message>
+        <source>%1 is given twice</source>
+        <translation>%1 给出了两次</translation>
+    </message>
+    <message>
+        <source>these rows are not a rotation</source>
+        <translation>这几行不是旋转</translation>
+    </message>
+    <message>
+        <source>these rows turn space inside out or press it flat</source>
+        <translation>这几行会把空间翻转或压平</translation>
+    </message>
+    <message>
+        <source>an outline needs at least three corners</source>
+        <translation>轮廓至少需要三个角点</translation>
+    </message>
+    <message>
+        <source>this bone has two scans</source>
+        <translation>这块骨骼有两个扫描</translation>
+    </message>
+    <message>
+        <source>the specimen has no joint of this name</source>
+        <translation>标本没有这个名称的关节</translation>
+    </message>
+    <message>
+        <source>the specimen has no joint "%1"</source>
+        <translation>标本没有关节“%1”</translation>
+    </message>
+    <message>
+        <source>the specimen has no %1</source>
+        <translation>标本没有 %1</translation>
+    </message>
+    <message>
+        <source>this joint is named twice</source>
+        <translation>这个关节写了两次</translation>
+    </message>
+    <message>
+        <source>the table is not complete: %7</source>
+        <translation>表不完整：%7</translation>
+    </message>
+    <message>
+        <source>the table has no row for %1</source>
+        <translation>表中没有 %1 的行</translation>
+    </message>
+    <message>
+        <source>%1: '%7' has not been filled</source>
+        <translation>%1：“%7”没有填写</translation>
+    </message>
+    <message>
+        <source>%1 has grown into %2</source>
+        <translation>%1 已与 %2 愈合</translation>
+    </message>
+    <message>
+        <source>a shoulder blade needs a dorsal vertebra (D1 to D3) to hang from</source>
+        <translation>肩胛骨需要一节背椎（D1 至 D3）来悬挂</translation>
+    </message>
+    <message>
+        <source>a pelvis needs the sacral vertebra S%1</source>
+        <translation>骨盆需要荐椎 S%1</translation>
+    </message>
+    <message>
+        <source>a skull needs an atlas (C1) to sit on</source>
+        <translation>头骨需要寰椎（C1）来承托</translation>
+    </message>
+    <message>
+        <source>the value of a claim on %7 must be %8</source>
+        <translation>关于%7的论断，其数值必须%8</translation>
+    </message>
+    <message>
+        <source>the distance ahead must be from %1 to %2</source>
+        <translation>向前的距离必须在 %1 到 %2 之间</translation>
+    </message>
+    <message>
+        <source>a claim on %7 cannot be an "at most"</source>
+        <translation>关于%7的论断不能是“至多”</translation>
+    </message>
+    <message>
+        <source>a footprint</source>
+        <translation>一个足迹</translation>
+    </message>
+    <message>
+        <source>it is a folder</source>
+        <translation>它是文件夹</translation>
+    </message>
+    <message>
+        <source>it is not a plain file</source>
+        <translation>它不是普通文件</translation>
+    </message>
+    <message>
+        <source>it is %1 large, the most that is read is %2</source>
+        <translation>它有 %1，最多只读 %2</translation>
+    </message>
+    <message>
+        <source>it cannot be read</source>
+        <translation>无法读取</translation>
+    </message>
+    <message>
+        <source>it is empty</source>
+        <translation>它是空的</translation>
+    </message>
+    <message>
+        <source>no folder for a moment in %1</source>
+        <translation>无法在 %1 中建立临时文件夹</translation>
+    </message>
+    <message>
+        <source>reading it takes longer than the %1 seconds allowed</source>
+        <translation>读取它所需的时间超过允许的 %1 秒</translation>
+    </message>
+    <message>
+        <source>the system stopped the process that read it, most likely for want of memory</source>
+        <translation>系统终止了读取它的进程，多半是因为内存不足</translation>
+    </message>
+    <message>
+        <source>its mesh is larger than the %1 allowed</source>
+        <translation>它的网格大于允许的 %1</translation>
+    </message>
+    <message>
+        <source>it is damaged, or of a kind that is not understood: the process that read it broke down (SIG%1); nothing else is harmed</source>
+        <translation>它已损坏，或是无法理解的类型：读取它的进程中途崩溃（SIG%1）；其他一切未受影响</translation>
+    </message>
+    <message>
+        <source>reading it needs more memory than the %1 allowed</source>
+        <translation>读取它所需的内存超过允许的 %1</translation>
+    </message>
+    <message>
+        <source>the process that read it ended with code %1</source>
+        <translation>读取它的进程以代码 %1 结束</translation>
+    </message>
+    <message>
+        <source>none of its triangles can be used</source>
+        <translation>它的三角形都不能用</translation>
+    </message>
+    <message>
+        <source>it is not a scan as kept beside a project</source>
+        <translation>它不是项目旁保存的那种扫描</translation>
+    </message>
+    <message>
+        <source>it is cut short</source>
+        <translation>它不完整</translation>
+    </message>
+    <message>
+        <source>it is damaged</source>
+        <translation>它已损坏</translation>
+    </message>
+    <message>
+        <source>it does not lie in the folder of the scans</source>
+        <translation>它不在扫描文件夹中</translation>
+    </message>
+    <message>
+        <source>it has been changed since</source>
+        <translation>它后来被改动过</translation>
+    </message>
+    <message>
+        <source>there is no surface in it</source>
+        <translation>其中没有表面</translation>
+    </message>
+    <message>
+        <source>there is no room for it in %1</source>
+        <translation>%1 中没有放它的空间</translation>
+    </message>
+    <message>
+        <source>it is in no mesh format that is read here</source>
+        <translation>它不是这里能读的网格格式</translation>
+    </message>
+    <message>
+        <source>its counts are beyond all measure: it is damaged</source>
+        <translation>它的计数大得离谱：它已损坏</translation>
+    </message>
+    <message>
+        <source>it has more vertices than can be counted here</source>
+        <translation>它的顶点多得无法计数</translation>
+    </message>
+    <message>
+        <source>its header gives '%1' as the number of %7</source>
+        <translation>它的文件头把“%1”写作%7的数目</translation>
+    </message>
+    <message>
+        <source>it declares %1 %7, which need at least %2 bytes each, but only %3 bytes are left for them: it is damaged or cut short</source>
+        <translation>它声明有 %1 个%7，每个至少需要 %2 字节，但只剩 %3 字节：它已损坏或不完整</translation>
+    </message>
+    <message>
+        <source>its header names a type '%1', which PLY does not have</source>
+        <translation>它的文件头写了类型“%1”，PLY 没有这种类型</translation>
+    </message>
+    <message>
+        <source>its PLY header does not end</source>
+        <translation>它的 PLY 文件头没有结束</translation>
+    </message>
+    <message>
+        <source>its face %1 names vertex %2, but there are only %3, counted from 0: it is damaged</source>
+        <translation>它的面 %1 指到顶点 %2，但从 0 数起只有 %3 个：它已损坏</translation>
+    </message>
+    <message>
+        <source>it is too short for an STL file</source>
+        <translation>它太短，不会是 STL 文件</translation>
+    </message>
+    <message>
+        <source>it is too short for a GLB file</source>
+        <translation>它太短，不会是 GLB 文件</translation>
+    </message>
+    <message>
+        <source>its JSON is no glTF document</source>
+        <translation>它的 JSON 不是 glTF 文档</translation>
+    </message>
+    <message>
+        <source>its JSON is cut short</source>
+        <translation>它的 JSON 不完整</translation>
+    </message>
+    <message>
+        <source>its meshes are compressed (%1), which is not read here; export it without compression</source>
+        <translation>它的网格是压缩的（%1），这里不能读；请不压缩地导出</translation>
+    </message>
+    <message>
+        <source>it says it is %1 bytes long, but has %2: it is cut short</source>
+        <translation>它自称长 %1 字节，实有 %2：它不完整</translation>
+    </message>
+    <message>
+        <source>%1 elements</source>
+        <translation>%1 元素</translation>
+    </message>
+    <message>
+        <source>vertex</source>
+        <translation>顶点</translation>
+    </message>
+    <message>
+        <source>face</source>
+        <translation>面</translation>
+    </message>
+    <message>
+        <source>vertices</source>
+        <translation>顶点</translation>
+    </message>
+    <message>
+        <source>faces</source>
+        <translation>面</translation>
+    </message>
+    <message>
+        <source>triangles</source>
+        <translation>三角形</translation>
+    </message>
+    <message>
+        <source>%1 is a paired bone and has no mid-plane</source>
+        <translation>%1 是成对的骨骼，没有中矢面</translation>
+    </message>
+    <message>
+        <source>%1 does not lie by its landmarks yet, so that its mid-plane is not known</source>
+        <translation>%1 还没有按标志点摆放，因此中矢面未知</translation>
+    </message>
+    <message>
+        <source>an animal can only be scaled by more than 0</source>
+        <translation>动物只能按大于 0 的倍数缩放</translation>
+    </message>
+    <message>
+        <source>a bone can only be scaled by more than 0</source>
+        <translation>骨骼只能按大于 0 的倍数缩放</translation>
+    </message>
+    <message>
+        <source>%1 is a paired bone: it has no symmetry to go by</source>
+        <translation>%1 是成对的骨骼：没有可依据的对称</translation>
+    </message>
+    <message>
+        <source>straightening needs at least two pairs of landmarks</source>
+        <translation>校正至少需要两对标志点</translation>
+    </message>
+    <message>
+        <source>the middles of the pairs lie along one line: mark a point of the mid-plane off it</source>
+        <translation>各对的中点在一条直线上：请在中矢面上、该直线之外再标一点</translation>
+    </message>
+    <message>
+        <source>the patch is flat: no sphere goes through it</source>
+        <translation>所刷的面是平的：没有球面能通过它</translation>
+    </message>
+    <message>
+        <source>nothing has been brushed</source>
+        <translation>还没有刷任何地方</translation>
+    </message>
+    <message>
+        <source>a sphere needs at least four triangles brushed</source>
+        <translation>球面至少需要刷四个三角形</translation>
+    </message>
+    <message>
+        <source>a ring needs at least three places</source>
+        <translation>环至少需要三处</translation>
+    </message>
+    <message>
+        <source>the places lie along one line: click round the rim</source>
+        <translation>各处在一条直线上：请绕边缘点击</translation>
+    </message>
+    <message>
+        <source>there are no bones to put a body guide around</source>
+        <translation>没有可围绕其做体形参考的骨骼</translation>
+    </message>
+    <message>
+        <source>a voxel of %1 would need about %2 of memory; the smallest that fits in %3 is %4</source>
+        <translation>%1 的体素约需 %2 内存；%3 所能容纳的最小体素为 %4</translation>
+    </message>
+    <message>
+        <source>a voxel of %1 is too coarse: nothing is left of the bones; try %2</source>
+        <translation>%1 的体素太粗：骨骼什么都不剩；请试 %2</translation>
+    </message>
+    <message>
+        <source>none of the bones has a closed surface</source>
+        <translation>没有一块骨骼有封闭的曲面</translation>
+    </message>
+    <message>
+        <source>the ray tracer cannot start on this processor</source>
+        <translation>光线追踪无法在此处理器上启动</translation>
+    </message>
+    <message>
+        <source>a sheet ends in .pdf, .svg or .png</source>
+        <translation>图纸的扩展名是 .pdf、.svg 或 .png</translation>
+    </message>
+    <message>
+        <source>the page could not be made</source>
+        <translation>无法生成页面</translation>
+    </message>
+    <message>
+        <source>the page could not be written as PNG</source>
+        <translation>无法把页面写成 PNG</translation>
+    </message>
+    <message>
+        <source>the two have different joints: %1 in the first, %2 in the second</source>
+        <translation>两者的关节不同：前者有 %1，后者有 %2</translation>
+    </message>
+    <message>
+        <source>the specimen has no skull whose snout could reach anything</source>
+        <translation>标本没有头骨，也就没有可以够到东西的吻端</translation>
+    </message>
+    <message>
+        <source>the specimen has no skull to carry blood to</source>
+        <translation>标本没有需要供血的头骨</translation>
+    </message>
+    <message>
+        <source>the specimen has no dorsal vertebrae to place a heart under</source>
+        <translation>标本没有可在其下放置心脏的背椎</translation>
+    </message>
+    <message>
+        <source>the specimen has no neck that moves</source>
+        <translation>标本没有能活动的颈部</translation>
+    </message>
+    <message>
         <source>'%1' is no body plan</source>
         <translation>“%1”不是体型方案</translation>
     </message>

@@ -11,6 +11,7 @@
 #include <future>
 
 #include "tests/ui/document_sample.h"
+#include "tests/ui/patience.h"
 #include "ui/commands/edit_named_poses.h"
 #include "ui/document/autosave.h"
 #include "ui/document/open_file.h"
@@ -97,14 +98,14 @@ TEST(SculptJobTest, ShowsARoughLikenessFirstAndNothingRoughIsKept) {
   });
   document.open(threeBones(), {});
   EXPECT_TRUE(document.meshesToShow().empty());
-  ASSERT_TRUE(QTest::qWaitFor([&] { return !job.busy(); }, 120'000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !job.busy(); }, kPatience));
   EXPECT_GT(rough, 0u);
   EXPECT_GT(fine, 2 * rough);
   const std::size_t first = fine;
   rough = fine = 0;
   document.open(threeBones(), {});
   EXPECT_TRUE(document.meshesToShow().empty()) << "another animal is open";
-  ASSERT_TRUE(QTest::qWaitFor([&] { return !job.busy(); }, 120'000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !job.busy(); }, kPatience));
   EXPECT_EQ(rough, 0u) << "all bones were kept";
   EXPECT_EQ(fine, first);
 }

@@ -12,6 +12,7 @@
 
 #include "core/kinematics/stand_readings.h"
 #include "tests/ui/document_sample.h"
+#include "tests/ui/patience.h"
 #include "ui/commands/claim_edits.h"
 #include "ui/panels/claims/claims_model.h"
 #include "ui/panels/claims/claims_panel.h"
@@ -44,7 +45,7 @@ class ClaimsPanelTest : public testing::Test {
   void click(const char* name) { QTest::mouseClick(part<QAbstractButton>(name), Qt::LeftButton); }
   const std::vector<Claim>& claims() const { return document_.project().claims; }
   void settle() {
-    ASSERT_TRUE(QTest::qWaitFor([this] { return !panel_->busy(); }, 60'000));
+    ASSERT_TRUE(QTest::qWaitFor([this] { return !panel_->busy(); }, kPatience));
   }
   int levelOf(int row) const {
     return part<QListView>("claimList")->model()->index(row, 0).data(FindingsModel::kLevelRole).toInt();
@@ -194,7 +195,7 @@ TEST_F(ClaimsPanelTest, ModelKeepsTheRulesOfItsKind) {
   removeClaim(document_, 0);
   document_.undoStack().setIndex(0);
   document_.undoStack().setIndex(document_.undoStack().count());
-  ASSERT_TRUE(QTest::qWaitFor([&] { return !answers.busy(); }, 60'000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !answers.busy(); }, kPatience));
   EXPECT_TRUE(model.index(0).data(Qt::AccessibleTextRole).toString().contains("supported"));
 }
 

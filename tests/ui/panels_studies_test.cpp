@@ -23,6 +23,7 @@
 
 #include "core/kinematics/bend.h"
 #include "tests/ui/document_sample.h"
+#include "tests/ui/patience.h"
 #include "ui/panels/studies/plot_view.h"
 #include "ui/panels/studies/save_study.h"
 #include "ui/panels/studies/studies_panel.h"
@@ -30,8 +31,6 @@
 
 namespace zyga::ui {
 namespace {
-
-constexpr int kPatience = 120'000;  // ms, on one busy core
 
 class StudiesPanelTest : public testing::Test {
  protected:

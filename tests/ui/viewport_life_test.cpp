@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include "tests/ui/patience.h"
 #include "ui/viewport/viewport.h"
 #include "viewport_scene.h"
 
@@ -45,7 +46,7 @@ TEST_F(ViewportLife, AGraphicsProcessorComesToRestInFullDetail) {
   show(viewport, {500, 400});
   viewport.drawAsGraphicsProcessor();
   document_.setMeshes(test::inTwoLevels(test::barBones(document_.specimen())));
-  EXPECT_TRUE(QTest::qWaitFor([&] { return viewport.inFullDetail(); }, 60'000));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return viewport.inFullDetail(); }, kPatience));
   EXPECT_TRUE(viewport.showsBones());
 }
 
@@ -55,12 +56,12 @@ TEST_F(ViewportLife, RoughBonesAreSeenUntilTheSculptedOnesAreThere) {
   show(viewport, {500, 400});
   EXPECT_FALSE(viewport.showsBones());
   document_.setRoughMeshes(test::barBones(document_.specimen()));
-  ASSERT_TRUE(QTest::qWaitFor([&] { return viewport.showsBones(); }, 60'000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return viewport.showsBones(); }, kPatience));
   EXPECT_FALSE(viewport.inFullDetail()) << "they are not the sculpted ones";
   EXPECT_TRUE(document_.meshes().empty());
   document_.setMeshes(test::inTwoLevels(test::barBones(document_.specimen())));
   EXPECT_TRUE(viewport.showsBones()) << "those that were there stay until the others come";
-  EXPECT_TRUE(QTest::qWaitFor([&] { return viewport.inFullDetail(); }, 60'000));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return viewport.inFullDetail(); }, kPatience));
 }
 
 TEST_F(ViewportLife, SurvivesBeingMovedToAnotherWindow) {

@@ -6,6 +6,7 @@
 
 #include "app/window/preferences.h"
 #include "app/window/preferences_dialog.h"
+#include "tests/ui/patience.h"
 #include "tests/ui/widgets_seen.h"
 #include "tests/ui/window_fixture.h"
 
@@ -41,7 +42,7 @@ class WindowForEveryone : public WindowTest {
         if (dock->visibleRegion().isEmpty()) here += dock->objectName() + " does not come to the front";
         return here.isEmpty();
       };
-      if (!QTest::qWaitFor(readable, 3000)) found += here;
+      if (!QTest::qWaitFor(readable, kMoment)) found += here;
     }
     found.removeDuplicates();
     return found;

@@ -7,6 +7,7 @@
 #include <QProcess>
 #include <sstream>
 
+#include "tests/ui/patience.h"
 #include "tests/ui/window_fixture.h"
 
 // Mishaps: at each, the person is told what happened and has lost nothing.
@@ -186,7 +187,7 @@ TEST_F(WindowFaults, TwoWindowsOnOneProjectKnowOfEachOther) {
   bend(0.05);
   save();
   EXPECT_FALSE(window_->isWindowModified());
-  EXPECT_TRUE(QTest::qWaitFor([&] { return !told().filter("was changed by another").isEmpty(); }, 10'000));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !told().filter("was changed by another").isEmpty(); }, kPatience));
   EXPECT_TRUE(other.hasUnsavedWork()) << "what the second shows is in no file";
   other.undoStack().setClean();
 }

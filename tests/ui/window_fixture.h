@@ -19,13 +19,12 @@
 #include <fstream>
 
 #include "app/window/main_window.h"
+#include "tests/ui/patience.h"
 #include "ui/strip/range_strip.h"
 #include "ui/theme/theme.h"
 #include "ui/viewport/viewport.h"
 
 namespace zyga::ui {
-
-constexpr int kPatience = 240'000;  // ms; sculpting on one busy core
 
 /// The whole window on the first sample, and a person's hands and eyes on it. The bones' cache is the tests' own but
 /// outlives them, so that each program need not sculpt anew; it goes by content, so it cannot be out of date.

@@ -12,6 +12,7 @@
 #include "app/window/picture_dialog.h"
 #include "app/window/picture_preview.h"
 #include "core/picture/horizon.h"
+#include "tests/ui/patience.h"
 #include "tests/ui/widgets_seen.h"
 #include "tests/ui/window_fixture.h"
 
@@ -321,7 +322,7 @@ TEST_F(WindowPicture, CanBeReadAtEverySizeOfText) {
     EXPECT_EQ(nameless(*dialog_).join('\n').toStdString(), "");
     QStringList cut;
     const auto whole = [&] { return (cut = clipped(*dialog_)).isEmpty(); };  // once the layout has come to rest
-    EXPECT_TRUE(QTest::qWaitFor(whole, 3000)) << cut.join('\n').toStdString();
+    EXPECT_TRUE(QTest::qWaitFor(whole, kMoment)) << cut.join('\n').toStdString();
     EXPECT_LE(dialog_->width(), 1280);
     EXPECT_LE(dialog_->height(), 800);
   };

@@ -1,6 +1,7 @@
 #include "ui/document/contact_job.h"
 
 #include "core/solid/mirrored_half.h"
+#include "ui/theme/words.h"
 
 namespace zyga::ui {
 
@@ -35,7 +36,7 @@ void ContactJob::start() {
     };
   };
   worker_.start(work, [this](const QString& cause) {
-    emit failed(tr("Contact between bones cannot be judged: %1. Facets are judged without it.").arg(cause));
+    emit failed(tr("Contact between bones cannot be judged: %1. Facets are judged without it.").arg(faultText(cause)));
   });
 }
 

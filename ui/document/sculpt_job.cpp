@@ -2,6 +2,8 @@
 
 #include <QStandardPaths>
 
+#include "ui/theme/words.h"
+
 namespace zyga::ui {
 namespace {
 
@@ -72,7 +74,8 @@ void SculptJob::start() {
     };
   };
   worker_.start(work, [this](const QString& cause) {
-    emit failed(tr("The bones could not be sculpted: %1. Posing and judging go on without them.").arg(cause));
+    emit failed(
+        tr("The bones could not be sculpted: %1. Posing and judging go on without them.").arg(faultText(cause)));
   });
 }
 

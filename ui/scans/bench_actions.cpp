@@ -100,7 +100,7 @@ void BenchWindow::fillStraighten(QMenu& menu) {
           found.map);
     }
   } catch (const std::exception& error) {
-    menu.addAction(capital(QString::fromUtf8(error.what())))->setEnabled(false);
+    menu.addAction(capital(faultText(error)))->setEnabled(false);
   }
   menu.addSeparator();
   add(tr("As it was found"), Eigen::Matrix3d::Identity());
@@ -144,7 +144,7 @@ void BenchWindow::readMarks(const QString& file) {
     changeScans(document_, std::move(scans), tr("Landmarks from %1").arg(QFileInfo(file).fileName()));
     if (marks_.hasScan()) view_->setPlace(boneFromScan(marks_.scan()));
   } catch (const std::exception& error) {
-    tellFault(*this, QString::fromUtf8(error.what()));
+    tellFault(*this, faultText(error));
   }
 }
 
@@ -155,7 +155,7 @@ void BenchWindow::writeMarks(const QString& file) {
   try {
     files::writeWhole(file.toStdString(), anatomy::writeLandmarkTable(table));
   } catch (const std::exception& error) {
-    tellFault(*this, QString::fromUtf8(error.what()));
+    tellFault(*this, faultText(error));
   }
 }
 

@@ -152,7 +152,7 @@ void BenchMarks::make() {
     if (mark->by == MarkBy::Ball && !trace_.triangles.empty()) return makeBall();
     if (mark->by == MarkBy::Facet && !trace_.triangles.empty()) return makeFacet(*mark);
   } catch (const std::exception& error) {
-    emit told(tr("%1: %2.").arg(capital(title(*mark)), QString::fromUtf8(error.what())));
+    emit told(tr("%1: %2.").arg(capital(title(*mark)), faultText(error)));
   }
   emit changed();
 }
@@ -242,7 +242,7 @@ void BenchMarks::mirrorAll() {
     push(after, tr("Mirror the marks of %1").arg(QString::fromStdString(toId(bone_))));
     emit told(tr("Mirrored across the mid-plane: %1.").arg(made));
   } catch (const std::exception& error) {
-    emit told(capital(QString::fromUtf8(error.what())) + ".");
+    emit told(capital(faultText(error)) + ".");
   }
 }
 
@@ -255,7 +255,7 @@ void BenchMarks::mirrorCurrent() {
     if (made == 0) return emit told(tr("There is nothing here that could be mirrored: mark one side of a pair first."));
     push(after, tr("Mirror the %1 of %2").arg(title(*mark), QString::fromStdString(toId(bone_))));
   } catch (const std::exception& error) {
-    emit told(capital(QString::fromUtf8(error.what())) + ".");
+    emit told(capital(faultText(error)) + ".");
   }
 }
 

@@ -283,7 +283,7 @@ void BenchWindow::prepare() {
       marks_.setSurface(bone);
     };
   };
-  preparing_.start(work, [this, X_WS](const QString& cause) { view_->setBone(nullptr, X_WS, cause); });
+  preparing_.start(work, [this, X_WS](const QString& cause) { view_->setBone(nullptr, X_WS, faultText(cause)); });
 }
 
 void BenchWindow::refresh() {

@@ -86,7 +86,7 @@ BringInDialog::BringInDialog(Document& document, QWidget* parent)
   connect(&queue_, &ScanQueue::failed, this, [this](int ticket, const QString& cause) {
     if (Row* row = find(ticket)) {
       row->state = State::Failed;
-      row->trouble = causeAlone(cause, row->path);
+      row->trouble = faultText(causeAlone(cause, row->path));
     }
     refresh();
   });
@@ -352,7 +352,7 @@ QString BringInDialog::takeLandmarks(const QString& file) {
     if (!reading.usable()) return messagesInWords(reading.messages);
     for (const auto& [bone, points] : reading.table.points) landmarks_.points[bone] = points;
   } catch (const std::exception& error) {
-    return QString::fromUtf8(error.what());
+    return faultText(error);
   }
   refresh();
   return {};

@@ -1,5 +1,7 @@
 #include "ui/studies/study_job.h"
 
+#include "ui/theme/words.h"
+
 namespace zyga::ui {
 namespace {
 
@@ -69,7 +71,7 @@ void StudyJob::run(StudyKind kind, const StudySettings& settings) {
     };
   };
   worker_.start(work, [this, kind](const QString& cause) {
-    emit failed(tr("%1 could not be worked out: %2.").arg(title(kind), cause));
+    emit failed(tr("%1 could not be worked out: %2.").arg(title(kind), faultText(cause)));
   });
 }
 

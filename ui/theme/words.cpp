@@ -8,6 +8,7 @@
 
 #include "core/anatomy/measurement_table.h"
 #include "ui/theme/core_forms.h"
+#include "ui/theme/fault_forms.h"
 #include "ui/theme/table_forms.h"
 
 namespace zyga::ui {
@@ -15,31 +16,36 @@ namespace {
 
 constexpr int kDeepest = 6;          // forms within forms
 constexpr int kRemembered = 20'000;  // sentences
+constexpr int kFirstSaid = 7;        // of the parts of a fault; those before it are the file's own
 
 /// A form as it is found in English, and how it is said.
 struct Form {
   QRegularExpression english;
   struct Part {
     int number = 0;
-    bool quoted = false;  ///< stays as it is
+    bool own = false;  ///< stays as it is
   };
   std::vector<Part> parts;  ///< what each group of the expression holds
   QString said;
 };
 
-Form formOf(const char* english, const QString& said) {
+Form formOf(const char* english, const QString& said, int firstSaid) {
   Form form;
   form.said = said;
   QString pattern = QRegularExpression::escape(QString::fromUtf8(english));
-  static const QRegularExpression part(QStringLiteral("(\\\\')?\\\\%(\\d)"));
+  static const QRegularExpression part(QStringLiteral("(\\\\['\"])?\\\\%(\\d)"));
   for (auto it = part.globalMatch(pattern); it.hasNext();) {
     const QRegularExpressionMatch match = it.next();
-    form.parts.push_back({match.captured(2).toInt(), !match.captured(1).isEmpty()});
+    const int number = match.captured(2).toInt();
+    form.parts.push_back({number, number < firstSaid || !match.captured(1).isEmpty()});
   }
-  // What is so many millimetres is a number.
-  static const QRegularExpression number(QStringLiteral("\\\\%\\d(?=\\\\ [mc]m)"));
+  // What is so many millimetres is a number, and so are line and column.
+  static const QRegularExpression number(
+      QStringLiteral("\\\\%\\d(?=\\\\ [mc]m|\\\\,\\\\ column)|(?<=column\\\\ )\\\\%\\d"));
   pattern.replace(number, QStringLiteral("(\\S+)"));
-  pattern.replace(part, QStringLiteral("\\1(.+?)"));
+  static const QRegularExpression quoted(QStringLiteral("(\\\\['\"])\\\\%\\d"));
+  pattern.replace(quoted, QStringLiteral("\\1(.*?)"));
+  pattern.replace(part, QStringLiteral("(.+?)"));
   form.english.setPattern(QRegularExpression::anchoredPattern(pattern));
   form.english.optimize();
   return form;
@@ -56,7 +62,11 @@ std::optional<qsizetype> endOfFirstClause(const QString& words) {
 /// Everything that is known of one language; made anew when another is spoken.
 class Speech {
  public:
-  Speech() : sign_(sign()), ofTables_(spoken(tableForms())), forms_(spoken(coreForms())) {}
+  Speech()
+      : sign_(sign()),
+        ofFaults_(spoken(faultForms(), kFirstSaid)),
+        ofTables_(spoken(tableForms())),
+        forms_(spoken(coreForms())) {}
   static QString sign() { return QCoreApplication::translate("core", "supported"); }
   bool stale() const { return sign_ != sign(); }
 
@@ -68,12 +78,18 @@ class Speech {
     return said;
   }
 
+  /// Faults are in no hurry, and what findings say is said without a look at their forms.
+  QString sayFault(const QString& words) {
+    const auto said = sayingBy(ofFaults_, words, [this](const QString& part) { return sayFault(part); });
+    return said ? *said : say(words);
+  }
+
  private:
-  static std::vector<Form> spoken(std::span<const char* const> forms) {
+  static std::vector<Form> spoken(std::span<const char* const> forms, int firstSaid = 0) {
     std::vector<Form> spoken;
     for (const char* english : forms) {
       const QString said = QCoreApplication::translate("core", english);
-      if (said != QString::fromUtf8(english)) spoken.push_back(formOf(english, said));
+      if (said != QString::fromUtf8(english)) spoken.push_back(formOf(english, said, firstSaid));
     }
     return spoken;
   }
@@ -81,17 +97,18 @@ class Speech {
   QString saying(const QString& words, int depth) {
     const QString whole = QCoreApplication::translate("core", words.toUtf8().constData());
     if (whole != words || depth > kDeepest || forms_.empty()) return whole;
+    const auto sayPart = [this, depth](const QString& part) { return say(part, depth + 1); };
     if (depth == 0) {  // they are no parts of other forms, and findings are written again at each step of a drag
-      if (const auto said = sayingBy(ofTables_, words, depth)) return *said;
+      if (const auto said = sayingBy(ofTables_, words, sayPart)) return *said;
     }
     if (const auto end = endOfFirstClause(words))
-      return QCoreApplication::translate("core", "%1, %2")
-          .arg(say(words.left(*end), depth + 1), say(words.mid(*end + 2), depth + 1));
-    return sayingBy(forms_, words, depth).value_or(words);
+      return QCoreApplication::translate("core", "%1, %2").arg(sayPart(words.left(*end)), sayPart(words.mid(*end + 2)));
+    return sayingBy(forms_, words, sayPart).value_or(words);
   }
 
   /// By the first form that fits.
-  std::optional<QString> sayingBy(const std::vector<Form>& forms, const QString& words, int depth) {
+  template <typename SayPart>
+  static std::optional<QString> sayingBy(const std::vector<Form>& forms, const QString& words, const SayPart& sayPart) {
     for (const Form& form : forms) {
       const QRegularExpressionMatch match = form.english.match(words);
       if (!match.hasMatch()) continue;
@@ -99,7 +116,7 @@ class Speech {
       for (std::size_t i = 0; i < form.parts.size(); ++i) {
         const QString part = match.captured(static_cast<int>(i) + 1);
         said.replace(QLatin1Char('%') + QString::number(form.parts[i].number),
-                     form.parts[i].quoted ? part : say(part, depth + 1));
+                     form.parts[i].own ? part : sayPart(part));
       }
       return said;
     }
@@ -107,17 +124,25 @@ class Speech {
   }
 
   QString sign_;
-  std::vector<Form> ofTables_, forms_;
+  std::vector<Form> ofFaults_, ofTables_, forms_;
   QHash<QString, QString> said_;
 };
+
+Speech& speech() {
+  static std::optional<Speech> speech;
+  if (!speech || speech->stale()) speech.emplace();
+  return *speech;
+}
 
 }  // namespace
 
 QString text(std::string_view words) {
-  static std::optional<Speech> speech;
-  if (!speech || speech->stale()) speech.emplace();
-  return speech->say(QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())));
+  return speech().say(QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())));
 }
+
+QString faultText(const QString& words) { return speech().sayFault(words); }
+
+QString faultText(const std::exception& error) { return faultText(QString::fromUtf8(error.what())); }
 
 QString text(const anatomy::TableMessage& message) {
   QString where = QString::fromStdString(message.file) + QLatin1Char(':') + QString::number(message.line);

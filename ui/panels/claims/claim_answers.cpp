@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "ui/theme/words.h"
+
 namespace zyga::ui {
 namespace {
 
@@ -79,7 +81,8 @@ void ClaimAnswers::start() {
     }
     return [this, found = std::move(found)] { take(found); };
   };
-  worker_.start(work, [this](const QString& cause) { emit failed(tr("A claim cannot be answered: %1.").arg(cause)); });
+  worker_.start(
+      work, [this](const QString& cause) { emit failed(tr("A claim cannot be answered: %1.").arg(faultText(cause))); });
 }
 
 void ClaimAnswers::take(std::vector<Known> found) {

@@ -235,7 +235,7 @@ void TrackwayPanel::readTable(const QString& file) {
   try {
     reading = study::readTrackwayTable(files::readWhole(file.toStdString()), name);
   } catch (const files::FileError& error) {
-    return tell(QString::fromUtf8(error.what()));
+    return tell(faultText(error));
   }
   QStringList words;
   for (const auto& message : reading.messages) {

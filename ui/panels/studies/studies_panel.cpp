@@ -253,7 +253,7 @@ void StudiesPanel::save() {
       saveStudy(document_, *result, file);
       emit told(tr("%1 is written.").arg(QFileInfo(file).fileName()));
     } catch (const files::FileError& error) {
-      emit warned(tr("%1 was not written: %2").arg(QFileInfo(file).fileName(), text(error.what())));
+      emit warned(tr("%1 was not written: %2").arg(QFileInfo(file).fileName(), faultText(error)));
     }
   });
   dialog->open();
