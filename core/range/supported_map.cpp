@@ -1,9 +1,11 @@
 #include "core/range/supported_map.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 
+#include "core/crew/crew.h"
 #include "core/range/band_search.h"
 
 namespace zyga::range {
@@ -58,10 +60,13 @@ class Plane {
 Eigen::AlignedBox2d supportedBox(const Plane& plane) {
   Eigen::AlignedBox2d box(Vector2d::Zero());
   const std::optional<Vector2d> from = plane.supported();
-  for (int i = 0; from && i < kRays; ++i) {
-    const double turn = 2 * std::numbers::pi * i / kRays;
-    box.extend(plane.lastAlong(*from, {std::cos(turn), std::sin(turn)}));
-  }
+  if (!from) return box;
+  std::array<Vector2d, kRays> reached;
+  crew::forEach(kRays, {}, [&](std::size_t i) {
+    const double turn = 2 * std::numbers::pi * static_cast<double>(i) / kRays;
+    reached[i] = plane.lastAlong(*from, {std::cos(turn), std::sin(turn)});
+  });
+  for (const Vector2d& end : reached) box.extend(end);
   return box;
 }
 
@@ -83,12 +88,12 @@ class ContactDepths {
  public:
   ContactDepths(const JointJudge& judge, const SupportedMap& map, double torsion)
       : nodes_((map.size + kContactEvery - 1) / kContactEvery + 1) {
-    for (int row = 0; row < nodes_; ++row) {
-      for (int column = 0; column < nodes_; ++column) {
-        const Vector3d angles(map.dorsiflexionOf(row * kContactEvery), map.lateralOf(column * kContactEvery), torsion);
-        depths_.push_back(judge.contact(angles).depth);
-      }
-    }
+    depths_.resize(static_cast<std::size_t>(nodes_ * nodes_));
+    crew::forEach(depths_.size(), {}, [&](std::size_t i) {
+      const int row = static_cast<int>(i) / nodes_, column = static_cast<int>(i) % nodes_;
+      const Vector3d angles(map.dorsiflexionOf(row * kContactEvery), map.lateralOf(column * kContactEvery), torsion);
+      depths_[i] = judge.contact(angles).depth;
+    });
   }
 
   double at(int row, int column) const {
@@ -130,12 +135,12 @@ SupportedMap supportedMap(const anatomy::Specimen& specimen, const kinematics::A
   map.dorsal = box.max().x();
   map.right = box.min().y();
   map.left = box.max().y();
-  map.cells.reserve(static_cast<std::size_t>(size * size));
-  for (int row = 0; row < size; ++row) {
-    for (int column = 0; column < size; ++column) {
-      map.cells.push_back(judge.level({map.dorsiflexionOf(row), map.lateralOf(column), torsion}));
-    }
-  }
+  map.cells.resize(static_cast<std::size_t>(size * size));
+  crew::forEach(static_cast<std::size_t>(size), {}, [&](std::size_t row) {
+    Level* cell = &map.cells[row * static_cast<std::size_t>(size)];
+    const double dorsiflexion = map.dorsiflexionOf(static_cast<int>(row));
+    for (int column = 0; column < size; ++column) *cell++ = judge.level({dorsiflexion, map.lateralOf(column), torsion});
+  });
   if (judge.asksContact()) addContact(map, judge, torsion);
   return map;
 }

@@ -22,8 +22,8 @@ struct SupportedMap {
   bool operator==(const SupportedMap&) const = default;
 };
 
-/// Each cell is judged in its middle, as levelAt does. A few milliseconds for 48 cells a side. With `contact`, cells in
-/// which the bones enter each other are beyond.
+/// Each cell is judged in its middle, as levelAt does. On all cores; a few milliseconds for 48 cells a side. With
+/// `contact`, cells in which the bones enter each other are beyond.
 SupportedMap supportedMap(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
                           const Assumptions& assumptions, kinematics::JointIndex joint, const Eigen::Vector3d& angles,
                           int size = 48, const NeighbourContact* contact = nullptr);

@@ -26,7 +26,7 @@ allow() {
 allow core/crew core/crew
 allow core/anatomy core/anatomy
 allow core/kinematics core/kinematics core/anatomy
-allow core/range core/range core/kinematics core/anatomy
+allow core/range core/range core/kinematics core/anatomy core/crew
 allow core/solid core/solid core/anatomy core/crew
 allow core/picture core/picture core/solid core/crew
 allow core/study core/study core/range core/kinematics core/anatomy core/solid core/crew
