@@ -17,6 +17,7 @@
 
 #include "app/window/elided_label.h"
 #include "app/window/file_flow.h"
+#include "app/window/language.h"
 #include "app/window/message_bar.h"
 #include "app/window/output_flow.h"
 #include "app/window/panel_title.h"
@@ -340,7 +341,7 @@ void MainWindow::keepLayout() const {
 
 void MainWindow::offerLeftovers() {
   for (const Leftover& leftover : autosave_.leftovers()) {
-    const QString when = QLocale().toString(leftover.written, "d MMM hh:mm");
+    const QString when = QLocale(languageSpoken()).toString(leftover.written, tr("d MMM hh:mm"));
     messages_->tell(tr("Work from %1 on “%2” was not saved.").arg(when, leftover.name),
                     {{tr("Recover"), [this, leftover] { files_->recover(leftover, autosave_); }},
                      {tr("Discard"), [leftover] { Autosave::discard(leftover); }}});

@@ -4454,6 +4454,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>打开一个项目或测量表，或将其拖到此处。</translation>
     </message>
     <message>
+        <source>d MMM hh:mm</source>
+        <translation>M月d日 hh:mm</translation>
+    </message>
+    <message>
         <source>Work from %1 on “%2” was not saved.</source>
         <translation>%1 在“%2”上的工作未曾保存。</translation>
     </message>
