@@ -62,8 +62,8 @@ std::optional<RangeChart> rangeChart(const Subject& subject, const Watch& watch)
   const auto joints = columnJoints(subject.specimen);
   RangeChart chart;
   chart.rows.resize(joints.size());
-  const bool all = crew::forEach(joints.size(), {0, watch.cancel, crew::inShares(watch.progress)},
-                                 [&](std::size_t i) { chart.rows[i] = rowOf(subject, joints[i]); });
+  const bool all =
+      crew::forEach(joints.size(), watch.orders(), [&](std::size_t i) { chart.rows[i] = rowOf(subject, joints[i]); });
   if (!all) return std::nullopt;
   for (const RangeChart::Row& row : chart.rows) {
     if (row.region == Region::Skull || row.region == Region::Cervical) add(chart.neck, row.limits);

@@ -164,8 +164,7 @@ class SpaceStudy {
         walkGround(snout, (i - rows.size()) * kBearingsInTurn, onGround);
       }
     };
-    if (!crew::forEach(rows.size() + groups, {options_.threads, watch_.cancel, crew::inShares(watch_.progress)}, work))
-      return std::nullopt;
+    if (!crew::forEach(rows.size() + groups, watch_.orders(options_.threads), work)) return std::nullopt;
     gather(rows, sums, onGround);
     return space_;
   }

@@ -160,8 +160,7 @@ std::optional<SpreadStudy> spread(const Subject& subject, const anatomy::Measure
   const Maker maker(subject, filled, build, options);
   std::vector<SpreadDraw> all(static_cast<std::size_t>(std::max(0, options.draws)));
   const auto work = [&](std::size_t i) { all[i] = maker(static_cast<std::uint32_t>(i)); };
-  if (!crew::forEach(all.size(), {options.threads, watch.cancel, crew::inShares(watch.progress)}, work))
-    return std::nullopt;
+  if (!crew::forEach(all.size(), watch.orders(options.threads), work)) return std::nullopt;
   for (const SpreadDraw& draw : all) {
     if (draw.usable) made.draws.push_back(draw);
   }

@@ -3,6 +3,7 @@
 #include <atomic>
 #include <functional>
 
+#include "core/crew/crew.h"
 #include "core/kinematics/placement.h"
 #include "core/range/assumptions.h"
 
@@ -25,6 +26,8 @@ struct Watch {
   void tell(double share) const {
     if (progress) progress(share);
   }
+  /// For a crew of so many threads; 0: one a core.
+  crew::Orders orders(unsigned threads = 0) const { return {threads, cancel, crew::inShares(progress)}; }
 };
 
 }  // namespace zyga::study
