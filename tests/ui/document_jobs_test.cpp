@@ -30,7 +30,7 @@ TEST(WorkerTest, DeliversInTheWindowsThreadWithProgress) {
     return [&] { thread = QThread::currentThread(); };
   });
   EXPECT_TRUE(worker.busy());
-  ASSERT_TRUE(QTest::qWaitFor([&] { return !worker.busy(); }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !worker.busy(); }, kPatience));
   EXPECT_EQ(thread, QThread::currentThread());
   ASSERT_EQ(progress.size(), 1);
   EXPECT_EQ(progress[0][0].toInt(), 3);
@@ -48,7 +48,7 @@ TEST(WorkerTest, DropsStaleResults) {
   });
   worker.start([&](const Worker::Control&) -> Worker::Delivery { return [&] { delivered.push_back(2); }; });
   gate.set_value();
-  ASSERT_TRUE(QTest::qWaitFor([&] { return !worker.busy(); }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !worker.busy(); }, kPatience));
   worker.wait();
   QCoreApplication::processEvents();
   EXPECT_THAT(delivered, testing::ElementsAre(2));
@@ -64,11 +64,11 @@ TEST(WorkerTest, ShowsSomethingBeforeItIsDoneUnlessStale) {
     control.show([&] { seen.push_back(2); });
     return [&] { seen.push_back(3); };
   });
-  ASSERT_TRUE(QTest::qWaitFor([&] { return !seen.empty(); }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !seen.empty(); }, kPatience));
   EXPECT_TRUE(worker.busy());
   worker.start([&](const Worker::Control&) -> Worker::Delivery { return [&] { seen.push_back(4); }; });
   gate.set_value();
-  ASSERT_TRUE(QTest::qWaitFor([&] { return !worker.busy(); }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !worker.busy(); }, kPatience));
   worker.wait();
   QCoreApplication::processEvents();
   EXPECT_THAT(seen, testing::ElementsAre(1, 4));
@@ -115,7 +115,7 @@ TEST(WorkerTest, TellsWhatWentWrong) {
   QString told;
   worker.start([](const Worker::Control&) -> Worker::Delivery { throw std::runtime_error("the disk is full"); },
                [&](const QString& message) { told = message; });
-  ASSERT_TRUE(QTest::qWaitFor([&] { return !worker.busy(); }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !worker.busy(); }, kPatience));
   EXPECT_EQ(told, "the disk is full");
 }
 

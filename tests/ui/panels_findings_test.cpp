@@ -9,6 +9,7 @@
 #include <QTest>
 
 #include "tests/ui/document_sample.h"
+#include "tests/ui/patience.h"
 #include "ui/panels/findings_model.h"
 #include "ui/panels/findings_panel.h"
 #include "ui/panels/readouts.h"
@@ -100,7 +101,7 @@ TEST_F(FindingsTest, SentencesWrapToTheListsWidth) {
   };
   const int wide = height();
   panel.resize(200, 300);
-  EXPECT_TRUE(QTest::qWaitFor([&] { return height() > wide; }));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return height() > wide; }, kPatience));
 }
 
 TEST(VerdictCount, SpeaksOfWhatThereIs) {

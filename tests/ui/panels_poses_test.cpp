@@ -7,6 +7,7 @@
 #include <QToolButton>
 
 #include "tests/ui/document_sample.h"
+#include "tests/ui/patience.h"
 #include "ui/commands/edit_named_poses.h"
 #include "ui/panels/poses_model.h"
 #include "ui/panels/poses_panel.h"
@@ -58,7 +59,7 @@ TEST_F(PosesTest, KeepingAPoseLetsItsNameBeTyped) {
   QTest::keyClicks(editor, "Drinking");
   QTest::keyClick(editor, Qt::Key_Return);
   ASSERT_EQ(document_.project().poses.size(), 1u);
-  EXPECT_TRUE(QTest::qWaitFor([&] { return document_.project().poses[0].name == "Drinking"; }));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return document_.project().poses[0].name == "Drinking"; }, kPatience));
   EXPECT_EQ(list()->model()->index(0, 0).data().toString(), "Drinking");
 }
 

@@ -10,6 +10,7 @@
 #include <QtMath>
 
 #include "tests/ui/document_sample.h"
+#include "tests/ui/patience.h"
 #include "ui/strip/range_strip.h"
 #include "ui/theme/theme.h"
 
@@ -31,7 +32,7 @@ class StripTest : public testing::Test {
     settle();
   }
   void settle() {
-    ASSERT_TRUE(QTest::qWaitFor([this] { return strip_.settled(); }));
+    ASSERT_TRUE(QTest::qWaitFor([this] { return strip_.settled(); }, kPatience));
   }
 
   JointIndex joint(const char* id) const { return document_.specimen().findJoint(id).value(); }

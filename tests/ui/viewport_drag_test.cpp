@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/kinematics/bend.h"
+#include "tests/ui/patience.h"
 #include "ui/theme/theme.h"
 #include "ui/viewport/viewport.h"
 #include "viewport_scene.h"
@@ -28,7 +29,7 @@ class ViewportTest : public testing::Test {
     viewport_->resize(1000, 640);
     viewport_->show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(viewport_.get()));
-    ASSERT_TRUE(QTest::qWaitFor([&] { return viewport_->ready(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return viewport_->ready(); }, kPatience));
     look(StandardView::Left);
   }
 
@@ -36,11 +37,13 @@ class ViewportTest : public testing::Test {
     Camera wanted = viewport_->camera();
     wanted.turnTo(view);
     viewport_->showView(view);
-    ASSERT_TRUE(QTest::qWaitFor([&] {
-      const Camera& c = viewport_->camera();
-      return std::abs(c.azimuth - wanted.azimuth) < 1e-12 && std::abs(c.elevation - wanted.elevation) < 1e-12 &&
-             c.perspective == (view == StandardView::ThreeQuarter);
-    }));
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] {
+          const Camera& c = viewport_->camera();
+          return std::abs(c.azimuth - wanted.azimuth) < 1e-12 && std::abs(c.elevation - wanted.elevation) < 1e-12 &&
+                 c.perspective == (view == StandardView::ThreeQuarter);
+        },
+        kPatience));
   }
 
   BoneIndex bone(const char* id) const { return document_.specimen().findBone(id).value(); }
@@ -116,12 +119,12 @@ TEST_F(ViewportTest, ThePointerNamesTheBoneUnderIt) {
   QSignalSpy names(viewport_.get(), &Viewport::hovered);
   QSignalSpy hints(viewport_.get(), &Viewport::hint);
   QTest::mouseMove(viewport_.get(), on("C7"));
-  ASSERT_TRUE(QTest::qWaitFor([&] { return !names.empty() && !hints.empty(); }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !names.empty() && !hints.empty(); }, kPatience));
   EXPECT_TRUE(names.last().first().toString().startsWith("C7")) << names.last().first().toString().toStdString();
   EXPECT_EQ(document_.hoveredBone(), bone("C7"));
   EXPECT_THAT(hints.last().first().toString().toStdString(), testing::HasSubstr("bend the neck from C13-D1"));
   QTest::mouseMove(viewport_.get(), QPoint(4, 4));
-  ASSERT_TRUE(QTest::qWaitFor([&] { return names.last().first().toString().isEmpty(); }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return names.last().first().toString().isEmpty(); }, kPatience));
   EXPECT_EQ(document_.hoveredBone(), std::nullopt);
 }
 
@@ -377,15 +380,19 @@ TEST_F(ViewportTest, TheViewTurnsMovesAndMagnifiesWithoutTouchingTheDocument) {
 TEST_F(ViewportTest, FramingABoneBringsItToTheMiddle) {
   viewport_->frameBone(bone("Ca20"));
   const QPointF middle(500, 320);
-  ASSERT_TRUE(QTest::qWaitFor([&] {
-    const QPointF away = *viewport_->placeOf(bone("Ca20")) - middle;
-    return std::hypot(away.x(), away.y()) < 250 && viewport_->camera().viewHeight < 3;
-  }));
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] {
+        const QPointF away = *viewport_->placeOf(bone("Ca20")) - middle;
+        return std::hypot(away.x(), away.y()) < 250 && viewport_->camera().viewHeight < 3;
+      },
+      kPatience));
   viewport_->frameAll();
-  ASSERT_TRUE(QTest::qWaitFor([&] {
-    const QRect window = viewport_->rect();
-    return window.contains(on("skull")) && window.contains(on("Ca52"));
-  }));
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] {
+        const QRect window = viewport_->rect();
+        return window.contains(on("skull")) && window.contains(on("Ca52"));
+      },
+      kPatience));
 }
 
 TEST_F(ViewportTest, UntilBonesAreSculptedTheyAreDrawnAsSticksAndCanBeBent) {

@@ -26,7 +26,7 @@ class ClaimsTest : public WindowTest {
 // A neck claim from the first key to the pose: added by its shortcut, typed, answered, shown, saved.
 TEST_F(ClaimsTest, ANeckClaimByKeyboardAlone) {
   key(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
-  ASSERT_TRUE(QTest::qWaitFor([this] { return part<UnitSpinBox>("claimMetres")->hasFocus(); }));
+  ASSERT_TRUE(QTest::qWaitFor([this] { return part<UnitSpinBox>("claimMetres")->hasFocus(); }, kPatience));
   QTest::keyClicks(QApplication::focusWidget(), "8.7");
   key(Qt::Key_Return);
   settle();

@@ -89,7 +89,7 @@ TEST_F(WindowForEveryone, HighContrastIsChosenInTheSettings) {
   ASSERT_NE(settings, nullptr);
   QTest::keyClick(settings->findChild<QCheckBox*>("contrast"), Qt::Key_Space);
   press(*settings, "Apply");
-  EXPECT_TRUE(QTest::qWaitFor([] { return theme().highContrast; }));
+  EXPECT_TRUE(QTest::qWaitFor([] { return theme().highContrast; }, kPatience));
   EXPECT_TRUE(Preferences::read().look.highContrast);
   EXPECT_EQ(qApp->palette().color(QPalette::Window), QColor(Qt::white));
 }
@@ -135,7 +135,7 @@ TEST_F(WindowForEveryone, FirstStepsAreShownUntilSentAway) {
   QTest::mouseClick(part<QPushButton>("firstStepsNext"), Qt::LeftButton);
   EXPECT_NE(part<QLabel>("firstStepsText")->text(), first);
   QTest::mouseClick(part<QWidget>("firstStepsAway"), Qt::LeftButton);
-  EXPECT_TRUE(QTest::qWaitFor([this] { return part<QWidget>("firstSteps") == nullptr; }));
+  EXPECT_TRUE(QTest::qWaitFor([this] { return part<QWidget>("firstSteps") == nullptr; }, kPatience));
   closeWindow();
   openWindow();
   EXPECT_EQ(part<QWidget>("firstSteps"), nullptr);
@@ -166,11 +166,12 @@ TEST_F(WindowForEveryone, TheKeyboardAloneDoesTheJob) {
   ASSERT_NE(save, nullptr);
   save->activateWindow();  // Xvfb has no window manager that would
   auto* name = save->findChild<QLineEdit*>("fileNameEdit");
-  ASSERT_TRUE(QTest::qWaitFor([&] { return name && QApplication::focusWidget() == name; })) << "the name can be typed";
+  ASSERT_TRUE(QTest::qWaitFor([&] { return name && QApplication::focusWidget() == name; }, kPatience))
+      << "the name can be typed";
   QTest::keyClick(name, Qt::Key_A, Qt::ControlModifier);
   QTest::keyClicks(name, QString::fromStdString((folder() / "keys.zyga").string()));
   QTest::keyClick(name, Qt::Key_Return);
-  EXPECT_TRUE(QTest::qWaitFor([&] { return std::filesystem::exists(folder() / "keys.zyga"); }));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return std::filesystem::exists(folder() / "keys.zyga"); }, kPatience));
 }
 
 }  // namespace

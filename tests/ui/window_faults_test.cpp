@@ -53,7 +53,8 @@ class WindowFaults : public WindowTest {
     file_ = folder() / "neck.zyga";
     action("Save as")->trigger();
     answerFile(file_);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !window_->isWindowModified() && std::filesystem::exists(file_); }));
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return !window_->isWindowModified() && std::filesystem::exists(file_); }, kPatience));
   }
   static std::string bytes(const std::filesystem::path& path) {
     std::ostringstream out;
@@ -141,7 +142,7 @@ TEST_F(WindowFaults, AFileThatIsTakenAwayIsToldAndWrittenAnew) {
   EXPECT_THAT(waitForMessage("moved or deleted"), HasSubstr("neck.zyga"));
   EXPECT_TRUE(window_->isWindowModified()) << "no file holds it any longer";
   press(*window_, "Save");
-  ASSERT_TRUE(QTest::qWaitFor([&] { return std::filesystem::exists(file_); }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return std::filesystem::exists(file_); }, kPatience));
   EXPECT_EQ(bytes(file_), files::writeProjectText(document_->project()));
   EXPECT_FALSE(window_->isWindowModified());
 }
@@ -151,7 +152,8 @@ TEST_F(WindowFaults, AFileChangedUnderneathIsReadAnewWhenAsked) {
   EXPECT_THAT(waitForMessage("changed by another"), HasSubstr("neck.zyga"));
   EXPECT_EQ(document_->pose()[joint("C6-C7")].x(), 0) << "nothing moves by itself";
   press(*window_, "Read it anew");
-  ASSERT_TRUE(QTest::qWaitFor([&] { return std::abs(document_->pose()[joint("C6-C7")].x() - 0.07) < 1e-12; }));
+  ASSERT_TRUE(
+      QTest::qWaitFor([&] { return std::abs(document_->pose()[joint("C6-C7")].x() - 0.07) < 1e-12; }, kPatience));
   EXPECT_FALSE(window_->isWindowModified());
 }
 
@@ -164,12 +166,13 @@ TEST_F(WindowFaults, SavingOverAChangedFileAsksFirst) {
   press(*question, "Go back");
   EXPECT_NEAR(bentIn(file_), 0.07, 1e-12) << "theirs is untouched";
   EXPECT_TRUE(window_->isWindowModified());
-  ASSERT_TRUE(QTest::qWaitFor([&] { return window_->findChild<QMessageBox*>("changedElsewhere") == nullptr; }));
+  ASSERT_TRUE(
+      QTest::qWaitFor([&] { return window_->findChild<QMessageBox*>("changedElsewhere") == nullptr; }, kPatience));
   save();
   question = dialog<QMessageBox>("changedElsewhere");
   ASSERT_NE(question, nullptr);
   press(*question, "Replace it");
-  ASSERT_TRUE(QTest::qWaitFor([&] { return !window_->isWindowModified(); }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !window_->isWindowModified(); }, kPatience));
   EXPECT_NEAR(bentIn(file_), 0.05, 1e-12);
 }
 
@@ -199,8 +202,8 @@ TEST_F(WindowFaults, ALostGraphicsContextIsMadeAnew) {
   bool gone = false;
   QObject::connect(former, &QObject::destroyed, [&gone] { gone = true; });
   viewport()->startGraphicsAnew();
-  ASSERT_TRUE(QTest::qWaitFor([&] { return gone && viewport()->isValid(); }));
-  ASSERT_TRUE(QTest::qWaitFor([&] { return viewport()->grabPicture().size() == before.size(); }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return gone && viewport()->isValid(); }, kPatience));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return viewport()->grabPicture().size() == before.size(); }, kPatience));
   EXPECT_EQ(viewport()->grabPicture(), before);
   bend(0.3);
   EXPECT_NE(viewport()->grabPicture(), before) << "it goes on drawing";

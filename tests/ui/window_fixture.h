@@ -110,7 +110,7 @@ class WindowTest : public testing::Test {
         if (candidate->isVisible() && (!name || candidate->objectName() == name)) found = candidate;
       return found != nullptr;
     };
-    return QTest::qWaitFor(look) ? found : nullptr;
+    return QTest::qWaitFor(look, kPatience) ? found : nullptr;
   }
   void press(QWidget& dialog, const QString& text) {
     for (auto* button : dialog.findChildren<QAbstractButton*>())

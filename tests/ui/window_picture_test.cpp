@@ -232,11 +232,13 @@ TEST_F(WindowPicture, AsOnScreenKeepsThePerspectiveOfTheView) {
   QTest::keyClick(dialog_, Qt::Key_Escape);
   viewport()->showView(picture::StandardView::ThreeQuarter);
   Camera last;
-  ASSERT_TRUE(QTest::qWaitFor([&] {  // until the view has come to rest
-    const bool rests = viewport()->camera() == last && last.perspective;
-    last = viewport()->camera();
-    return rests;
-  }));
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] {  // until the view has come to rest
+        const bool rests = viewport()->camera() == last && last.perspective;
+        last = viewport()->camera();
+        return rests;
+      },
+      kPatience));
   openDialog();
   EXPECT_EQ(field<QComboBox>("pictureView")->currentText(), "As on screen");
   EXPECT_TRUE(field<QCheckBox>("pictureHorizon")->isEnabled()) << "there is one in perspective";
@@ -268,7 +270,7 @@ TEST_F(WindowPicture, AsOnScreenKeepsThePerspectiveOfTheView) {
 TEST_F(WindowPicture, ALensForWhatIsOnScreenLooksFromItsSide) {
   QTest::keyClick(dialog_, Qt::Key_Escape);
   viewport()->showView(picture::StandardView::Cranial);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return std::abs(viewport()->camera().azimuth) < 1e-9; }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return std::abs(viewport()->camera().azimuth) < 1e-9; }, kPatience));
   openDialog();
   choose("pictureProjection", "Through a lens");
   EXPECT_EQ(field<QDoubleSpinBox>("pictureTurn")->value(), 0);
@@ -281,13 +283,15 @@ TEST_F(WindowPicture, StoppedThereIsNoFile) {
   tick("picturePass-outline");
   save(folder() / "large.png");
   QWidget* readout = nullptr;
-  ASSERT_TRUE(QTest::qWaitFor([&] {
-    for (auto* label : window_->findChildren<QLabel*>())
-      if (label->isVisible() && label->text() == "Tracing large.png") readout = label->parentWidget();
-    return readout != nullptr;
-  }));
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] {
+        for (auto* label : window_->findChildren<QLabel*>())
+          if (label->isVisible() && label->text() == "Tracing large.png") readout = label->parentWidget();
+        return readout != nullptr;
+      },
+      kPatience));
   QTest::mouseClick(readout->findChild<QToolButton*>(), Qt::LeftButton);
-  EXPECT_TRUE(QTest::qWaitFor([&] { return !readout->isVisible(); }));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !readout->isVisible(); }, kPatience));
   settle();
   closeWindow();  // waits for the work to end
   EXPECT_EQ(QDir(QString::fromStdString(folder().string()))

@@ -25,7 +25,7 @@ class RangesTest : public WindowTest {
     QCoreApplication::processEvents();
   }
   void settleStrip() {
-    ASSERT_TRUE(QTest::qWaitFor([this] { return strip()->settled(); }));
+    ASSERT_TRUE(QTest::qWaitFor([this] { return strip()->settled(); }, kPatience));
   }
   /// Green of the strip between neutral and the plot's upper edge in one lane, px: how high the band stands.
   int bandHeight(const char* id) const {
@@ -74,7 +74,7 @@ TEST_F(RangesTest, NeckGoesToItsDorsalLimitByOneActionAndIsTold) {
     if (!document_->specimen()[j].hasFacets()) continue;
     EXPECT_NEAR(document_->pose()[j].x(), document_->band(j, 0).most, 2e-3) << document_->specimen()[j].id;
   }
-  ASSERT_TRUE(QTest::qWaitFor([&] { return messages().size() == 1; }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return messages().size() == 1; }, kPatience));
   EXPECT_TRUE(messages().front().startsWith("Neck at its dorsal limit: snout at ")) << messages().front().toStdString();
   EXPECT_TRUE(messages().front().contains("50 % by length")) << "under which assumptions";
   QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier);
@@ -128,10 +128,13 @@ TEST_F(RangesTest, BonesThatEnterEachOtherAreMarkedListedAndFramed) {
   QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualRect(list->model()->index(row, 0)).center());
   EXPECT_EQ(document_->selectedBone(), contacts[0].bone);
   double seen = 0;
-  ASSERT_TRUE(QTest::qWaitFor([&] {  // the view has come to rest, near by
-    const double before = std::exchange(seen, viewport()->camera().viewHeight);
-    return before == seen && seen < whole / 2;
-  })) << "it is framed";
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] {  // the view has come to rest, near by
+        const double before = std::exchange(seen, viewport()->camera().viewHeight);
+        return before == seen && seen < whole / 2;
+      },
+      kPatience))
+      << "it is framed";
   const auto at = viewport()->camera().project(contacts[0].p_W);
   ASSERT_TRUE(at.has_value());
   const QImage picture = viewport()->grabPicture();

@@ -182,7 +182,7 @@ TEST_F(ScansTest, ABrushedFacetLiesInItsPlaneAndItsMirrorImageToo) {
   changeScan(*document_, laid, "lay it");
   choose(*bench, "Left front facet");
   const anatomy::Facet& facet = *c7.facet(anatomy::FacetRole::PrezygLeft);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return bench->view().cursor().shape() == Qt::BlankCursor; }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return bench->view().cursor().shape() == Qt::BlankCursor; }, kPatience));
   bench->view().showView(picture::StandardView::Dorsal);
   bench->findChild<UnitSpinBox*>("brushSize")->setValue(350 * facet.length());
   const QPointF at = bench->view().placeOf(facet.centre).value();

@@ -15,9 +15,9 @@ class WindowSheet : public WindowTest {};
 TEST_F(WindowNotes, ANoteIsPinnedByKeyWrittenAndUndone) {
   document_->selectBone(bone("skull"));
   QTest::keyClick(window_.get(), Qt::Key_N, Qt::ControlModifier | Qt::AltModifier);
-  ASSERT_TRUE(QTest::qWaitFor([this] { return document_->project().notes.size() == 1; }));
+  ASSERT_TRUE(QTest::qWaitFor([this] { return document_->project().notes.size() == 1; }, kPatience));
   auto* words = part<QPlainTextEdit>("noteWords");
-  ASSERT_TRUE(QTest::qWaitFor([words] { return words->isVisible(); }));
+  ASSERT_TRUE(QTest::qWaitFor([words] { return words->isVisible(); }, kPatience));
   words->setFocus();
   QTest::keyClicks(words, "fleshy nostril");
   part<QLineEdit>("noteSource")->setFocus();
@@ -38,12 +38,14 @@ TEST_F(WindowNotes, ARightClickPinsWhereThePointerIs) {
   viewport()->showView(picture::StandardView::Left);
   const auto place = [this] { return viewport()->placeOf(bone("femur.L")); };
   QPointF last;
-  ASSERT_TRUE(QTest::qWaitFor([&] {  // until the view has come to rest
-    const auto now = place();
-    const bool rests = now && *now == last;
-    if (now) last = *now;
-    return rests;
-  }));
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] {  // until the view has come to rest
+        const auto now = place();
+        const bool rests = now && *now == last;
+        if (now) last = *now;
+        return rests;
+      },
+      kPatience));
   QTest::mouseMove(viewport(), last.toPoint());
   QTest::mouseClick(viewport(), Qt::RightButton, {}, last.toPoint());
   auto* menu = part<QMenu>("boneMenu");

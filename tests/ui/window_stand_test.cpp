@@ -22,7 +22,7 @@ class StandTest : public WindowTest {
   void SetUp() override {
     WindowTest::SetUp();
     QTest::keyClick(window_.get(), Qt::Key_1, Qt::ControlModifier);  // exactly from the left
-    ASSERT_TRUE(QTest::qWaitFor([this] { return std::abs(viewport()->camera().elevation) < 1e-9; }));
+    ASSERT_TRUE(QTest::qWaitFor([this] { return std::abs(viewport()->camera().elevation) < 1e-9; }, kPatience));
     settle();
   }
 
@@ -135,7 +135,7 @@ TEST_F(StandTest, FeetAreLiftedAndPlantedByKeyMenuAndButton) {
   QTest::mousePress(viewport(), Qt::RightButton, {}, at);
   QTest::mouseRelease(viewport(), Qt::RightButton, {}, at);
   QMenu* menu = nullptr;
-  ASSERT_TRUE(QTest::qWaitFor([&] { return (menu = part<QMenu>("boneMenu")) && menu->isVisible(); }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return (menu = part<QMenu>("boneMenu")) && menu->isVisible(); }, kPatience));
   ASSERT_FALSE(menu->actions().empty());
   EXPECT_EQ(menu->actions().front()->text().remove('&'), "Lift the left hind foot");
   QTest::keyClick(menu, Qt::Key_Down);
@@ -151,7 +151,7 @@ TEST_F(StandTest, EveryStanceIsOneStepAndIsTold) {
   for (const study::StanceWords& words : study::stanceWords()) {
     QTest::keyClick(window_.get(), static_cast<Qt::Key>(Qt::Key_0 + number), Qt::AltModifier);
     EXPECT_EQ(document_->undoStack().count(), number) << words.word;
-    ASSERT_TRUE(QTest::qWaitFor([&] { return messages().size() == 1; })) << words.word;
+    ASSERT_TRUE(QTest::qWaitFor([&] { return messages().size() == 1; }, kPatience)) << words.word;
     EXPECT_TRUE(messages().front().startsWith(QString::fromUtf8(words.title.data())))
         << messages().front().toStdString();
     EXPECT_FALSE(messages().front().contains("Beyond range")) << messages().front().toStdString();

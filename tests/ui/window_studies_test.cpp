@@ -35,7 +35,7 @@ TEST_F(WindowStudiesTest, MenuUnfoldsThePanelAndRunsTheStudy) {
 
 TEST_F(WindowStudiesTest, EnvelopeIsDrawnAroundTheAnimalAndTakenAwayAgain) {
   action("From the left")->trigger();
-  ASSERT_TRUE(QTest::qWaitFor([&] { return std::abs(viewport()->camera().elevation) < 1e-9; }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return std::abs(viewport()->camera().elevation) < 1e-9; }, kPatience));
   part<QCheckBox>("envelopeSpace")->setChecked(false);
   action("Reach envelope")->trigger();
   ASSERT_TRUE(waitFor(StudyKind::Envelope));

@@ -47,16 +47,20 @@ TEST_F(WindowTest, DragBeyondRangeIsFoundUndoneAndDoneAgain) {
   QTest::keyClick(window_.get(), Qt::Key_R, Qt::ControlModifier | Qt::ShiftModifier);  // past the ranges
   QTest::keyClick(window_.get(), Qt::Key_1, Qt::ControlModifier);
   const auto start = document_->pose();
-  ASSERT_TRUE(QTest::qWaitFor([&] {
-    const auto seen = viewport()->placeOf(bone("C4"));
-    return seen && viewport()->rect().contains(seen->toPoint()) && viewport()->camera().elevation == 0;
-  }));
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] {
+        const auto seen = viewport()->placeOf(bone("C4"));
+        return seen && viewport()->rect().contains(seen->toPoint()) && viewport()->camera().elevation == 0;
+      },
+      kPatience));
   QPointF neck;
-  ASSERT_TRUE(QTest::qWaitFor([&] {  // the view has come to rest
-    const QPointF before = neck;
-    neck = viewport()->placeOf(bone("C4")).value();
-    return (neck - before).manhattanLength() < 0.01;
-  }));
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] {  // the view has come to rest
+        const QPointF before = neck;
+        neck = viewport()->placeOf(bone("C4")).value();
+        return (neck - before).manhattanLength() < 0.01;
+      },
+      kPatience));
   drag(viewport(), neck, neck + QPointF(150, -170));
   ASSERT_FALSE(document_->pose() == start);
   EXPECT_TRUE(window_->isWindowModified());
@@ -72,7 +76,7 @@ TEST_F(WindowTest, DragBeyondRangeIsFoundUndoneAndDoneAgain) {
   const double angle = document_->pose()[marked].x();
   EXPECT_TRUE(angle > band.most || angle < band.least)
       << id << " at " << angle * kDegrees << " of " << band.least * kDegrees << " to " << band.most * kDegrees;
-  ASSERT_TRUE(QTest::qWaitFor([&] { return strip()->settled(); }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return strip()->settled(); }, kPatience));
   const QPointF mark = strip()->markPlace(strip()->columns().columnOf(marked).value());
   EXPECT_GT(pixelsLike(strip()->grab().toImage(), mark, 6, theme().beyond), 10) << "a triangle in vermillion";
 
@@ -92,7 +96,7 @@ TEST_F(WindowTest, ChoosingAFindingShowsItsJoint) {
   auto* list = part<QListView>("findingsList");
   QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualRect(list->model()->index(0, 0)).center());
   EXPECT_EQ(document_->selectedJoint(), joint("C6-C7"));
-  EXPECT_TRUE(QTest::qWaitFor([&] { return viewport()->camera().viewHeight < before.viewHeight / 2; }));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return viewport()->camera().viewHeight < before.viewHeight / 2; }, kPatience));
 }
 
 TEST_F(WindowTest, SavedWorkComesBack) {
@@ -102,7 +106,7 @@ TEST_F(WindowTest, SavedWorkComesBack) {
   const auto file = folder() / "neck.zyga";
   action("Save as")->trigger();
   answerFile(file);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return std::filesystem::exists(file); }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return std::filesystem::exists(file); }, kPatience));
   EXPECT_FALSE(window_->isWindowModified());
   EXPECT_TRUE(window_->windowTitle().startsWith("neck.zyga"));
 
@@ -194,7 +198,7 @@ TEST_F(WindowTest, BrokenTableTellsEveryFaultAndLeavesTheRest) {
 
 TEST_F(WindowTest, BrokenProjectIsAMessageAndNotADialog) {
   drop(write("broken.zyga", "{\"zygapose\": "));
-  ASSERT_TRUE(QTest::qWaitFor([&] { return !messages().isEmpty(); }));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !messages().isEmpty(); }, kPatience));
   EXPECT_TRUE(messages().front().contains("broken.zyga")) << messages().front().toStdString();
   EXPECT_TRUE(document_->hasProject());
 }
@@ -214,7 +218,7 @@ TEST_F(WindowTest, UnsavedWorkIsAskedAboutBeforeItIsReplaced) {
   question = dialog<QMessageBox>("unsavedWork");
   ASSERT_NE(question, nullptr);
   press(*question, "Give them up");
-  EXPECT_TRUE(QTest::qWaitFor([&] { return !window_->isVisible(); }));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !window_->isVisible(); }, kPatience));
 }
 
 TEST_F(WindowTest, LostWorkIsOffered) {
@@ -232,7 +236,8 @@ TEST_F(WindowTest, LostWorkIsOffered) {
   settle();
   EXPECT_NEAR(document_->pose()[joint("C6-C7")].x(), 0.05, 1e-9);
   EXPECT_TRUE(window_->isWindowModified());
-  EXPECT_TRUE(QTest::qWaitFor([&] { return !std::filesystem::exists(folder() / "recovery" / "lost.zyga"); }));
+  EXPECT_TRUE(
+      QTest::qWaitFor([&] { return !std::filesystem::exists(folder() / "recovery" / "lost.zyga"); }, kPatience));
 }
 
 TEST_F(WindowTest, PoseMenuMovesTheWholeAnimalAndCanBeUndone) {
