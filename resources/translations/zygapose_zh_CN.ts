@@ -2064,8 +2064,8 @@
         <translation>表中没有 %1 的行</translation>
     </message>
     <message>
-        <source>%1: '%7' has not been filled</source>
-        <translation>%1：“%7”没有填写</translation>
+        <source>%1: '%2' has not been filled</source>
+        <translation>%1：“%2”没有填写</translation>
     </message>
     <message>
         <source>%1 has grown into %2</source>
@@ -2084,8 +2084,8 @@
         <translation>头骨需要寰椎（C1）来承托</translation>
     </message>
     <message>
-        <source>the value of a claim on %7 must be %8</source>
-        <translation>关于%7的论断，其数值必须%8</translation>
+        <source>the value of a claim on %7 must be from %1 to %2</source>
+        <translation>关于%7的论断，其数值必须在 %1 到 %2 之间</translation>
     </message>
     <message>
         <source>the distance ahead must be from %1 to %2</source>
@@ -2094,6 +2094,30 @@
     <message>
         <source>a claim on %7 cannot be an "at most"</source>
         <translation>关于%7的论断不能是“至多”</translation>
+    </message>
+    <message>
+        <source>head height</source>
+        <translation>头高</translation>
+    </message>
+    <message>
+        <source>neck slope</source>
+        <translation>颈部坡度</translation>
+    </message>
+    <message>
+        <source>neck base slope</source>
+        <translation>颈基部坡度</translation>
+    </message>
+    <message>
+        <source>snout to ground</source>
+        <translation>吻端触地</translation>
+    </message>
+    <message>
+        <source>head ahead</source>
+        <translation>头部前伸</translation>
+    </message>
+    <message>
+        <source>tail base level</source>
+        <translation>尾基部水平</translation>
     </message>
     <message>
         <source>a footprint</source>

@@ -13,7 +13,7 @@
 #include "tests/core/files/example_project.h"
 #include "ui/theme/words.h"
 
-/// Faults of files in the language of the window. What no form covers stays English and fails.
+/// Faults of files in the language of the window. What no form covers stays English and fails. All files are invented.
 namespace zyga::ui {
 namespace {
 
@@ -110,6 +110,10 @@ TEST_F(FaultWords, KeepWhatTheFileSays) {
   EXPECT_EQ(faultText(QString("p.zyga:3, column 5: expected ',' or '}' after a member, found \"x\"; the file is "
                               "damaged or was edited by hand")),
             QString::fromUtf8("p.zyga:3，第 5 列：成员之后应为“,”或“}”，但这里是“x”；文件已损坏或被手工改过"));
+  EXPECT_EQ(faultText(QString("cannot open /a/50%7 %8.zyga: there is no such file")),
+            QString::fromUtf8("无法打开 /a/50%7 %8.zyga：没有这个文件"));
+  EXPECT_EQ(faultText(QString("the value of a claim on head height must be from 0 m to 30 m")),
+            QString::fromUtf8("关于头高的论断，其数值必须在 0 m 到 30 m 之间"));
   EXPECT_EQ(faultText(QString("what nobody has ever said")), "what nobody has ever said");
 }
 

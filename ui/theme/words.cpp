@@ -3,6 +3,8 @@
 #include <QCoreApplication>
 #include <QHash>
 #include <QRegularExpression>
+#include <array>
+#include <cstring>
 #include <optional>
 #include <vector>
 
@@ -51,6 +53,19 @@ Form formOf(const char* english, const QString& said, int firstSaid) {
   return form;
 }
 
+/// A form with its parts by number; what stands in a part is left alone, be it "%2".
+QString filled(const QString& form, const std::array<QString, 10>& parts) {
+  QString words;
+  for (qsizetype i = 0; i < form.size(); ++i) {
+    const bool part = form[i] == QLatin1Char('%') && i + 1 < form.size() && form[i + 1].isDigit();
+    if (part)
+      words += parts[static_cast<std::size_t>(form[++i].digitValue())];
+    else
+      words += form[i];
+  }
+  return words;
+}
+
 /// Of several clauses, "facets share 38 % (least 50 %), dorsiflexion 7.1° of 5°", where the first one ends; what stands
 /// before a colon belongs to all of them.
 std::optional<qsizetype> endOfFirstClause(const QString& words) {
@@ -62,11 +77,7 @@ std::optional<qsizetype> endOfFirstClause(const QString& words) {
 /// Everything that is known of one language; made anew when another is spoken.
 class Speech {
  public:
-  Speech()
-      : sign_(sign()),
-        ofFaults_(spoken(faultForms(), kFirstSaid)),
-        ofTables_(spoken(tableForms())),
-        forms_(spoken(coreForms())) {}
+  Speech() : sign_(sign()), ofTables_(spoken(tableForms())), forms_(spoken(coreForms())) {}
   static QString sign() { return QCoreApplication::translate("core", "supported"); }
   bool stale() const { return sign_ != sign(); }
 
@@ -80,14 +91,19 @@ class Speech {
 
   /// Faults are in no hurry, and what findings say is said without a look at their forms.
   QString sayFault(const QString& words) {
-    const auto said = sayingBy(ofFaults_, words, [this](const QString& part) { return sayFault(part); });
+    const QString whole = QCoreApplication::translate("core", words.toUtf8().constData());
+    if (whole != words) return whole;
+    if (!ofFaults_) ofFaults_ = spoken(faultForms(), kFirstSaid);  // the window opens without them
+    const auto said = sayingBy(*ofFaults_, words, [this](const QString& part) { return sayFault(part); });
     return said ? *said : say(words);
   }
 
  private:
+  /// Of those that have parts; whole sentences are found by themselves.
   static std::vector<Form> spoken(std::span<const char* const> forms, int firstSaid = 0) {
     std::vector<Form> spoken;
     for (const char* english : forms) {
+      if (!std::strchr(english, '%')) continue;
       const QString said = QCoreApplication::translate("core", english);
       if (said != QString::fromUtf8(english)) spoken.push_back(formOf(english, said, firstSaid));
     }
@@ -112,19 +128,19 @@ class Speech {
     for (const Form& form : forms) {
       const QRegularExpressionMatch match = form.english.match(words);
       if (!match.hasMatch()) continue;
-      QString said = form.said;
+      std::array<QString, 10> said;
       for (std::size_t i = 0; i < form.parts.size(); ++i) {
         const QString part = match.captured(static_cast<int>(i) + 1);
-        said.replace(QLatin1Char('%') + QString::number(form.parts[i].number),
-                     form.parts[i].own ? part : sayPart(part));
+        said[static_cast<std::size_t>(form.parts[i].number)] = form.parts[i].own ? part : sayPart(part);
       }
-      return said;
+      return filled(form.said, said);
     }
     return std::nullopt;
   }
 
   QString sign_;
-  std::vector<Form> ofFaults_, ofTables_, forms_;
+  std::optional<std::vector<Form>> ofFaults_;
+  std::vector<Form> ofTables_, forms_;
   QHash<QString, QString> said_;
 };
 
