@@ -3,8 +3,8 @@
 #include "app/verbs/assess_report.h"
 #include "app/verbs/assumptions_words.h"
 #include "app/verbs/summary_text.h"
-#include "core/files/json.h"
-#include "core/files/json_layout.h"
+#include "core/files/json/json.h"
+#include "core/files/json/json_layout.h"
 
 namespace zyga::app {
 namespace {

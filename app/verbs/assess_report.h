@@ -2,7 +2,7 @@
 
 #include <string>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "core/range/findings.h"
 
 namespace zyga::app {

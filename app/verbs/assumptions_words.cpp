@@ -1,9 +1,9 @@
 #include "app/verbs/assumptions_words.h"
 
 #include "app/verbs/summary_text.h"
-#include "core/files/json.h"
-#include "core/files/json_layout.h"
-#include "core/files/project_schema.h"
+#include "core/files/json/json.h"
+#include "core/files/json/json_layout.h"
+#include "core/files/project/project_schema.h"
 
 namespace zyga::app {
 namespace {

@@ -7,8 +7,8 @@
 #include "app/verbs/claim_report.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/verbs.h"
-#include "core/files/json_layout.h"
-#include "core/study/claim_words.h"
+#include "core/files/json/json_layout.h"
+#include "core/study/claims/claim_words.h"
 
 namespace zyga::app {
 namespace {

@@ -3,7 +3,7 @@
 #include <optional>
 
 #include "app/verbs/arguments.h"
-#include "core/study/claim.h"
+#include "core/study/claims/claim.h"
 
 namespace zyga::app {
 

@@ -1,9 +1,9 @@
 #include "app/verbs/claim_report.h"
 
 #include "app/verbs/summary_text.h"
-#include "core/files/json.h"
-#include "core/files/json_layout.h"
-#include "core/study/claim_words.h"
+#include "core/files/json/json.h"
+#include "core/files/json/json_layout.h"
+#include "core/study/claims/claim_words.h"
 
 namespace zyga::app {
 namespace {

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/files/project.h"
-#include "core/study/claim_answer.h"
+#include "core/files/project/project.h"
+#include "core/study/claims/claim_answer.h"
 
 namespace zyga::app {
 

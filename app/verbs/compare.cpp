@@ -5,9 +5,9 @@
 #include "app/verbs/summary_text.h"
 #include "app/verbs/text_table.h"
 #include "app/verbs/verbs.h"
-#include "core/files/json.h"
-#include "core/files/json_layout.h"
-#include "core/study/compare_poses.h"
+#include "core/files/json/json.h"
+#include "core/files/json/json_layout.h"
+#include "core/study/stances/compare_poses.h"
 
 namespace zyga::app {
 namespace {

@@ -1,8 +1,8 @@
 #include "app/verbs/contact_shapes.h"
 
 #include "app/verbs/sculpting.h"
-#include "core/solid/level_set.h"
-#include "core/solid/mirrored_half.h"
+#include "core/solid/levelset/level_set.h"
+#include "core/solid/mesh/mirrored_half.h"
 
 namespace zyga::app {
 

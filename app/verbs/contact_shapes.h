@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/files/project.h"
-#include "core/range/contact.h"
+#include "core/files/project/project.h"
+#include "core/range/contact/contact.h"
 
 namespace zyga::app {
 

@@ -5,8 +5,8 @@
 #include "app/verbs/project_file.h"
 #include "app/verbs/sculpting.h"
 #include "app/verbs/verbs.h"
-#include "core/files/sculpting_base.h"
-#include "core/solid/watertight.h"
+#include "core/files/export/sculpting_base.h"
+#include "core/solid/watertight/watertight.h"
 
 namespace zyga::app {
 namespace {

@@ -5,11 +5,11 @@
 #include "app/verbs/scan_options.h"
 #include "app/verbs/summary_text.h"
 #include "app/verbs/verbs.h"
-#include "core/anatomy/bone_guess.h"
-#include "core/files/json.h"
-#include "core/files/json_layout.h"
-#include "core/files/numeral.h"
-#include "core/solid/mass_properties.h"
+#include "core/anatomy/marks/bone_guess.h"
+#include "core/files/json/json.h"
+#include "core/files/json/json_layout.h"
+#include "core/files/json/numeral.h"
+#include "core/solid/mesh/mass_properties.h"
 
 namespace zyga::app {
 namespace {

@@ -2,8 +2,8 @@
 
 #include <string>
 
-#include "core/files/project.h"
-#include "core/study/extremes.h"
+#include "core/files/project/project.h"
+#include "core/study/reach/extremes.h"
 
 namespace zyga::app {
 

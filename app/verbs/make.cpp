@@ -2,10 +2,10 @@
 
 #include "app/verbs/summary_text.h"
 #include "app/verbs/verbs.h"
-#include "core/files/atomic_file.h"
-#include "core/files/json.h"
-#include "core/files/json_layout.h"
-#include "core/files/project.h"
+#include "core/files/disk/atomic_file.h"
+#include "core/files/json/json.h"
+#include "core/files/json/json_layout.h"
+#include "core/files/project/project.h"
 
 namespace zyga::app {
 namespace {

@@ -2,8 +2,8 @@
 
 #include "app/verbs/summary_text.h"
 #include "app/verbs/text_table.h"
-#include "core/files/json.h"
-#include "core/files/json_layout.h"
+#include "core/files/json/json.h"
+#include "core/files/json/json_layout.h"
 
 namespace zyga::app {
 namespace {

@@ -4,7 +4,7 @@
 #include <string>
 
 #include "app/verbs/project_file.h"
-#include "core/study/balance.h"
+#include "core/study/mass/balance.h"
 
 namespace zyga::app {
 

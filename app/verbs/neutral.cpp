@@ -8,8 +8,8 @@
 #include "app/verbs/assumptions_words.h"
 #include "app/verbs/summary_text.h"
 #include "app/verbs/verbs.h"
-#include "core/files/json.h"
-#include "core/files/json_layout.h"
+#include "core/files/json/json.h"
+#include "core/files/json/json_layout.h"
 #include "core/kinematics/standing.h"
 
 namespace zyga::app {

@@ -6,7 +6,7 @@
 #include "app/verbs/project_file.h"
 #include "app/verbs/summary_text.h"
 #include "app/verbs/verbs.h"
-#include "core/files/atomic_file.h"
+#include "core/files/disk/atomic_file.h"
 #include "core/picture/framing.h"
 #include "ui/pictures/picture_set.h"
 

@@ -2,7 +2,7 @@
 
 #include "app/verbs/project_file.h"
 #include "app/verbs/sculpting.h"
-#include "core/files/bone_tone.h"
+#include "core/files/export/bone_tone.h"
 
 namespace zyga::app {
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "core/picture/picture.h"
 
 namespace zyga::app {

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/verbs/arguments.h"
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "core/range/findings.h"
 
 namespace zyga::app {

@@ -5,7 +5,7 @@
 #include "app/verbs/project_file.h"
 #include "app/verbs/sculpting.h"
 #include "app/verbs/verbs.h"
-#include "core/files/atomic_file.h"
+#include "core/files/disk/atomic_file.h"
 #include "core/report/numbers.h"
 #include "ui/report/report_picture.h"
 #include "ui/report/write_report.h"

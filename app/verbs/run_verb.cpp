@@ -6,8 +6,8 @@
 #include <iostream>
 
 #include "app/verbs/verbs.h"
-#include "core/files/scan_protocol.h"
-#include "core/files/scan_reader.h"
+#include "core/files/scan/scan_protocol.h"
+#include "core/files/scan/scan_reader.h"
 
 namespace zyga::app {
 namespace {

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/verbs/arguments.h"
-#include "core/files/clean_scan.h"
+#include "core/files/scan/clean_scan.h"
 
 namespace zyga::app {
 

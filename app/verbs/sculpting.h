@@ -2,7 +2,7 @@
 
 #include <filesystem>
 
-#include "core/files/bone_meshes.h"
+#include "core/files/scan/bone_meshes.h"
 
 namespace zyga::app {
 

@@ -9,7 +9,7 @@
 #include "app/verbs/project_file.h"
 #include "app/verbs/sculpting.h"
 #include "app/verbs/verbs.h"
-#include "core/files/atomic_file.h"
+#include "core/files/disk/atomic_file.h"
 #include "ui/sheets/plate_file.h"
 
 namespace zyga::app {

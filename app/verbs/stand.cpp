@@ -6,11 +6,11 @@
 #include "app/verbs/project_file.h"
 #include "app/verbs/summary_text.h"
 #include "app/verbs/verbs.h"
-#include "core/files/json.h"
-#include "core/files/json_layout.h"
+#include "core/files/json/json.h"
+#include "core/files/json/json_layout.h"
 #include "core/kinematics/stand_readings.h"
 #include "core/kinematics/standing.h"
-#include "core/study/stances.h"
+#include "core/study/stances/stances.h"
 
 namespace zyga::app {
 namespace {

@@ -5,8 +5,8 @@
 #include <numbers>
 #include <sstream>
 
-#include "core/files/json_layout.h"
-#include "core/files/numeral.h"
+#include "core/files/json/json_layout.h"
+#include "core/files/json/numeral.h"
 
 namespace zyga::app {
 namespace {

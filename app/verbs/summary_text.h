@@ -3,7 +3,7 @@
 #include <Eigen/Core>
 #include <string>
 
-#include "core/anatomy/measurement_table.h"
+#include "core/anatomy/tables/measurement_table.h"
 #include "core/anatomy/summary.h"
 
 namespace zyga::app {

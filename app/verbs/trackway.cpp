@@ -4,10 +4,10 @@
 #include "app/verbs/summary_text.h"
 #include "app/verbs/text_table.h"
 #include "app/verbs/verbs.h"
-#include "core/files/atomic_file.h"
-#include "core/files/json.h"
-#include "core/files/json_layout.h"
-#include "core/study/trackway_table.h"
+#include "core/files/disk/atomic_file.h"
+#include "core/files/json/json.h"
+#include "core/files/json/json_layout.h"
+#include "core/study/ground/trackway_table.h"
 
 namespace zyga::app {
 namespace {

@@ -6,7 +6,7 @@
 #include <QToolButton>
 
 #include "ui/document/worker.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 
 namespace zyga::ui {

@@ -1,11 +1,11 @@
 #include <QApplication>
 #include <QSettings>
 
-#include "app/window/file_flow.h"
-#include "app/window/first_steps.h"
-#include "app/window/help_window.h"
+#include "app/window/flows/file_flow.h"
+#include "ui/dialogs/first_steps.h"
+#include "ui/help/help_window.h"
 #include "app/window/main_window.h"
-#include "app/window/preferences_dialog.h"
+#include "ui/dialogs/preferences_dialog.h"
 
 /// What a person sets for themselves, and what explains the program to them.
 namespace zyga::ui {

@@ -13,9 +13,9 @@
 #include <memory>
 #include <utility>
 
-#include "app/window/language.h"
+#include "ui/settings/language.h"
 #include "app/window/main_window.h"
-#include "app/window/preferences.h"
+#include "ui/settings/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/viewport/viewport.h"
 

@@ -4,7 +4,7 @@
 #include <cmath>
 #include <stdexcept>
 
-#include "core/anatomy/limb_rig.h"
+#include "core/anatomy/plan/limb_rig.h"
 
 namespace zyga::kinematics {
 namespace {

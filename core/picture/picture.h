@@ -9,7 +9,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/solid/triangle_mesh.h"
+#include "core/solid/mesh/triangle_mesh.h"
 
 namespace zyga::picture {
 

@@ -3,7 +3,7 @@
 #include "core/range/column_joint.h"
 #include "core/range/facet_pair.h"
 #include "core/range/findings.h"
-#include "core/range/neighbour_contact.h"
+#include "core/range/contact/neighbour_contact.h"
 
 namespace zyga::range {
 

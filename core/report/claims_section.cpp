@@ -2,7 +2,7 @@
 
 #include "core/report/sections.h"
 #include "core/report/words.h"
-#include "core/study/claim_words.h"
+#include "core/study/claims/claim_words.h"
 
 namespace zyga::report {
 namespace {

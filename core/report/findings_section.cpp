@@ -4,7 +4,7 @@
 #include "core/range/limits.h"
 #include "core/report/sections.h"
 #include "core/report/words.h"
-#include "core/study/extremes.h"
+#include "core/study/reach/extremes.h"
 
 namespace zyga::report {
 namespace {

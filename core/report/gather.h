@@ -5,11 +5,11 @@
 #include <optional>
 #include <string>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "core/report/report.h"
-#include "core/study/envelope.h"
-#include "core/study/pressure.h"
-#include "core/study/range_chart.h"
+#include "core/study/reach/envelope.h"
+#include "core/study/stress/pressure.h"
+#include "core/study/reach/range_chart.h"
 
 namespace zyga::report {
 

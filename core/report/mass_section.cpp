@@ -1,6 +1,6 @@
 #include "core/report/sections.h"
 #include "core/report/words.h"
-#include "core/study/balance.h"
+#include "core/study/mass/balance.h"
 
 namespace zyga::report {
 namespace {

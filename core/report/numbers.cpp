@@ -2,9 +2,9 @@
 
 #include <cmath>
 
-#include "core/files/json.h"
-#include "core/files/json_layout.h"
-#include "core/files/numeral.h"
+#include "core/files/json/json.h"
+#include "core/files/json/json_layout.h"
+#include "core/files/json/numeral.h"
 
 namespace zyga::report {
 

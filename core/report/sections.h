@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "core/range/findings.h"
 #include "core/report/gather.h"
 

@@ -5,11 +5,11 @@
 #include <numbers>
 #include <random>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/anatomy/landmark_table.h"
-#include "core/anatomy/scan.h"
-#include "core/files/atomic_file.h"
-#include "core/solid/sculpt.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/tables/landmark_table.h"
+#include "core/anatomy/marks/scan.h"
+#include "core/files/disk/atomic_file.h"
+#include "core/solid/sculpt/sculpt.h"
 
 /// Makes the scan sample: four neck vertebrae of the high browser as a scanner and a quarry would leave them: in
 /// millimetres, lying anyhow, rough, with holes, one of them sheared. The quarry is invented, and so is the animal.

@@ -1,6 +1,6 @@
 #include <numbers>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
 #include "tests/app/program.h"

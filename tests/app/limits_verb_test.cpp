@@ -1,7 +1,7 @@
 #include <cmath>
 #include <set>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
 #include "tests/app/program.h"

@@ -1,4 +1,4 @@
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "tests/app/program.h"
 
 namespace zyga::app {

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/files/bone_meshes.h"
+#include "core/files/scan/bone_meshes.h"
 #include "core/kinematics/placement.h"
 #include "core/range/neutral.h"
 #include "tests/app/pdf_paths.h"

@@ -1,6 +1,6 @@
 #include <cmath>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "core/kinematics/standing.h"
 #include "core/range/neutral.h"
 #include "tests/app/program.h"

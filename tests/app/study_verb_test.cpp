@@ -1,10 +1,10 @@
 #include <cmath>
 #include <numbers>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "core/range/neutral.h"
-#include "core/study/elevation.h"
-#include "core/study/spread.h"
+#include "core/study/reach/elevation.h"
+#include "core/study/uncertainty/spread.h"
 #include "tests/app/program.h"
 
 namespace zyga::app {

@@ -10,10 +10,10 @@
 #include <random>
 #include <sstream>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/range/contact.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/range/contact/contact.h"
 #include "core/range/neutral.h"
-#include "core/solid/level_set.h"
+#include "core/solid/levelset/level_set.h"
 #include "tests/support/fcl_bone.h"
 
 namespace zyga::range {

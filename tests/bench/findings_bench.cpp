@@ -4,7 +4,7 @@
 #include <fstream>
 #include <sstream>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
 

@@ -9,13 +9,13 @@
 #include <string>
 #include <vector>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/files/bone_meshes.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/files/scan/bone_meshes.h"
 #include "core/kinematics/placement.h"
 #include "core/range/findings.h"
 #include "core/range/neutral.h"
-#include "core/solid/display_levels.h"
-#include "core/solid/repair.h"
+#include "core/solid/mesh/display_levels.h"
+#include "core/solid/mesh/repair.h"
 #include "tests/bench/lumpy_ball.h"
 #include "tests/bench/process_memory.h"
 #include "tests/bench/sample_project.h"

@@ -6,13 +6,13 @@
 #include <fstream>
 #include <sstream>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/kinematics/standing.h"
-#include "core/range/contact.h"
+#include "core/range/contact/contact.h"
 #include "core/range/neutral.h"
 #include "core/range/supported_map.h"
-#include "core/solid/level_set.h"
-#include "core/study/extremes.h"
+#include "core/solid/levelset/level_set.h"
+#include "core/study/reach/extremes.h"
 
 namespace zyga::range {
 namespace {

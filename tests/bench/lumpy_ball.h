@@ -3,7 +3,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "core/solid/triangle_mesh.h"
+#include "core/solid/mesh/triangle_mesh.h"
 
 namespace zyga::bench {
 

@@ -8,7 +8,7 @@
 #include <kdl/treefksolverpos_recursive.hpp>
 #include <sstream>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/kinematics/placement.h"
 #include "tests/support/kdl_tree.h"
 

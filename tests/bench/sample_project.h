@@ -3,7 +3,7 @@
 #include <fstream>
 #include <sstream>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 
 namespace zyga::bench {
 

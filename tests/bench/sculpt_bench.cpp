@@ -5,7 +5,7 @@
 #include <filesystem>
 #include <stdexcept>
 
-#include "core/solid/sculpt.h"
+#include "core/solid/sculpt/sculpt.h"
 #include "tests/bench/sample_project.h"
 
 namespace zyga {

@@ -2,7 +2,7 @@
 #include <cstdint>
 #include <string_view>
 
-#include "core/anatomy/landmark_table.h"
+#include "core/anatomy/tables/landmark_table.h"
 #include "tests/fuzz/require.h"
 
 using namespace zyga;

@@ -2,8 +2,8 @@
 #include <cstdint>
 #include <string_view>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/anatomy/measurement_table.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/tables/measurement_table.h"
 #include "tests/fuzz/require.h"
 
 using namespace zyga;

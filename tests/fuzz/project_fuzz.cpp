@@ -2,7 +2,7 @@
 #include <cstdint>
 #include <string_view>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "tests/fuzz/require.h"
 
 using namespace zyga;

@@ -2,7 +2,7 @@
 #include <cstdint>
 #include <string_view>
 
-#include "core/study/trackway_table.h"
+#include "core/study/ground/trackway_table.h"
 #include "tests/fuzz/require.h"
 
 using namespace zyga;

@@ -1,7 +1,7 @@
 // Published measured columns, typed as tables, all the rest inferred.
 #include <gtest/gtest.h>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/anatomy/summary.h"
 
 namespace zyga::anatomy {

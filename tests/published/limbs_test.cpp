@@ -3,8 +3,8 @@
 #include <cmath>
 #include <numbers>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/anatomy/limb_rig.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/plan/limb_rig.h"
 #include "core/kinematics/limb_reach.h"
 #include "core/kinematics/shoulder_blade.h"
 #include "core/kinematics/stand_readings.h"

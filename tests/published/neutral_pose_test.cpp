@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/kinematics/placement.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"

@@ -3,7 +3,7 @@
 #include <Eigen/Geometry>
 #include <memory>
 
-#include "core/solid/triangle_mesh.h"
+#include "core/solid/mesh/triangle_mesh.h"
 
 namespace zyga::test {
 

@@ -6,7 +6,7 @@
 #include <map>
 #include <vector>
 
-#include "core/solid/watertight.h"
+#include "core/solid/watertight/watertight.h"
 
 namespace zyga::test {
 

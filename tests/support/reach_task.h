@@ -4,7 +4,7 @@
 #include <random>
 #include <sstream>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/kinematics/bend.h"
 #include "core/range/neutral.h"
 #include "core/range/reach_ranges.h"

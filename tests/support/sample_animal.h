@@ -5,7 +5,7 @@
 #include <fstream>
 #include <sstream>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 
 namespace zyga::test {
 

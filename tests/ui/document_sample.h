@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 
 namespace zyga::ui {
 

@@ -5,11 +5,11 @@
 #include <fstream>
 #include <random>
 
-#include "app/window/language.h"
-#include "core/files/mesh_export.h"
-#include "core/files/project.h"
-#include "core/files/scan_precheck.h"
-#include "core/files/scan_reader.h"
+#include "ui/settings/language.h"
+#include "core/files/export/mesh_export.h"
+#include "core/files/project/project.h"
+#include "core/files/scan/scan_precheck.h"
+#include "core/files/scan/scan_reader.h"
 #include "tests/core/files/example_project.h"
 #include "ui/theme/words.h"
 

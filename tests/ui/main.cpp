@@ -8,8 +8,8 @@
 #ifdef ZYGAPOSE_READS_SCANS
 #include <string_view>
 
-#include "core/files/scan_protocol.h"
-#include "core/files/scan_reader.h"
+#include "core/files/scan/scan_protocol.h"
+#include "core/files/scan/scan_reader.h"
 #endif
 
 /// Settings and caches of the tests are kept apart from the user's. Without a display the offscreen platform serves

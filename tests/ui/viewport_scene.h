@@ -6,7 +6,7 @@
 #include <QTest>
 #include <filesystem>
 
-#include "core/files/mesh_export.h"
+#include "core/files/export/mesh_export.h"
 #include "ui/document/document.h"
 
 namespace zyga::ui::test {

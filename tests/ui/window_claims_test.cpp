@@ -1,6 +1,6 @@
 #include <QComboBox>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "core/kinematics/stand_readings.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/panels/claims/claims_panel.h"

@@ -4,8 +4,8 @@
 #include <QClipboard>
 #include <QSignalSpy>
 
-#include "app/window/preferences.h"
-#include "app/window/preferences_dialog.h"
+#include "ui/settings/preferences.h"
+#include "ui/dialogs/preferences_dialog.h"
 #include "tests/ui/patience.h"
 #include "tests/ui/widgets_seen.h"
 #include "tests/ui/window_fixture.h"

@@ -5,9 +5,9 @@
 #include <QTextBrowser>
 #include <QToolButton>
 
-#include "app/window/help_pages.h"
-#include "app/window/help_window.h"
-#include "app/window/language.h"
+#include "ui/help/help_pages.h"
+#include "ui/help/help_window.h"
+#include "ui/settings/language.h"
 #include "tests/ui/window_fixture.h"
 
 namespace zyga::ui {

@@ -3,10 +3,10 @@
 #include <QMenu>
 #include <QRegularExpression>
 
-#include "app/window/language.h"
-#include "core/anatomy/landmark_table.h"
-#include "core/anatomy/measurement_table.h"
-#include "core/study/trackway_table.h"
+#include "ui/settings/language.h"
+#include "core/anatomy/tables/landmark_table.h"
+#include "core/anatomy/tables/measurement_table.h"
+#include "core/study/ground/trackway_table.h"
 #include "tests/ui/widgets_seen.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/theme/words.h"

@@ -9,8 +9,8 @@
 #include <QToolButton>
 #include <cmath>
 
-#include "app/window/picture_dialog.h"
-#include "app/window/picture_preview.h"
+#include "ui/dialogs/picture/picture_dialog.h"
+#include "ui/dialogs/picture/picture_preview.h"
 #include "core/picture/horizon.h"
 #include "tests/ui/patience.h"
 #include "tests/ui/widgets_seen.h"

@@ -2,8 +2,8 @@
 
 #include <utility>
 
-#include "app/window/elided_label.h"
-#include "core/study/extremes.h"
+#include "ui/parts/elided_label.h"
+#include "core/study/reach/extremes.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/panels/cartilage_field.h"
 #include "ui/theme/drag_slider.h"

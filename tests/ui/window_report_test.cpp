@@ -3,7 +3,7 @@
 #include <QRadioButton>
 #include <QTableWidget>
 
-#include "core/study/claim.h"
+#include "core/study/claims/claim.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/commands/edit_named_poses.h"
 

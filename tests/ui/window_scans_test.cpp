@@ -8,8 +8,8 @@
 #include <QTreeWidget>
 #include <filesystem>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/solid/sculpt.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/solid/sculpt/sculpt.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/commands/scan_edits.h"
 #include "ui/scans/bench_window.h"

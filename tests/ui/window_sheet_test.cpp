@@ -2,8 +2,8 @@
 #include <QMenu>
 #include <QPlainTextEdit>
 
-#include "app/window/sheet_dialog.h"
-#include "app/window/sheet_preview.h"
+#include "ui/dialogs/sheet/sheet_dialog.h"
+#include "ui/dialogs/sheet/sheet_preview.h"
 #include "tests/ui/window_fixture.h"
 
 namespace zyga::ui {

@@ -3,7 +3,7 @@
 #include <QString>
 #include <vector>
 
-#include "core/study/claim.h"
+#include "core/study/claims/claim.h"
 
 namespace zyga::ui {
 

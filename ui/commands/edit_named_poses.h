@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "ui/document/set_value.h"
 
 namespace zyga::ui {

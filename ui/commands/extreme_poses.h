@@ -2,7 +2,7 @@
 
 #include <QString>
 
-#include "core/study/extremes.h"
+#include "core/study/reach/extremes.h"
 
 namespace zyga::ui {
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/study/densities.h"
-#include "core/study/trackway.h"
+#include "core/study/mass/densities.h"
+#include "core/study/ground/trackway.h"
 #include "ui/document/set_value.h"
 
 namespace zyga::ui {

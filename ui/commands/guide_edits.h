@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/solid/guide_thickness.h"
+#include "core/solid/flesh/guide_thickness.h"
 
 namespace zyga::ui {
 

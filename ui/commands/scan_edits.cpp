@@ -3,7 +3,7 @@
 #include <QUndoCommand>
 #include <algorithm>
 
-#include "core/anatomy/scaled_table.h"
+#include "core/anatomy/plan/scaled_table.h"
 
 namespace zyga::ui {
 namespace {

@@ -4,8 +4,8 @@
 #include <optional>
 #include <span>
 
-#include "core/anatomy/scan_measures.h"
-#include "core/files/project_scan.h"
+#include "core/anatomy/marks/scan_measures.h"
+#include "core/files/project/project_scan.h"
 #include "ui/document/document.h"
 
 namespace zyga::ui {

@@ -2,7 +2,7 @@
 
 #include <QString>
 
-#include "core/files/sheet.h"
+#include "core/files/project/sheet.h"
 
 namespace zyga::ui {
 

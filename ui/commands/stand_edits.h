@@ -2,7 +2,7 @@
 
 #include "core/kinematics/limb_reach.h"
 #include "core/kinematics/shoulder_blade.h"
-#include "core/study/stances.h"
+#include "core/study/stances/stances.h"
 #include "ui/document/document.h"
 
 /// Feet, trunk, shoulder blades and stances: each function makes one undoable step and tells how it went.

@@ -1,6 +1,6 @@
 #include "ui/document/contact_job.h"
 
-#include "core/solid/mirrored_half.h"
+#include "core/solid/mesh/mirrored_half.h"
 #include "ui/theme/words.h"
 
 namespace zyga::ui {

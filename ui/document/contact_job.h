@@ -2,7 +2,7 @@
 
 #include <map>
 
-#include "core/solid/level_set.h"
+#include "core/solid/levelset/level_set.h"
 #include "ui/document/document.h"
 #include "ui/document/worker.h"
 

@@ -8,10 +8,10 @@
 #include <optional>
 #include <vector>
 
-#include "core/files/mesh_export.h"
-#include "core/files/project.h"
+#include "core/files/export/mesh_export.h"
+#include "core/files/project/project.h"
 #include "core/kinematics/placement.h"
-#include "core/range/contact.h"
+#include "core/range/contact/contact.h"
 #include "core/range/findings.h"
 #include "core/range/limits.h"
 

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 
 namespace zyga::ui {
 

@@ -3,7 +3,7 @@
 #include <QTimer>
 #include <filesystem>
 
-#include "core/files/bone_meshes.h"
+#include "core/files/scan/bone_meshes.h"
 #include "ui/document/document.h"
 #include "ui/document/worker.h"
 

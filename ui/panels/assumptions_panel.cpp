@@ -14,7 +14,7 @@
 #include "ui/panels/cartilage_field.h"
 #include "ui/panels/joint/neutral_words.h"
 #include "ui/panels/live_amount.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/panels/readouts.h"
 #include "ui/theme/drag_slider.h"
 #include "ui/theme/figures.h"

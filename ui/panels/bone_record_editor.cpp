@@ -6,8 +6,8 @@
 #include <QSignalBlocker>
 
 #include "ui/commands/set_bone_record.h"
-#include "ui/panels/evidence_mark.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/evidence_mark.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 

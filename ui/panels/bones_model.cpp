@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "ui/commands/set_bone_record.h"
-#include "ui/panels/evidence_mark.h"
+#include "ui/parts/evidence_mark.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/words.h"
 

@@ -14,7 +14,7 @@
 #include "ui/panels/bones_model.h"
 #include "ui/panels/evidence_delegate.h"
 #include "ui/panels/measures_model.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
 #include "ui/theme/theme.h"

@@ -5,7 +5,7 @@
 #include <QSignalBlocker>
 
 #include "ui/panels/live_amount.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 

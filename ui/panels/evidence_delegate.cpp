@@ -4,7 +4,7 @@
 #include <QPainter>
 
 #include "ui/panels/bones_model.h"
-#include "ui/panels/evidence_mark.h"
+#include "ui/parts/evidence_mark.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 

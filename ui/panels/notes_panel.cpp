@@ -11,7 +11,7 @@
 #include <QVBoxLayout>
 
 #include "ui/commands/note_edits.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/words.h"
 

@@ -6,7 +6,7 @@
 #include <QToolButton>
 
 #include "ui/commands/edit_named_poses.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/panels/poses_model.h"
 
 namespace zyga::ui {

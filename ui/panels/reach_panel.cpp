@@ -9,7 +9,7 @@
 #include <QSignalBlocker>
 
 #include "ui/commands/lock_joints.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 
 namespace zyga::ui {

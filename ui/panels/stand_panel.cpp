@@ -11,7 +11,7 @@
 #include <numbers>
 
 #include "core/kinematics/stand_readings.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
 #include "ui/theme/words.h"

@@ -5,9 +5,9 @@
 #include <filesystem>
 #include <memory>
 
-#include "core/files/atomic_file.h"
-#include "core/files/file_error.h"
-#include "core/files/staged_output.h"
+#include "core/files/disk/atomic_file.h"
+#include "core/files/disk/file_error.h"
+#include "core/files/disk/staged_output.h"
 #include "core/picture/horizon.h"
 #include "ui/pictures/png_file.h"
 

@@ -4,7 +4,7 @@
 #include <QImageWriter>
 #include <QRgba64>
 
-#include "core/files/file_error.h"
+#include "core/files/disk/file_error.h"
 
 namespace zyga::ui {
 namespace {

@@ -3,7 +3,7 @@
 #include <QPainterPath>
 #include <QPolygonF>
 
-#include "core/study/sagittal_plane.h"
+#include "core/study/reach/sagittal_plane.h"
 #include "ui/plots/plot_axes.h"
 
 /// Parts that figures of the animal from its left side share.

@@ -4,10 +4,10 @@
 #include <QRectF>
 #include <QSizeF>
 
-#include "core/study/envelope.h"
-#include "core/study/pressure.h"
-#include "core/study/range_chart.h"
-#include "core/study/spread.h"
+#include "core/study/reach/envelope.h"
+#include "core/study/stress/pressure.h"
+#include "core/study/reach/range_chart.h"
+#include "core/study/uncertainty/spread.h"
 #include "ui/plots/plot_ink.h"
 
 /// Studies as figures, on anything a QPainter draws on: screen, SVG, PDF, picture. Each fills `area` and stays inside

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/files/bone_tone.h"
+#include "core/files/export/bone_tone.h"
 #include "core/picture/picture.h"
 
 namespace zyga::ui {

@@ -4,7 +4,7 @@
 #include <atomic>
 #include <functional>
 
-#include "core/files/mesh_export.h"
+#include "core/files/export/mesh_export.h"
 
 namespace zyga::ui {
 

@@ -6,9 +6,9 @@
 #include <QToolButton>
 #include <numbers>
 
-#include "core/anatomy/landmark_table.h"
-#include "core/anatomy/straighten_scan.h"
-#include "core/files/atomic_file.h"
+#include "core/anatomy/tables/landmark_table.h"
+#include "core/anatomy/marks/straighten_scan.h"
+#include "core/files/disk/atomic_file.h"
 #include "ui/commands/scan_edits.h"
 #include "ui/scans/bench_window.h"
 #include "ui/scans/scan_words.h"

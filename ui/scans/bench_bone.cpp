@@ -2,7 +2,7 @@
 
 #include <unordered_map>
 
-#include "core/solid/display_levels.h"
+#include "core/solid/mesh/display_levels.h"
 
 namespace zyga::ui {
 

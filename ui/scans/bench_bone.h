@@ -1,8 +1,8 @@
 #pragma once
 
-#include "core/files/project_scan.h"
+#include "core/files/project/project_scan.h"
 #include "core/picture/picker.h"
-#include "core/solid/sculpt.h"
+#include "core/solid/sculpt/sculpt.h"
 #include "ui/viewport/camera.h"
 
 namespace zyga::ui {

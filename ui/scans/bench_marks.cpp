@@ -4,8 +4,8 @@
 #include <cmath>
 #include <iterator>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/solid/fit_circle.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/solid/mesh/fit_circle.h"
 #include "ui/commands/scan_edits.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/words.h"

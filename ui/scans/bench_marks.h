@@ -2,8 +2,8 @@
 
 #include <QString>
 
-#include "core/anatomy/mark_plan.h"
-#include "core/solid/fit.h"
+#include "core/anatomy/marks/mark_plan.h"
+#include "core/solid/mesh/fit.h"
 #include "ui/document/document.h"
 #include "ui/scans/bench_view.h"
 

@@ -13,7 +13,7 @@
 #include <QVBoxLayout>
 
 #include "ui/commands/scan_edits.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/scans/scan_words.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/icons.h"

@@ -15,12 +15,12 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "core/anatomy/bone_guess.h"
-#include "core/anatomy/build_specimen.h"
-#include "core/anatomy/mark_plan.h"
-#include "core/files/atomic_file.h"
+#include "core/anatomy/marks/bone_guess.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/marks/mark_plan.h"
+#include "core/files/disk/atomic_file.h"
 #include "ui/commands/scan_edits.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/scans/scan_words.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"

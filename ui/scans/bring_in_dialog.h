@@ -3,7 +3,7 @@
 #include <QDialog>
 #include <QStringList>
 
-#include "core/anatomy/landmark_table.h"
+#include "core/anatomy/tables/landmark_table.h"
 #include "ui/document/document.h"
 #include "ui/scans/scan_queue.h"
 

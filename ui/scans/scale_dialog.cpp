@@ -9,7 +9,7 @@
 #include <cmath>
 
 #include "core/anatomy/summary.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
 

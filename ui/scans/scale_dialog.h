@@ -2,7 +2,7 @@
 
 #include <QDialog>
 
-#include "core/files/project_scan.h"
+#include "core/files/project/project_scan.h"
 
 class QComboBox;
 class QLabel;

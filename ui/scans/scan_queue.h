@@ -2,7 +2,7 @@
 
 #include <deque>
 
-#include "core/files/clean_scan.h"
+#include "core/files/scan/clean_scan.h"
 #include "ui/document/worker.h"
 
 namespace zyga::ui {

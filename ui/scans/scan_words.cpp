@@ -11,7 +11,7 @@
 #include <QPixmap>
 #include <algorithm>
 
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/words.h"
 

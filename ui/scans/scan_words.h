@@ -5,9 +5,9 @@
 #include <optional>
 #include <vector>
 
-#include "core/anatomy/measurement_table.h"
+#include "core/anatomy/tables/measurement_table.h"
 #include "core/range/findings.h"
-#include "core/solid/triangle_mesh.h"
+#include "core/solid/mesh/triangle_mesh.h"
 
 class QComboBox;
 class QWidget;

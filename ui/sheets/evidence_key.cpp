@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <set>
 
-#include "core/files/bone_tone.h"
+#include "core/files/export/bone_tone.h"
 
 namespace zyga::ui {
 namespace {

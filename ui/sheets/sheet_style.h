@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/files/sheet.h"
+#include "core/files/project/sheet.h"
 #include "ui/sheets/plate.h"
 
 namespace zyga::ui {

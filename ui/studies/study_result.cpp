@@ -2,7 +2,7 @@
 
 #include <QObject>
 
-#include "core/files/study_json.h"
+#include "core/files/export/study_json.h"
 #include "ui/plots/study_plots.h"
 
 namespace zyga::ui {

@@ -8,10 +8,10 @@
 #include <variant>
 #include <vector>
 
-#include "core/study/envelope.h"
-#include "core/study/pressure.h"
-#include "core/study/range_chart.h"
-#include "core/study/spread.h"
+#include "core/study/reach/envelope.h"
+#include "core/study/stress/pressure.h"
+#include "core/study/reach/range_chart.h"
+#include "core/study/uncertainty/spread.h"
 #include "ui/plots/plot_ink.h"
 
 namespace zyga::ui {

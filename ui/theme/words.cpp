@@ -8,7 +8,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/anatomy/measurement_table.h"
+#include "core/anatomy/tables/measurement_table.h"
 #include "ui/theme/core_forms.h"
 #include "ui/theme/fault_forms.h"
 #include "ui/theme/table_forms.h"

@@ -2,7 +2,7 @@
 
 #include <QPainter>
 
-#include "core/study/envelope.h"
+#include "core/study/reach/envelope.h"
 #include "ui/theme/theme.h"
 #include "ui/viewport/camera.h"
 #include "ui/viewport/scene.h"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/solid/triangle_mesh.h"
+#include "core/solid/mesh/triangle_mesh.h"
 #include "ui/viewport/gl.h"
 
 namespace zyga::ui {

@@ -6,7 +6,7 @@
 #include <memory>
 #include <vector>
 
-#include "core/files/mesh_export.h"
+#include "core/files/export/mesh_export.h"
 #include "ui/viewport/gl_mesh.h"
 
 namespace zyga::ui {

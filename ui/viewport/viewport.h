@@ -5,7 +5,7 @@
 #include <QOpenGLWidget>
 #include <QTimer>
 
-#include "core/study/envelope.h"
+#include "core/study/reach/envelope.h"
 #include "ui/document/document.h"
 #include "ui/drag/drag_tool.h"
 #include "ui/ground/ground_state.h"

@@ -1,8 +1,8 @@
-#include "core/anatomy/bone_guess.h"
+#include "core/anatomy/marks/bone_guess.h"
 
 #include <gtest/gtest.h>
 
-#include "core/anatomy/scan_guess.h"
+#include "core/anatomy/marks/scan_guess.h"
 
 namespace zyga::anatomy {
 namespace {

@@ -4,7 +4,7 @@
 
 #include <set>
 
-#include "core/anatomy/body_plan.h"
+#include "core/anatomy/plan/body_plan.h"
 
 namespace zyga::anatomy {
 namespace {

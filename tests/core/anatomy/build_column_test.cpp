@@ -2,8 +2,8 @@
 
 #include <numbers>
 
-#include "core/anatomy/body_plan.h"
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/body_plan.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/anatomy/summary.h"
 
 namespace zyga::anatomy {

@@ -1,4 +1,4 @@
-#include "core/anatomy/csv.h"
+#include "core/anatomy/tables/csv.h"
 
 #include <gtest/gtest.h>
 

@@ -1,9 +1,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/anatomy/body_plan.h"
-#include "core/anatomy/build_specimen.h"
-#include "core/anatomy/measurement_table.h"
+#include "core/anatomy/plan/body_plan.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/tables/measurement_table.h"
 #include "core/anatomy/summary.h"
 
 namespace zyga::anatomy {

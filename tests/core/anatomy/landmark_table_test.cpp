@@ -1,4 +1,4 @@
-#include "core/anatomy/landmark_table.h"
+#include "core/anatomy/tables/landmark_table.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-#include "core/anatomy/limb_rig.h"
+#include "core/anatomy/plan/limb_rig.h"
 
 namespace zyga::anatomy {
 namespace {

@@ -1,6 +1,6 @@
 #include <gtest/gtest.h>
 
-#include "core/anatomy/body_plan.h"
+#include "core/anatomy/plan/body_plan.h"
 
 namespace zyga::anatomy {
 namespace {

@@ -1,4 +1,4 @@
-#include "core/anatomy/mark_plan.h"
+#include "core/anatomy/marks/mark_plan.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -6,10 +6,10 @@
 #include <numbers>
 #include <set>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/anatomy/measurement_table.h"
-#include "core/anatomy/scaled_table.h"
-#include "core/anatomy/straighten_scan.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/tables/measurement_table.h"
+#include "core/anatomy/plan/scaled_table.h"
+#include "core/anatomy/marks/straighten_scan.h"
 #include "core/anatomy/summary.h"
 
 namespace zyga::anatomy {

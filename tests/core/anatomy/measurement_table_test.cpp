@@ -1,4 +1,4 @@
-#include "core/anatomy/measurement_table.h"
+#include "core/anatomy/tables/measurement_table.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

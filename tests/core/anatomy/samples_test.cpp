@@ -4,7 +4,7 @@
 #include <set>
 #include <sstream>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/anatomy/summary.h"
 
 namespace zyga::anatomy {

@@ -1,9 +1,9 @@
-#include "core/anatomy/scan_measures.h"
+#include "core/anatomy/marks/scan_measures.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 
 namespace zyga::anatomy {
 namespace {

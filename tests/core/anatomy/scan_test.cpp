@@ -1,4 +1,4 @@
-#include "core/anatomy/scan.h"
+#include "core/anatomy/marks/scan.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -6,8 +6,8 @@
 #include <random>
 #include <stdexcept>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/anatomy/measurement_table.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/tables/measurement_table.h"
 
 namespace zyga::anatomy {
 namespace {

@@ -1,4 +1,4 @@
-#include "core/anatomy/straighten.h"
+#include "core/anatomy/marks/straighten.h"
 
 #include <gtest/gtest.h>
 

@@ -4,14 +4,14 @@
 #include <cstdlib>
 #include <numbers>
 
-#include "core/anatomy/bone_guess.h"
-#include "core/anatomy/build_specimen.h"
-#include "core/anatomy/mark_plan.h"
-#include "core/files/clean_scan.h"
-#include "core/files/project.h"
+#include "core/anatomy/marks/bone_guess.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/marks/mark_plan.h"
+#include "core/files/scan/clean_scan.h"
+#include "core/files/project/project.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
-#include "core/solid/fit.h"
+#include "core/solid/mesh/fit.h"
 #include "tests/core/files/facing_surfaces.h"
 
 /// A whole mammal's column from open data (dm_control's dog, Google DeepMind, Apache-2.0): one STL a bone, all in one

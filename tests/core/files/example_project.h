@@ -2,9 +2,9 @@
 
 #include <random>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/anatomy/measurement_table.h"
-#include "core/files/project.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/tables/measurement_table.h"
+#include "core/files/project/project.h"
 
 namespace zyga::files::example {
 

@@ -2,7 +2,7 @@
 
 #include <memory>
 
-#include "core/files/mesh_export.h"
+#include "core/files/export/mesh_export.h"
 
 namespace zyga::files::example {
 

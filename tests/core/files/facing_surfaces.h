@@ -5,7 +5,7 @@
 #include <map>
 #include <vector>
 
-#include "core/solid/triangle_mesh.h"
+#include "core/solid/mesh/triangle_mesh.h"
 
 namespace zyga::test {
 

@@ -4,8 +4,8 @@
 #include <cstdlib>
 #include <filesystem>
 
-#include "core/files/clean_scan.h"
-#include "core/solid/mass_properties.h"
+#include "core/files/scan/clean_scan.h"
+#include "core/solid/mesh/mass_properties.h"
 
 /// Human vertebrae and limb bones of open data (MyoHub myo_sim, Apache-2.0): coarse and flawed, with open borders,
 /// edges of more than two triangles and a bone that is inside out.

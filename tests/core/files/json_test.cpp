@@ -1,4 +1,4 @@
-#include "core/files/json.h"
+#include "core/files/json/json.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -7,8 +7,8 @@
 #include <QJsonDocument>
 #include <random>
 
-#include "core/files/project.h"
-#include "core/files/utf8.h"
+#include "core/files/project/project.h"
+#include "core/files/json/utf8.h"
 
 namespace zyga::files {
 namespace {

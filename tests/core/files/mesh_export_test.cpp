@@ -1,4 +1,4 @@
-#include "core/files/mesh_export.h"
+#include "core/files/export/mesh_export.h"
 
 #include <assimp/postprocess.h>
 #include <assimp/scene.h>
@@ -11,7 +11,7 @@
 #include <set>
 #include <sstream>
 
-#include "core/files/bone_tone.h"
+#include "core/files/export/bone_tone.h"
 #include "tests/core/files/example_skeleton.h"
 
 namespace zyga::files {

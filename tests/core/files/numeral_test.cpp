@@ -1,4 +1,4 @@
-#include "core/files/numeral.h"
+#include "core/files/json/numeral.h"
 
 #include <gtest/gtest.h>
 

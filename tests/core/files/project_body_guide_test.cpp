@@ -1,4 +1,4 @@
-#include "core/files/project_body_guide.h"
+#include "core/files/project/project_body_guide.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

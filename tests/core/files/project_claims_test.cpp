@@ -3,7 +3,7 @@
 
 #include <numbers>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "tests/core/files/example_project.h"
 
 namespace zyga::files {

@@ -1,7 +1,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "tests/core/files/example_project.h"
 
 namespace zyga::files {

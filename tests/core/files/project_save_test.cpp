@@ -11,7 +11,7 @@
 #include <functional>
 #include <sstream>
 
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 #include "tests/core/files/example_project.h"
 
 namespace zyga::files {

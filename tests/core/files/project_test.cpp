@@ -1,4 +1,4 @@
-#include "core/files/project.h"
+#include "core/files/project/project.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -8,7 +8,7 @@
 #include <QJsonObject>
 #include <numbers>
 
-#include "core/files/numeral.h"
+#include "core/files/json/numeral.h"
 #include "tests/core/files/example_project.h"
 
 namespace zyga::files {

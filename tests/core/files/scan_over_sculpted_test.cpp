@@ -5,13 +5,13 @@
 #include <fstream>
 #include <numbers>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/files/clean_scan.h"
-#include "core/files/project.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/files/scan/clean_scan.h"
+#include "core/files/project/project.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
-#include "core/solid/fit.h"
-#include "core/solid/sculpt.h"
+#include "core/solid/mesh/fit.h"
+#include "core/solid/sculpt/sculpt.h"
 
 /// A bone of ours written as a scanner would leave it (STL, millimetres, lying anyhow), brought back in, marked by fits
 /// to its surface alone, and put in its own place: nothing about its joints may change but by the fits' errors.

@@ -1,4 +1,4 @@
-#include "core/files/scan_reader.h"
+#include "core/files/scan/scan_reader.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -13,9 +13,9 @@
 #include <sstream>
 #include <thread>
 
-#include "core/files/clean_scan.h"
-#include "core/files/sanitizer_shadow.h"
-#include "core/files/scan_wire.h"
+#include "core/files/scan/clean_scan.h"
+#include "core/files/scan/sanitizer_shadow.h"
+#include "core/files/scan/scan_wire.h"
 #include "tests/core/files/example_skeleton.h"
 
 namespace zyga::files {

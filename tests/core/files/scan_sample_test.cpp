@@ -3,17 +3,17 @@
 
 #include <numbers>
 
-#include "core/anatomy/bone_guess.h"
-#include "core/anatomy/build_specimen.h"
-#include "core/anatomy/landmark_table.h"
-#include "core/anatomy/mark_plan.h"
-#include "core/anatomy/straighten_scan.h"
-#include "core/files/atomic_file.h"
-#include "core/files/clean_scan.h"
-#include "core/files/project.h"
+#include "core/anatomy/marks/bone_guess.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/tables/landmark_table.h"
+#include "core/anatomy/marks/mark_plan.h"
+#include "core/anatomy/marks/straighten_scan.h"
+#include "core/files/disk/atomic_file.h"
+#include "core/files/scan/clean_scan.h"
+#include "core/files/project/project.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
-#include "core/solid/fit.h"
+#include "core/solid/mesh/fit.h"
 
 /// The scan sample as the walk-through of the README uses it. What its bones were before noise, holes and shear is
 /// known from the table they were sculpted by.

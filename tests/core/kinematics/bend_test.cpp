@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 
 namespace zyga::kinematics {
 namespace {

@@ -5,7 +5,7 @@
 
 #include <kdl/chainjnttojacsolver.hpp>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "tests/support/kdl_tree.h"
 #include "tests/support/random_tree.h"
 

@@ -3,7 +3,7 @@
 
 #include <kdl/treefksolverpos_recursive.hpp>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/kinematics/placement.h"
 #include "tests/support/kdl_tree.h"
 #include "tests/support/random_tree.h"

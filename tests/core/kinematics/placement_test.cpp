@@ -5,7 +5,7 @@
 #include <numbers>
 #include <random>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/kinematics/bend.h"
 
 namespace zyga::kinematics {

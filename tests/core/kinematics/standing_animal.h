@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/anatomy/build_specimen.h"
-#include "core/anatomy/skeleton_parts.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/plan/skeleton_parts.h"
 #include "core/kinematics/standing.h"
 
 namespace zyga::kinematics {

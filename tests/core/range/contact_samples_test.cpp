@@ -6,12 +6,12 @@
 #include <random>
 #include <sstream>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/anatomy/skeleton_parts.h"
-#include "core/range/contact.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/plan/skeleton_parts.h"
+#include "core/range/contact/contact.h"
 #include "core/range/neutral.h"
-#include "core/solid/level_set.h"
-#include "core/solid/mirrored_half.h"
+#include "core/solid/levelset/level_set.h"
+#include "core/solid/mesh/mirrored_half.h"
 #include "tests/support/fcl_bone.h"
 
 namespace zyga::range {

@@ -1,12 +1,12 @@
-#include "core/range/contact.h"
+#include "core/range/contact/contact.h"
 
 #include <gtest/gtest.h>
 
 #include <cmath>
 #include <limits>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/range/contact_words.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/range/contact/contact_words.h"
 
 namespace zyga::range {
 namespace {

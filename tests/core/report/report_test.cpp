@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "core/anatomy/completeness.h"
-#include "core/files/json.h"
+#include "core/files/json/json.h"
 #include "core/kinematics/stand_readings.h"
 #include "core/range/neutral.h"
 #include "core/report/gather.h"

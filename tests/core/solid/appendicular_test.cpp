@@ -4,9 +4,9 @@
 #include <array>
 #include <cmath>
 
-#include "core/anatomy/limb_rig.h"
-#include "core/solid/bone_shape.h"
-#include "core/solid/field/mesher.h"
+#include "core/anatomy/plan/limb_rig.h"
+#include "core/solid/sculpt/bone_shape.h"
+#include "core/solid/sdf/mesher.h"
 
 namespace zyga::solid {
 namespace {

@@ -1,10 +1,10 @@
-#include "core/solid/body_guide.h"
+#include "core/solid/flesh/body_guide.h"
 
 #include <gtest/gtest.h>
 
 #include <numbers>
 
-#include "core/solid/guide_sections.h"
+#include "core/solid/flesh/guide_sections.h"
 #include "tests/core/solid/posed_animal.h"
 #include "tests/support/sample_animal.h"
 

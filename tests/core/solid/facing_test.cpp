@@ -1,4 +1,4 @@
-#include "core/solid/facing.h"
+#include "core/solid/mesh/facing.h"
 
 #include <gtest/gtest.h>
 

@@ -3,7 +3,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "core/solid/field/mesher.h"
+#include "core/solid/sdf/mesher.h"
 
 namespace zyga::solid {
 namespace {

@@ -1,4 +1,4 @@
-#include "core/solid/fit_circle.h"
+#include "core/solid/mesh/fit_circle.h"
 
 #include <gtest/gtest.h>
 

@@ -1,4 +1,4 @@
-#include "core/solid/fit.h"
+#include "core/solid/mesh/fit.h"
 
 #include <gtest/gtest.h>
 

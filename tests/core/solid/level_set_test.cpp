@@ -1,4 +1,4 @@
-#include "core/solid/level_set.h"
+#include "core/solid/levelset/level_set.h"
 
 #include <gtest/gtest.h>
 
@@ -6,8 +6,8 @@
 #include <random>
 #include <stdexcept>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/solid/level_set_crossings.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/solid/levelset/level_set_crossings.h"
 
 namespace zyga::solid {
 namespace {

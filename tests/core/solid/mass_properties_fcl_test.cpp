@@ -3,10 +3,10 @@
 
 #include <Eigen/Eigenvalues>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/anatomy/measurement_table.h"
-#include "core/solid/mass_properties.h"
-#include "core/solid/sculpt.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/tables/measurement_table.h"
+#include "core/solid/mesh/mass_properties.h"
+#include "core/solid/sculpt/sculpt.h"
 
 /// Volume, centroid and moments of inertia against a general library's (FCL: Pan, Chitta & Manocha 2012, ICRA), on
 /// bones of every shape.

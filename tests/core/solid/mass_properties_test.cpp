@@ -1,4 +1,4 @@
-#include "core/solid/mass_properties.h"
+#include "core/solid/mesh/mass_properties.h"
 
 #include <gtest/gtest.h>
 

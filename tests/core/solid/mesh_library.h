@@ -5,7 +5,7 @@
 #include <map>
 #include <numbers>
 
-#include "core/solid/triangle_mesh.h"
+#include "core/solid/mesh/triangle_mesh.h"
 
 /// Meshes whose answers are known.
 namespace zyga::solid {

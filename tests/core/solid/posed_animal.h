@@ -1,8 +1,8 @@
 #pragma once
 
-#include "core/anatomy/build_specimen.h"
-#include "core/solid/sculpt.h"
-#include "core/solid/watertight.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/solid/sculpt/sculpt.h"
+#include "core/solid/watertight/watertight.h"
 #include "tests/core/solid/mesh_library.h"
 
 namespace zyga::solid {

@@ -1,4 +1,4 @@
-#include "core/solid/repair.h"
+#include "core/solid/mesh/repair.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -9,7 +9,7 @@
 #include <numbers>
 #include <random>
 
-#include "core/solid/display_levels.h"
+#include "core/solid/mesh/display_levels.h"
 #include "tests/core/solid/mesh_library.h"
 
 namespace zyga::solid {

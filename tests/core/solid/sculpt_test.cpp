@@ -1,4 +1,4 @@
-#include "core/solid/sculpt.h"
+#include "core/solid/sculpt/sculpt.h"
 
 #include <gtest/gtest.h>
 #include <unistd.h>
@@ -9,10 +9,10 @@
 #include <filesystem>
 #include <fstream>
 
-#include "core/anatomy/build_specimen.h"
-#include "core/solid/bone_shape.h"
-#include "core/solid/mesh_cache.h"
-#include "core/solid/shape_key.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/solid/sculpt/bone_shape.h"
+#include "core/solid/sculpt/mesh_cache.h"
+#include "core/solid/sculpt/shape_key.h"
 
 namespace zyga::solid {
 namespace {

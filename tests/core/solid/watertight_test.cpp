@@ -1,4 +1,4 @@
-#include "core/solid/watertight.h"
+#include "core/solid/watertight/watertight.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -6,7 +6,7 @@
 #include <numbers>
 #include <stdexcept>
 
-#include "core/solid/close_holes.h"
+#include "core/solid/mesh/close_holes.h"
 #include "tests/core/solid/posed_animal.h"
 #include "tests/support/line_volume.h"
 #include "tests/support/sample_animal.h"

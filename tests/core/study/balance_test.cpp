@@ -1,4 +1,4 @@
-#include "core/study/balance.h"
+#include "core/study/mass/balance.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

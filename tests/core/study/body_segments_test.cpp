@@ -1,10 +1,10 @@
-#include "core/study/body_segments.h"
+#include "core/study/mass/body_segments.h"
 
 #include <gtest/gtest.h>
 
 #include <numbers>
 
-#include "core/study/bone_points.h"
+#include "core/study/mass/bone_points.h"
 #include "tests/core/kinematics/standing_animal.h"
 
 namespace zyga::study {

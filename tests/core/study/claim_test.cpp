@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "core/range/neutral.h"
-#include "core/study/claim_answer.h"
+#include "core/study/claims/claim_answer.h"
 #include "tests/support/three_joint_neck.h"
 #include "tests/support/two_vertebrae.h"
 

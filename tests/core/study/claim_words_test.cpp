@@ -1,4 +1,4 @@
-#include "core/study/claim_words.h"
+#include "core/study/claims/claim_words.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

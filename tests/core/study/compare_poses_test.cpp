@@ -1,4 +1,4 @@
-#include "core/study/compare_poses.h"
+#include "core/study/stances/compare_poses.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

@@ -1,4 +1,4 @@
-#include "core/study/convex_hull.h"
+#include "core/study/mass/convex_hull.h"
 
 #include <gtest/gtest.h>
 

@@ -1,4 +1,4 @@
-#include "core/study/elevation.h"
+#include "core/study/reach/elevation.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

@@ -1,4 +1,4 @@
-#include "core/study/envelope.h"
+#include "core/study/reach/envelope.h"
 
 #include <gtest/gtest.h>
 
@@ -11,8 +11,8 @@
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
 #include "core/range/reach_ranges.h"
-#include "core/study/extremes.h"
-#include "core/study/swept_region.h"
+#include "core/study/reach/extremes.h"
+#include "core/study/reach/swept_region.h"
 #include "tests/support/random_tree.h"
 #include "tests/support/sample_animal.h"
 #include "tests/support/small_neck.h"

@@ -1,4 +1,4 @@
-#include "core/study/extremes.h"
+#include "core/study/reach/extremes.h"
 
 #include <gtest/gtest.h>
 

@@ -1,4 +1,4 @@
-#include "core/study/mass.h"
+#include "core/study/mass/mass.h"
 
 #include <gtest/gtest.h>
 

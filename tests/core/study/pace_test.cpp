@@ -1,4 +1,4 @@
-#include "core/study/pace.h"
+#include "core/study/ground/pace.h"
 
 #include <gtest/gtest.h>
 

@@ -1,4 +1,4 @@
-#include "core/study/planar_neck.h"
+#include "core/study/reach/planar_neck.h"
 
 #include <gtest/gtest.h>
 
@@ -7,7 +7,7 @@
 #include "core/kinematics/standing.h"
 #include "core/range/findings.h"
 #include "core/range/neutral.h"
-#include "core/study/elevation.h"
+#include "core/study/reach/elevation.h"
 #include "tests/support/random_tree.h"
 #include "tests/support/sample_animal.h"
 

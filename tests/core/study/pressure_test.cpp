@@ -1,4 +1,4 @@
-#include "core/study/pressure.h"
+#include "core/study/stress/pressure.h"
 
 #include <gtest/gtest.h>
 

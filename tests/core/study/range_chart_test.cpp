@@ -1,4 +1,4 @@
-#include "core/study/range_chart.h"
+#include "core/study/reach/range_chart.h"
 
 #include <gtest/gtest.h>
 

@@ -1,4 +1,4 @@
-#include "core/study/rotation_volume.h"
+#include "core/study/reach/rotation_volume.h"
 
 #include <gtest/gtest.h>
 

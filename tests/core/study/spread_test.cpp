@@ -1,4 +1,4 @@
-#include "core/study/spread.h"
+#include "core/study/uncertainty/spread.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -7,7 +7,7 @@
 #include <fstream>
 #include <sstream>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/anatomy/summary.h"
 #include "core/kinematics/standing.h"
 #include "core/range/neutral.h"

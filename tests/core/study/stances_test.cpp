@@ -1,19 +1,19 @@
-#include "core/study/stances.h"
+#include "core/study/stances/stances.h"
 
 #include <gtest/gtest.h>
 
 #include <cmath>
 #include <numbers>
 
-#include "core/anatomy/build_specimen.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/kinematics/bend.h"
 #include "core/kinematics/shoulder_blade.h"
 #include "core/kinematics/stand_readings.h"
 #include "core/kinematics/standing.h"
 #include "core/range/findings.h"
 #include "core/range/neutral.h"
-#include "core/study/balance.h"
-#include "core/study/tail_rest.h"
+#include "core/study/mass/balance.h"
+#include "core/study/stances/tail_rest.h"
 
 namespace zyga::study {
 namespace {

@@ -1,4 +1,4 @@
-#include "core/study/swept_region.h"
+#include "core/study/reach/swept_region.h"
 
 #include <gtest/gtest.h>
 

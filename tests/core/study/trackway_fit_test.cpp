@@ -1,4 +1,4 @@
-#include "core/study/trackway_fit.h"
+#include "core/study/ground/trackway_fit.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

@@ -1,4 +1,4 @@
-#include "core/study/trackway_ground.h"
+#include "core/study/ground/trackway_ground.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

@@ -1,4 +1,4 @@
-#include "core/study/trackway_table.h"
+#include "core/study/ground/trackway_table.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

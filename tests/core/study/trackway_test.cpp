@@ -1,4 +1,4 @@
-#include "core/study/trackway.h"
+#include "core/study/ground/trackway.h"
 
 #include <gtest/gtest.h>
 

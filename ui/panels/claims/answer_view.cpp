@@ -4,9 +4,9 @@
 #include <QLabel>
 #include <QPushButton>
 
-#include "core/study/claim_words.h"
-#include "ui/panels/panel_parts.h"
-#include "ui/panels/verdict_mark.h"
+#include "core/study/claims/claim_words.h"
+#include "ui/parts/panel_parts.h"
+#include "ui/parts/verdict_mark.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/words.h"
 

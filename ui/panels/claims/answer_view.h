@@ -2,7 +2,7 @@
 
 #include <QWidget>
 
-#include "core/study/claim_answer.h"
+#include "core/study/claims/claim_answer.h"
 #include "ui/document/document.h"
 
 class QLabel;

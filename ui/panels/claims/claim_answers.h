@@ -4,7 +4,7 @@
 #include <QTimer>
 #include <vector>
 
-#include "core/study/claim_answer.h"
+#include "core/study/claims/claim_answer.h"
 #include "ui/document/document.h"
 #include "ui/document/worker.h"
 

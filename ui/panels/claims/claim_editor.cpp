@@ -7,7 +7,7 @@
 #include <QSignalBlocker>
 #include <numbers>
 
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
 #include "ui/theme/words.h"

@@ -2,7 +2,7 @@
 
 #include <QWidget>
 
-#include "core/study/claim.h"
+#include "core/study/claims/claim.h"
 
 class QComboBox;
 class QLabel;

@@ -15,7 +15,7 @@
 #include "ui/panels/claims/claim_editor.h"
 #include "ui/panels/claims/claims_model.h"
 #include "ui/panels/finding_delegate.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 

@@ -8,8 +8,8 @@
 
 #include "ui/panels/ground/density_fields.h"
 #include "ui/panels/ground/ground_words.h"
-#include "ui/panels/panel_parts.h"
-#include "ui/panels/verdict_mark.h"
+#include "ui/parts/panel_parts.h"
+#include "ui/parts/verdict_mark.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/words.h"

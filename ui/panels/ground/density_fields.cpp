@@ -6,7 +6,7 @@
 #include <QToolButton>
 
 #include "ui/commands/ground_edits.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
 #include "ui/theme/words.h"

@@ -4,12 +4,12 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
-#include "core/files/atomic_file.h"
-#include "core/study/trackway_table.h"
+#include "core/files/disk/atomic_file.h"
+#include "core/study/ground/trackway_table.h"
 #include "ui/panels/ground/balance_panel.h"
 #include "ui/panels/ground/ground_words.h"
 #include "ui/panels/ground/trackway_panel.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 
 namespace zyga::ui {
 

@@ -2,8 +2,8 @@
 
 #include <QString>
 
-#include "core/files/project.h"
-#include "core/study/balance.h"
+#include "core/files/project/project.h"
+#include "core/study/mass/balance.h"
 
 namespace zyga::ui {
 

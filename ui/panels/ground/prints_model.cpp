@@ -2,7 +2,7 @@
 
 #include <array>
 
-#include "core/anatomy/csv.h"
+#include "core/anatomy/tables/csv.h"
 #include "ui/commands/ground_edits.h"
 #include "ui/theme/theme.h"
 

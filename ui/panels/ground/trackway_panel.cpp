@@ -14,12 +14,12 @@
 #include <QTableView>
 #include <QToolButton>
 
-#include "core/files/atomic_file.h"
-#include "core/study/trackway_table.h"
+#include "core/files/disk/atomic_file.h"
+#include "core/study/ground/trackway_table.h"
 #include "ui/commands/ground_edits.h"
 #include "ui/panels/ground/ground_words.h"
 #include "ui/panels/ground/prints_model.h"
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/words.h"

@@ -4,9 +4,9 @@
 #include <QImage>
 #include <QMimeData>
 
-#include "core/files/atomic_file.h"
-#include "core/files/json.h"
-#include "core/files/json_layout.h"
+#include "core/files/disk/atomic_file.h"
+#include "core/files/json/json.h"
+#include "core/files/json/json_layout.h"
 #include "ui/plots/plot_file.h"
 #include "ui/theme/words.h"
 

@@ -2,7 +2,7 @@
 
 #include <QString>
 
-#include "core/files/file_error.h"
+#include "core/files/disk/file_error.h"
 #include "ui/document/document.h"
 #include "ui/studies/study_result.h"
 

@@ -2,7 +2,7 @@
 
 #include <QWidget>
 
-#include "core/study/spread.h"
+#include "core/study/uncertainty/spread.h"
 
 class QCheckBox;
 class QGridLayout;

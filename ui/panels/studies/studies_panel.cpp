@@ -14,7 +14,7 @@
 #include <QStandardPaths>
 #include <QToolButton>
 
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/panels/studies/plot_view.h"
 #include "ui/panels/studies/plot_window.h"
 #include "ui/panels/studies/save_study.h"

@@ -6,7 +6,7 @@
 #include <QSettings>
 #include <QVBoxLayout>
 
-#include "ui/panels/panel_parts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/panels/studies/spread_fields.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"

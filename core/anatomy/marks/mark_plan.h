@@ -1,0 +1,46 @@
+#pragma once
+
+#include "core/anatomy/marks/scan.h"
+
+namespace zyga::anatomy {
+
+/// How a mark is made on the surface of a scan.
+enum class MarkBy {
+  Point,  ///< one place of the surface
+  Ring,   ///< the middle of a circle through places round an opening or a rim
+  Ball,   ///< the centre of a sphere through brushed surface
+  Facet   ///< plane and outline of brushed surface
+};
+
+/// Something to be marked on a scan.
+struct WantedMark {
+  std::string name;     ///< of the landmark as in landmarks.h or scan.h, or the word of the facet's role
+  std::string title;    ///< "rim of the cotyle"
+  std::string purpose;  ///< what it is for, a sentence
+  MarkBy by = MarkBy::Point;
+  bool needed = false;  ///< without it the bone does not lie, or its joints cannot be judged
+  std::optional<FacetRole> role;
+};
+
+/// What can be marked on a scan of this bone, in the order in which it is best marked: first what says how the bone
+/// lies, then centres of rotation and facets, then what only makes it complete.
+std::vector<WantedMark> marksFor(const Bone& sculpted);
+
+/// "prezyg.L"; what the list of marks, undo and files call a facet.
+std::string_view toText(FacetRole role);
+
+/// Sets or takes away a landmark, and lays the bone anew by what is then marked. On a vertebra the middle of the canal
+/// follows from its two ends; on flat faces of a centrum the centre of rotation lies in the middle of the rim until it
+/// is marked by itself.
+void setLandmark(Scan& scan, const Bone& sculpted, const std::string& name, std::optional<Eigen::Vector3d> p_S);
+/// The same for a facet. Its direction of sliding is the sculpted bone's, as soon as the scan lies by its landmarks.
+void setFacet(Scan& scan, const Bone& sculpted, const ScanFacet& facet);
+void removeFacet(Scan& scan, FacetRole role);
+const ScanFacet* facetOf(const Scan& scan, FacetRole role);
+
+/// Copies marks across the mid-plane of a bone that lies by its landmarks. Without `only`, every mark of one side whose
+/// partner is missing; with it, that one, over its partner. Returns how many were made. Throws std::invalid_argument
+/// when the bone does not lie by its landmarks or is paired, and so has no mid-plane.
+int mirrorMarks(Scan& scan, const Bone& sculpted, std::string_view only = {});
+
+}  // namespace zyga::anatomy

@@ -1,0 +1,95 @@
+#include "core/anatomy/marks/straighten.h"
+
+#include <Eigen/Dense>
+#include <cmath>
+#include <numbers>
+#include <stdexcept>
+
+namespace zyga::anatomy {
+namespace {
+
+using Eigen::Matrix3d;
+using Eigen::Vector3d;
+using Pairs = std::span<const std::pair<Vector3d, Vector3d>>;
+
+struct MidPlane {
+  Vector3d point = Vector3d::Zero();
+  Vector3d normal = Vector3d::UnitY();
+};
+
+MidPlane midPlane(Pairs pairs, std::span<const Vector3d> midline) {
+  std::vector<Vector3d> middles(midline.begin(), midline.end());
+  for (const auto& [left, right] : pairs) middles.push_back((left + right) / 2);
+  MidPlane plane;
+  for (const Vector3d& m : middles) plane.point += m / static_cast<double>(middles.size());
+  Matrix3d scatter = Matrix3d::Zero();
+  for (const Vector3d& m : middles) scatter += (m - plane.point) * (m - plane.point).transpose();
+  const Eigen::SelfAdjointEigenSolver<Matrix3d> solver(scatter);
+  if (!(solver.eigenvalues()(1) > 1e-6 * solver.eigenvalues()(2)))
+    throw std::invalid_argument("the middles of the pairs lie along one line: mark a point of the mid-plane off it");
+  plane.normal = solver.eigenvectors().col(0);
+  return plane;
+}
+
+/// The direction most parallel to all steps from right to left, long ones counting more.
+Vector3d steps(Pairs pairs) {
+  Matrix3d scatter = Matrix3d::Zero();
+  Vector3d sum = Vector3d::Zero();
+  for (const auto& [left, right] : pairs) {
+    scatter += (left - right) * (left - right).transpose();
+    sum += left - right;
+  }
+  const Vector3d u = Eigen::SelfAdjointEigenSolver<Matrix3d>(scatter).eigenvectors().col(2);
+  return u.dot(sum) < 0 ? Vector3d(-u) : u;
+}
+
+/// The plane stays, the step becomes its own part along the normal.
+Matrix3d shearBack(const Vector3d& step, const Vector3d& normal) {
+  const double along = step.dot(normal);
+  return Matrix3d::Identity() + (along * normal - step) * normal.transpose() / along;
+}
+
+/// A pure strain A in the plane of step u and normal w with A^2 u parallel to w, so that A u is square to the mapped
+/// plane, whose normal is A^-1 w. With u and w at angle phi and axes 45 degrees to either side of their bisector,
+/// A^2 = diag(k, 1/k) turns u onto w when k = tan(45 degrees + phi/2).
+Matrix3d squashBack(const Vector3d& u, const Vector3d& w) {
+  const double phi = std::acos(std::min(1.0, u.dot(w)));
+  const Vector3d bisector = (u + w).normalized();
+  const Vector3d aside = (w - w.dot(bisector) * bisector).normalized();  // towards w
+  const double stretch = std::sqrt(std::tan(std::numbers::pi / 4 + phi / 2));
+  const Vector3d longer = (bisector + aside).normalized(), shorter = (bisector - aside).normalized();
+  return Matrix3d::Identity() + (stretch - 1) * longer * longer.transpose() +
+         (1 / stretch - 1) * shorter * shorter.transpose();
+}
+
+double asymmetryOf(Pairs pairs, const Matrix3d& map, const MidPlane& plane) {
+  const Vector3d normal = (map.inverse().transpose() * plane.normal).normalized();
+  const Vector3d point = map * plane.point;
+  double squares = 0;
+  for (const auto& [left, right] : pairs) {
+    const Vector3d l = map * left, r = map * right;
+    const Vector3d image = r - 2 * (r - point).dot(normal) * normal;
+    squares += (l - image).squaredNorm();
+  }
+  return std::sqrt(squares / static_cast<double>(pairs.size()));
+}
+
+}  // namespace
+
+Straightening straighten(Pairs pairs, std::span<const Vector3d> midline, DeformedBy by) {
+  if (pairs.size() < 2) throw std::invalid_argument("straightening needs at least two pairs of landmarks");
+  MidPlane plane = midPlane(pairs, midline);
+  const Vector3d step = steps(pairs);
+  if (step.dot(plane.normal) < 0) plane.normal = -plane.normal;
+  Straightening out;
+  out.before = asymmetryOf(pairs, Matrix3d::Identity(), plane);
+  const double phi = std::acos(std::min(1.0, step.dot(plane.normal)));
+  if (phi > 1e-9) {
+    out.map = by == DeformedBy::Shear ? shearBack(step, plane.normal) : squashBack(step, plane.normal);
+    out.amount = by == DeformedBy::Shear ? phi : 1 - 1 / std::sqrt(std::tan(std::numbers::pi / 4 + phi / 2));
+  }
+  out.asymmetry = asymmetryOf(pairs, out.map, plane);
+  return out;
+}
+
+}  // namespace zyga::anatomy

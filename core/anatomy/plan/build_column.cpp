@@ -1,0 +1,304 @@
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "core/anatomy/plan/skeleton_parts.h"
+
+namespace zyga::anatomy {
+namespace {
+
+using Eigen::Vector3d;
+
+constexpr double deg(double degrees) { return degrees * std::numbers::pi / 180; }
+
+/// Turns x towards z: what lies cranial goes up.
+Eigen::Matrix3d pitch(double angle) { return Eigen::AngleAxisd(-angle, Vector3d::UnitY()).toRotationMatrix(); }
+
+const Vector3d kRight{1, -1, 1};  // multiplies a left point into its mirror
+
+void setPair(Bone& bone, const std::string& name, const Vector3d& left) {
+  bone.landmarks[name + ".L"] = left;
+  bone.landmarks[name + ".R"] = left.cwiseProduct(kRight);
+}
+
+/// m; a swelling of less than 2 % of the length is a flat face, not a ball.
+double condyleDepth(const Bone& bone) {
+  const double length = bone.measures.value(Measure::Length);
+  const double depth = bone.measures.valueOr(Measure::LengthWithCondyle, length) - length;
+  return depth < 0.02 * length ? 0 : depth;
+}
+
+/// Distance from the base of a condyle to its centre of curvature, forwards positive: the condyle is a cap of this
+/// depth over a rim of 0.45 cotyle heights, R = (r^2 + d^2) / 2d.
+double condyleCentre(const Bone& bone) {
+  const double depth = condyleDepth(bone);
+  if (depth <= 0) return 0;
+  const double rim = 0.45 * bone.measures.value(Measure::CotyleHeight);
+  return depth - (rim * rim + depth * depth) / (2 * depth);
+}
+
+void setCentrumLandmarks(Bone& bone) {
+  const double half = 0.5 * bone.measures.value(Measure::Length);
+  const double H = bone.measures.value(Measure::CotyleHeight);
+  bone.landmarks["cranialRim"] = Vector3d(half, 0, 0);
+  bone.landmarks["caudalRim"] = Vector3d(-half, 0, 0);
+  bone.landmarks["condyleTip"] = Vector3d(half + condyleDepth(bone), 0, 0);
+  bone.landmarks["cranial"] = Vector3d(half + condyleCentre(bone), 0, 0);
+  bone.landmarks["caudal"] = Vector3d(-half, 0, 0);  // moved when the neighbour's condyle is known
+  bone.landmarks["canal"] = Vector3d(0, 0, 0.62 * H);
+  const double lean = bone.name.kind == BoneKind::Cervical ? 0.08 * 2 * half : -0.12 * 2 * half;
+  bone.landmarks["spineTop"] = Vector3d(lean, 0, bone.measures.value(Measure::SpineHeight));
+}
+
+/// Where the ribs (or the transverse processes) end. The lower joint of a dorsal rib climbs from the centrum to the
+/// arch over the first four dorsals (common practice, no source).
+void setProcessLandmarks(Bone& bone) {
+  const double L = bone.measures.value(Measure::Length);
+  const double H = bone.measures.value(Measure::CotyleHeight);
+  const double W = bone.measures.value(Measure::CotyleWidth);
+  const double out = 0.5 * bone.measures.value(Measure::DiapophysisWidth);
+  switch (bone.name.kind) {
+    case BoneKind::Cervical:
+      setPair(bone, "diapophysis", {0.16 * L, out, -0.12 * H});
+      setPair(bone, "parapophysis", {0.24 * L, std::min(0.62 * W, 0.8 * out), -0.46 * H});
+      break;
+    case BoneKind::Dorsal: {
+      const double climb = std::clamp((bone.name.number - 1) / 3.0, 0.0, 1.0);
+      setPair(bone, "diapophysis", {0.0, out, std::lerp(0.75, 1.15, climb) * H});
+      setPair(bone, "parapophysis",
+              {std::lerp(0.30, 0.18, climb) * L, std::lerp(0.54, 0.42, climb) * W, std::lerp(-0.15, 0.85, climb) * H});
+      break;
+    }
+    case BoneKind::Sacral:
+      setPair(bone, "diapophysis", {0, out, 0.15 * H});
+      break;
+    default:
+      setPair(bone, "diapophysis", {-0.05 * L, out, 0.18 * H});
+      break;
+  }
+}
+
+BoneIndex addVertebra(Specimen& specimen, const MeasurementTable& filled, BoneKind kind, int number) {
+  const BoneIndex index = addBone(specimen, filled, {kind, number, 0, Side::Midline});
+  setCentrumLandmarks(specimen.bones[index.value]);
+  setProcessLandmarks(specimen.bones[index.value]);
+  return index;
+}
+
+/// A facet in the frame of its joint face: over the centre of rotation, at a height and a distance from the mid-plane,
+/// tilted up and inward (prezyg) or down and outward (postzyg).
+Facet facetOnFace(FacetRole role, const Vector3d& centre, const Eigen::Matrix3d& R_BFace, const Bone& caudal,
+                  double length) {
+  const double side = isLeft(role) ? 1 : -1;
+  const double tilt = caudal.measures.value(Measure::FacetTilt);
+  const double facing = isPrezyg(role) ? 1 : -1;
+  Facet facet;
+  facet.role = role;
+  facet.centre = centre + R_BFace * Vector3d(0, side * caudal.measures.value(Measure::FacetSpread),
+                                             caudal.measures.value(Measure::FacetHeight));
+  facet.normal = R_BFace * (facing * Vector3d(0, -side * std::sin(tilt), std::cos(tilt)));
+  facet.slide = R_BFace * Vector3d::UnitX();
+  facet.outline = ellipseOutline(length, caudal.measures.value(Measure::FacetWidth));
+  return facet;
+}
+
+bool facetsMeet(const Bone& cranial, const Bone& caudal) {
+  const bool headJoints = caudal.name.kind == BoneKind::Cervical && caudal.name.number <= 2;
+  const bool fused = cranial.name.kind == BoneKind::Sacral && caudal.name.kind == BoneKind::Sacral;
+  return !headJoints && !fused && caudal.measures.value(Measure::FacetLength) > 0;
+}
+
+/// The facets are laid half of their turn forward on the caudal and half back on the cranial bone, so that they lie on
+/// each other when the cranial bone is turned by the whole.
+void addFacets(Bone& cranial, Bone& caudal) {
+  const double turn = caudal.measures.value(Measure::FacetTurn) +
+                      0.5 * (caudal.measures.value(Measure::Wedge) + cranial.measures.value(Measure::Wedge));
+  const double prezyg = caudal.measures.value(Measure::FacetLength);
+  const double postzyg = cranial.measures.valueOr(Measure::PostzygLength, prezyg);
+  for (const FacetRole role : {FacetRole::PrezygLeft, FacetRole::PrezygRight}) {
+    caudal.facets.push_back(facetOnFace(role, caudal.landmark("cranial"), pitch(0.5 * turn), caudal, prezyg));
+  }
+  for (const FacetRole role : {FacetRole::PostzygLeft, FacetRole::PostzygRight}) {
+    cranial.facets.push_back(facetOnFace(role, cranial.landmark("caudal"), pitch(-0.5 * turn), caudal, postzyg));
+  }
+}
+
+JointKind kindOf(const Bone& cranial, const Bone& caudal) {
+  if (cranial.name.kind == BoneKind::Sacral && caudal.name.kind == BoneKind::Sacral) return JointKind::Fixed;
+  if (!facetsMeet(cranial, caudal)) return JointKind::Typed;
+  return condyleDepth(caudal) > 0 ? JointKind::BallAndSocket : JointKind::FlatFaces;
+}
+
+/// Axes of the column: dorsiflexion, left, and "left side rises" are positive whether the distal bone lies cranially or
+/// caudally.
+std::array<Vector3d, 3> columnAxes(bool distalIsCranial) {
+  const double s = distalIsCranial ? 1 : -1;
+  return {Vector3d(0, -s, 0), Vector3d(0, 0, s), Vector3d(1, 0, 0)};
+}
+
+TypedLimits columnTypedLimits(const Bone& caudal) {
+  if (caudal.name.kind == BoneKind::Cervical) {  // atlas on axis
+    return typedLimits({deg(-8), deg(8)}, {deg(-6), deg(6)}, {deg(-15), deg(15)});
+  }
+  return typedLimits({deg(-10), deg(10)}, {deg(-12), deg(12)}, {deg(-4), deg(4)});  // rods of the hind tail
+}
+
+/// Joins two neighbours of the column; `distalIsCranial` in neck and trunk.
+void addColumnJoint(Specimen& specimen, BoneIndex cranialIndex, BoneIndex caudalIndex, Region region,
+                    bool distalIsCranial) {
+  Bone& cranial = specimen.bones[cranialIndex.value];
+  Bone& caudal = specimen.bones[caudalIndex.value];
+  // A seated condyle is centred as far from the cotyle's rim as from its own base.
+  cranial.landmarks["caudal"] = cranial.landmark("caudalRim") + Vector3d(condyleCentre(caudal), 0, 0);
+  Joint joint;
+  joint.id = cranial.id + "-" + caudal.id;
+  joint.kind = kindOf(cranial, caudal);
+  joint.region = region;
+  joint.proximal = distalIsCranial ? caudalIndex : cranialIndex;
+  joint.distal = distalIsCranial ? cranialIndex : caudalIndex;
+  joint.axes = columnAxes(distalIsCranial);
+  const double wedgeCranial = cranial.measures.value(Measure::Wedge);
+  const double wedgeCaudal = caudal.measures.value(Measure::Wedge);
+  const Vector3d caudalFace = pitch(0.5 * wedgeCaudal) * Vector3d::UnitX();
+  const Vector3d cranialFace = pitch(-0.5 * wedgeCranial) * Vector3d::UnitX();
+  const double turn = 0.5 * (wedgeCranial + wedgeCaudal);
+  joint.restRotation = pitch(distalIsCranial ? turn : -turn);
+  joint.centreProximal = distalIsCranial ? caudal.landmark("cranial") : cranial.landmark("caudal");
+  joint.centreDistal = distalIsCranial ? cranial.landmark("caudal") : caudal.landmark("cranial");
+  joint.longAxisProximal = distalIsCranial ? caudalFace : Vector3d(-cranialFace);
+  joint.longAxisDistal = distalIsCranial ? cranialFace : Vector3d(-caudalFace);
+  joint.cartilageShareProximal = joint.kind == JointKind::FlatFaces ? 0.5 : 0;
+  joint.centrumLength = caudal.measures.value(Measure::Length);
+  if (joint.hasFacets()) addFacets(cranial, caudal);
+  if (joint.kind == JointKind::Typed) {
+    joint.typed = columnTypedLimits(caudal);
+    // Without facets the typed turn is the only word on the neutral posture.
+    joint.restRotation =
+        joint.restRotation * pitch((distalIsCranial ? 1 : -1) * caudal.measures.value(Measure::FacetTurn));
+  }
+  specimen.joints.push_back(std::move(joint));
+}
+
+/// A bone that hangs unmoving on another, its frame parallel to it, its origin at `at`.
+void addFixedJoint(Specimen& specimen, BoneIndex carrier, BoneIndex bone, Region region, const Vector3d& at) {
+  Joint joint;
+  joint.id = specimen[carrier].id + "-" + specimen[bone].id;
+  joint.kind = JointKind::Fixed;
+  joint.region = region;
+  joint.proximal = carrier;
+  joint.distal = bone;
+  joint.centreProximal = at;
+  specimen.joints.push_back(std::move(joint));
+}
+
+void addSacrumAndTail(Specimen& specimen, const MeasurementTable& filled) {
+  BoneIndex last = addVertebra(specimen, filled, BoneKind::Sacral, 1);
+  const auto append = [&](BoneKind kind, int number, Region region) {
+    const BoneIndex next = addVertebra(specimen, filled, kind, number);
+    addColumnJoint(specimen, last, next, region, false);
+    last = next;
+  };
+  for (int k = 2; k <= filled.counts.sacral; ++k) append(BoneKind::Sacral, k, Region::Sacral);
+  for (int k = 1; k <= filled.counts.caudal; ++k) append(BoneKind::Caudal, k, Region::Caudal);
+}
+
+void addTrunkAndNeck(Specimen& specimen, const MeasurementTable& filled) {
+  BoneIndex last{0};
+  const auto append = [&](BoneKind kind, int number, Region region) {
+    const BoneIndex next = addVertebra(specimen, filled, kind, number);
+    addColumnJoint(specimen, next, last, region, true);
+    last = next;
+  };
+  for (int k = filled.counts.dorsal; k >= 1; --k) append(BoneKind::Dorsal, k, Region::Dorsal);
+  for (int k = filled.counts.cervical; k >= 1; --k) append(BoneKind::Cervical, k, Region::Cervical);
+}
+
+void addCervicalRib(Specimen& specimen, const MeasurementTable& filled, int number, Side side) {
+  const BoneIndex carrier = *specimen.findBone(toId({BoneKind::Cervical, number, 0, Side::Midline}));
+  const BoneIndex index = addBone(specimen, filled, {BoneKind::CervicalRib, number, 0, side});
+  const std::string suffix = side == Side::Left ? ".L" : ".R";
+  Bone& vertebra = specimen.bones[carrier.value];
+  Bone& rib = specimen.bones[index.value];
+  const Vector3d head = vertebra.landmark("parapophysis" + suffix);
+  const Vector3d outer = vertebra.landmark("diapophysis" + suffix);
+  const double length = rib.measures.value(Measure::Length);
+  const double H = vertebra.measures.value(Measure::CotyleHeight);
+  // The shaft runs back below and beside the centra, a little downwards.
+  const Vector3d root(head.x(), 0.5 * (head.y() + outer.y()), head.z() - 0.08 * H);
+  const Vector3d tip = root + Vector3d(-length, 0.04 * length * (side == Side::Left ? 1 : -1), -0.05 * length);
+  vertebra.landmarks["ribTip" + suffix] = tip;
+  rib.landmarks["tip"] = tip - head;
+  rib.fusedInto = carrier;
+  addFixedJoint(specimen, carrier, index, Region::Cervical, head);
+}
+
+/// The rib's course in its vertebra's frame: out from the tuberculum to the widest place, then down, leaning back.
+struct RibCourse {
+  Vector3d tuberculum, middle, tip;
+};
+
+RibCourse courseWithDrop(const Vector3d& tuberculum, double reach, double drop, double straightness) {
+  constexpr double lean = 0.27;  // tangent of about 15 degrees
+  const double side = tuberculum.y() < 0 ? -1 : 1;
+  const double out = std::max(reach, std::abs(tuberculum.y()) + 0.02);
+  RibCourse course;
+  course.tuberculum = tuberculum;
+  course.middle = {tuberculum.x() - lean * 0.42 * drop, side * out, tuberculum.z() - 0.42 * drop};
+  course.tip = {tuberculum.x() - lean * drop, side * std::lerp(0.62, 0.92, straightness) * out, tuberculum.z() - drop};
+  return course;
+}
+
+double lengthOf(const RibCourse& course, const Vector3d& capitulum) {
+  // A smooth bow through three points is about 4 % longer than its chords.
+  return (course.tuberculum - capitulum).norm() +
+         1.04 * ((course.middle - course.tuberculum).norm() + (course.tip - course.middle).norm());
+}
+
+void addDorsalRib(Specimen& specimen, const MeasurementTable& filled, int number, Side side) {
+  const BoneIndex carrier = *specimen.findBone(toId({BoneKind::Dorsal, number, 0, Side::Midline}));
+  const BoneIndex index = addBone(specimen, filled, {BoneKind::DorsalRib, number, 0, side});
+  const std::string suffix = side == Side::Left ? ".L" : ".R";
+  const Bone& vertebra = specimen[carrier];
+  Bone& rib = specimen.bones[index.value];
+  const Vector3d head = vertebra.landmark("parapophysis" + suffix);
+  const Vector3d outer = vertebra.landmark("diapophysis" + suffix);
+  const double length = rib.measures.value(Measure::Length);
+  const double reach = rib.measures.value(Measure::Width);
+  const double straightness = number <= 2 ? 1.0 : 0.0;
+  double low = 0, high = 1.2 * length;
+  for (int i = 0; i < 60; ++i) {  // the course grows monotonically with its drop
+    const double drop = 0.5 * (low + high);
+    (lengthOf(courseWithDrop(outer, reach, drop, straightness), head) < length ? low : high) = drop;
+  }
+  const RibCourse course = courseWithDrop(outer, reach, low, straightness);
+  rib.landmarks["tuberculum"] = course.tuberculum - head;
+  rib.landmarks["middle"] = course.middle - head;
+  rib.landmarks["tip"] = course.tip - head;
+  addFixedJoint(specimen, carrier, index, Region::Ribs, head);
+}
+
+void addChevron(Specimen& specimen, const MeasurementTable& filled, int number) {
+  const auto carrier = specimen.findBone(toId({BoneKind::Caudal, number, 0, Side::Midline}));
+  const BoneIndex index = addBone(specimen, filled, {BoneKind::Chevron, number, 0, Side::Midline});
+  const Bone& vertebra = specimen[*carrier];
+  Bone& chevron = specimen.bones[index.value];
+  const double length = chevron.measures.value(Measure::Length);
+  chevron.landmarks["tip"] = Vector3d(-0.42 * length, 0, -0.91 * length);
+  const double H = vertebra.measures.value(Measure::CotyleHeight);
+  addFixedJoint(specimen, *carrier, index, Region::Chevrons,
+                vertebra.landmark("caudalRim") + Vector3d(0, 0, -0.52 * H));
+}
+
+}  // namespace
+
+void addColumn(Specimen& specimen, const MeasurementTable& filled) {
+  addSacrumAndTail(specimen, filled);
+  addTrunkAndNeck(specimen, filled);
+  for (const TableRow& row : filled.rows) {
+    if (row.name.kind == BoneKind::CervicalRib) addCervicalRib(specimen, filled, row.name.number, row.name.side);
+    if (row.name.kind == BoneKind::DorsalRib) addDorsalRib(specimen, filled, row.name.number, row.name.side);
+    if (row.name.kind == BoneKind::Chevron) addChevron(specimen, filled, row.name.number);
+  }
+}
+
+}  // namespace zyga::anatomy

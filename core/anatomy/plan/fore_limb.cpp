@@ -1,0 +1,158 @@
+#include <algorithm>
+#include <cmath>
+
+#include "core/anatomy/plan/limb_rig.h"
+
+// Ratios in this file place bones against each other; they are common practice, no source.
+namespace zyga::anatomy {
+
+namespace {
+
+using Eigen::Vector3d;
+
+constexpr double kJointGap = 0.012;       ///< between two long bones, share of the lower one's length
+constexpr double kFingerSlope = 55;       ///< of the finger stubs from the vertical, degrees
+constexpr double kCrescentStep = 45;      ///< between neighbouring metacarpals on their arc, degrees
+constexpr double kCrescentRadius = 0.36;  ///< share of the third metacarpal's length
+constexpr double kPad = 0.04;             ///< sole that is not bone, share of the third metacarpal's length
+
+struct Elbow {
+  BoneIndex humerus;
+  double condyle;  ///< radius of the humerus' lower joint, m
+};
+
+Elbow addUpperArm(LimbRig& rig, BoneIndex scapula) {
+  const BoneIndex humerus = rig.add(BoneKind::Humerus);
+  const double length = rig.measure(humerus, Measure::Length);
+  const double head = 0.055 * length, condyle = 0.055 * length;
+  rig.mark(humerus, "proximal", Vector3d::Zero());
+  rig.mark(humerus, "distal", {0, 0, head + condyle - length});
+  rig.mark(humerus, "top", {0, 0, head});
+  rig.mark(humerus, "bottom", {0, 0, head - length});
+  rig.mark(humerus, "shaftTop", {0, 0, -0.25 * length});
+  rig.mark(humerus, "shaftBottom", {0, 0, -0.75 * length});
+  // The blade's tilt is taken back, so that a humerus at zero hangs upright from a level trunk.
+  rig.hang("shoulder", scapula, humerus, rig.landmark(scapula, "distal"),
+           limitsInDegrees({-65, 40}, {-12, 30}, {-30, 30}), rig.attitude(scapula).transpose());
+  return {humerus, condyle};
+}
+
+/// Ulna and radius end level at the wrist; what the ulna is longer rises behind the elbow.
+BoneIndex addForearm(LimbRig& rig, const Elbow& elbow) {
+  const BoneIndex ulna = rig.add(BoneKind::Ulna);
+  const BoneIndex radius = rig.add(BoneKind::Radius);
+  const double ulnaLength = rig.measure(ulna, Measure::Length), radiusLength = rig.measure(radius, Measure::Length);
+  const double headWidth = rig.measure(ulna, Measure::ProximalWidth);
+  const double face = -elbow.condyle - kJointGap * radiusLength;
+  const double end = face - radiusLength;
+  const Vector3d wrist(0, 0, end - 0.5 * kJointGap * radiusLength);
+  const Vector3d top(-0.16 * headWidth, 0.08 * headWidth, end + ulnaLength);
+  const Vector3d bottom(-0.10 * headWidth, 0.27 * headWidth, end);
+  rig.mark(ulna, "proximal", Vector3d::Zero());
+  rig.mark(ulna, "distal", wrist);
+  rig.mark(ulna, "face", {0, 0, face});
+  rig.mark(ulna, "top", top);
+  rig.mark(ulna, "bottom", bottom);
+  rig.mark(ulna, "shaftTop", top + 0.25 * (bottom - top));
+  rig.mark(ulna, "shaftBottom", top + 0.8 * (bottom - top));
+  rig.hang("elbow", elbow.humerus, ulna, rig.landmark(elbow.humerus, "distal"),
+           limitsInDegrees({-3, 95}, {0, 0}, {0, 0}));
+
+  // In front of the ulna at the elbow, on its inner side at the wrist.
+  const Vector3d head(0.27 * headWidth, 0.03 * headWidth, face), foot(0.10 * headWidth, -0.29 * headWidth, end);
+  rig.mark(radius, "proximal", Vector3d::Zero());
+  rig.mark(radius, "distal", {0, 0, -radiusLength});
+  rig.mark(radius, "top", Vector3d::Zero());
+  rig.mark(radius, "bottom", {0, 0, -radiusLength});
+  rig.mark(radius, "shaftTop", {0, 0, -0.2 * radiusLength});
+  rig.mark(radius, "shaftBottom", {0, 0, -0.8 * radiusLength});
+  rig.fix(ulna, radius, head, frameAlong(head - foot, Vector3d::UnitX()));
+  return ulna;
+}
+
+BoneIndex addWrist(LimbRig& rig, BoneIndex ulna) {
+  const BoneIndex inner = rig.add(BoneKind::Carpal, 1), outer = rig.add(BoneKind::Carpal, 2);
+  for (BoneIndex carpal : {inner, outer}) {
+    const double height = rig.measure(carpal, Measure::Height);
+    rig.mark(carpal, "proximal", Vector3d::Zero());
+    rig.mark(carpal, "distal", {0, 0, -height});
+  }
+  rig.hang("wrist", ulna, inner, rig.landmark(ulna, "distal"), limitsInDegrees({-80, 35}, {-12, 12}, {-15, 15}));
+  const double width = rig.measure(inner, Measure::Width) + rig.measure(outer, Measure::Width);
+  rig.mark(inner, "middle", {0, -0.22 * width, -rig.measure(inner, Measure::Height) / 2});
+  rig.mark(outer, "middle", {0, 0, -rig.measure(outer, Measure::Height) / 2});
+  rig.fix(inner, outer, {-0.02 * width, 0.30 * width, 0});
+  return inner;
+}
+
+void markMetacarpal(LimbRig& rig, BoneIndex bone) {
+  const double length = rig.measure(bone, Measure::Length);
+  const double condyle = 0.45 * rig.measure(bone, Measure::ShaftWidth);
+  rig.mark(bone, "proximal", Vector3d::Zero());
+  rig.mark(bone, "distal", {0, 0, condyle - length});
+  rig.mark(bone, "top", Vector3d::Zero());
+  rig.mark(bone, "bottom", {0, 0, -length});
+  rig.mark(bone, "shaftTop", {0, 0, -0.2 * length});
+  rig.mark(bone, "shaftBottom", {0, 0, -0.8 * length});
+}
+
+/// The five stand side by side on an arc that is open behind, the third in front.
+void placeMetacarpal(LimbRig& rig, BoneIndex carpal, BoneIndex bone, int digit, double thirdLength) {
+  const double turn = radians(kCrescentStep * (digit - 3));
+  const double radius = kCrescentRadius * thirdLength;
+  // A shorter bone gives up half of what it lacks above, under the domed wrist, and half below.
+  const double drop = std::max(0.0, thirdLength - rig.measure(bone, Measure::Length)) / 2;
+  const Vector3d place(radius * (std::cos(turn) - 0.6), radius * std::sin(turn),
+                       -rig.measure(carpal, Measure::Height) - 0.012 * thirdLength - drop);
+  rig.fix(carpal, bone, place, Eigen::AngleAxisd(turn, Vector3d::UnitZ()).toRotationMatrix());
+}
+
+BoneIndex addFingerBase(LimbRig& rig, BoneIndex metacarpal, int digit) {
+  const BoneIndex bone = rig.add(BoneKind::ManusPhalanx, digit, 1);
+  markPhalanx(rig, bone, rig.landmark(metacarpal, "distal").z() - rig.landmark(metacarpal, "bottom").z());
+  const double slope = digit == 1 ? 72 : kFingerSlope;
+  rig.hang("manus" + std::to_string(digit) + ".1", metacarpal, bone, rig.landmark(metacarpal, "distal"),
+           limitsInDegrees({-25, 25}, {0, 0}, {0, 0}), swungForward(radians(slope)));
+  return bone;
+}
+
+/// The thumb claw points inward and somewhat back, clear of the ground.
+void addThumbClaw(LimbRig& rig, BoneIndex base) {
+  const BoneIndex claw = rig.add(BoneKind::ManusPhalanx, 1, 2);
+  markPhalanx(rig, claw, rig.landmark(base, "distal").z() - rig.landmark(base, "bottom").z());
+  const Eigen::Matrix3d back = Eigen::AngleAxisd(radians(-34), Vector3d::UnitX()).toRotationMatrix();
+  rig.hang("manus1.2", base, claw, rig.landmark(base, "distal"), limitsInDegrees({-40, 20}, {0, 0}, {0, 0}),
+           back * swungForward(radians(14)));
+}
+
+/// Under the hand as it stands: below the finger stub, with a sole that is not bone.
+void markHandSole(LimbRig& rig, BoneIndex metacarpal, BoneIndex finger) {
+  const double slope = radians(kFingerSlope);
+  const double drop = -rig.landmark(finger, "bottom").z() * std::cos(slope) +
+                      rig.measure(finger, Measure::Height) * std::sin(slope) / 2;
+  rig.mark(metacarpal, "sole",
+           rig.landmark(metacarpal, "distal") - Vector3d(0, 0, drop + kPad * rig.measure(metacarpal, Measure::Length)));
+}
+
+void addHand(LimbRig& rig, BoneIndex carpal) {
+  std::array<BoneIndex, 5> palm;
+  for (int digit = 1; digit <= 5; ++digit) palm[digit - 1] = rig.add(BoneKind::Metacarpal, digit);
+  const double third = rig.measure(palm[2], Measure::Length);
+  for (int digit = 1; digit <= 5; ++digit) {
+    markMetacarpal(rig, palm[digit - 1]);
+    placeMetacarpal(rig, carpal, palm[digit - 1], digit, third);
+  }
+  for (int digit = 1; digit <= 5; ++digit) {
+    const BoneIndex finger = addFingerBase(rig, palm[digit - 1], digit);
+    markHandSole(rig, palm[digit - 1], finger);
+    if (digit == 1) addThumbClaw(rig, finger);
+  }
+}
+
+}  // namespace
+
+void addForeLimb(LimbRig& rig, BoneIndex scapula) {
+  addHand(rig, addWrist(rig, addForearm(rig, addUpperArm(rig, scapula))));
+}
+
+}  // namespace zyga::anatomy

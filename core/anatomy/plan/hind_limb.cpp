@@ -1,0 +1,159 @@
+#include <algorithm>
+#include <cmath>
+
+#include "core/anatomy/plan/limb_rig.h"
+
+// Ratios in this file place bones against each other; they are common practice, no source.
+namespace zyga::anatomy {
+
+namespace {
+
+using Eigen::Vector3d;
+
+constexpr double kJointGap = 0.012;    ///< between two long bones, share of the lower one's length
+constexpr double kHeadOffset = 0.105;  ///< of the thigh's shaft outward from its head, share of its length
+constexpr double kFirstToe = 22;       ///< of a toe's first bone against its metatarsal, degrees
+constexpr double kNextToe = 4;         ///< of each further bone against the one before, degrees
+constexpr double kSpread = 9;          ///< between neighbouring metatarsals, degrees
+constexpr double kPad = 0.05;          ///< sole that is not bone, share of the third metatarsal's length
+constexpr std::array<int, 5> kToeBones{2, 3, 4, 2, 1};
+
+struct Knee {
+  BoneIndex femur;
+  double condyle;  ///< radius of the femur's lower joint, m
+};
+
+Knee addThigh(LimbRig& rig, BoneIndex ilium) {
+  const BoneIndex femur = rig.add(BoneKind::Femur);
+  const double length = rig.measure(femur, Measure::Length);
+  const double head = 0.075 * length, condyle = 0.075 * length, out = kHeadOffset * length;
+  rig.mark(femur, "proximal", Vector3d::Zero());
+  rig.mark(femur, "distal", {0, out, head + condyle - length});
+  rig.mark(femur, "top", {0, out, head});
+  rig.mark(femur, "bottom", {0, out, head - length});
+  rig.mark(femur, "shaftTop", {0, out, -0.2 * length});
+  rig.mark(femur, "shaftBottom", {0, out, -0.75 * length});
+  // The wedge of the sacrum is taken back: a thigh at zero hangs upright from a level first sacral.
+  rig.hang("hip", ilium, femur, Vector3d::Zero(), limitsInDegrees({-45, 50}, {-12, 25}, {-20, 20}),
+           rig.attitude(ilium).transpose());
+  return {femur, condyle};
+}
+
+BoneIndex addShank(LimbRig& rig, const Knee& knee) {
+  const BoneIndex tibia = rig.add(BoneKind::Tibia);
+  const double length = rig.measure(tibia, Measure::Length), width = rig.measure(tibia, Measure::ProximalWidth);
+  const double face = -knee.condyle - 0.4 * kJointGap * length, inward = -0.06 * width;
+  rig.mark(tibia, "proximal", Vector3d::Zero());
+  rig.mark(tibia, "top", {0, inward, face});
+  rig.mark(tibia, "bottom", {0, inward, face - length});
+  rig.mark(tibia, "shaftTop", {0, inward, face - 0.25 * length});
+  rig.mark(tibia, "shaftBottom", {0, inward, face - 0.75 * length});
+  rig.hang("knee", knee.femur, tibia, rig.landmark(knee.femur, "distal"), limitsInDegrees({-90, 3}, {0, 0}, {0, 0}));
+
+  const BoneIndex fibula = rig.add(BoneKind::Fibula);
+  const double splint = rig.measure(fibula, Measure::Length);
+  const Vector3d head(-0.06 * width, inward + 0.60 * width, face - 0.02 * length);
+  const Vector3d foot(0.0, inward + 0.50 * width, face - 0.02 * length - splint);
+  rig.mark(fibula, "proximal", Vector3d::Zero());
+  rig.mark(fibula, "distal", {0, 0, -splint});
+  rig.mark(fibula, "top", Vector3d::Zero());
+  rig.mark(fibula, "bottom", {0, 0, -splint});
+  rig.fix(tibia, fibula, head, frameAlong(head - foot, Vector3d::UnitX()));
+  return tibia;
+}
+
+/// The ankle turns about the middle of the astragalus, which caps the tibia.
+BoneIndex addAnkle(LimbRig& rig, BoneIndex tibia) {
+  const BoneIndex astragalus = rig.add(BoneKind::Astragalus);
+  const double height = rig.measure(astragalus, Measure::Height);
+  const double gap = 0.004 * rig.measure(tibia, Measure::Length);
+  const Vector3d middle = rig.landmark(tibia, "bottom") - Vector3d(0, 0, gap + height / 2);
+  rig.mark(tibia, "distal", middle);
+  rig.mark(astragalus, "proximal", Vector3d::Zero());
+  rig.mark(astragalus, "distal", Vector3d::Zero());
+  rig.fix(tibia, astragalus, middle);
+  return astragalus;
+}
+
+void markMetatarsal(LimbRig& rig, BoneIndex bone, double top) {
+  const double length = rig.measure(bone, Measure::Length);
+  const double condyle = 0.45 * rig.measure(bone, Measure::ShaftWidth);
+  rig.mark(bone, "proximal", Vector3d::Zero());
+  rig.mark(bone, "distal", {0, 0, top + condyle - length});
+  rig.mark(bone, "top", {0, 0, top});
+  rig.mark(bone, "bottom", {0, 0, top - length});
+  rig.mark(bone, "shaftTop", {0, 0, top - 0.25 * length});
+  rig.mark(bone, "shaftBottom", {0, 0, top - 0.75 * length});
+}
+
+/// The third carries its neighbours, which spread from it like a fan and stand on an arch.
+void placeMetatarsals(LimbRig& rig, BoneIndex astragalus, const std::array<BoneIndex, 5>& foot) {
+  const double height = rig.measure(astragalus, Measure::Height);
+  const double top = -0.55 * height - 0.03 * rig.measure(foot[2], Measure::Length);
+  markMetatarsal(rig, foot[2], top);
+  // Zero is the natural slope of the standing foot.
+  const StandingLimbs stance = standingLimbs();
+  const double slope = standingMetatarsalSlope() - stance.hip - stance.knee;
+  rig.hang("ankle", astragalus, foot[2], Vector3d::Zero(), limitsInDegrees({-40, 45}, {-12, 12}, {-10, 10}),
+           swungForward(slope));
+  for (int digit : {1, 2, 4, 5}) {
+    const BoneIndex bone = foot[digit - 1];
+    markMetatarsal(rig, bone, 0);
+    const double step = digit - 3, inner = digit < 3 ? -1 : 1;
+    double y = 0;
+    for (int d = digit; d != 3; d -= static_cast<int>(inner))
+      y += inner * 0.36 *
+           (rig.measure(foot[d - 1], Measure::ProximalWidth) +
+            rig.measure(foot[d - 1 - static_cast<int>(inner)], Measure::ProximalWidth));
+    const Eigen::Matrix3d spread = Eigen::AngleAxisd(radians(kSpread * step), Vector3d::UnitX()).toRotationMatrix() *
+                                   Eigen::AngleAxisd(radians(8 * step), Vector3d::UnitZ()).toRotationMatrix();
+    rig.fix(foot[2], bone, {-0.02 * height * step * step, y, top}, spread);
+  }
+}
+
+void addToe(LimbRig& rig, BoneIndex metatarsal, int digit) {
+  BoneIndex last = metatarsal;
+  double knuckle = rig.landmark(metatarsal, "distal").z() - rig.landmark(metatarsal, "bottom").z();
+  for (int joint = 1; joint <= kToeBones[digit - 1]; ++joint) {
+    const BoneIndex bone = rig.add(BoneKind::PesPhalanx, digit, joint);
+    // The claws of the inner toes are turned outward.
+    const bool first = joint == 1;
+    const double outward = first ? 6 : digit <= 3 && joint == kToeBones[digit - 1] ? 16 : 3;
+    const Eigen::Matrix3d turn = Eigen::AngleAxisd(radians(outward), Vector3d::UnitX()).toRotationMatrix();
+    rig.hang("pes" + std::to_string(digit) + "." + std::to_string(joint), last, bone, rig.landmark(last, "distal"),
+             limitsInDegrees({-30, 25}, {0, 0}, {0, 0}), turn * swungForward(radians(first ? kFirstToe : kNextToe)));
+    knuckle = markPhalanx(rig, bone, knuckle);
+    last = bone;
+  }
+}
+
+/// Under the foot as it stands, below the heel, level with the undersides of the third toe and a pad that is not bone.
+void markFootSole(LimbRig& rig, BoneIndex metatarsal) {
+  const double length = rig.measure(metatarsal, Measure::Length), slope = standingMetatarsalSlope();
+  double toe = 0, lowest = 0, angle = slope + radians(kFirstToe);
+  for (int joint = 1; joint <= kToeBones[2]; ++joint) {
+    const BoneIndex bone = *rig.specimen().findBone(rig.sidedId("pes3." + std::to_string(joint)));
+    const double half = rig.measure(bone, Measure::Height) * std::sin(angle) / 2;
+    lowest = std::max({lowest, toe + half, toe - rig.landmark(bone, "bottom").z() * std::cos(angle)});
+    toe -= rig.landmark(bone, "distal").z() * std::cos(angle);
+    angle += radians(kNextToe);
+  }
+  const Vector3d p_BDistal = rig.landmark(metatarsal, "distal");
+  const double ground = p_BDistal.z() * std::cos(slope) - lowest - kPad * length;
+  const Vector3d p_heel(-0.5 * p_BDistal.z() * std::sin(slope), 0, ground);  // from the ankle, upright axes
+  rig.mark(metatarsal, "sole", swungForward(slope).transpose() * p_heel);
+}
+
+void addFoot(LimbRig& rig, BoneIndex astragalus) {
+  std::array<BoneIndex, 5> foot;
+  for (int digit = 1; digit <= 5; ++digit) foot[digit - 1] = rig.add(BoneKind::Metatarsal, digit);
+  placeMetatarsals(rig, astragalus, foot);
+  for (int digit = 1; digit <= 5; ++digit) addToe(rig, foot[digit - 1], digit);
+  markFootSole(rig, foot[2]);
+}
+
+}  // namespace
+
+void addHindLimb(LimbRig& rig, BoneIndex ilium) { addFoot(rig, addAnkle(rig, addShank(rig, addThigh(rig, ilium)))); }
+
+}  // namespace zyga::anatomy

@@ -1,0 +1,223 @@
+#include <algorithm>
+#include <array>
+#include <map>
+
+#include "core/anatomy/plan/body_plan.h"
+
+// Every number here is invented: common practice, no source. The high browser's lengths are the demo animal's own; the
+// low browser is drawn after the habit of whip-tailed sauropods, with short forelimbs and a long low skull.
+namespace zyga::anatomy {
+
+namespace {
+
+using Values = std::vector<std::pair<Measure, double>>;
+
+constexpr double kPi = 3.14159265358979323846;
+
+/// The few lengths of an animal from which the widths and the small bones follow, m.
+struct Frame {
+  double skull, skullHeight, skullWidth;
+  double jawHeight;  ///< at its deepest, share of the skull's length
+  double scapula, humerus, radius, ulna, metacarpal;
+  double femur, tibia, fibula, metatarsal;
+  double bladeTop;       ///< upper end of the shoulder blade, share of its length
+  double shaftStrength;  ///< limb shafts against those of the high browser
+};
+
+constexpr Frame kHighBrowser{0.520, 0.322, 0.218, 0.20,  1.270, 1.180, 0.830, 0.865,
+                             0.350, 1.500, 0.960, 0.990, 0.215, 0.34,  1.0};
+constexpr Frame kLowBrowser{0.560, 0.230, 0.205, 0.15,  1.240, 1.015, 0.730, 0.775,
+                            0.245, 1.540, 1.000, 1.030, 0.200, 0.27,  0.97};
+
+const Frame& frameOf(BodyPlan plan) { return plan == BodyPlan::HighBrowser ? kHighBrowser : kLowBrowser; }
+
+// The third is the longest of a crescent; the outer ones are shorter.
+constexpr std::array<double, 5> kMetacarpalLength{0.91, 0.98, 1.0, 0.96, 0.90};
+constexpr std::array<double, 5> kMetacarpalShaft{0.27, 0.24, 0.24, 0.23, 0.25};
+// The first is the shortest and the thickest.
+constexpr std::array<double, 5> kMetatarsalLength{0.84, 0.98, 1.0, 0.94, 0.87};
+constexpr std::array<double, 5> kMetatarsalShaft{0.50, 0.36, 0.31, 0.30, 0.36};
+
+// Share of the third metacarpal or metatarsal: length, width at the base, height at the base.
+struct Phalanx {
+  double length, width, height;
+};
+constexpr Phalanx kThumb{0.26, 0.27, 0.22};
+constexpr Phalanx kThumbClaw{0.56, 0.17, 0.26};
+constexpr std::array<Phalanx, 5> kFinger{
+    kThumb, {0.19, 0.27, 0.20}, {0.19, 0.27, 0.20}, {0.18, 0.26, 0.19}, {0.17, 0.26, 0.19}};
+const std::array<std::vector<Phalanx>, 5> kToes{{
+    {{0.40, 0.52, 0.44}, {0.98, 0.30, 0.50}},
+    {{0.36, 0.46, 0.38}, {0.22, 0.42, 0.34}, {0.86, 0.26, 0.42}},
+    {{0.36, 0.42, 0.34}, {0.22, 0.38, 0.30}, {0.18, 0.35, 0.28}, {0.66, 0.24, 0.34}},
+    {{0.32, 0.40, 0.32}, {0.20, 0.34, 0.26}},
+    {{0.28, 0.40, 0.32}},
+}};
+
+Values longBone(double length, double proximal, double shaft, double distal, double roundness = 0) {
+  Values values{{Measure::Length, length},
+                {Measure::ProximalWidth, proximal * length},
+                {Measure::ShaftWidth, shaft * length},
+                {Measure::DistalWidth, distal * length}};
+  // Ramanujan's perimeter is within 1 % of pi times the mean diameter for shafts this round.
+  if (roundness > 0) values.push_back({Measure::Circumference, kPi * shaft * length * (1 + roundness) / 2});
+  return values;
+}
+
+Values digitBone(const Phalanx& shape, double unit) {
+  return {{Measure::Length, shape.length * unit},
+          {Measure::ProximalWidth, shape.width * unit},
+          {Measure::Height, shape.height * unit}};
+}
+
+Values headValues(const Frame& f, BoneKind kind) {
+  if (kind == BoneKind::Skull)
+    return {{Measure::Length, f.skull}, {Measure::Height, f.skullHeight}, {Measure::Width, f.skullWidth}};
+  return {{Measure::Length, 0.88 * f.skull},
+          {Measure::Height, f.jawHeight * f.skull},
+          {Measure::Width, 0.94 * f.skullWidth}};
+}
+
+Values shoulderValues(const Frame& f, BoneKind kind) {
+  if (kind == BoneKind::Scapula) return longBone(f.scapula, f.bladeTop, 0.18, 0.50);
+  if (kind == BoneKind::Coracoid) return {{Measure::Length, 0.30 * f.scapula}, {Measure::Height, 0.37 * f.scapula}};
+  return {{Measure::Length, 0.42 * f.scapula}, {Measure::Width, 0.27 * f.scapula}};
+}
+
+Values armValues(const Frame& f, BoneKind kind) {
+  if (kind == BoneKind::Humerus) return longBone(f.humerus, 0.42, 0.18 * f.shaftStrength, 0.30, 0.72);
+  if (kind == BoneKind::Radius) return longBone(f.radius, 0.23, 0.125 * f.shaftStrength, 0.23);
+  return longBone(f.ulna, 0.35, 0.145 * f.shaftStrength, 0.20);
+}
+
+Values carpalValues(const Frame& f, int number) {
+  const double share = number == 1 ? 1.0 : 0.72;
+  return {{Measure::Length, 0.17 * f.humerus * share},
+          {Measure::Width, 0.18 * f.humerus * share},
+          {Measure::Height, 0.055 * f.humerus}};
+}
+
+Values metacarpalValues(const Frame& f, int digit) {
+  const std::size_t i = static_cast<std::size_t>(digit - 1);
+  return longBone(kMetacarpalLength[i] * f.metacarpal, 0.35, kMetacarpalShaft[i], 0.33);
+}
+
+Values metatarsalValues(const Frame& f, int digit) {
+  const std::size_t i = static_cast<std::size_t>(digit - 1);
+  const double thick = kMetatarsalShaft[i];
+  return longBone(kMetatarsalLength[i] * f.metatarsal, thick + 0.22, thick, thick + 0.14);
+}
+
+Values pelvisValues(const Frame& f, BoneKind kind) {
+  if (kind == BoneKind::Ilium) return {{Measure::Length, 0.78 * f.femur}, {Measure::Height, 0.42 * f.femur}};
+  if (kind == BoneKind::Pubis) return longBone(0.65 * f.femur, 0.40, 0.19, 0.30);
+  return longBone(0.60 * f.femur, 0.36, 0.11, 0.17);
+}
+
+Values legValues(const Frame& f, BoneKind kind) {
+  if (kind == BoneKind::Femur) return longBone(f.femur, 0.30, 0.16 * f.shaftStrength, 0.27, 0.67);
+  if (kind == BoneKind::Tibia) return longBone(f.tibia, 0.30, 0.145 * f.shaftStrength, 0.25);
+  if (kind == BoneKind::Fibula) return longBone(f.fibula, 0.18, 0.085 * f.shaftStrength, 0.14);
+  return {{Measure::Length, 0.10 * f.femur}, {Measure::Width, 0.155 * f.femur}, {Measure::Height, 0.058 * f.femur}};
+}
+
+Values footValues(const Frame& f, const BoneName& name) {
+  const std::size_t digit = static_cast<std::size_t>(std::clamp(name.number, 1, 5) - 1);
+  const std::size_t joint = static_cast<std::size_t>(std::max(name.phalanx, 1) - 1);
+  if (name.kind == BoneKind::Metacarpal) return metacarpalValues(f, static_cast<int>(digit) + 1);
+  if (name.kind == BoneKind::Metatarsal) return metatarsalValues(f, static_cast<int>(digit) + 1);
+  if (name.kind == BoneKind::ManusPhalanx)
+    return digitBone(digit == 0 && joint == 1 ? kThumbClaw : kFinger[digit], f.metacarpal);
+  return digitBone(kToes[digit][std::min(joint, kToes[digit].size() - 1)], f.metatarsal);
+}
+
+Values valuesOf(const Frame& f, const BoneName& name) {
+  switch (name.kind) {
+    case BoneKind::Skull:
+    case BoneKind::Jaw:
+      return headValues(f, name.kind);
+    case BoneKind::Scapula:
+    case BoneKind::Coracoid:
+    case BoneKind::SternalPlate:
+      return shoulderValues(f, name.kind);
+    case BoneKind::Humerus:
+    case BoneKind::Radius:
+    case BoneKind::Ulna:
+      return armValues(f, name.kind);
+    case BoneKind::Carpal:
+      return carpalValues(f, name.number);
+    case BoneKind::Ilium:
+    case BoneKind::Pubis:
+    case BoneKind::Ischium:
+      return pelvisValues(f, name.kind);
+    case BoneKind::Femur:
+    case BoneKind::Tibia:
+    case BoneKind::Fibula:
+    case BoneKind::Astragalus:
+      return legValues(f, name.kind);
+    case BoneKind::Metacarpal:
+    case BoneKind::Metatarsal:
+    case BoneKind::ManusPhalanx:
+    case BoneKind::PesPhalanx:
+      return footValues(f, name);
+    default:
+      return {};
+  }
+}
+
+void addFoot(std::vector<BoneName>& bones, BoneKind base, BoneKind phalanx, const std::array<int, 5>& joints,
+             Side side) {
+  for (int digit = 1; digit <= 5; ++digit) bones.push_back({base, digit, 0, side});
+  for (int digit = 1; digit <= 5; ++digit)
+    for (int joint = 1; joint <= joints[static_cast<std::size_t>(digit - 1)]; ++joint)
+      bones.push_back({phalanx, digit, joint, side});
+}
+
+void addForeLimb(std::vector<BoneName>& bones, Side side) {
+  for (BoneKind kind : {BoneKind::Scapula, BoneKind::Coracoid, BoneKind::SternalPlate, BoneKind::Humerus,
+                        BoneKind::Ulna, BoneKind::Radius})
+    bones.push_back({kind, 0, 0, side});
+  for (int number : {1, 2}) bones.push_back({BoneKind::Carpal, number, 0, side});
+  addFoot(bones, BoneKind::Metacarpal, BoneKind::ManusPhalanx, {2, 1, 1, 1, 1}, side);
+}
+
+void addHindLimb(std::vector<BoneName>& bones, Side side) {
+  for (BoneKind kind : {BoneKind::Ilium, BoneKind::Pubis, BoneKind::Ischium, BoneKind::Femur, BoneKind::Tibia,
+                        BoneKind::Fibula, BoneKind::Astragalus})
+    bones.push_back({kind, 0, 0, side});
+  addFoot(bones, BoneKind::Metatarsal, BoneKind::PesPhalanx, {2, 3, 4, 2, 1}, side);
+}
+
+}  // namespace
+
+double limbPlanValue(BodyPlan plan, const BoneName& name, Measure measure) {
+  for (const auto& [known, value] : valuesOf(frameOf(plan), name))
+    if (known == measure) return value;
+  return 0;  // nothing is measured so on this bone
+}
+
+const std::vector<Measure>& limbMeasuresOf(BoneKind kind) {
+  static const std::map<BoneKind, std::vector<Measure>> measures = [] {
+    std::map<BoneKind, std::vector<Measure>> all;
+    for (int k = 0; k <= static_cast<int>(BoneKind::PesPhalanx); ++k) {
+      const BoneKind each = static_cast<BoneKind>(k);
+      for (const auto& [measure, value] : valuesOf(kHighBrowser, {each, 1, 1, Side::Left}))
+        all[each].push_back(measure);
+      std::sort(all[each].begin(), all[each].end());
+    }
+    return all;
+  }();
+  return measures.at(kind);
+}
+
+std::vector<BoneName> headBones() { return {{BoneKind::Skull}, {BoneKind::Jaw}}; }
+
+std::vector<BoneName> limbBones(BodyPlan) {
+  // Both plans have the same fingers and toes: five and one claw in front, five and three claws behind.
+  std::vector<BoneName> bones;
+  for (Side side : {Side::Left, Side::Right}) addForeLimb(bones, side);
+  for (Side side : {Side::Left, Side::Right}) addHindLimb(bones, side);
+  return bones;
+}
+
+}  // namespace zyga::anatomy

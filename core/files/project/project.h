@@ -1,0 +1,67 @@
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "core/anatomy/tables/measurement_table.h"
+#include "core/anatomy/note.h"
+#include "core/files/disk/file_error.h"
+#include "core/files/project/project_scan.h"
+#include "core/files/project/sheet.h"
+#include "core/kinematics/pose.h"
+#include "core/range/assumptions.h"
+#include "core/solid/flesh/guide_thickness.h"
+#include "core/study/claims/claim.h"
+#include "core/study/mass/densities.h"
+#include "core/study/ground/trackway.h"
+
+namespace zyga::files {
+
+struct NamedPose {
+  std::string name;
+  kinematics::Pose pose;
+  bool operator==(const NamedPose&) const = default;
+};
+
+/// Everything a project file holds. The specimen is built from the filled table and the scans, and is not stored on its
+/// own.
+struct Project {
+  anatomy::MeasurementTable table;  ///< filled; each cell knows where it comes from
+  std::vector<ProjectScan> scans;   ///< real bones in the place of sculpted ones
+  anatomy::Specimen specimen;       ///< specimenOf(table, scans)
+  range::Assumptions assumptions;
+  kinematics::Pose pose;  ///< the present pose
+  std::vector<NamedPose> poses;
+  study::Trackway trackway;                       ///< footprints on the ground; may have none
+  study::Densities densities;                     ///< of the parts of the body, for its mass and balance
+  std::vector<study::Claim> claims;               ///< statements put to the bones, in the order of the list
+  std::vector<anatomy::Note> notes;               ///< pinned to bones
+  Sheet sheet;                                    ///< as it was last set up
+  solid::GuideThickness guide;                    ///< of the body guide that is exported to sculpt on
+  std::vector<anatomy::JointIndex> lockedJoints;  ///< stay as they are in a drag; in joint order
+};
+
+/// buildSpecimen(table) with the scanned bones in it. Throws as buildSpecimen and withScans do.
+anatomy::Specimen specimenOf(const anatomy::MeasurementTable& table, const std::vector<ProjectScan>& scans);
+
+/// Newest schema this program writes.
+inline constexpr int kProjectVersion = 1;
+
+/// Reads a project and the meshes of its scans; a mesh that cannot be used is told in its ProjectScan. Throws
+/// FileError: not there, not JSON (with line and column), a newer version, an unknown bone or joint, a wrong type (with
+/// the path inside the document).
+Project readProject(const std::filesystem::path& path);
+/// As readProject from text, without the meshes of scans; `name` is what errors call the file.
+Project parseProject(std::string_view text, std::string_view name);
+
+/// The text of the file: keys in fixed order, one bone a line, mm and degrees.
+std::string writeProjectText(const Project& project);
+/// Saves atomically: the old file stays whole until the new one is complete; meshes of scans that are not yet beside it
+/// are written first. Throws FileError.
+void saveProject(const Project& project, const std::filesystem::path& path);
+
+/// A project with the table's bones in a standing pose, from a measured table. Used by `make` and by the window.
+Project projectFromTable(const anatomy::MeasurementTable& measured);
+
+}  // namespace zyga::files

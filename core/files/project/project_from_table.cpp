@@ -1,0 +1,52 @@
+#include <cmath>
+#include <numbers>
+
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/plan/skeleton_parts.h"
+#include "core/files/project/project.h"
+#include "core/kinematics/standing.h"
+#include "core/range/neutral.h"
+
+namespace zyga::files {
+namespace {
+
+double toStep(double value) { return std::round(value * 1e6) / 1e6; }
+
+/// A filled blank is a guess: a micrometre and a millionth of a degree are more than it knows, and keep the file short.
+double rounded(double value, anatomy::Measure measure) {
+  using std::numbers::pi;
+  return anatomy::isAngle(measure) ? toStep(value * 180 / pi) * pi / 180 : toStep(value);
+}
+
+anatomy::MeasurementTable filledTable(const anatomy::MeasurementTable& measured) {
+  auto table = anatomy::fillBlanks(measured);
+  for (auto& row : table.rows) {
+    for (int i = 0; i < anatomy::kMeasureCount; ++i) {
+      const auto measure = static_cast<anatomy::Measure>(i);
+      auto& cell = row.measures[measure];
+      if (cell.known() && !cell.measured()) cell.value = rounded(cell.value, measure);
+    }
+  }
+  return table;
+}
+
+kinematics::Pose standingPose(const anatomy::Specimen& specimen, const range::Assumptions& assumptions) {
+  auto pose = kinematics::Pose::neutral(specimen);
+  for (const auto& [id, angles] : anatomy::standingAngles(specimen)) {
+    if (const auto joint = specimen.findJoint(id)) pose[*joint] = angles;
+  }
+  return kinematics::stand(specimen, range::articulate(specimen, assumptions), pose);
+}
+
+}  // namespace
+
+Project projectFromTable(const anatomy::MeasurementTable& measured) {
+  Project project;
+  project.table = filledTable(measured);
+  project.specimen = anatomy::buildSpecimen(project.table);
+  project.pose = standingPose(project.specimen, project.assumptions);
+  project.poses.push_back({"neutral standing", project.pose});
+  return project;
+}
+
+}  // namespace zyga::files

@@ -1,0 +1,163 @@
+#include "core/files/project/project_scan.h"
+
+#include <QtCore/QCryptographicHash>
+#include <algorithm>
+#include <cstring>
+
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/files/disk/atomic_file.h"
+#include "core/files/scan/clean_scan.h"
+#include "core/files/project/project.h"
+
+namespace zyga::files {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::string_view kFolder = "scans/";
+constexpr std::size_t kNamedBy = 12;  ///< digits of the checksum in the file's name
+constexpr std::size_t kVertexBytes = 12, kFaceBytes = 13;
+constexpr std::size_t kLongestHeader = 512;
+
+std::string headerOf(std::size_t vertices, std::size_t faces) {
+  return "ply\nformat binary_little_endian 1.0\ncomment a scanned bone, cleaned; metres, axes of the scan\nelement "
+         "vertex " +
+         std::to_string(vertices) + "\nproperty float x\nproperty float y\nproperty float z\nelement face " +
+         std::to_string(faces) + "\nproperty list uchar int vertex_indices\nend_header\n";
+}
+
+std::string checksumOf(std::string_view bytes) {
+  return QCryptographicHash::hash(QByteArrayView(bytes.data(), static_cast<qsizetype>(bytes.size())),
+                                  QCryptographicHash::Sha256)
+      .toHex()
+      .toStdString();
+}
+
+/// "scans/NAME" and no way out of it.
+bool plainPlace(const std::string& file) {
+  return file.starts_with(kFolder) && file.size() > kFolder.size() &&
+         file.find('/', kFolder.size()) == std::string::npos && file.find("..") == std::string::npos;
+}
+
+std::uint64_t countAfter(std::string_view header, std::string_view words) {
+  const auto at = header.find(words);
+  if (at == std::string_view::npos) throw FileError("it is not a scan as kept beside a project");
+  std::uint64_t count = 0;
+  for (std::size_t i = at + words.size(); i < header.size() && header[i] >= '0' && header[i] <= '9' && count < 1u << 31;
+       ++i)
+    count = 10 * count + static_cast<std::uint64_t>(header[i] - '0');
+  return count;
+}
+
+/// z up is taken as it is; of y up, z is forward and x left, as our own export writes it.
+Eigen::Matrix3d turnFor(anatomy::ScanUp up) {
+  if (up == anatomy::ScanUp::Z) return Eigen::Matrix3d::Identity();
+  Eigen::Matrix3d R_BoneScan;
+  R_BoneScan << 0, 0, 1, 1, 0, 0, 0, 1, 0;
+  return R_BoneScan;
+}
+
+Eigen::Isometry3d guessedPlace(const solid::TriangleMesh& mesh, const anatomy::Bone& sculpted, anatomy::ScanUp up) {
+  Eigen::AlignedBox3d scan, bone;
+  for (const auto& p : mesh.positions) scan.extend(p.cast<double>());
+  for (const auto& [name, p] : sculpted.landmarks) bone.extend(p);
+  Eigen::Isometry3d X_BoneScan = Eigen::Isometry3d::Identity();
+  X_BoneScan.linear() = turnFor(up);
+  const Eigen::Vector3d middle = bone.isEmpty() ? Eigen::Vector3d::Zero() : Eigen::Vector3d(bone.center());
+  X_BoneScan.translation() = middle - X_BoneScan.linear() * scan.center();
+  return X_BoneScan;
+}
+
+}  // namespace
+
+std::string scanPly(const solid::TriangleMesh& mesh) {
+  std::string bytes = headerOf(mesh.positions.size(), mesh.triangles.size());
+  const std::size_t start = bytes.size();
+  bytes.resize(start + kVertexBytes * mesh.positions.size() + kFaceBytes * mesh.triangles.size());
+  char* at = bytes.data() + start;
+  if (!mesh.positions.empty()) std::memcpy(at, mesh.positions.data(), kVertexBytes * mesh.positions.size());
+  at += kVertexBytes * mesh.positions.size();
+  for (const auto& t : mesh.triangles) {
+    *at = 3;
+    std::memcpy(at + 1, t.data(), kFaceBytes - 1);
+    at += kFaceBytes;
+  }
+  return bytes;
+}
+
+solid::TriangleMesh parseScanPly(std::string_view bytes) {
+  const std::string_view head = bytes.substr(0, kLongestHeader);
+  const std::uint64_t vertices = countAfter(head, "element vertex "), faces = countAfter(head, "element face ");
+  const std::string expected = headerOf(vertices, faces);
+  if (!bytes.starts_with(expected)) throw FileError("it is not a scan as kept beside a project");
+  bytes.remove_prefix(expected.size());
+  if (bytes.size() != kVertexBytes * vertices + kFaceBytes * faces) throw FileError("it is cut short");
+  solid::TriangleMesh mesh;
+  mesh.positions.resize(vertices);
+  mesh.triangles.resize(faces);
+  if (vertices > 0) std::memcpy(static_cast<void*>(mesh.positions.data()), bytes.data(), kVertexBytes * vertices);
+  bytes.remove_prefix(kVertexBytes * vertices);
+  for (auto& t : mesh.triangles) {
+    std::memcpy(t.data(), bytes.data() + 1, kFaceBytes - 1);
+    if (bytes[0] != 3 || t[0] >= vertices || t[1] >= vertices || t[2] >= vertices) throw FileError("it is damaged");
+    bytes.remove_prefix(kFaceBytes);
+  }
+  const bool finite = std::all_of(mesh.positions.begin(), mesh.positions.end(), [](auto& p) { return p.allFinite(); });
+  if (!finite) throw FileError("it is damaged");
+  return mesh;
+}
+
+ProjectScan projectScan(const CleanScan& clean, const anatomy::Bone& sculpted, anatomy::ScanUnit unit,
+                        const fs::path& original) {
+  auto mesh = std::make_shared<solid::TriangleMesh>(clean.mesh);
+  const double metres = anatomy::metresOf(unit);
+  for (Eigen::Vector3f& p : mesh->positions) p = (p.cast<double>() * metres).cast<float>();
+  ProjectScan out;
+  out.scan.bone = sculpted.name;
+  out.scan.unit = unit;
+  out.scan.checksum = checksumOf(scanPly(*mesh));
+  out.scan.file = std::string(kFolder) + sculpted.id + "-" + out.scan.checksum.substr(0, kNamedBy) + ".ply";
+  out.scan.source = "scan " + original.filename().string();
+  out.scan.X_BoneScan = guessedPlace(*mesh, sculpted, clean.up);
+  out.mesh = std::move(mesh);
+  return out;
+}
+
+void saveScanMeshes(const std::vector<ProjectScan>& scans, const fs::path& project) {
+  for (const ProjectScan& kept : scans) {
+    if (!kept.mesh) continue;
+    const fs::path file = project.parent_path() / kept.scan.file;
+    std::error_code failed;
+    if (fs::exists(file, failed)) continue;  // named by its content
+    fs::create_directories(file.parent_path(), failed);
+    if (failed) throw FileError("cannot make the folder " + file.parent_path().string() + ": " + failed.message());
+    writeWhole(file, scanPly(*kept.mesh));
+  }
+}
+
+void loadScanMeshes(std::vector<ProjectScan>& scans, const fs::path& project) {
+  for (ProjectScan& kept : scans) {
+    const fs::path file = project.parent_path() / kept.scan.file;
+    try {
+      if (!plainPlace(kept.scan.file)) throw FileError("it does not lie in the folder of the scans");
+      const std::string bytes = readWhole(file);
+      if (checksumOf(bytes) != kept.scan.checksum) throw FileError("it has been changed since");
+      kept.mesh = std::make_shared<solid::TriangleMesh>(parseScanPly(bytes));
+    } catch (const FileError& error) {
+      kept.trouble =
+          toId(kept.scan.bone) + " stays as sculpted, its scan " + file.string() + " cannot be used: " + error.what();
+    }
+  }
+}
+
+anatomy::Specimen specimenOf(const anatomy::MeasurementTable& table, const std::vector<ProjectScan>& scans) {
+  return anatomy::withScans(anatomy::buildSpecimen(table), recordsOf(scans));
+}
+
+std::vector<anatomy::Scan> recordsOf(const std::vector<ProjectScan>& scans) {
+  std::vector<anatomy::Scan> records;
+  for (const ProjectScan& kept : scans) records.push_back(kept.scan);
+  return records;
+}
+
+}  // namespace zyga::files

@@ -1,0 +1,73 @@
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+
+#include "core/files/project/project.h"
+
+/// Words and units of the project file, shared by its reader and writer.
+namespace zyga::files::schema {
+
+inline constexpr std::string_view kName = "zygapose-project";
+
+// Decimal places between what core holds and what the file shows.
+inline constexpr int kMillimetres = 3;  ///< m to mm
+inline constexpr int kPercent = 2;      ///< share to %
+
+inline constexpr std::array<std::pair<std::string_view, int anatomy::RegionCounts::*>, 4> kCounts{
+    {{"cervical", &anatomy::RegionCounts::cervical},
+     {"dorsal", &anatomy::RegionCounts::dorsal},
+     {"sacral", &anatomy::RegionCounts::sacral},
+     {"caudal", &anatomy::RegionCounts::caudal}}};
+
+inline constexpr std::array<std::pair<std::string_view, double range::Assumptions::*>, 4> kShares{
+    {{"least_overlap_percent", &range::Assumptions::leastOverlap},
+     {"facet_contact_tolerated_percent", &range::Assumptions::facetContactTolerated},
+     {"facet_gap_tolerated_percent", &range::Assumptions::facetGapTolerated},
+     {"near_margin_percent", &range::Assumptions::nearMargin}}};
+
+inline constexpr std::array<std::pair<std::string_view, range::Cartilage range::Assumptions::*>, 3> kCartilages{
+    {{"cartilage_neck", &range::Assumptions::neck},
+     {"cartilage_trunk", &range::Assumptions::trunk},
+     {"cartilage_tail", &range::Assumptions::tail}}};
+
+inline constexpr std::array<std::pair<std::string_view, range::Cartilage::In>, 2> kCartilageUnits{
+    {{"% of centrum", range::Cartilage::In::PercentOfCentrum}, {"mm", range::Cartilage::In::Millimetres}}};
+
+inline constexpr std::array<std::pair<std::string_view, range::OverlapBy>, 2> kOverlapBy{
+    {{"length", range::OverlapBy::Length}, {"area", range::OverlapBy::Area}}};
+
+inline constexpr std::array<std::pair<std::string_view, range::NeutralBy>, 2> kNeutralBy{
+    {{"facets", range::NeutralBy::Facets}, {"facets and centra", range::NeutralBy::FacetsAndCentra}}};
+
+inline constexpr std::array<std::pair<std::string_view, anatomy::CellOrigin>, 4> kOrigins{
+    {{"measured", anatomy::CellOrigin::Measured},
+     {"between neighbours", anatomy::CellOrigin::BetweenNeighbours},
+     {"mirrored", anatomy::CellOrigin::Mirrored},
+     {"by proportion", anatomy::CellOrigin::ByProportion}}};
+
+template <class Value, std::size_t n>
+std::string_view wordOf(const std::array<std::pair<std::string_view, Value>, n>& words, Value value) {
+  for (const auto& [word, known] : words) {
+    if (known == value) return word;
+  }
+  return "";
+}
+
+template <class Value, std::size_t n>
+std::optional<Value> valueOf(const std::array<std::pair<std::string_view, Value>, n>& words, std::string_view text) {
+  for (const auto& [word, value] : words) {
+    if (word == text) return value;
+  }
+  return std::nullopt;
+}
+
+/// "length (mm)", "wedge (deg)".
+inline std::string cellKey(anatomy::Measure measure) {
+  return std::string(title(measure)) + (isAngle(measure) ? " (deg)" : " (mm)");
+}
+
+}  // namespace zyga::files::schema

@@ -1,0 +1,179 @@
+#include "core/files/scan/scan_import.h"
+
+#include <assimp/DefaultIOSystem.h>
+#include <assimp/config.h>
+#include <assimp/postprocess.h>
+#include <assimp/scene.h>
+
+#include <algorithm>
+#include <assimp/Importer.hpp>
+#include <assimp/ProgressHandler.hpp>
+#include <limits>
+
+#include "core/files/scan/scan_precheck.h"
+
+namespace zyga::files {
+namespace {
+
+/// Lets the library open what lies beside the scan or below, for reading, and nothing else: a file may name any path.
+class ScanFolder : public Assimp::DefaultIOSystem {
+ public:
+  ScanFolder(const std::filesystem::path& scan, std::uint64_t largestFile)
+      : folder_(std::filesystem::canonical(scan).parent_path()), largestFile_(largestFile) {}
+
+  bool Exists(const char* file) const override { return allowed(file); }
+  Assimp::IOStream* Open(const char* file, const char* mode) override {
+    if (!mode || mode[0] != 'r' || !allowed(file)) return nullptr;
+    return DefaultIOSystem::Open(file, mode);
+  }
+
+ private:
+  bool allowed(const char* file) const {
+    std::error_code failed;
+    const auto path = std::filesystem::canonical(file, failed);
+    if (failed || !std::filesystem::is_regular_file(path, failed)) return false;
+    const auto size = std::filesystem::file_size(path, failed);
+    if (failed || size > largestFile_) return false;
+    return std::mismatch(folder_.begin(), folder_.end(), path.begin(), path.end()).first == folder_.end();
+  }
+
+  std::filesystem::path folder_;
+  std::uint64_t largestFile_;
+};
+
+class Progress : public Assimp::ProgressHandler {
+ public:
+  explicit Progress(const std::function<void(double)>& tell) : tell_(tell) {}
+  bool Update(float share) override {
+    if (tell_ && share >= 0) tell_(std::min(1.0, static_cast<double>(share)));
+    return true;
+  }
+
+ private:
+  std::function<void(double)> tell_;
+};
+
+struct Placed {
+  const aiNode* node;
+  aiMatrix4x4 X_WorldNode;
+};
+
+/// Puts all meshes of the scene, each as often as nodes name it, into one.
+class Gatherer {
+ public:
+  Gatherer(const aiScene& scene, RawScan& out) : scene_(scene), out_(out) {}
+
+  void gather() {
+    std::vector<Placed> waiting{{scene_.mRootNode, scene_.mRootNode->mTransformation}};
+    while (!waiting.empty()) {
+      const Placed placed = waiting.back();
+      waiting.pop_back();
+      for (unsigned i = 0; i < placed.node->mNumMeshes; ++i)
+        add(*scene_.mMeshes[placed.node->mMeshes[i]], placed.X_WorldNode);
+      for (unsigned i = 0; i < placed.node->mNumChildren; ++i) {
+        const aiNode* child = placed.node->mChildren[i];
+        waiting.push_back({child, placed.X_WorldNode * child->mTransformation});
+      }
+    }
+  }
+
+ private:
+  void add(const aiMesh& mesh, const aiMatrix4x4& X) {
+    auto& positions = out_.mesh.positions;
+    const std::size_t first = positions.size();
+    if (first + mesh.mNumVertices > std::numeric_limits<std::uint32_t>::max())
+      throw FileError("it has more vertices than can be counted here");
+    positions.reserve(first + mesh.mNumVertices);
+    const bool plain = X.IsIdentity();
+    for (unsigned i = 0; i < mesh.mNumVertices; ++i) {
+      const aiVector3D p = plain ? mesh.mVertices[i] : X * mesh.mVertices[i];
+      positions.emplace_back(p.x, p.y, p.z);
+    }
+    // A mirror image among the nodes turns the triangles' sense.
+    const bool mirrored = !plain && X.Determinant() < 0;
+    out_.mesh.triangles.reserve(out_.mesh.triangles.size() + mesh.mNumFaces);
+    for (unsigned i = 0; i < mesh.mNumFaces; ++i) add(mesh.mFaces[i], mesh.mNumVertices, first, mirrored);
+  }
+
+  void add(const aiFace& face, unsigned vertices, std::size_t first, bool mirrored) {
+    if (face.mNumIndices < 3) {
+      ++out_.pointsAndLines;
+      return;
+    }
+    const unsigned* index = face.mIndices;
+    if (index[0] >= vertices || index[1] >= vertices || index[2] >= vertices) {
+      ++out_.badFaces;
+      return;
+    }
+    std::array<std::uint32_t, 3> t;
+    for (std::size_t i = 0; i < 3; ++i) t[i] = static_cast<std::uint32_t>(first + index[i]);
+    if (mirrored) std::swap(t[1], t[2]);
+    out_.mesh.triangles.push_back(t);
+  }
+
+  const aiScene& scene_;
+  RawScan& out_;
+};
+
+std::uint64_t faces(const aiScene& scene) {
+  std::uint64_t count = 0;
+  for (unsigned i = 0; i < scene.mNumMeshes; ++i) count += scene.mMeshes[i]->mNumFaces;
+  return count;
+}
+
+bool hasPolygons(const aiScene& scene) {
+  for (unsigned i = 0; i < scene.mNumMeshes; ++i) {
+    const aiMesh& mesh = *scene.mMeshes[i];
+    for (unsigned f = 0; f < mesh.mNumFaces; ++f)
+      if (mesh.mFaces[f].mNumIndices > 3) return true;
+  }
+  return false;
+}
+
+bool hasBadIndices(const aiScene& scene) {
+  for (unsigned i = 0; i < scene.mNumMeshes; ++i) {
+    const aiMesh& mesh = *scene.mMeshes[i];
+    for (unsigned f = 0; f < mesh.mNumFaces; ++f)
+      for (unsigned k = 0; k < mesh.mFaces[f].mNumIndices; ++k)
+        if (mesh.mFaces[f].mIndices[k] >= mesh.mNumVertices) return true;
+  }
+  return false;
+}
+
+/// The library's word for a failure in ours, where its own would mislead.
+std::string causeOf(const std::string& error) {
+  if (error.find("No suitable reader") != std::string::npos) return "it is in no mesh format that is read here";
+  for (const char* sign : {"vector::", "basic_string::", "bad_alloc", "bad_array"})
+    if (error.find(sign) != std::string::npos) return "its counts are beyond all measure: it is damaged";
+  return error.empty() ? "it cannot be read" : error;
+}
+
+const aiScene& read(Assimp::Importer& importer, const std::filesystem::path& path) {
+  const aiScene* scene = importer.ReadFile(path.string(), 0);
+  if (!scene || !scene->mRootNode) throw FileError(causeOf(importer.GetErrorString()));
+  return *scene;
+}
+
+}  // namespace
+
+RawScan importScan(const std::filesystem::path& path, std::uint64_t largestFile,
+                   const std::function<void(double share)>& progress) {
+  const ScanHead head = checkScanHead(path);
+  Assimp::Importer importer;
+  importer.SetIOHandler(new ScanFolder(path, largestFile));  // the importer owns both handlers
+  importer.SetProgressHandler(new Progress(progress));
+  importer.SetPropertyBool(AI_CONFIG_IMPORT_NO_SKELETON_MESHES, true);
+  const aiScene* scene = &read(importer, path);
+  RawScan out;
+  out.facesDeclared = head.facesDeclared;
+  out.facesRead = faces(*scene);
+  if (hasPolygons(*scene) && !hasBadIndices(*scene)) scene = importer.ApplyPostProcessing(aiProcess_Triangulate);
+  if (!scene) throw FileError(causeOf(importer.GetErrorString()));
+  Gatherer(*scene, out).gather();
+  if (out.mesh.triangles.empty()) throw FileError("there is no surface in it");
+  if (head.gltf) out.unit = 1.0;  // glTF 2.0, 3.4: all linear distances are in metres, +Y is up
+  out.yUp = head.gltf;
+  return out;
+}
+
+}  // namespace zyga::files

@@ -1,0 +1,258 @@
+#include "core/files/scan/scan_precheck.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <cstring>
+#include <fstream>
+#include <optional>
+#include <sstream>
+#include <string>
+#include <vector>
+
+#include "core/files/disk/file_error.h"
+#include "core/files/json/json.h"
+
+namespace zyga::files {
+namespace {
+
+constexpr std::size_t kHeadSize = 64 * 1024;
+
+struct Head {
+  std::string bytes;
+  std::uint64_t fileSize = 0;
+
+  bool startsWith(std::string_view text) const { return std::string_view(bytes).starts_with(text); }
+  std::uint32_t word(std::size_t at) const {
+    std::uint32_t value = 0;
+    if (at + sizeof(value) <= bytes.size()) std::memcpy(&value, bytes.data() + at, sizeof(value));
+    return value;
+  }
+};
+
+Head headOf(const std::filesystem::path& path) {
+  Head head;
+  head.fileSize = std::filesystem::file_size(path);
+  std::ifstream file(path, std::ios::binary);
+  head.bytes.resize(static_cast<std::size_t>(std::min<std::uint64_t>(head.fileSize, kHeadSize)));
+  file.read(head.bytes.data(), static_cast<std::streamsize>(head.bytes.size()));
+  if (!file) throw FileError("it cannot be read");
+  return head;
+}
+
+std::string endingOf(const std::filesystem::path& path) {
+  std::string ending = path.extension().string();
+  std::transform(ending.begin(), ending.end(), ending.begin(),
+                 [](char c) { return c >= 'A' && c <= 'Z' ? c + 32 : c; });
+  return ending;
+}
+
+std::uint64_t countFrom(const std::string& text, const char* what) {
+  std::uint64_t count = 0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), count);
+  if (error != std::errc() || end != text.data() + text.size())
+    throw FileError("its header gives '" + text.substr(0, 40) + "' as the number of " + what);
+  return count;
+}
+
+/// `count` things of at least `bytes` each must fit into what is left of the file.
+void checkRoom(std::uint64_t count, std::uint64_t bytes, std::uint64_t& left, const std::string& what) {
+  if (bytes > 0 && count > left / bytes) {
+    throw FileError("it declares " + std::to_string(count) + " " + what + ", which need at least " +
+                    std::to_string(bytes) + " bytes each, but only " + std::to_string(left) +
+                    " bytes are left for them: it is damaged or cut short");
+  }
+  left -= count * bytes;
+}
+
+std::uint64_t sizeOfPlyType(const std::string& type) {
+  constexpr std::array<std::pair<std::string_view, std::uint64_t>, 16> kTypes{{{"char", 1},
+                                                                               {"uchar", 1},
+                                                                               {"int8", 1},
+                                                                               {"uint8", 1},
+                                                                               {"short", 2},
+                                                                               {"ushort", 2},
+                                                                               {"int16", 2},
+                                                                               {"uint16", 2},
+                                                                               {"int", 4},
+                                                                               {"uint", 4},
+                                                                               {"int32", 4},
+                                                                               {"uint32", 4},
+                                                                               {"float", 4},
+                                                                               {"float32", 4},
+                                                                               {"double", 8},
+                                                                               {"float64", 8}}};
+  for (const auto& [name, size] : kTypes)
+    if (name == type) return size;
+  throw FileError("its header names a type '" + type.substr(0, 40) + "', which PLY does not have");
+}
+
+struct PlyElement {
+  std::string name;
+  std::uint64_t count = 0;
+  std::uint64_t bytes = 0;  ///< least size of one
+};
+
+/// Property lines of a PLY header: "property float x", "property list uchar int vertex_indices".
+void addProperty(PlyElement& element, std::istringstream& words, bool ascii) {
+  std::string type, counted;
+  words >> type;
+  if (type == "list") words >> type >> counted;
+  const std::uint64_t size = sizeOfPlyType(type);
+  element.bytes += ascii ? 2 : size;  // in text at least a digit and a blank
+}
+
+ScanHead checkPly(const Head& head) {
+  std::istringstream lines(head.bytes);
+  std::vector<PlyElement> elements;
+  std::string line, word, name, count;
+  bool ascii = true, ended = false;
+  while (!ended && std::getline(lines, line)) {
+    std::istringstream words(line);
+    words >> word;
+    if (word == "format" && words >> word) ascii = word == "ascii";
+    if (word == "element" && words >> name >> count) elements.push_back({name, countFrom(count, name.c_str())});
+    if (word == "property" && !elements.empty()) addProperty(elements.back(), words, ascii);
+    ended = word == "end_header";
+  }
+  if (!ended) throw FileError("its PLY header does not end");
+  std::uint64_t left = head.fileSize - static_cast<std::uint64_t>(std::max<std::streamoff>(0, lines.tellg()));
+  if (ascii) ++left;  // the last blank may be missing
+  ScanHead out;
+  for (const PlyElement& element : elements) {
+    checkRoom(element.count, element.bytes, left, element.name == "vertex" ? "vertices" : element.name + " elements");
+    if (element.name == "face") out.facesDeclared = element.count;
+  }
+  return out;
+}
+
+bool isOff(const Head& head) {
+  std::istringstream words(head.bytes.substr(0, 64));
+  std::string word;
+  words >> word;
+  return word.size() <= 8 && word.ends_with("OFF");
+}
+
+/// Counts of an OFF file: the first numbers after the keyword, comments left out.
+ScanHead checkOff(const Head& head) {
+  std::istringstream lines(head.bytes);
+  std::string line, text, keyword, vertices, faces;
+  while (std::getline(lines, line) && text.size() < 256) text += line.substr(0, line.find('#')) + ' ';
+  std::istringstream words(text);
+  words >> keyword;
+  if (keyword == "OFF" || keyword.ends_with("OFF")) words >> vertices >> faces;
+  if (vertices == "BINARY") return {};
+  std::uint64_t left = head.fileSize + 1;
+  ScanHead out;
+  out.facesDeclared = countFrom(faces, "faces");
+  checkRoom(countFrom(vertices, "vertices"), 6, left, "vertices");
+  checkRoom(out.facesDeclared, 2, left, "faces");
+  return out;
+}
+
+/// Assimp takes the last vertex for one that is not there, and says nothing: a face that names one is told before.
+/// Whatever else is wrong with the text is left to the reader.
+void checkOffFaces(const std::filesystem::path& path) {
+  std::ifstream file(path);
+  std::string line;
+  const auto nextLine = [&] {
+    while (std::getline(file, line)) {
+      line.resize(std::min(line.size(), line.find('#')));
+      if (line.find_first_not_of(" \t\r") != std::string::npos) return true;
+    }
+    return false;
+  };
+  if (!nextLine()) return;
+  std::istringstream first(line);
+  std::string keyword;
+  // COFF, NOFF, STOFF and 4OFF carry more numbers a vertex, but a line each as well; nOFF has its dimension first.
+  if (!(first >> keyword) || !keyword.ends_with("OFF") || keyword.find('n') != std::string::npos) return;
+  std::uint64_t vertices = 0, faces = 0;
+  if (!(first >> vertices >> faces)) {
+    if (!nextLine()) return;
+    std::istringstream counts(line);
+    if (!(counts >> vertices >> faces)) return;
+  }
+  for (std::uint64_t v = 0; v < vertices; ++v)
+    if (!nextLine()) return;
+  for (std::uint64_t f = 0; f < faces && nextLine(); ++f) {
+    std::istringstream numbers(line);
+    std::uint64_t corners = 0, vertex = 0;
+    numbers >> corners;
+    for (std::uint64_t i = 0; i < corners && numbers >> vertex; ++i)
+      if (vertex >= vertices)
+        throw FileError("its face " + std::to_string(f + 1) + " names vertex " + std::to_string(vertex) +
+                        ", but there are only " + std::to_string(vertices) + ", counted from 0: it is damaged");
+  }
+}
+
+ScanHead checkStl(const Head& head) {
+  constexpr std::uint64_t kHeader = 84, kTriangle = 50;
+  const std::uint64_t declared = head.word(80);
+  const bool exact = head.fileSize == kHeader + kTriangle * declared;
+  if (head.startsWith("solid") && !exact) return {};  // the text form
+  if (head.fileSize < kHeader) throw FileError("it is too short for an STL file");
+  std::uint64_t left = head.fileSize - kHeader;
+  checkRoom(declared, kTriangle, left, "triangles");
+  return {declared, false};
+}
+
+void checkExtensions(std::string_view json) {
+  const auto document = parseJson(json, "its JSON");
+  if (document.root.kind != JsonValue::Kind::Object) throw FileError("its JSON is no glTF document");
+  const JsonPlace root(document);
+  const auto required = root.find("extensionsRequired");
+  if (!required) return;
+  for (const auto& extension : required->items()) {
+    const std::string& name = extension.string();
+    if (name == "KHR_draco_mesh_compression" || name == "EXT_meshopt_compression")
+      throw FileError("its meshes are compressed (" + name +
+                      "), which is not read here; export it without compression");
+  }
+}
+
+std::string wholeText(const std::filesystem::path& path, std::uint64_t offset, std::uint64_t size) {
+  std::ifstream file(path, std::ios::binary);
+  file.seekg(static_cast<std::streamoff>(offset));
+  std::string text(static_cast<std::size_t>(size), '\0');
+  file.read(text.data(), static_cast<std::streamsize>(size));
+  if (!file) throw FileError("it cannot be read");
+  return text;
+}
+
+ScanHead checkGlb(const Head& head, const std::filesystem::path& path) {
+  if (head.bytes.size() < 20) throw FileError("it is too short for a GLB file");
+  if (head.word(4) == 2) {
+    if (head.word(8) > head.fileSize)
+      throw FileError("it says it is " + std::to_string(head.word(8)) + " bytes long, but has " +
+                      std::to_string(head.fileSize) + ": it is cut short");
+    if (head.word(12) > head.fileSize - 20) throw FileError("its JSON is cut short");
+    checkExtensions(wholeText(path, 20, head.word(12)));
+  }
+  return {0, true};
+}
+
+ScanHead checkGltf(const Head& head, const std::filesystem::path& path) {
+  checkExtensions(wholeText(path, 0, head.fileSize));
+  return {0, true};
+}
+
+}  // namespace
+
+ScanHead checkScanHead(const std::filesystem::path& path) {
+  const Head head = headOf(path);
+  if (head.bytes.empty()) throw FileError("it is empty");
+  const std::string ending = endingOf(path);
+  if (head.startsWith("ply\n") || head.startsWith("ply\r")) return checkPly(head);
+  if (head.startsWith("glTF")) return checkGlb(head, path);
+  if (ending == ".gltf") return checkGltf(head, path);
+  if (ending == ".off" && isOff(head)) {
+    const ScanHead off = checkOff(head);
+    checkOffFaces(path);
+    return off;
+  }
+  if (ending == ".stl") return checkStl(head);
+  return {};
+}
+
+}  // namespace zyga::files

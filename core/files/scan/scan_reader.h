@@ -1,0 +1,50 @@
+#pragma once
+
+#include <atomic>
+#include <cstdint>
+#include <filesystem>
+#include <functional>
+#include <optional>
+#include <string>
+
+#include "core/files/disk/file_error.h"
+#include "core/solid/mesh/triangle_mesh.h"
+
+/// Reading of meshes nobody vouches for. The file is opened by a process of its own, which may crash, hang or eat
+/// memory without harm: this program starts itself again with the word `read-scan`, under limits, and takes the mesh
+/// back in a file of its own format that is checked like any other.
+namespace zyga::files {
+
+struct ScanLimits {
+  double seconds = 18;                              ///< by the clock, and of processor time
+  std::uint64_t memory = std::uint64_t{2} << 30;    ///< bytes, everything the reading process maps
+  std::uint64_t fileSize = std::uint64_t{1} << 30;  ///< bytes of the scan; larger ones are refused unread
+};
+
+struct ScanReader {
+  std::filesystem::path program = "/proc/self/exe";  ///< a program whose verb `read-scan` is `readScanProcess`
+  ScanLimits limits;
+  std::function<void(double share)> progress;  ///< 0 to 1, called from the thread that reads
+  const std::atomic<bool>* cancel = nullptr;
+};
+
+/// A mesh as its file holds it, in the file's own unit and axes; dirty. All parts of the file as one mesh.
+struct RawScan {
+  solid::TriangleMesh mesh;
+  std::uint64_t facesDeclared = 0;   ///< what the file says it holds; 0 where it does not say
+  std::uint64_t facesRead = 0;       ///< polygons that came out
+  std::uint64_t badFaces = 0;        ///< polygons that name vertices which are not there, left out
+  std::uint64_t pointsAndLines = 0;  ///< primitives without area, left out
+  std::optional<double> unit;        ///< m, where the format fixes it
+  bool yUp = false;                  ///< the format fixes Y as up
+};
+
+/// Throws FileError naming the file and the cause: not there, not a file, too large, no mesh in it, cut short,
+/// compressed in a way that is not read, crashed the reader, took too long or too much memory. Empty when cancelled.
+std::optional<RawScan> readScan(const std::filesystem::path& path, const ScanReader& reader);
+
+/// What the verb `read-scan IN OUT SECONDS MEMORY` does: takes the limits on itself, reads IN, writes OUT, tells
+/// progress and a failure on its standard output. Returns the process's exit code.
+int readScanProcess(int argc, char** argv);
+
+}  // namespace zyga::files

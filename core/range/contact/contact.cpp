@@ -1,0 +1,170 @@
+#include "core/range/contact/contact.h"
+
+#include <algorithm>
+#include <map>
+
+#include "core/range/contact/contact_words.h"
+
+namespace zyga::range {
+namespace {
+
+using anatomy::BoneIndex;
+using Eigen::Isometry3d;
+using Fields = std::vector<std::shared_ptr<const anatomy::BoneField>>;
+
+/// Shapes without zones are shared by all pairs of their bone.
+class ShapeMaker {
+ public:
+  explicit ShapeMaker(const Fields& fields) : fields_(fields), plain_(fields.size()) {}
+
+  ContactShape make(BoneIndex bone, const ContactZones& zones) {
+    const auto& field = fields_[bone.value];
+    if (!zones.empty()) return ContactShape(field, zones);
+    ContactShape& plain = plain_[bone.value];
+    if (!plain) plain = ContactShape(field);
+    return plain;
+  }
+
+ private:
+  const Fields& fields_;
+  std::vector<ContactShape> plain_;
+};
+
+/// Bones that never move against each other, and how each is fixed to the one that carries them all.
+struct Clusters {
+  std::vector<std::size_t> root;
+  std::vector<Isometry3d> X_RootBone;
+  std::vector<std::size_t> jointAbove;  ///< by bone; the number of joints for the root of the skeleton
+};
+
+Clusters clustersOf(const anatomy::Specimen& specimen) {
+  Clusters c;
+  c.X_RootBone.assign(specimen.bones.size(), Isometry3d::Identity());
+  c.jointAbove.assign(specimen.bones.size(), specimen.joints.size());
+  c.root.resize(specimen.bones.size());
+  for (std::size_t i = 0; i < c.root.size(); ++i) c.root[i] = i;
+  const kinematics::Articulation rest = kinematics::restArticulation(specimen);
+  // Joints come in order: what carries a bone has its place already.
+  for (std::size_t j = 0; j < specimen.joints.size(); ++j) {
+    const anatomy::Joint& joint = specimen.joints[j];
+    c.jointAbove[joint.distal.value] = j;
+    if (joint.kind != anatomy::JointKind::Fixed) continue;
+    c.root[joint.distal.value] = c.root[joint.proximal.value];
+    c.X_RootBone[joint.distal.value] =
+        c.X_RootBone[joint.proximal.value] * kinematics::placeDistal(joint, rest.rests[j], Eigen::Vector3d::Zero());
+  }
+  return c;
+}
+
+}  // namespace
+
+/// Where a verdict follows, the deepest point counts: left and right may not differ by what a search passes over.
+constexpr float kExact = 0;
+
+ContactModel::ContactModel(anatomy::Specimen specimen, Fields fields)
+    : specimen_(std::move(specimen)), moved_(specimen_.joints.size()) {
+  ShapeMaker shapes(fields);
+  for (ContactPair& pair : contactPairs(specimen_)) {
+    if (!fields.at(pair.a.value) || !fields.at(pair.b.value)) continue;
+    shapes_.emplace_back(shapes.make(pair.a, pair.zonesA), shapes.make(pair.b, pair.zonesB));
+    pairs_.push_back(std::move(pair));
+  }
+  const Clusters clusters = clustersOf(specimen_);
+  for (std::size_t i = 0; i < pairs_.size(); ++i) {
+    for (const bool turned : {false, true}) {
+      const std::size_t near = (turned ? pairs_[i].b : pairs_[i].a).value;
+      const std::size_t far = (turned ? pairs_[i].a : pairs_[i].b).value;
+      const std::size_t j = clusters.jointAbove[clusters.root[far]];
+      if (j == specimen_.joints.size()) continue;
+      const std::size_t proximal = specimen_.joints[j].proximal.value;
+      if (clusters.root[proximal] != clusters.root[near]) continue;
+      moved_[j].push_back(
+          {i, clusters.X_RootBone[proximal].inverse() * clusters.X_RootBone[near], clusters.X_RootBone[far], turned});
+    }
+  }
+}
+
+PairMeeting ContactModel::meeting(std::size_t pair, const Isometry3d& X_WA, const Isometry3d& X_WB, double within,
+                                  float slack) const {
+  const Isometry3d X_AB = X_WA.inverse() * X_WB;
+  const auto& [a, b] = shapes_[pair];
+  const ContactMeeting found = meet(a, b, X_AB.cast<float>(), static_cast<float>(within), slack);
+  return {found.distance, X_WA * found.p_A.cast<double>(), found.onA};
+}
+
+std::vector<PairMeeting> ContactModel::meetings(const kinematics::Placement& X_WB, double within, float slack) const {
+  std::vector<PairMeeting> all;
+  all.reserve(pairs_.size());
+  for (std::size_t i = 0; i < pairs_.size(); ++i) {
+    all.push_back(meeting(i, X_WB[pairs_[i].a.value], X_WB[pairs_[i].b.value], within, slack));
+  }
+  return all;
+}
+
+ContactFinding ContactModel::finding(std::size_t pair, const PairMeeting& meeting, const kinematics::Placement& X_WB,
+                                     double tolerated) const {
+  const auto& [a, b] = std::pair(pairs_[pair].a, pairs_[pair].b);
+  ContactFinding finding;
+  finding.bone = meeting.onA ? a : b;
+  finding.other = meeting.onA ? b : a;
+  finding.depth = -meeting.distance;
+  finding.p_W = meeting.p_W;
+  finding.level = finding.depth > tolerated ? Level::Beyond : Level::Near;
+  const auto placeOn = [&](BoneIndex bone) {
+    return PlaceOnBone{specimen_[bone], X_WB[bone.value].inverse() * meeting.p_W};
+  };
+  finding.text = contactSentence(placeOn(finding.bone), placeOn(finding.other), finding.depth, tolerated);
+  return finding;
+}
+
+std::vector<ContactFinding> ContactModel::contacts(const kinematics::Placement& X_WB,
+                                                   const Assumptions& assumptions) const {
+  const double tolerated = assumptions.contactTolerated;
+  const double worthTelling = tolerated * (1 - assumptions.nearMargin);
+  const std::vector<PairMeeting> all = meetings(X_WB, -worthTelling, kExact);
+  std::vector<ContactFinding> found;
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    if (all[i].distance < -worthTelling) found.push_back(finding(i, all[i], X_WB, tolerated));
+  }
+  std::stable_sort(found.begin(), found.end(), [](const auto& a, const auto& b) { return a.depth > b.depth; });
+  return found;
+}
+
+ContactPlace ContactModel::deepest(anatomy::JointIndex joint, const Isometry3d& X_PD) const {
+  ContactPlace deepest;
+  PairMeeting best;
+  const Moved* where = nullptr;
+  for (const Moved& moved : moved_[joint.value]) {
+    const Isometry3d X_PB = X_PD * moved.X_DB;
+    const PairMeeting met =
+        meeting(moved.pair, moved.turned ? X_PB : moved.X_PA, moved.turned ? moved.X_PA : X_PB, best.distance, kExact);
+    if (met.distance >= best.distance) continue;
+    best = met;
+    where = &moved;
+  }
+  if (!where) return deepest;
+  const ContactPair& pair = pairs_[where->pair];
+  const Isometry3d X_PFar = X_PD * where->X_DB;
+  const auto place = [&](BoneIndex bone, bool onFar) {
+    return PlaceOnBone{specimen_[bone], (onFar ? X_PFar : where->X_PA).inverse() * best.p_W};
+  };
+  deepest.depth = -best.distance;
+  deepest.parts = bothParts(place(pair.a, where->turned), place(pair.b, !where->turned));
+  return deepest;
+}
+
+std::vector<bool> bonesInContactPairs(const anatomy::Specimen& specimen) {
+  std::vector<bool> wanted(specimen.bones.size());
+  for (const ContactPair& pair : contactPairs(specimen)) wanted[pair.a.value] = wanted[pair.b.value] = true;
+  return wanted;
+}
+
+void judgeContact(const ContactModel& model, const kinematics::Placement& X_WB, const Assumptions& assumptions,
+                  Assessment& assessment) {
+  assessment.contactJudged = true;
+  assessment.contacts = model.contacts(X_WB, assumptions);
+  for (const ContactFinding& contact : assessment.contacts)
+    assessment.level = std::max(assessment.level, contact.level);
+}
+
+}  // namespace zyga::range

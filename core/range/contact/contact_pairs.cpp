@@ -1,0 +1,145 @@
+#include "core/range/contact/contact_pairs.h"
+
+#include <algorithm>
+#include <map>
+#include <optional>
+#include <set>
+
+namespace zyga::range {
+namespace {
+
+using anatomy::Bone;
+using anatomy::BoneIndex;
+using anatomy::BoneKind;
+using anatomy::BoneName;
+using anatomy::Facet;
+using anatomy::Joint;
+using anatomy::Measure;
+using anatomy::Side;
+using Eigen::Vector3d;
+
+constexpr double kFacetWidening = 1.4;
+constexpr double kCentrumWidening = 1.2;
+
+ContactZone zoneOf(const Facet& facet) {
+  Eigen::Isometry3d X_BZ = Eigen::Isometry3d::Identity();
+  X_BZ.linear() << facet.slide, facet.across(), facet.normal;
+  X_BZ.translation() = facet.centre;
+  const Vector3d half(facet.length() * kFacetWidening, facet.width() * kFacetWidening, facet.width());
+  return {X_BZ.inverse().cast<float>(), (0.5 * half).cast<float>(), false};
+}
+
+/// The facing ends of two centra, as large as the larger of them.
+ContactZone zoneAbout(const Vector3d& centre, double height, double width) {
+  const Vector3d half = 0.5 * kCentrumWidening * Vector3d(std::max(height, width), width, height);
+  const Eigen::Isometry3d X_ZB(Eigen::Translation3d(-centre));
+  return {X_ZB.cast<float>(), half.cast<float>(), true};
+}
+
+double larger(const Bone& a, const Bone& b, Measure measure) {
+  return std::max(a.measures.valueOr(measure, 0), b.measures.valueOr(measure, 0));
+}
+
+class Pairing {
+ public:
+  explicit Pairing(const anatomy::Specimen& specimen) : specimen_(specimen) {
+    for (std::size_t i = 0; i < specimen.bones.size(); ++i) {
+      if (!specimen.bones[i].fusedInto) byName_[specimen.bones[i].name] = {i};
+    }
+  }
+
+  std::vector<ContactPair> run() {
+    for (const Joint& joint : specimen_.joints) addJoint(joint);
+    for (const auto& [name, index] : byName_) addSuspects(name, index);
+    return std::move(pairs_);
+  }
+
+ private:
+  std::optional<BoneIndex> find(BoneKind kind, int number, Side side = Side::Midline) const {
+    const auto found = byName_.find({kind, number, 0, side});
+    return found == byName_.end() ? std::nullopt : std::optional(found->second);
+  }
+
+  /// Vertebra after this one towards the tail.
+  std::optional<BoneIndex> behind(const BoneName& name) const {
+    const std::array<BoneKind, 4> column{BoneKind::Cervical, BoneKind::Dorsal, BoneKind::Sacral, BoneKind::Caudal};
+    if (const auto next = find(name.kind, name.number + 1)) return next;
+    const auto here = std::find(column.begin(), column.end(), name.kind);
+    return here == column.end() || here + 1 == column.end() ? std::nullopt : find(*(here + 1), 1);
+  }
+
+  void add(BoneIndex a, std::optional<BoneIndex> b, ContactZones zonesA = {}, ContactZones zonesB = {}) {
+    if (!b || a == *b || !done_.insert(std::minmax(a, *b)).second) return;
+    pairs_.push_back({a, *b, std::move(zonesA), std::move(zonesB)});
+  }
+
+  /// Vertebrae, and the skull on the first, at the joint between them.
+  void addJoint(const Joint& joint) {
+    const Bone& proximal = specimen_[joint.proximal];
+    const Bone& distal = specimen_[joint.distal];
+    const bool head = distal.name.kind == BoneKind::Skull;
+    if (!isVertebra(proximal.name.kind) || !(isVertebra(distal.name.kind) || head)) return;
+    if (joint.kind == anatomy::JointKind::Fixed) {
+      done_.insert(std::minmax(joint.proximal, joint.distal));
+      return;
+    }
+    ContactZones zonesA, zonesB;
+    const double height = larger(proximal, distal, Measure::CotyleHeight);
+    const double width = larger(proximal, distal, Measure::CotyleWidth);
+    zonesA.push_back(zoneAbout(joint.centreProximal, height, width));
+    zonesB.push_back(zoneAbout(joint.centreDistal, height, width));
+    for (const Facet& facet : proximal.facets) zonesA.push_back(zoneOf(facet));
+    for (const Facet& facet : distal.facets) zonesB.push_back(zoneOf(facet));
+    add(joint.proximal, joint.distal, std::move(zonesA), std::move(zonesB));
+  }
+
+  void addSuspects(const BoneName& name, BoneIndex index) {
+    switch (name.kind) {
+      case BoneKind::Cervical:
+        if (const auto next = behind(name)) add(index, behind(specimen_[*next].name));
+        return;
+      case BoneKind::DorsalRib:
+        add(index, find(BoneKind::DorsalRib, name.number + 1, name.side));
+        if (const auto carrier = find(BoneKind::Dorsal, name.number)) add(index, behind(specimen_[*carrier].name));
+        addLimbs(name, index);
+        return;
+      case BoneKind::Chevron:
+        addChevron(name, index);
+        return;
+      case BoneKind::Skull:
+      case BoneKind::Jaw:
+        for (const int number : {1, 2}) add(index, find(BoneKind::Cervical, number));
+        return;
+      default:
+        return;
+    }
+  }
+
+  /// The ribs that a limb can come near.
+  void addLimbs(const BoneName& rib, BoneIndex index) {
+    if (rib.number <= 8) add(index, find(BoneKind::Scapula, 0, rib.side));
+    if (rib.number <= 6) add(index, find(BoneKind::Humerus, 0, rib.side));
+    if (rib.number + 4 > specimen_.counts.dorsal) add(index, find(BoneKind::Femur, 0, rib.side));
+  }
+
+  void addChevron(const BoneName& name, BoneIndex index) {
+    add(index, find(BoneKind::Chevron, name.number + 1));
+    const auto next = find(BoneKind::Caudal, name.number + 1);
+    if (!next) return;
+    // A chevron sits on the rims of both vertebrae.
+    const Bone& vertebra = specimen_[*next];
+    const double height = vertebra.measures.valueOr(Measure::CotyleHeight, 0);
+    add(index, next, {zoneAbout(Vector3d::Zero(), 0.4 * height, height)});
+  }
+
+  const anatomy::Specimen& specimen_;
+  std::map<BoneName, BoneIndex> byName_;
+  std::set<std::pair<BoneIndex, BoneIndex>> done_;
+  std::vector<ContactPair> pairs_;
+};
+
+}  // namespace
+
+std::vector<ContactPair> contactPairs(const anatomy::Specimen& specimen) { return Pairing(specimen).run(); }
+
+}  // namespace zyga::range

@@ -1,0 +1,56 @@
+#pragma once
+
+#include <memory>
+
+#include "core/anatomy/plan/bone_field.h"
+#include "core/solid/levelset/level_set_grid.h"
+#include "core/solid/sculpt/sculpt.h"
+#include "core/solid/mesh/triangle_mesh.h"
+
+namespace zyga::solid {
+
+/// The space around a closed mesh: signed distances and points of its surface. Immutable and independent of the mesh.
+class LevelSet : public anatomy::BoneField {
+ public:
+  /// `voxel` (m); 0 chooses a sixty-fourth of the largest extent, between 3 and 10 mm. Throws std::invalid_argument
+  /// when the mesh is not closed and consistently oriented. `mirrorsItself`: the mesh is its own mirror image, and so
+  /// are the points then.
+  explicit LevelSet(const TriangleMesh& mesh, double voxel = 0, bool mirrorsItself = false);
+
+  Estimate estimate(const Eigen::Vector3f& p_B) const override { return grid_.estimate(p_B); }
+  float distance(const Eigen::Vector3f& p_B) const override { return grid_.distance(p_B); }
+  float reach() const override { return grid_.reach(); }
+  float resolution() const override { return grid_.voxel(); }
+  const Eigen::AlignedBox3f& box() const override { return grid_.box(); }
+  const std::vector<Eigen::Vector3f>& surfacePoints() const override { return points_; }
+  /// Memory held.
+  std::size_t bytes() const { return grid_.bytes() + points_.size() * sizeof(Eigen::Vector3f); }
+
+ private:
+  LevelSetGrid grid_;
+  std::vector<Eigen::Vector3f> points_;
+};
+
+using BoneFields = std::vector<std::shared_ptr<const anatomy::BoneField>>;
+
+struct LevelSetOptions {
+  /// By bone, or empty: these mirror themselves (mirrored_half.h), so the left half of the level that is sampled stands
+  /// for both and the bone meets others alike on either side.
+  std::vector<bool> mirrorsItself;
+  /// The finest level of detail with no more triangles than this is sampled, or the coarsest there is.
+  std::size_t triangles = 4000;
+  double voxel = 0;                                                   ///< m; as in LevelSet
+  unsigned threads = 0;                                               ///< 0: all cores
+  std::function<void(std::size_t done, std::size_t total)> progress;  ///< called from worker threads
+  const std::atomic<bool>* cancel = nullptr;
+};
+
+/// The level of detail of a bone that is sampled. The bone must have levels.
+const TriangleMesh& sampledLevel(const BoneMesh& bone, std::size_t triangles = LevelSetOptions().triangles);
+
+/// Level sets by bone, of the bones that are `wanted`; empty where a bone has no closed mesh. Empty result when
+/// cancelled.
+BoneFields levelSets(const std::vector<std::shared_ptr<const BoneMesh>>& meshes, const std::vector<bool>& wanted,
+                     const LevelSetOptions& options = {});
+
+}  // namespace zyga::solid

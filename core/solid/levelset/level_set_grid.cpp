@@ -1,0 +1,100 @@
+#include "core/solid/levelset/level_set_grid.h"
+
+#include <cmath>
+#include <limits>
+
+namespace zyga::solid {
+
+using anatomy::BoneField;
+using Eigen::Vector3f;
+using Eigen::Vector3i;
+
+namespace {
+
+/// Value between the eight samples from 0 on (strides 1, dy, dz) for fractions in [0, 1].
+template <class Sample>
+float trilinear(const Sample& sample, std::size_t dy, std::size_t dz, const Vector3f& f) {
+  const auto along = [&](std::size_t at) {
+    const float a = sample(at);
+    return a + f.x() * (sample(at + 1) - a);
+  };
+  const float low = along(0) + f.y() * (along(dy) - along(0));
+  const float high = along(dz) + f.y() * (along(dz + dy) - along(dz));
+  return low + f.z() * (high - low);
+}
+
+}  // namespace
+
+bool LevelSetGrid::locate(const Vector3f& p, Place& place) const {
+  const Vector3f u = (p - lattice_.min()) * perVoxel_;
+  const Vector3i at = u.cast<int>().cwiseMin(last_);
+  // Not all of them at least 0 is true of no numbers, too.
+  if (!(u.minCoeff() >= 0) || (u.array() > (last_.array() + 1).cast<float>()).any()) return false;
+  const Vector3i cell(at.x() / kRefined, at.y() / kRefined, at.z() / kRefined);
+  const Vector3i sub = at - kRefined * cell;
+  place.node = node(cell.x(), cell.y(), cell.z());
+  place.offset = (sub.z() * kNodes + sub.y()) * kNodes + sub.x();
+  place.rest = u - at.cast<float>();
+  place.inCell = (u - (kRefined * cell).cast<float>()) * (1.0F / kRefined);
+  return true;
+}
+
+float LevelSetGrid::coarse(const Place& place) const {
+  return trilinear([first = &nodes_[place.node]](std::size_t i) { return first[i].distance; },
+                   static_cast<std::size_t>(size_.x()), node(0, 0, 1), place.inCell);
+}
+
+float LevelSetGrid::fine(const Place& place) const {
+  const std::int16_t* first = &fine_[static_cast<std::size_t>(nodes_[place.node].brick * kBrick + place.offset)];
+  return trilinear([first](std::size_t i) { return static_cast<float>(first[i]); }, kNodes, kNodes * kNodes,
+                   place.rest) *
+         (kStep * voxel_);
+}
+
+BoneField::Estimate LevelSetGrid::estimate(const Vector3f& p) const {
+  Place place;
+  if (!locate(p, place)) {
+    const float toBox = box_.exteriorDistance(p);
+    return {toBox, toBox};
+  }
+  if (nodes_[place.node].brick >= 0) {
+    const float value = fine(place);
+    return {value, value - 0.3F * voxel_};
+  }
+  const float value = coarse(place);
+  // Every point is nearer than 0.87 voxels to a fine sample, and those of a cell without a brick are off the band.
+  const float least = value > 0 ? (kBand - 0.87F) * voxel_ : -std::numeric_limits<float>::infinity();
+  return {value, std::max(value - 2.5F * voxel_, least)};
+}
+
+LevelSetGrid::Known LevelSetGrid::knownAt(std::size_t first) const {
+  Known known;
+  for (int corner = 0; corner < 8; ++corner) {
+    const std::uint32_t triangle = nodes_[first + node(corner & 1, (corner >> 1) & 1, corner >> 2)].nearest;
+    const auto end = known.triangles.begin() + known.count;
+    if (std::find(known.triangles.begin(), end, triangle) == end) known.triangles[known.count++] = triangle;
+  }
+  return known;
+}
+
+float LevelSetGrid::distanceFrom(const Known& known, const Vector3f& p) const {
+  float least = std::numeric_limits<float>::max();
+  for (std::size_t i = 0; i < known.count; ++i) {
+    least = std::min(least, triangles_[known.triangles[i]].squaredDistance(p));
+  }
+  return std::sqrt(least);
+}
+
+float LevelSetGrid::distance(const Vector3f& p) const {
+  Place place;
+  if (!locate(p, place)) return box_.exteriorDistance(p);
+  if (nodes_[place.node].brick >= 0) return fine(place);
+  return std::copysign(distanceFrom(knownAt(place.node), p), coarse(place));
+}
+
+std::size_t LevelSetGrid::bytes() const {
+  return triangles_.size() * sizeof(DistanceTriangle) + nodes_.size() * sizeof(Node) +
+         fine_.size() * sizeof(std::int16_t);
+}
+
+}  // namespace zyga::solid

@@ -1,0 +1,81 @@
+#pragma once
+
+#include <Eigen/Geometry>
+#include <cstdint>
+#include <vector>
+
+#include "core/anatomy/plan/bone_field.h"
+#include "core/solid/levelset/level_set_triangle.h"
+#include "core/solid/mesh/triangle_mesh.h"
+
+namespace zyga::solid {
+
+/// Signed distances from a closed mesh (m): a coarse lattice over its box and some way around it, whose samples know
+/// their nearest triangle; cells at the surface are refined by bricks of kRefined^3 cells.
+class LevelSetGrid {
+ public:
+  static constexpr int kRefined = 4;
+
+  /// `voxel` is the spacing in the bricks, m. The mesh must be closed and consistently oriented.
+  LevelSetGrid(const TriangleMesh& mesh, float voxel);
+
+  /// Trilinear; off the lattice from the box of the mesh alone.
+  anatomy::BoneField::Estimate estimate(const Eigen::Vector3f& p) const;
+  /// Trilinear in the bricks; elsewhere the distance to the triangles nearest to the samples around.
+  float distance(const Eigen::Vector3f& p) const;
+
+  float voxel() const { return voxel_; }
+  float reach() const { return kMargin * kRefined * voxel_; }
+  const Eigen::AlignedBox3f& box() const { return box_; }  ///< of the mesh
+  std::size_t bytes() const;
+
+ private:
+  friend class LevelSetBuilder;
+  static constexpr int kNodes = kRefined + 1;
+  static constexpr int kBrick = kNodes * kNodes * kNodes;
+  static constexpr float kMargin = 2;   ///< cells of the lattice beyond the mesh's box
+  static constexpr float kBand = 1.5F;  ///< in voxels: samples of bricks this near the surface are exact
+
+  struct Node {
+    float distance = 0;
+    std::int32_t brick = -1;    ///< of the cell that starts here; -1: none
+    std::uint32_t nearest = 0;  ///< triangle
+  };
+  /// The sample before a place, and how far on the place lies.
+  struct Place {
+    std::size_t node = 0;    ///< first of its cell
+    int offset = 0;          ///< of the sample before it, in a brick
+    Eigen::Vector3f rest;    ///< fine voxels on from that sample, 0 to 1
+    Eigen::Vector3f inCell;  ///< cells on from the node, 0 to 1
+  };
+  /// False off the lattice.
+  bool locate(const Eigen::Vector3f& p, Place& place) const;
+  float coarse(const Place& place) const;
+  float fine(const Place& place) const;
+  struct Known {
+    std::array<std::uint32_t, 8> triangles{};
+    std::size_t count = 0;
+  };
+  /// The triangles that the corners of a cell know, each once.
+  Known knownAt(std::size_t node) const;
+  /// Distance from the nearest of them, m, without sign.
+  float distanceFrom(const Known& known, const Eigen::Vector3f& p) const;
+  std::size_t node(int x, int y, int z) const {
+    return (static_cast<std::size_t>(z) * static_cast<std::size_t>(size_.y()) + static_cast<std::size_t>(y)) *
+               static_cast<std::size_t>(size_.x()) +
+           static_cast<std::size_t>(x);
+  }
+
+  float voxel_ = 0;
+  float perVoxel_ = 0;  ///< 1 / voxel_
+  Eigen::AlignedBox3f box_;
+  Eigen::AlignedBox3f lattice_;
+  Eigen::Vector3i size_ = Eigen::Vector3i::Zero();  ///< coarse nodes along each axis
+  Eigen::Vector3i last_ = Eigen::Vector3i::Zero();  ///< the last fine voxel along each axis
+  std::vector<DistanceTriangle> triangles_;
+  std::vector<Node> nodes_;
+  std::vector<std::int16_t> fine_;  ///< kBrick samples a brick, in kStep voxels
+  static constexpr float kStep = 1.0F / 2048;
+};
+
+}  // namespace zyga::solid

@@ -1,0 +1,153 @@
+#include "core/study/claims/claim_site.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/kinematics/bend.h"
+#include "core/kinematics/feet.h"
+#include "core/range/column_joint.h"
+
+namespace zyga::study {
+namespace {
+
+using anatomy::Specimen;
+using Eigen::Vector3d;
+using kinematics::BoneIndex;
+using kinematics::JointIndex;
+using kinematics::Placement;
+
+/// The direction made level, or +x where it stands upright.
+Vector3d levelled(Vector3d direction) {
+  constexpr double kUpright = 1e-6;
+  direction.z() = 0;
+  return direction.norm() > kUpright ? Vector3d(direction.normalized()) : Vector3d(Vector3d::UnitX());
+}
+
+Vector3d landmarkOr(const anatomy::Bone& bone, std::string_view name, const Vector3d& otherwise) {
+  const auto found = bone.landmarks.find(name);
+  return found != bone.landmarks.end() ? found->second : otherwise;
+}
+
+bool vouched(const Specimen& specimen, JointIndex joint) {
+  if (specimen[joint].typed) return true;
+  const auto facets = range::facetsOf(specimen, joint);
+  return facets[0] && facets[1];
+}
+
+void setSnout(const Specimen& specimen, ClaimSite& site) {
+  const auto skull = specimen.findBone("skull");
+  if (!skull) {
+    site.lacking = "the specimen has no skull";
+    return;
+  }
+  site.joints = kinematics::neckChain(specimen);
+  site.span.to = *skull;
+  site.span.p_To = landmarkOr(specimen[*skull], "snout", Vector3d::Zero());
+}
+
+void setNeck(const Specimen& specimen, const Placement& X_WB, ClaimSite& site) {
+  site.joints = jointsOf(specimen, Chain::Neck);
+  const auto atlas = specimen.findBone("C1");
+  if (!atlas || site.joints.empty()) {
+    site.lacking = "the specimen has no neck";
+    return;
+  }
+  const anatomy::Joint& first = specimen[site.joints.front()];
+  site.span = {first.proximal, first.centreProximal, *atlas, landmarkOr(specimen[*atlas], "cranial", Vector3d::Zero())};
+  site.heading_W = levelled(X_WB[first.proximal.value].linear().col(0));
+}
+
+void setNeckBase(const Specimen& specimen, const Placement& X_WB, ClaimSite& site) {
+  const auto last = specimen.findBone("C" + std::to_string(specimen.counts.cervical));
+  if (last) site.joints = kinematics::dragChain(specimen, *last);
+  if (site.joints.empty()) {
+    site.lacking = "the specimen has no neck";
+    return;
+  }
+  // A vertebra's frame has its canal horizontal.
+  site.span = {*last, Vector3d::Zero(), *last, Vector3d::UnitX()};
+  site.heading_W = levelled(X_WB[specimen[site.joints.front()].proximal.value].linear().col(0));
+}
+
+void setTailBase(const Specimen& specimen, const Placement& X_WB, ClaimSite& site) {
+  const auto first = specimen.findBone("Ca1"), fifth = specimen.findBone("Ca5");
+  if (fifth) site.joints = kinematics::dragChain(specimen, *fifth);
+  if (!first || site.joints.empty()) {
+    site.lacking = "the specimen has no five caudals";
+    return;
+  }
+  site.chain = Chain::Tail;
+  site.span = {*first, landmarkOr(specimen[*first], "cranialRim", Vector3d::Zero()), *fifth,
+               landmarkOr(specimen[*fifth], "caudalRim", Vector3d::Zero())};
+  site.heading_W = levelled(-X_WB[specimen[site.joints.front()].proximal.value].linear().col(0));
+}
+
+void setForefeet(const Specimen& specimen, const Placement& X_WB, ClaimSite& site) {
+  const std::vector<kinematics::Foot> planted = kinematics::plantedFeet(specimen, X_WB);
+  std::vector<Vector3d> standing, all;
+  for (const kinematics::FootRig& rig : kinematics::footRigs(specimen)) {
+    if (!isFore(rig.foot)) continue;
+    all.push_back(X_WB[rig.bone.value] * rig.p_BSole);
+    if (std::find(planted.begin(), planted.end(), rig.foot) != planted.end()) standing.push_back(all.back());
+  }
+  if (all.empty()) {
+    site.lacking = "the specimen has no forefeet";
+    return;
+  }
+  const auto& feet = standing.empty() ? all : standing;
+  const auto foremost = std::max_element(feet.begin(), feet.end(), [&](const Vector3d& a, const Vector3d& b) {
+    return a.dot(site.ahead_W) < b.dot(site.ahead_W);
+  });
+  // In the mid-plane of the hips, as far ahead as that foot.
+  const Vector3d& hips = X_WB.front().translation();
+  site.p_WForefeet = hips + (*foremost - hips).dot(site.ahead_W) * site.ahead_W;
+  site.p_WForefeet.z() = 0;
+}
+
+std::vector<BoneIndex> carriedBy(const Specimen& specimen, const std::vector<JointIndex>& joints) {
+  std::vector<BoneIndex> bones;
+  for (std::size_t i = 0; i < specimen.bones.size() && !joints.empty(); ++i) {
+    const std::vector<JointIndex> chain = specimen.chainTo({i});
+    if (std::find(chain.begin(), chain.end(), joints.front()) != chain.end()) bones.push_back({i});
+  }
+  return bones;
+}
+
+}  // namespace
+
+double depthInGround(const Specimen& specimen, const Placement& X_WB, const ClaimSite& site) {
+  double lowest = 0;
+  for (const BoneIndex bone : site.carried) {
+    for (const auto& [name, p_B] : specimen[bone].landmarks) lowest = std::min(lowest, (X_WB[bone.value] * p_B).z());
+  }
+  return -lowest;
+}
+
+ClaimSite siteOf(const Specimen& specimen, const kinematics::Articulation& articulation, const kinematics::Pose& pose,
+                 const Claim& claim) {
+  ClaimSite site;
+  const Placement X_WB = kinematics::place(specimen, articulation, pose);
+  site.ahead_W = levelled(pose.X_WRoot.linear().col(0));
+  switch (claim.kind) {
+    case ClaimKind::NeckSlope:
+      setNeck(specimen, X_WB, site);
+      break;
+    case ClaimKind::NeckBaseSlope:
+      setNeckBase(specimen, X_WB, site);
+      break;
+    case ClaimKind::TailBaseLevel:
+      setTailBase(specimen, X_WB, site);
+      break;
+    default:
+      setSnout(specimen, site);
+      if (site.lacking.empty() && claim.kind != ClaimKind::HeadHeight) setForefeet(specimen, X_WB, site);
+  }
+  site.carried = carriedBy(specimen, site.joints);
+  for (const JointIndex joint : site.joints) {
+    if (!vouched(specimen, joint)) site.notJudged.push_back(joint);
+  }
+  std::erase_if(site.joints, [&](JointIndex joint) { return !vouched(specimen, joint); });
+  return site;
+}
+
+}  // namespace zyga::study

@@ -1,0 +1,39 @@
+#pragma once
+
+#include <string>
+
+#include "core/study/claims/claim.h"
+#include "core/study/reach/extremes.h"
+#include "core/study/reach/sagittal_chain.h"
+
+namespace zyga::study {
+
+/// What a claim is measured on in one animal as it stands: which joints may bend, which bones tell, and where "ahead"
+/// begins. It hangs on the trunk and limbs alone, not on the joints that bend.
+struct ClaimSite {
+  std::string lacking;  ///< why nothing can be measured: "the specimen has no skull"; empty when all is there
+  Chain chain = Chain::Neck;
+  std::vector<kinematics::JointIndex> joints;     ///< those that bend, root side first
+  std::vector<kinematics::BoneIndex> carried;     ///< all bones that move with them
+  std::vector<kinematics::JointIndex> notJudged;  ///< of the chain, but nothing vouches for them: they stay
+  CarriedSpan span;                               ///< of snouts: from the world's origin to the snout
+  /// Level unit direction in which the span of a slope runs: forwards, or backwards for the tail.
+  Eigen::Vector3d heading_W = Eigen::Vector3d::UnitX();
+  /// On the ground below the foremost forefoot that stands (or below the foremost, where none does), m, and the level
+  /// direction that is ahead.
+  Eigen::Vector3d p_WForefeet = Eigen::Vector3d::Zero();
+  Eigen::Vector3d ahead_W = Eigen::Vector3d::UnitX();
+
+  /// The point of a claim on the ground or in the air, m.
+  Eigen::Vector3d pointAt(double ahead, double height) const {
+    return p_WForefeet + ahead * ahead_W + height * Eigen::Vector3d::UnitZ();
+  }
+};
+
+/// How deep the bones that the bending joints carry lie in the ground, by their landmarks, m; 0 over it.
+double depthInGround(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB, const ClaimSite& site);
+
+ClaimSite siteOf(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
+                 const kinematics::Pose& pose, const Claim& claim);
+
+}  // namespace zyga::study

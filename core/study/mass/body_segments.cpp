@@ -1,0 +1,125 @@
+#include "core/study/mass/body_segments.h"
+
+#include <algorithm>
+#include <limits>
+#include <map>
+#include <optional>
+#include <utility>
+
+#include "core/study/mass/bone_points.h"
+#include "core/study/mass/convex_hull.h"
+
+namespace zyga::study {
+namespace {
+
+using anatomy::BoneIndex;
+using anatomy::BoneKind;
+using anatomy::Region;
+using anatomy::Side;
+using Eigen::Vector3d;
+
+/// Bones that make up one segment share a key: part, side, and number along the part.
+struct SegmentKey {
+  BodyPart part;
+  Side side;
+  int number;
+  auto operator<=>(const SegmentKey&) const = default;
+};
+
+/// 0 upper, 1 middle, 2 hand or foot.
+int pieceOf(BoneKind kind) {
+  if (kind == BoneKind::Humerus || kind == BoneKind::Femur) return 0;
+  const bool middle = kind == BoneKind::Radius || kind == BoneKind::Ulna || kind == BoneKind::Tibia ||
+                      kind == BoneKind::Fibula || kind == BoneKind::Astragalus;
+  return middle ? 1 : 2;
+}
+
+SegmentKey keyOf(const anatomy::Bone& bone) {
+  const auto& name = bone.name;
+  if (name.kind == BoneKind::CervicalRib) return {BodyPart::Neck, Side::Midline, name.number};
+  switch (regionOf(name)) {
+    case Region::Skull:
+      return {BodyPart::Head, Side::Midline, 0};
+    case Region::Cervical:
+      return {BodyPart::Neck, Side::Midline, name.number};
+    case Region::Caudal:
+    case Region::Chevrons:
+      return {BodyPart::Tail, Side::Midline, name.number};
+    case Region::Forelimb:
+    case Region::Manus:
+      return {BodyPart::ForeLimbs, name.side, pieceOf(name.kind)};
+    case Region::Hindlimb:
+    case Region::Pes:
+      return {BodyPart::HindLimbs, name.side, pieceOf(name.kind)};
+    default:
+      return {BodyPart::Trunk, Side::Midline, 0};
+  }
+}
+
+/// The points of a piece of neck or tail, in the frame of its vertebra, drawn in to the ends of the centrum.
+void cutOff(std::vector<Vector3d>& points, const anatomy::Bone& vertebra) {
+  const double front = vertebra.landmark("cranialRim").x(), back = vertebra.landmark("caudalRim").x();
+  for (auto& p : points) p.x() = std::clamp(p.x(), std::min(back, front), std::max(back, front));
+}
+
+/// The bone of the trunk that is nearest to its middle carries it.
+BoneIndex carrierOf(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB, const Vector3d& p_WMiddle) {
+  BoneIndex nearest;
+  double least = std::numeric_limits<double>::infinity();
+  for (std::size_t i = 0; i < specimen.bones.size(); ++i) {
+    const auto region = regionOf(specimen.bones[i].name);
+    const double distance = (X_WB[i].translation() - p_WMiddle).norm();
+    if ((region != Region::Dorsal && region != Region::Sacral) || distance >= least) continue;
+    least = distance;
+    nearest = {i};
+  }
+  return nearest;
+}
+
+BodySegment segmentOf(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB, BodyPart part,
+                      const std::vector<BoneIndex>& bones) {
+  BodySegment segment{.part = part, .bone = bones.front()};
+  const Eigen::Isometry3d X_BW = X_WB[segment.bone.value].inverse();
+  std::vector<Vector3d> points;
+  for (const BoneIndex bone : bones) {
+    for (const auto& p : bonePoints(specimen[bone])) points.push_back(X_BW * X_WB[bone.value] * p);
+  }
+  const bool piece = part == BodyPart::Neck || part == BodyPart::Tail;
+  if (piece && anatomy::isVertebra(specimen[segment.bone].name.kind)) cutOff(points, specimen[segment.bone]);
+  const auto hull = convexHull(points);
+  segment.hullVolume = hull.volume;
+  segment.p_BCentre = hull.centroid;
+  if (part != BodyPart::Trunk) return segment;
+  const Vector3d p_WMiddle = X_WB[segment.bone.value] * hull.centroid;
+  segment.bone = carrierOf(specimen, X_WB, p_WMiddle);
+  segment.p_BCentre = X_WB[segment.bone.value].inverse() * p_WMiddle;
+  return segment;
+}
+
+}  // namespace
+
+std::vector<BodySegment> bodySegments(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation) {
+  const auto X_WB = kinematics::place(specimen, articulation, kinematics::Pose::neutral(specimen));
+  std::map<SegmentKey, std::vector<BoneIndex>> bones;
+  for (std::size_t i = 0; i < specimen.bones.size(); ++i) bones[keyOf(specimen.bones[i])].push_back({i});
+  std::vector<BodySegment> segments;
+  for (const auto& [key, members] : bones) segments.push_back(segmentOf(specimen, X_WB, key.part, members));
+  return segments;
+}
+
+BodyMass weigh(const std::vector<BodySegment>& segments, const Densities& densities,
+               const kinematics::Placement& X_WB) {
+  BodyMass body;
+  for (const auto& segment : segments) {
+    const auto mass = massFromHulls(segment.hullVolume, densities[segment.part]);
+    body.mass.low += mass.low;
+    body.mass.mass += mass.mass;
+    body.mass.high += mass.high;
+    body.byPart[static_cast<std::size_t>(segment.part)] += mass.mass;
+    body.p_WCentre += mass.mass * (X_WB[segment.bone.value] * segment.p_BCentre);
+  }
+  if (body.mass.mass > 0) body.p_WCentre /= body.mass.mass;
+  return body;
+}
+
+}  // namespace zyga::study

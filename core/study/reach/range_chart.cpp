@@ -1,0 +1,80 @@
+#include "core/study/reach/range_chart.h"
+
+#include <algorithm>
+
+#include "core/crew/crew.h"
+#include "core/range/findings.h"
+#include "core/study/figures_text.h"
+
+namespace zyga::study {
+namespace {
+
+using anatomy::Region;
+using kinematics::JointIndex;
+
+/// Joints of the column that move, snout first: the neck is carried from its base outwards, so it comes backwards.
+std::vector<JointIndex> columnJoints(const anatomy::Specimen& specimen) {
+  std::vector<JointIndex> cranial, caudal;
+  const auto collect = [&](const char* tip, std::vector<JointIndex>& into) {
+    const auto bone = specimen.findBone(tip);
+    if (!bone) return;
+    for (const JointIndex joint : specimen.chainTo(*bone)) {
+      if (specimen[joint].kind != anatomy::JointKind::Fixed) into.push_back(joint);
+    }
+  };
+  collect("skull", cranial);
+  collect(("Ca" + std::to_string(specimen.counts.caudal)).c_str(), caudal);
+  std::reverse(cranial.begin(), cranial.end());
+  for (const JointIndex joint : caudal) {
+    if (std::find(cranial.begin(), cranial.end(), joint) == cranial.end()) cranial.push_back(joint);
+  }
+  return cranial;
+}
+
+RangeChart::Row rowOf(const Subject& subject, JointIndex joint) {
+  const auto& [specimen, articulation, assumptions, pose] = subject;
+  RangeChart::Row row;
+  row.joint = joint;
+  row.id = specimen[joint].id;
+  row.region = specimen[joint].region;
+  row.typed = !specimen[joint].hasFacets();
+  row.limits = range::limits(specimen, articulation, assumptions, joint, Eigen::Vector3d::Zero());
+  row.present = pose[joint];
+  row.level = range::levelAt(specimen, articulation, assumptions, joint, pose[joint]);
+  row.rotations = supportedRotations(specimen, articulation, assumptions, joint);
+  return row;
+}
+
+void add(std::array<double, 6>& sum, const range::JointLimits& limits) {
+  for (std::size_t k = 0; k < 6; ++k) {
+    if (limits.ends[k].supported && limits.judged) sum[k] += limits.ends[k].angle;
+  }
+}
+
+std::string sentence(const char* part, const std::array<double, 6>& sum) {
+  return std::string(part) + ": " + degreesWord(sum[0]) + " up, " + degreesWord(-sum[1]) + " down, " +
+         degreesWord(sum[2]) + " left, " + degreesWord(-sum[3]) + " right in all, one motion at a time.";
+}
+
+}  // namespace
+
+std::optional<RangeChart> rangeChart(const Subject& subject, const Watch& watch) {
+  const auto joints = columnJoints(subject.specimen);
+  RangeChart chart;
+  chart.rows.resize(joints.size());
+  const bool all =
+      crew::forEach(joints.size(), watch.orders(), [&](std::size_t i) { chart.rows[i] = rowOf(subject, joints[i]); });
+  if (!all) return std::nullopt;
+  for (const RangeChart::Row& row : chart.rows) {
+    if (row.region == Region::Skull || row.region == Region::Cervical) add(chart.neck, row.limits);
+    if (row.region == Region::Dorsal) add(chart.trunk, row.limits);
+    if (row.region == Region::Caudal) add(chart.tail, row.limits);
+  }
+  return chart;
+}
+
+std::vector<std::string> sentences(const RangeChart& chart) {
+  return {sentence("Neck and head", chart.neck), sentence("Trunk", chart.trunk), sentence("Tail", chart.tail)};
+}
+
+}  // namespace zyga::study

@@ -1,0 +1,136 @@
+#include "core/study/reach/sagittal_chain.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "core/kinematics/jacobian.h"
+#include "core/range/limits.h"
+
+namespace zyga::study {
+
+using Eigen::Vector3d;
+using kinematics::JointIndex;
+using kinematics::Placement;
+using kinematics::Pose;
+using kinematics::StoppingJoint;
+
+namespace {
+
+constexpr double kSettled = 1e-11;  // m a round
+constexpr int kMostRounds = 400;
+
+/// The turn within [least, most] at which level * cos + rise * sin is greatest, rad.
+double bestTurn(double level, double rise, double least, double most) {
+  const double peak = std::atan2(rise, level);
+  for (const double turn : {peak, peak - 2 * std::numbers::pi, peak + 2 * std::numbers::pi}) {
+    if (turn >= least && turn <= most) return turn;
+  }
+  const auto at = [&](double turn) { return level * std::cos(turn) + rise * std::sin(turn); };
+  return at(most) > at(least) ? most : least;
+}
+
+}  // namespace
+
+SagittalChain::SagittalChain(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
+                             const range::Assumptions& assumptions, const std::vector<JointIndex>& joints,
+                             const CarriedSpan& span, const Pose& present)
+    : specimen_(specimen), articulation_(articulation), span_(span), path_(specimen.chainTo(span.to)), home_(present) {
+  const std::vector<JointIndex> toFrom = span.from ? specimen.chainTo(*span.from) : std::vector<JointIndex>{};
+  for (const JointIndex joint : joints) {
+    const range::Band band = range::band(specimen, articulation, assumptions, joint, Vector3d::Zero(), 0);
+    const bool both = std::find(toFrom.begin(), toFrom.end(), joint) != toFrom.end();
+    Link link{joint, band.least, band.most, both, band.empty ? band.leastStop : std::string()};
+    if (band.empty) link.least = link.most = 0;
+    home_[joint] = Vector3d(std::clamp(present[joint][0], link.least, link.most), 0, 0);
+    links_.push_back(std::move(link));
+  }
+}
+
+bool SagittalChain::supported() const {
+  return std::all_of(links_.begin(), links_.end(), [](const Link& link) { return link.trouble.empty(); });
+}
+
+Vector3d SagittalChain::spanIn(const Placement& X_WB) const {
+  const Vector3d end = X_WB[span_.to.value] * span_.p_To;
+  return span_.from ? Vector3d(end - X_WB[span_.from->value] * span_.p_From) : end;
+}
+
+Vector3d SagittalChain::spanOf(const Pose& pose) const {
+  return spanIn(kinematics::place(specimen_, articulation_, pose));
+}
+
+void SagittalChain::placeFrom(JointIndex first, const Pose& pose, Placement& X_WB) const {
+  for (auto at = std::find(path_.begin(), path_.end(), first); at != path_.end(); ++at) {
+    const anatomy::Joint& joint = specimen_[*at];
+    X_WB[joint.distal.value] =
+        X_WB[joint.proximal.value] * kinematics::placeDistal(joint, articulation_[*at], pose[*at]);
+  }
+}
+
+SagittalChain::Swing SagittalChain::swing(const Link& link, const Pose& pose, const Placement& X_WB,
+                                          const Vector3d& d_W) const {
+  const kinematics::TurningAxis axis =
+      kinematics::turningAxes(specimen_[link.joint], articulation_[link.joint], pose[link.joint], X_WB)[0];
+  const Vector3d arm = link.carriesBoth ? spanIn(X_WB) : Vector3d(X_WB[span_.to.value] * span_.p_To - axis.p_WCentre);
+  const Vector3d& a = axis.direction_W;
+  return {d_W.dot(arm - a * a.dot(arm)), d_W.dot(a.cross(arm))};
+}
+
+Pose SagittalChain::ascended(Pose pose, const Vector3d& d_W) const {
+  Placement X_WB = kinematics::place(specimen_, articulation_, pose);
+  double before = d_W.dot(spanIn(X_WB));
+  for (int round = 0; round < kMostRounds; ++round) {
+    for (const Link& link : links_) {
+      const Swing s = swing(link, pose, X_WB, d_W);
+      double& angle = pose[link.joint][0];
+      angle =
+          std::clamp(angle + bestTurn(s.level, s.rise, link.least - angle, link.most - angle), link.least, link.most);
+      placeFrom(link.joint, pose, X_WB);
+    }
+    const double now = d_W.dot(spanIn(X_WB));
+    if (now - before < kSettled) break;
+    before = now;
+  }
+  return pose;
+}
+
+Pose SagittalChain::farthest(const Vector3d& d_W) const {
+  Pose up = home_, down = home_;
+  for (const Link& link : links_) {
+    up[link.joint][0] = link.most;
+    down[link.joint][0] = link.least;
+  }
+  Pose best = ascended(home_, d_W);
+  double farthest = d_W.dot(spanOf(best));
+  for (const Pose& start : {up, down}) {
+    Pose other = ascended(start, d_W);
+    const double reached = d_W.dot(spanOf(other));
+    if (reached <= farthest + 1e-9) continue;
+    best = std::move(other);
+    farthest = reached;
+  }
+  return best;
+}
+
+std::vector<StoppingJoint> SagittalChain::holding(const Pose& pose, const Vector3d& d_W) const {
+  constexpr double kAtEnd = 1e-9;         // rad
+  constexpr double kWorthTelling = 0.03;  // of the worst one
+  const Placement X_WB = kinematics::place(specimen_, articulation_, pose);
+  std::vector<StoppingJoint> held;
+  for (const Link& link : links_) {
+    const double rise = swing(link, pose, X_WB, d_W).rise;
+    const double angle = pose[link.joint][0];
+    const bool atEnd = rise > 0 ? angle >= link.most - kAtEnd : angle <= link.least + kAtEnd;
+    const double share = std::abs(rise) * 0.5 * (link.most - link.least);
+    if (atEnd && share > 1e-6) held.push_back({link.joint, Vector3d(rise > 0 ? 1 : -1, 0, 0), share});
+  }
+  std::stable_sort(held.begin(), held.end(), [](const auto& a, const auto& b) { return a.share > b.share; });
+  std::erase_if(held, [&](const auto& stop) { return stop.share < kWorthTelling * held.front().share; });
+  double sum = 0;
+  for (const StoppingJoint& stop : held) sum += stop.share;
+  for (StoppingJoint& stop : held) stop.share /= sum;
+  return held;
+}
+
+}  // namespace zyga::study

@@ -1,0 +1,292 @@
+#include "ui/dialogs/sheet/sheet_dialog.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QSettings>
+#include <QSpinBox>
+#include <QStandardPaths>
+#include <QVBoxLayout>
+
+#include "ui/dialogs/sheet/sheet_preview.h"
+#include "core/files/disk/atomic_file.h"
+#include "ui/commands/sheet_edits.h"
+#include "ui/parts/panel_parts.h"
+#include "ui/sheets/plate_file.h"
+#include "ui/sheets/sheet.h"
+#include "ui/sheets/sheet_view.h"
+#include "ui/theme/figures.h"
+#include "ui/theme/unit_spin_box.h"
+#include "ui/theme/words.h"
+
+namespace zyga::ui {
+namespace {
+
+using files::Sheet;
+
+constexpr char kFolderKey[] = "files/outputFolder";
+constexpr int kScales[] = {5, 10, 20, 25, 30, 40, 50, 60, 75, 100, 200};
+constexpr int kTitleKey = 3100, kPersonKey = 3101;  // merge keys
+
+SheetScene sceneOf(const Document& document) {
+  SheetScene scene;
+  scene.specimen = std::make_shared<const anatomy::Specimen>(document.specimen());
+  scene.X_WB = document.placement();
+  scene.meshes = document.meshes();
+  scene.pose = document.pose();
+  for (const files::NamedPose& named : document.project().poses)
+    if (named.pose == document.pose()) scene.poseName = named.name;
+  scene.assumptions = document.assumptions();
+  scene.assessment = document.assessment();
+  scene.notes = document.project().notes;
+  return scene;
+}
+
+SheetWork workOf(double dotsPerInch, int samples, double lineSpacing, const Worker::Control& control) {
+  SheetWork work;
+  work.dotsPerInch = dotsPerInch;
+  work.samples = samples;
+  work.lineSpacing = lineSpacing;
+  work.cancel = &control.cancelled;
+  work.progress = [&control](double share) { control.report(static_cast<std::size_t>(share * 1000), 1000); };
+  return work;
+}
+
+}  // namespace
+
+SheetDialog::SheetDialog(Document& document, QWidget* parent)
+    : QDialog(parent), document_(document), page_(new SheetPreview) {
+  setObjectName("sheetDialog");
+  setWindowTitle(tr("Sheet"));
+  auto* middle = new QHBoxLayout;
+  middle->setSpacing(kWideGap);
+  middle->addWidget(page_, 1);
+  middle->addWidget(createChoices());
+  auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(kWideGap, kWideGap, kWideGap, kWideGap);
+  all->setSpacing(kWideGap);
+  all->addLayout(middle, 1);
+  all->addWidget(createFoot());
+  connect(&document_, &Document::changed, this, [this](Changes what) {
+    if (!document_.hasProject()) return close(), void();
+    const Changes seen =
+        Changes(Change::Pose) | Change::Assumptions | Change::Bones | Change::Meshes | Change::Notes | Change::Sheet;
+    if (what & Change::Sheet) fill();
+    if (what & seen) redraw(false);
+  });
+  connect(&saver_, &Worker::progress, progress_, [this](int done, int total) {
+    progress_->setMaximum(total);
+    progress_->setValue(done);
+  });
+  connect(&saver_, &Worker::busyChanged, this, &SheetDialog::showSaving);
+  fill();
+  showSaving(false);
+  redraw(false);
+}
+
+QWidget* SheetDialog::createChoices() {
+  auto* choices = new QWidget;
+  choices->setFixedWidth(300);
+  auto* form = new QFormLayout(choices);
+  form->setContentsMargins(0, 0, 0, 0);
+  form->setVerticalSpacing(kGap);
+  const auto combo = [&](const char* name, const QString& title, const QStringList& words) {
+    QComboBox* box = calmComboBox();
+    box->setObjectName(name);
+    box->addItems(words);
+    form->addRow(title, box);
+    connect(box, &QComboBox::activated, this, &SheetDialog::choose);
+    return box;
+  };
+  const auto check = [&](const char* name, const QString& title) {
+    auto* box = new QCheckBox(title);
+    box->setObjectName(name);
+    connect(box, &QCheckBox::clicked, this, &SheetDialog::choose);
+    form->addRow(box);
+    return box;
+  };
+  title_ = new QLineEdit;
+  title_->setObjectName("sheetTitle");
+  form->addRow(tr("Title"), title_);
+  connect(title_, &QLineEdit::editingFinished, this, &SheetDialog::choose);
+  layout_ = combo("sheetLayout", tr("Layout"),
+                  {tr("Side view"), tr("Three views"), tr("What is known"), tr("Neck with its joints")});
+  paper_ = combo("sheetPaper", tr("Paper"), {tr("A4"), tr("A3"), tr("A2"), tr("A1")});
+  bones_ = combo("sheetBones", tr("Bones"), {tr("Shaded picture"), tr("Outline drawing"), tr("Solid silhouette")});
+  scale_ = combo("sheetScale", tr("Scale"), {});
+  scale_->addItem(tr("As large as fits"), 0);
+  for (const int scale : kScales) scale_->addItem(scaleWords(scale), scale);
+  height_ = new UnitSpinBox(tr("m"));
+  height_->setObjectName("sheetPersonHeight");
+  height_->setAccessibleName(tr("Height of the human figure"));
+  height_->setRange(files::kLeastPerson, files::kMostPerson);
+  height_->setDecimals(2);
+  height_->setSingleStep(0.05);
+  connect(height_, &QDoubleSpinBox::valueChanged, this, &SheetDialog::choose);
+  person_ = new QCheckBox(tr("Human figure"));
+  person_->setObjectName("sheetPerson");
+  connect(person_, &QCheckBox::clicked, this, &SheetDialog::choose);
+  form->addRow(person_, height_);
+  tones_ = check("sheetTones", tr("Tone bones by their evidence"));
+  joints_ = check("sheetJoints", tr("Mark the joints' verdicts"));
+  spans_ = check("sheetSpans", tr("Heights and lengths"));
+  ground_ = check("sheetGround", tr("Ground line"));
+  notes_ = check("sheetNotes", tr("Numbered notes"));
+  transparent_ = check("sheetTransparent", tr("Transparent paper"));
+  return choices;
+}
+
+QWidget* SheetDialog::createFoot() {
+  auto* foot = new QWidget;
+  told_ = mutedLabel(tr("Not an engineering document; local codes and licensed practice decide."));
+  told_->setObjectName("sheetTold");
+  progress_ = new QProgressBar;
+  progress_->setTextVisible(false);
+  width_ = new QSpinBox;
+  width_->setObjectName("sheetPngWidth");
+  width_->setRange(200, kWidestPng);
+  width_->setSingleStep(500);
+  width_->setValue(5000);
+  width_->setSuffix(tr(" px"));
+  width_->setToolTip(tr("Width of a PNG; PDF and SVG need none"));
+  save_ = new QPushButton(tr("&Save as PDF, SVG or PNG…"));
+  stop_ = new QPushButton(tr("Stop"));
+  auto* shut = new QPushButton(tr("Close"));
+  save_->setDefault(true);
+  connect(save_, &QPushButton::clicked, this, &SheetDialog::save);
+  connect(stop_, &QPushButton::clicked, this, [this] { saver_.cancel(); });
+  connect(shut, &QPushButton::clicked, this, &QDialog::close);
+  auto* row = new QHBoxLayout(foot);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->addWidget(told_, 1);
+  row->addWidget(progress_, 1);
+  row->addWidget(stop_);
+  row->addWidget(new QLabel(tr("PNG width")));
+  row->addWidget(width_);
+  row->addWidget(save_);
+  row->addWidget(shut);
+  return foot;
+}
+
+void SheetDialog::fill() {
+  filling_ = true;
+  const Sheet& sheet = document_.project().sheet;
+  title_->setText(QString::fromStdString(sheet.title));
+  title_->setPlaceholderText(QString::fromStdString(document_.specimen().name));
+  layout_->setCurrentIndex(static_cast<int>(sheet.layout));
+  paper_->setCurrentIndex(static_cast<int>(sheet.paper));
+  bones_->setCurrentIndex(static_cast<int>(sheet.bones));
+  if (scale_->findData(static_cast<int>(sheet.scale)) < 0) scale_->addItem(scaleWords(sheet.scale), sheet.scale);
+  scale_->setCurrentIndex(scale_->findData(static_cast<int>(sheet.scale)));
+  person_->setChecked(sheet.person > 0);
+  if (sheet.person > 0) height_->setValue(sheet.person);
+  tones_->setChecked(sheet.evidenceTones);
+  joints_->setChecked(sheet.jointMarks);
+  spans_->setChecked(sheet.spans);
+  ground_->setChecked(sheet.ground);
+  notes_->setChecked(sheet.notes);
+  transparent_->setChecked(sheet.transparent);
+  const bool known = sheet.layout == files::SheetLayout::Evidence, neck = sheet.layout == files::SheetLayout::Neck;
+  bones_->setEnabled(!known);
+  tones_->setEnabled(!known);
+  for (QWidget* part : {static_cast<QWidget*>(person_), static_cast<QWidget*>(spans_), static_cast<QWidget*>(ground_)})
+    part->setEnabled(!neck);
+  height_->setEnabled(!neck && sheet.person > 0);
+  filling_ = false;
+}
+
+Sheet SheetDialog::chosen() const {
+  Sheet sheet;
+  sheet.title = title_->text().trimmed().toStdString();
+  sheet.layout = static_cast<files::SheetLayout>(layout_->currentIndex());
+  sheet.paper = static_cast<files::SheetPaper>(paper_->currentIndex());
+  sheet.bones = static_cast<files::SheetBones>(bones_->currentIndex());
+  sheet.scale = scale_->currentData().toDouble();
+  sheet.person = person_->isChecked() ? height_->value() : 0;
+  sheet.evidenceTones = tones_->isChecked();
+  sheet.jointMarks = joints_->isChecked();
+  sheet.spans = spans_->isChecked();
+  sheet.ground = ground_->isChecked();
+  sheet.notes = notes_->isChecked();
+  sheet.transparent = transparent_->isChecked();
+  return sheet;
+}
+
+void SheetDialog::choose() {
+  if (filling_) return;
+  const int key = sender() == height_ ? kPersonKey : sender() == title_ ? kTitleKey : 0;
+  changeSheet(document_, chosen(), tr("Change the sheet"), key);
+}
+
+/// Coarse first, so that a choice is answered at once; then as fine as a screen shows.
+void SheetDialog::redraw(bool fine) {
+  const auto scene = std::make_shared<const SheetScene>(sceneOf(document_));
+  const auto work = [this, scene, sheet = document_.project().sheet,
+                     fine](const Worker::Control& control) -> Worker::Delivery {
+    try {
+      auto plate = fine ? drawSheet(*scene, sheet, workOf(110, 4, 0.25, control))
+                        : drawSheet(*scene, sheet, workOf(55, 1, 0.6, control));
+      if (!plate) return {};
+      return [this, fine, plate = std::move(*plate)] {
+        page_->setPlate(plate);
+        if (!fine) redraw(true);
+      };
+    } catch (const std::invalid_argument& error) {
+      return [this, fault = QString::fromUtf8(error.what())] { page_->setFault(faultText(fault)); };
+    }
+  };
+  preview_.start(work, [this](const QString& cause) { page_->setFault(faultText(cause)); });
+}
+
+void SheetDialog::save() {
+  const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+  auto* dialog = new QFileDialog(this, tr("Save the sheet"), QSettings().value(kFolderKey, documents).toString());
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->setAcceptMode(QFileDialog::AcceptSave);
+  dialog->setNameFilters({tr("PDF (*.pdf)"), tr("SVG (*.svg)"), tr("PNG (*.png)")});
+  dialog->setDefaultSuffix("pdf");
+  connect(dialog, &QFileDialog::filterSelected, dialog,
+          [dialog](const QString& filter) { dialog->setDefaultSuffix(filter.section('.', 1).chopped(1)); });
+  connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& file) {
+    QSettings().setValue(kFolderKey, QFileInfo(file).absolutePath());
+    startSaving(file);
+  });
+  dialog->open();
+}
+
+void SheetDialog::startSaving(const QString& file) {
+  const QString ending = QFileInfo(file).suffix().toLower();
+  if (!plateEndings().contains(ending)) return told_->setText(tr("A sheet ends in .pdf, .svg or .png."));
+  const auto scene = std::make_shared<const SheetScene>(sceneOf(document_));
+  const Sheet sheet = document_.project().sheet;
+  const int width = width_->value();
+  const double dots = ending == "png" ? width / sizeOf(sheet.paper).width() * 25.4 : 300;
+  const auto work = [this, scene, sheet, file, ending, width,
+                     dots](const Worker::Control& control) -> Worker::Delivery {
+    const auto plate = drawSheet(*scene, sheet, workOf(dots, dots > 500 ? 4 : 9, 0.12, control));
+    if (!plate) return {};
+    const QByteArray bytes = plateBytes(*plate, ending, width);
+    if (control.cancelled) return {};
+    files::writeWhole(file.toStdString(), {bytes.data(), static_cast<std::size_t>(bytes.size())});
+    return [this, file] {
+      told_->setText(tr("%1 is written.").arg(QFileInfo(file).fileName()));
+      emit written(file);
+    };
+  };
+  saver_.start(work, [this](const QString& cause) { told_->setText(faultText(cause)); });
+}
+
+void SheetDialog::showSaving(bool saving) {
+  progress_->setVisible(saving);
+  stop_->setVisible(saving);
+  told_->setVisible(!saving);
+  save_->setEnabled(!saving);
+}
+
+}  // namespace zyga::ui
