@@ -6,9 +6,9 @@
 #include "app/verbs/scan_options.h"
 #include "app/verbs/verbs.h"
 #include "core/anatomy/marks/bone_guess.h"
-#include "core/anatomy/tables/landmark_table.h"
 #include "core/anatomy/marks/mark_plan.h"
 #include "core/anatomy/marks/scan_measures.h"
+#include "core/anatomy/tables/landmark_table.h"
 #include "core/files/disk/atomic_file.h"
 #include "core/files/project/project.h"
 

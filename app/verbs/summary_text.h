@@ -3,8 +3,8 @@
 #include <Eigen/Core>
 #include <string>
 
-#include "core/anatomy/tables/measurement_table.h"
 #include "core/anatomy/summary.h"
+#include "core/anatomy/tables/measurement_table.h"
 
 namespace zyga::app {
 

@@ -2,10 +2,10 @@
 #include <QSettings>
 
 #include "app/window/flows/file_flow.h"
-#include "ui/dialogs/first_steps.h"
-#include "ui/help/help_window.h"
 #include "app/window/main_window.h"
+#include "ui/dialogs/first_steps.h"
 #include "ui/dialogs/preferences_dialog.h"
+#include "ui/help/help_window.h"
 
 /// What a person sets for themselves, and what explains the program to them.
 namespace zyga::ui {

@@ -13,8 +13,8 @@
 #include <memory>
 #include <utility>
 
-#include "ui/settings/language.h"
 #include "app/window/main_window.h"
+#include "ui/settings/language.h"
 #include "ui/settings/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/viewport/viewport.h"

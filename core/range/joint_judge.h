@@ -1,9 +1,9 @@
 #pragma once
 
 #include "core/range/column_joint.h"
+#include "core/range/contact/neighbour_contact.h"
 #include "core/range/facet_pair.h"
 #include "core/range/findings.h"
-#include "core/range/contact/neighbour_contact.h"
 
 namespace zyga::range {
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/range/findings.h"
 #include "core/range/contact/neighbour_contact.h"
+#include "core/range/findings.h"
 
 namespace zyga::range {
 

@@ -8,8 +8,8 @@
 #include "core/files/project/project.h"
 #include "core/report/report.h"
 #include "core/study/reach/envelope.h"
-#include "core/study/stress/pressure.h"
 #include "core/study/reach/range_chart.h"
+#include "core/study/stress/pressure.h"
 
 namespace zyga::report {
 

@@ -11,8 +11,8 @@
 #include <filesystem>
 #include <fstream>
 
-#include "core/files/scan/clean_scan.h"
 #include "core/files/project/project_scan.h"
+#include "core/files/scan/clean_scan.h"
 #include "core/files/scan/scan_protocol.h"
 #include "core/solid/mesh/display_levels.h"
 #include "tests/bench/lumpy_ball.h"

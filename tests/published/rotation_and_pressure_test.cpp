@@ -4,8 +4,8 @@
 #include <cmath>
 #include <numbers>
 
-#include "core/study/stress/pressure.h"
 #include "core/study/reach/rotation_volume.h"
+#include "core/study/stress/pressure.h"
 
 /// Published values about the space of rotations and about blood pressure. Each test names its source.
 namespace zyga::study {

@@ -3,9 +3,9 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/study/ground/trackway_table.h"
 #include "core/study/mass/balance.h"
 #include "core/study/mass/convex_hull.h"
-#include "core/study/ground/trackway_table.h"
 
 /// Published values about footprints, mass and balance. Each test names the row's source beside it.
 namespace zyga::study {

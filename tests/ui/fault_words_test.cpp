@@ -5,12 +5,12 @@
 #include <fstream>
 #include <random>
 
-#include "ui/settings/language.h"
 #include "core/files/export/mesh_export.h"
 #include "core/files/project/project.h"
 #include "core/files/scan/scan_precheck.h"
 #include "core/files/scan/scan_reader.h"
 #include "tests/core/files/example_project.h"
+#include "ui/settings/language.h"
 #include "ui/theme/words.h"
 
 /// Faults of files in the language of the window. What no form covers stays English and fails. All files are invented.

@@ -12,6 +12,7 @@
 #include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
 #include "ui/theme/style_sheet.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {
@@ -157,7 +158,7 @@ TEST(Figures, AnglesAndLengthsHaveUnitsAndTrueSigns) {
   EXPECT_EQ(signedDegrees(-0.1), QString::fromUtf8("−5.7°"));
   EXPECT_EQ(signedDegrees(-1e-9), QString::fromUtf8("0.0°"));
   EXPECT_EQ(signedDegrees(1e-9), QString::fromUtf8("0.0°"));
-  EXPECT_EQ(plainDegrees(M_PI), QString::fromUtf8("180.0°"));
+  EXPECT_EQ(degrees(M_PI), QString::fromUtf8("180.0°"));
   EXPECT_EQ(millimetres(0.0123), "12.3 mm");
   EXPECT_EQ(millimetres(-0.0123, 0), QString::fromUtf8("−12 mm"));
 }

@@ -4,11 +4,11 @@
 #include <QClipboard>
 #include <QSignalSpy>
 
-#include "ui/settings/preferences.h"
-#include "ui/dialogs/preferences_dialog.h"
 #include "tests/ui/patience.h"
 #include "tests/ui/widgets_seen.h"
 #include "tests/ui/window_fixture.h"
+#include "ui/dialogs/preferences_dialog.h"
+#include "ui/settings/preferences.h"
 
 // For every person: names for those who hear the window, large text, high contrast, and the keyboard alone.
 namespace zyga::ui {

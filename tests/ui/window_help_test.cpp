@@ -5,10 +5,10 @@
 #include <QTextBrowser>
 #include <QToolButton>
 
+#include "tests/ui/window_fixture.h"
 #include "ui/help/help_pages.h"
 #include "ui/help/help_window.h"
 #include "ui/settings/language.h"
-#include "tests/ui/window_fixture.h"
 
 namespace zyga::ui {
 namespace {

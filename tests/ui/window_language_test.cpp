@@ -3,12 +3,12 @@
 #include <QMenu>
 #include <QRegularExpression>
 
-#include "ui/settings/language.h"
 #include "core/anatomy/tables/landmark_table.h"
 #include "core/anatomy/tables/measurement_table.h"
 #include "core/study/ground/trackway_table.h"
 #include "tests/ui/widgets_seen.h"
 #include "tests/ui/window_fixture.h"
+#include "ui/settings/language.h"
 #include "ui/theme/words.h"
 
 namespace zyga::ui {

@@ -9,12 +9,12 @@
 #include <QToolButton>
 #include <cmath>
 
-#include "ui/dialogs/picture/picture_dialog.h"
-#include "ui/dialogs/picture/picture_preview.h"
 #include "core/picture/horizon.h"
 #include "tests/ui/patience.h"
 #include "tests/ui/widgets_seen.h"
 #include "tests/ui/window_fixture.h"
+#include "ui/dialogs/picture/picture_dialog.h"
+#include "ui/dialogs/picture/picture_preview.h"
 
 namespace zyga::ui {
 namespace {

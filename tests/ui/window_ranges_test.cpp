@@ -2,10 +2,10 @@
 
 #include <utility>
 
-#include "ui/parts/elided_label.h"
 #include "core/study/reach/extremes.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/panels/cartilage_field.h"
+#include "ui/parts/elided_label.h"
 #include "ui/theme/drag_slider.h"
 
 namespace zyga::ui {

@@ -2,9 +2,9 @@
 #include <QMenu>
 #include <QPlainTextEdit>
 
+#include "tests/ui/window_fixture.h"
 #include "ui/dialogs/sheet/sheet_dialog.h"
 #include "ui/dialogs/sheet/sheet_preview.h"
-#include "tests/ui/window_fixture.h"
 
 namespace zyga::ui {
 namespace {

@@ -8,6 +8,7 @@
 #include "ui/document/document.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/words.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {
@@ -50,7 +51,7 @@ QString extremeWords(const Extreme& extreme) {
   QString words = tr("%1 at %2, %3; %4 joints turn %5 together")
                       .arg(neck ? tr("snout") : tr("tip"), metres(extreme.carriage.tipHeight), reachWords(extreme))
                       .arg(extreme.joints.size())
-                      .arg(plainDegrees(std::abs(extreme.total)));
+                      .arg(degrees(std::abs(extreme.total)));
   const auto blank =
       std::count_if(extreme.joints.begin(), extreme.joints.end(), [](const auto& j) { return !j.judged; });
   if (blank > 0) words += tr(", %1 of them not judged").arg(blank);

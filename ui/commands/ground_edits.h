@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/study/mass/densities.h"
 #include "core/study/ground/trackway.h"
+#include "core/study/mass/densities.h"
 #include "ui/document/set_value.h"
 
 namespace zyga::ui {

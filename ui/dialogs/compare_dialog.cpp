@@ -12,6 +12,7 @@
 #include "core/range/neutral.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {

@@ -8,8 +8,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "ui/settings/language.h"
 #include "ui/parts/panel_parts.h"
+#include "ui/settings/language.h"
 #include "ui/theme/figures.h"
 
 namespace zyga::ui {

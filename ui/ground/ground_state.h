@@ -4,8 +4,8 @@
 #include <optional>
 #include <vector>
 
-#include "core/study/mass/balance.h"
 #include "core/study/ground/trackway_fit.h"
+#include "core/study/mass/balance.h"
 #include "ui/document/document.h"
 
 namespace zyga::ui {

@@ -7,8 +7,8 @@
 
 #include "ui/panels/finding_delegate.h"
 #include "ui/panels/findings_model.h"
-#include "ui/parts/panel_parts.h"
 #include "ui/panels/readouts.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 

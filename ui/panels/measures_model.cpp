@@ -3,12 +3,13 @@
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/words.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {
 
 QString valueText(anatomy::Measure measure, const anatomy::Cell& cell) {
-  return isAngle(measure) ? plainDegrees(cell.value) : millimetres(cell.value, 0);
+  return isAngle(measure) ? degrees(cell.value) : millimetres(cell.value, 0);
 }
 
 QString originText(const anatomy::Cell& cell) {

@@ -6,8 +6,8 @@
 #include <QToolButton>
 
 #include "ui/commands/edit_named_poses.h"
-#include "ui/parts/panel_parts.h"
 #include "ui/panels/poses_model.h"
+#include "ui/parts/panel_parts.h"
 
 namespace zyga::ui {
 

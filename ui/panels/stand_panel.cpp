@@ -15,6 +15,7 @@
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
 #include "ui/theme/words.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {
@@ -211,7 +212,7 @@ void StandPanel::showFeet() {
         stands
             ? tr("on the ground")
             : tr("%1 %2 ground").arg(millimetres(std::abs(at->height), 0), at->height > 0 ? tr("over") : tr("under"));
-    if (stands && at->tilt > kTilted) state = tr("tilted %1").arg(plainDegrees(at->tilt));
+    if (stands && at->tilt > kTilted) state = tr("tilted %1").arg(degrees(at->tilt));
     feet_[i].state->setText(state);
     feet_[i].button->setText(stands ? tr("Lift") : tr("Plant"));
     feet_[i].button->setAccessibleName((stands ? tr("Lift the %1") : tr("Plant the %1")).arg(footName(kRows[i])));

@@ -20,7 +20,7 @@ struct Lane {
 
 constexpr double kMostShown = 60;  // degrees; typed joints may go much farther
 
-double degrees(double angle) { return qRadiansToDegrees(angle); }
+double inDegrees(double angle) { return qRadiansToDegrees(angle); }
 
 /// What a lane has to show, degrees: facets decide, typed limits only up to what the others need.
 double reachOf(const RangeChart& chart, int motion) {
@@ -28,7 +28,7 @@ double reachOf(const RangeChart& chart, int motion) {
   for (const auto& row : chart.rows) {
     for (std::size_t k : {2 * static_cast<std::size_t>(motion), 2 * static_cast<std::size_t>(motion) + 1}) {
       if (!row.limits.judged || !row.limits.ends[k].supported) continue;
-      const double end = std::abs(degrees(row.limits.ends[k].angle));
+      const double end = std::abs(inDegrees(row.limits.ends[k].angle));
       all = std::max(all, end);
       if (!row.typed) facets = std::max(facets, end);
     }
@@ -63,7 +63,7 @@ class LanePainter {
     if (!row.limits.judged) {
       paintUnjudged(x);
     } else if (most.supported && least.supported) {
-      paintBar(x, row, degrees(least.angle), degrees(most.angle));
+      paintBar(x, row, inDegrees(least.angle), inDegrees(most.angle));
     }
     paintMark(x, row);
   }
@@ -92,7 +92,7 @@ class LanePainter {
   }
 
   void paintMark(double x, const RangeChart::Row& row) const {
-    const QPointF at = frame_.at(x, inside(degrees(row.present[motion_])));
+    const QPointF at = frame_.at(x, inside(inDegrees(row.present[motion_])));
     const qreal r = std::clamp(0.36 * frame_.perX(), 0.14 * ink_.size(), 0.36 * ink_.size());
     painter_.setPen(QPen(ink_.paper.isValid() ? ink_.paper : QColor(Qt::white), 0.6 * r));
     painter_.setBrush(ink_.ink);

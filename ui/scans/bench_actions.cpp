@@ -6,14 +6,15 @@
 #include <QToolButton>
 #include <numbers>
 
-#include "core/anatomy/tables/landmark_table.h"
 #include "core/anatomy/marks/straighten_scan.h"
+#include "core/anatomy/tables/landmark_table.h"
 #include "core/files/disk/atomic_file.h"
 #include "ui/commands/scan_edits.h"
 #include "ui/scans/bench_window.h"
 #include "ui/scans/scan_words.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/words.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {
@@ -68,9 +69,7 @@ void BenchWindow::fillMeasures(QMenu& menu) {
   menu.addSeparator();
   for (const auto& measured : measures) {
     const anatomy::Cell& cell = marks_.sculpted().measures[measured.measure];
-    const auto figure = [&](double value) {
-      return isAngle(measured.measure) ? plainDegrees(value) : millimetres(value);
-    };
+    const auto figure = [&](double value) { return isAngle(measured.measure) ? degrees(value) : millimetres(value); };
     const QString name = capital(text(title(measured.measure)));
     const QString beside = !cell.known()     ? tr("table: blank")
                            : cell.measured() ? tr("table: %1").arg(figure(cell.value))
@@ -92,7 +91,7 @@ void BenchWindow::fillStraighten(QMenu& menu) {
   try {
     for (const DeformedBy by : {DeformedBy::Shear, DeformedBy::Squash}) {
       const auto found = anatomy::straightening(marks_.scan(), by);
-      const QString amount = by == DeformedBy::Shear ? tr("Undo a shear of %1").arg(plainDegrees(found.amount))
+      const QString amount = by == DeformedBy::Shear ? tr("Undo a shear of %1").arg(degrees(found.amount))
                                                      : tr("Undo a squash of %1 %").arg(100 * found.amount, 0, 'f', 1);
       const double scale = marks_.scan().scale;
       add(tr("%1 (pairs off by %2, then %3)")

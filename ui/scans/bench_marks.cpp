@@ -9,6 +9,7 @@
 #include "ui/commands/scan_edits.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/words.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {

@@ -16,8 +16,8 @@
 #include <algorithm>
 
 #include "core/anatomy/marks/bone_guess.h"
-#include "core/anatomy/plan/build_specimen.h"
 #include "core/anatomy/marks/mark_plan.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/files/disk/atomic_file.h"
 #include "ui/commands/scan_edits.h"
 #include "ui/parts/panel_parts.h"

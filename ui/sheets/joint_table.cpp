@@ -10,7 +10,7 @@
 namespace zyga::ui {
 namespace {
 
-QString degrees(double angle) {
+QString degreesCell(double angle) {
   const QString text = QString::number(std::abs(angle) * 180 / std::numbers::pi, 'f', 1);
   return (angle < 0 && text != "0.0" ? QString(QChar(0x2212)) : QString()) + text + QChar(0xB0);
 }
@@ -37,8 +37,8 @@ JointTable::JointTable(const SheetScene& scene, const SheetStyle& style)
     const anatomy::Joint& joint = (*scene.specimen)[verdict.joint];
     if (!ofTheNeck(joint)) continue;
     const Eigen::Vector3d& angles = scene.pose[verdict.joint];
-    rows_.push_back({{QString::fromStdString(joint.id), degrees(angles.x()), degrees(angles.y()), degrees(angles.z()),
-                      cover(verdict, scene.assumptions.overlapBy)},
+    rows_.push_back({{QString::fromStdString(joint.id), degreesCell(angles.x()), degreesCell(angles.y()),
+                      degreesCell(angles.z()), cover(verdict, scene.assumptions.overlapBy)},
                      verdict.level});
   }
   for (qsizetype c = 0; c < titles_.size(); ++c) {

@@ -6,8 +6,8 @@
 #include <string>
 #include <vector>
 
-#include "core/files/scan/bone_meshes.h"
 #include "core/files/project/sheet.h"
+#include "core/files/scan/bone_meshes.h"
 #include "core/kinematics/placement.h"
 #include "core/range/findings.h"
 

@@ -4,6 +4,7 @@
 
 #include "ui/theme/figures.h"
 #include "ui/theme/words.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {
@@ -45,8 +46,8 @@ QString jointWords(const Document& document, JointIndex joint, int motion, const
   const double angle = document.pose()[joint][motion];
   const double limit = angle < 0 ? band.least : band.most;
   QString words = text(bones.id) + QStringLiteral("  ") + text(range::motionName(bones, motion, angle < 0 ? -1 : 1)) +
-                  QLatin1Char(' ') + plainDegrees(std::abs(angle));
-  if (band.judged && !band.empty) words += QStringLiteral(" of ") + plainDegrees(std::abs(limit));
+                  QLatin1Char(' ') + degrees(std::abs(angle));
+  if (band.judged && !band.empty) words += QStringLiteral(" of ") + degrees(std::abs(limit));
   return words + QStringLiteral(" \u00B7 ") + verdictWords(document, joint);
 }
 

@@ -9,8 +9,8 @@
 #include <vector>
 
 #include "core/study/reach/envelope.h"
-#include "core/study/stress/pressure.h"
 #include "core/study/reach/range_chart.h"
+#include "core/study/stress/pressure.h"
 #include "core/study/uncertainty/spread.h"
 #include "ui/plots/plot_ink.h"
 

@@ -3,22 +3,9 @@
 #include <QFontDatabase>
 #include <QFontMetricsF>
 #include <QStringList>
-#include <QtMath>
 #include <cmath>
 
 namespace zyga::ui {
-namespace {
-
-const QString kMinus = QStringLiteral("\u2212");
-const QString kDegree = QStringLiteral("\u00B0");
-
-QString withMinus(double value, int decimals) {
-  const QString figures = QString::number(std::abs(value), 'f', decimals);
-  const bool zero = figures.toDouble() == 0;
-  return (value < 0 && !zero ? kMinus : QString()) + figures;
-}
-
-}  // namespace
 
 bool hasTabularFigures(const QFont& font) {
   const QFontMetricsF metrics(font);
@@ -46,22 +33,10 @@ QFont titleFont(const QFont& base) {
   return font;
 }
 
-QString plainDegrees(double angle) { return withMinus(qRadiansToDegrees(angle), 1) + kDegree; }
-
 QFont smallFont(const QFont& base) {
   QFont font = base;
   font.setPointSizeF(base.pointSizeF() * 0.88);
   return font;
 }
-
-QString signedDegrees(double angle) {
-  const QString plain = plainDegrees(angle);
-  const bool positive = angle > 0 && !plain.startsWith(QStringLiteral("0.0"));
-  return positive ? QLatin1Char('+') + plain : plain;
-}
-
-QString metres(double length) { return withMinus(length, 2) + QStringLiteral(" m"); }
-
-QString millimetres(double length, int decimals) { return withMinus(length * 1000, decimals) + QStringLiteral(" mm"); }
 
 }  // namespace zyga::ui

@@ -18,13 +18,4 @@ QFont titleFont(const QFont& base);
 /// `base` in the size of labels inside drawings and of secondary words.
 QFont smallFont(const QFont& base);
 
-/// "+7.1°", "−3.2°", "0.0°": angle in rad as degrees with one decimal; a true minus sign.
-QString signedDegrees(double angle);
-/// "7.1°"
-QString plainDegrees(double angle);
-/// "4.99 m"
-QString metres(double length);
-/// "12.3 mm" from metres; a true minus sign.
-QString millimetres(double length, int decimals = 1);
-
 }  // namespace zyga::ui

@@ -5,6 +5,7 @@
 
 #include "ui/theme/figures.h"
 #include "ui/viewport/overlay.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {

@@ -6,6 +6,7 @@
 #include "ui/theme/figures.h"
 #include "ui/viewport/ground_marks.h"
 #include "ui/viewport/overlay.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {

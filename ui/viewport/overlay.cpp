@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "ui/theme/figures.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {

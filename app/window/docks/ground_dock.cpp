@@ -1,9 +1,9 @@
 #include <QDockWidget>
 
 #include "app/window/main_window.h"
-#include "ui/parts/panel_title.h"
 #include "ui/panels/ground/ground_panel.h"
 #include "ui/panels/ground/trackway_panel.h"
+#include "ui/parts/panel_title.h"
 #include "ui/viewport/viewport.h"
 
 namespace zyga::ui {

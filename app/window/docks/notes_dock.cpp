@@ -2,9 +2,9 @@
 #include <QMenu>
 
 #include "app/window/main_window.h"
-#include "ui/parts/panel_title.h"
 #include "ui/commands/note_edits.h"
 #include "ui/panels/notes_panel.h"
+#include "ui/parts/panel_title.h"
 #include "ui/viewport/viewport.h"
 
 namespace zyga::ui {

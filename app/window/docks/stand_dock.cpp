@@ -1,11 +1,11 @@
 #include <QDockWidget>
 #include <QMenu>
 
-#include "app/window/main_window.h"
-#include "ui/parts/panel_title.h"
 #include "app/window/flows/scan_flow.h"
 #include "app/window/flows/stance_actions.h"
+#include "app/window/main_window.h"
 #include "ui/panels/stand_panel.h"
+#include "ui/parts/panel_title.h"
 
 namespace zyga::ui {
 

@@ -2,9 +2,9 @@
 #include <QMenu>
 
 #include "app/window/main_window.h"
+#include "ui/panels/studies/studies_panel.h"
 #include "ui/parts/message_bar.h"
 #include "ui/parts/panel_title.h"
-#include "ui/panels/studies/studies_panel.h"
 #include "ui/viewport/viewport.h"
 
 namespace zyga::ui {

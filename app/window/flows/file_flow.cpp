@@ -7,10 +7,10 @@
 #include <QSettings>
 #include <QStandardPaths>
 
-#include "ui/parts/message_bar.h"
 #include "app/window/recent_files.h"
 #include "ui/dialogs/table_faults_dialog.h"
 #include "ui/document/autosave.h"
+#include "ui/parts/message_bar.h"
 #include "ui/theme/words.h"
 
 namespace zyga::ui {

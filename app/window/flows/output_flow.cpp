@@ -8,12 +8,12 @@
 #include <QStandardPaths>
 #include <QUrl>
 
-#include "ui/dialogs/export_dialog.h"
 #include "app/window/job_readout.h"
-#include "ui/parts/message_bar.h"
 #include "core/files/disk/staged_output.h"
 #include "core/solid/watertight/watertight.h"
 #include "ui/commands/guide_edits.h"
+#include "ui/dialogs/export_dialog.h"
+#include "ui/parts/message_bar.h"
 #include "ui/theme/words.h"
 
 namespace zyga::ui {

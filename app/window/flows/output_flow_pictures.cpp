@@ -3,10 +3,10 @@
 #include <QMessageBox>
 #include <QPushButton>
 
-#include "app/window/job_readout.h"
-#include "ui/parts/message_bar.h"
 #include "app/window/flows/output_flow.h"
+#include "app/window/job_readout.h"
 #include "ui/dialogs/picture/picture_dialog.h"
+#include "ui/parts/message_bar.h"
 #include "ui/viewport/viewport.h"
 
 /// Pictures out.

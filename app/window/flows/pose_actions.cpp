@@ -5,12 +5,12 @@
 #include <utility>
 
 #include "app/window/flows/menu_action.h"
-#include "ui/parts/message_bar.h"
 #include "core/kinematics/bend.h"
 #include "core/kinematics/standing.h"
 #include "ui/commands/extreme_poses.h"
 #include "ui/commands/pose_edits.h"
 #include "ui/panels/readouts.h"
+#include "ui/parts/message_bar.h"
 #include "ui/theme/icons.h"
 #include "ui/theme/words.h"
 

@@ -7,12 +7,12 @@
 #include <QStandardPaths>
 #include <QUrl>
 
-#include "app/window/job_readout.h"
-#include "ui/parts/message_bar.h"
 #include "app/window/flows/report_dialog.h"
+#include "app/window/job_readout.h"
 #include "core/files/disk/atomic_file.h"
 #include "core/files/disk/staged_output.h"
 #include "core/report/numbers.h"
+#include "ui/parts/message_bar.h"
 #include "ui/report/report_picture.h"
 #include "ui/report/write_report.h"
 #include "ui/theme/words.h"

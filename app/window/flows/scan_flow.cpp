@@ -9,8 +9,8 @@
 #include <QUrl>
 
 #include "app/window/flows/menu_action.h"
-#include "ui/parts/message_bar.h"
 #include "ui/commands/scan_edits.h"
+#include "ui/parts/message_bar.h"
 #include "ui/scans/bench_window.h"
 #include "ui/scans/bring_in_dialog.h"
 #include "ui/scans/scale_dialog.h"

@@ -1,6 +1,6 @@
 #include "app/window/main_window.h"
-#include "ui/parts/message_bar.h"
 #include "ui/dialogs/sheet/sheet_dialog.h"
+#include "ui/parts/message_bar.h"
 
 namespace zyga::ui {
 

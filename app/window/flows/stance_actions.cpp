@@ -6,9 +6,9 @@
 #include <numbers>
 
 #include "app/window/flows/menu_action.h"
-#include "ui/parts/message_bar.h"
 #include "core/kinematics/standing.h"
 #include "ui/panels/readouts.h"
+#include "ui/parts/message_bar.h"
 #include "ui/theme/icons.h"
 #include "ui/theme/words.h"
 

@@ -2,8 +2,8 @@
 
 #include <span>
 
-#include "core/anatomy/tables/measurement_table.h"
 #include "core/anatomy/marks/scan.h"
+#include "core/anatomy/tables/measurement_table.h"
 
 namespace zyga::anatomy {
 

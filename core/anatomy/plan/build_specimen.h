@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/anatomy/tables/measurement_table.h"
 #include "core/anatomy/specimen.h"
+#include "core/anatomy/tables/measurement_table.h"
 
 namespace zyga::anatomy {
 

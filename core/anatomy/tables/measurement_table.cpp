@@ -9,8 +9,8 @@
 #include <utility>
 
 #include "core/anatomy/plan/body_plan.h"
-#include "core/anatomy/tables/csv.h"
 #include "core/anatomy/plan/region_ranges.h"
+#include "core/anatomy/tables/csv.h"
 
 namespace zyga::anatomy {
 namespace {

@@ -2,9 +2,9 @@
 #include <cstdio>
 #include <numbers>
 
+#include "core/anatomy/plan/region_ranges.h"
 #include "core/anatomy/tables/csv.h"
 #include "core/anatomy/tables/measurement_table.h"
-#include "core/anatomy/plan/region_ranges.h"
 
 namespace zyga::anatomy {
 namespace {

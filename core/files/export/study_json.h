@@ -3,8 +3,8 @@
 #include <string>
 
 #include "core/study/reach/envelope.h"
-#include "core/study/stress/pressure.h"
 #include "core/study/reach/range_chart.h"
+#include "core/study/stress/pressure.h"
 #include "core/study/uncertainty/spread.h"
 
 /// Studies as JSON, for the batch verb and for reports: m, m2, m3, degrees, mmHg, rounded to a millionth, keys in fixed

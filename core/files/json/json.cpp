@@ -5,8 +5,8 @@
 #include <cmath>
 
 #include "core/files/json/numeral.h"
-#include "core/files/project/project.h"
 #include "core/files/json/utf8.h"
+#include "core/files/project/project.h"
 
 namespace zyga::files {
 namespace {

@@ -2,8 +2,8 @@
 #include <unordered_set>
 
 #include "core/files/json/json.h"
-#include "core/files/project/project.h"
 #include "core/files/json/utf8.h"
+#include "core/files/project/project.h"
 
 namespace zyga::files {
 namespace {

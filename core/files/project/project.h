@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
-#include "core/anatomy/tables/measurement_table.h"
 #include "core/anatomy/note.h"
+#include "core/anatomy/tables/measurement_table.h"
 #include "core/files/disk/file_error.h"
 #include "core/files/project/project_scan.h"
 #include "core/files/project/sheet.h"
@@ -13,8 +13,8 @@
 #include "core/range/assumptions.h"
 #include "core/solid/flesh/guide_thickness.h"
 #include "core/study/claims/claim.h"
-#include "core/study/mass/densities.h"
 #include "core/study/ground/trackway.h"
+#include "core/study/mass/densities.h"
 
 namespace zyga::files {
 

@@ -6,8 +6,8 @@
 
 #include "core/anatomy/plan/build_specimen.h"
 #include "core/files/disk/atomic_file.h"
-#include "core/files/scan/clean_scan.h"
 #include "core/files/project/project.h"
+#include "core/files/scan/clean_scan.h"
 
 namespace zyga::files {
 namespace {

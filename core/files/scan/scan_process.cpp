@@ -11,11 +11,11 @@
 #include <cstring>
 #include <new>
 
+#include "core/files/json/utf8.h"
 #include "core/files/scan/sanitizer_shadow.h"
 #include "core/files/scan/scan_import.h"
 #include "core/files/scan/scan_protocol.h"
 #include "core/files/scan/scan_wire.h"
-#include "core/files/json/utf8.h"
 
 /// The body of the reading process.
 namespace zyga::files {

@@ -10,8 +10,8 @@
 #include <csignal>
 #include <cstring>
 
-#include "core/files/scan/child_process.h"
 #include "core/files/json/numeral.h"
+#include "core/files/scan/child_process.h"
 #include "core/files/scan/scan_protocol.h"
 #include "core/files/scan/scan_wire.h"
 

@@ -5,8 +5,8 @@
 #include "core/kinematics/placement.h"
 #include "core/range/contact/contact_pairs.h"
 #include "core/range/contact/contact_search.h"
-#include "core/range/findings.h"
 #include "core/range/contact/neighbour_contact.h"
+#include "core/range/findings.h"
 
 namespace zyga::range {
 

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <stdexcept>
 
-#include "core/solid/levelset/bone_spaces.h"
-#include "core/solid/sdf/mesher.h"
 #include "core/solid/flesh/guide_sections.h"
+#include "core/solid/levelset/bone_spaces.h"
 #include "core/solid/mesh/pieces.h"
+#include "core/solid/sdf/mesher.h"
 #include "core/solid/watertight/posed_field.h"
 
 namespace zyga::solid {

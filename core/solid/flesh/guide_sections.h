@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/solid/sdf/shape.h"
 #include "core/solid/flesh/guide_thickness.h"
+#include "core/solid/sdf/shape.h"
 #include "core/solid/watertight/watertight.h"
 
 namespace zyga::solid {

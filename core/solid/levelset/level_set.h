@@ -4,8 +4,8 @@
 
 #include "core/anatomy/plan/bone_field.h"
 #include "core/solid/levelset/level_set_grid.h"
-#include "core/solid/sculpt/sculpt.h"
 #include "core/solid/mesh/triangle_mesh.h"
+#include "core/solid/sculpt/sculpt.h"
 
 namespace zyga::solid {
 

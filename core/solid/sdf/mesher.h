@@ -1,8 +1,8 @@
 #pragma once
 
-#include "core/solid/sdf/shape.h"
-#include "core/solid/sculpt/sculpt.h"
 #include "core/solid/mesh/triangle_mesh.h"
+#include "core/solid/sculpt/sculpt.h"
+#include "core/solid/sdf/shape.h"
 
 namespace zyga::solid {
 

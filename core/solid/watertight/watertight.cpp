@@ -6,9 +6,9 @@
 #include <stdexcept>
 
 #include "core/solid/levelset/bone_spaces.h"
+#include "core/solid/mesh/pieces.h"
 #include "core/solid/sdf/mesher.h"
 #include "core/solid/watertight/joint_bridges.h"
-#include "core/solid/mesh/pieces.h"
 #include "core/solid/watertight/posed_field.h"
 
 namespace zyga::solid {

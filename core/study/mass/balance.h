@@ -4,8 +4,8 @@
 #include <string>
 #include <vector>
 
-#include "core/study/mass/body_segments.h"
 #include "core/study/ground/feet.h"
+#include "core/study/mass/body_segments.h"
 
 namespace zyga::study {
 

@@ -4,8 +4,8 @@
 #include <stdexcept>
 
 #include "core/kinematics/bend.h"
-#include "core/study/reach/extremes.h"
 #include "core/study/ground/feet.h"
+#include "core/study/reach/extremes.h"
 
 namespace zyga::study {
 namespace {

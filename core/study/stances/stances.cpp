@@ -10,8 +10,8 @@
 #include "core/kinematics/stand_readings.h"
 #include "core/kinematics/standing.h"
 #include "core/range/findings.h"
-#include "core/study/stances/rearing.h"
 #include "core/study/reach/sagittal_bend.h"
+#include "core/study/stances/rearing.h"
 
 namespace zyga::study {
 namespace {

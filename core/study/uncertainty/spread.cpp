@@ -9,8 +9,8 @@
 #include "core/kinematics/standing.h"
 #include "core/range/findings.h"
 #include "core/range/neutral.h"
-#include "core/study/reach/elevation.h"
 #include "core/study/figures_text.h"
+#include "core/study/reach/elevation.h"
 
 namespace zyga::study {
 namespace {

@@ -7,9 +7,9 @@
 #include <string>
 #include <vector>
 
+#include "core/study/subject.h"
 #include "core/study/uncertainty/measurement_error.h"
 #include "core/study/uncertainty/quantiles.h"
-#include "core/study/subject.h"
 
 namespace zyga::study {
 

@@ -3,8 +3,8 @@
 
 #include "core/anatomy/plan/body_plan.h"
 #include "core/anatomy/plan/build_specimen.h"
-#include "core/anatomy/tables/measurement_table.h"
 #include "core/anatomy/summary.h"
+#include "core/anatomy/tables/measurement_table.h"
 
 namespace zyga::anatomy {
 namespace {

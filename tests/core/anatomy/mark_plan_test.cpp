@@ -6,11 +6,11 @@
 #include <numbers>
 #include <set>
 
-#include "core/anatomy/plan/build_specimen.h"
-#include "core/anatomy/tables/measurement_table.h"
-#include "core/anatomy/plan/scaled_table.h"
 #include "core/anatomy/marks/straighten_scan.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/plan/scaled_table.h"
 #include "core/anatomy/summary.h"
+#include "core/anatomy/tables/measurement_table.h"
 
 namespace zyga::anatomy {
 namespace {

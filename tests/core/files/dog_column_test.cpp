@@ -5,10 +5,10 @@
 #include <numbers>
 
 #include "core/anatomy/marks/bone_guess.h"
-#include "core/anatomy/plan/build_specimen.h"
 #include "core/anatomy/marks/mark_plan.h"
-#include "core/files/scan/clean_scan.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/files/project/project.h"
+#include "core/files/scan/clean_scan.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
 #include "core/solid/mesh/fit.h"

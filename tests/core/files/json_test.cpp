@@ -7,8 +7,8 @@
 #include <QJsonDocument>
 #include <random>
 
-#include "core/files/project/project.h"
 #include "core/files/json/utf8.h"
+#include "core/files/project/project.h"
 
 namespace zyga::files {
 namespace {

@@ -6,9 +6,9 @@
 #include <QTemporaryDir>
 #include <fstream>
 
+#include "core/files/project/project.h"
 #include "core/files/scan/bone_meshes.h"
 #include "core/files/scan/clean_scan.h"
-#include "core/files/project/project.h"
 #include "tests/core/files/example_skeleton.h"
 
 namespace zyga::files {

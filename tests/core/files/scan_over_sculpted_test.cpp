@@ -6,8 +6,8 @@
 #include <numbers>
 
 #include "core/anatomy/plan/build_specimen.h"
-#include "core/files/scan/clean_scan.h"
 #include "core/files/project/project.h"
+#include "core/files/scan/clean_scan.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
 #include "core/solid/mesh/fit.h"

@@ -7,8 +7,8 @@
 #include <fstream>
 #include <sstream>
 
-#include "core/files/json/json.h"
 #include "core/files/export/mesh_export.h"
+#include "core/files/json/json.h"
 #include "tests/core/files/example_skeleton.h"
 #include "tests/core/solid/mesh_library.h"
 

@@ -19,7 +19,7 @@ constexpr double kDegree = std::numbers::pi / 180;
 constexpr int kParallel = 0, kLens = 1;  // of the projections
 
 /// As the field for the turn has it: more than -180 and up to 180.
-double degrees(double turn) {
+double wholeDegrees(double turn) {
   const double d = std::remainder(turn / kDegree, 360);
   return d <= -180 + 1e-9 ? 180 : d;
 }
@@ -50,7 +50,7 @@ void PictureFields::setValue(const PictureChoice& choice) {
   grid_->setChecked(choice.groundGrid);
   {
     const QSignalBlocker still(turn_);
-    turn_->setValue(degrees(choice.shot.turn));
+    turn_->setValue(wholeDegrees(choice.shot.turn));
   }
   select(choice.view.value_or(side_));
   if (!choice.view) view_->setCurrentIndex(view_->findData(kViewOnScreen));
@@ -78,7 +78,7 @@ void PictureFields::chooseView() {
   if (!onScreen()) {
     side_ = static_cast<StandardView>(view_->currentData().toInt());
     const QSignalBlocker still(turn_);
-    if (const auto turn = picture::turnOf(side_)) turn_->setValue(degrees(*turn));
+    if (const auto turn = picture::turnOf(side_)) turn_->setValue(wholeDegrees(*turn));
   }
   fit();
   emit changed();
@@ -91,7 +91,7 @@ void PictureFields::chooseProjection(int index) {
   leftScreen_ = leftScreen_ || onScreen();
   if (leftScreen_ && lensWanted_) {
     const QSignalBlocker still(turn_);
-    turn_->setValue(degrees(screenTurn_));
+    turn_->setValue(wholeDegrees(screenTurn_));
     side_ = StandardView::ThreeQuarter;
     select(picture::sideAt(turn_->value() * kDegree));
   } else if (onScreen() || view_->currentIndex() < 0) {

@@ -14,9 +14,9 @@
 #include <QStandardPaths>
 #include <QVBoxLayout>
 
-#include "ui/dialogs/sheet/sheet_preview.h"
 #include "core/files/disk/atomic_file.h"
 #include "ui/commands/sheet_edits.h"
+#include "ui/dialogs/sheet/sheet_preview.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/sheets/plate_file.h"
 #include "ui/sheets/sheet.h"

@@ -4,6 +4,7 @@
 #include <numbers>
 
 #include "ui/theme/figures.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {

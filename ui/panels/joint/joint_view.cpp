@@ -21,6 +21,7 @@
 #include "ui/theme/theme.h"
 #include "ui/theme/unit_spin_box.h"
 #include "ui/theme/words.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {

@@ -7,6 +7,7 @@
 
 #include "ui/theme/figures.h"
 #include "ui/theme/words.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {

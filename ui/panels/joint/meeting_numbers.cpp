@@ -5,6 +5,7 @@
 #include <QStyle>
 
 #include "ui/theme/figures.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {

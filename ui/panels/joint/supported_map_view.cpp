@@ -11,6 +11,7 @@
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/words.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {
@@ -137,8 +138,8 @@ void SupportedMapView::paintAxes(QPainter& painter) {
   painter.drawText(QRectF(0, area.bottom() + 1, width(), text), Qt::AlignCenter, words("ventral", map_.ventral));
   // In the lower corners, which a supported region seldom fills.
   const QRectF row(area.left() + 3, area.bottom() - text - 1, area.width() - 6, text);
-  painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, tr("left %1").arg(plainDegrees(map_.left)));
-  painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, tr("right %1").arg(plainDegrees(-map_.right)));
+  painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, tr("left %1").arg(degrees(map_.left)));
+  painter.drawText(row, Qt::AlignRight | Qt::AlignVCenter, tr("right %1").arg(degrees(-map_.right)));
 }
 
 void SupportedMapView::paintMark(QPainter& painter) {

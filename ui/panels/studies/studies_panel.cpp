@@ -14,11 +14,11 @@
 #include <QStandardPaths>
 #include <QToolButton>
 
-#include "ui/parts/panel_parts.h"
 #include "ui/panels/studies/plot_view.h"
 #include "ui/panels/studies/plot_window.h"
 #include "ui/panels/studies/save_study.h"
 #include "ui/panels/studies/study_fields.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/words.h"
 

@@ -6,8 +6,8 @@
 #include <QSettings>
 #include <QVBoxLayout>
 
-#include "ui/parts/panel_parts.h"
 #include "ui/panels/studies/spread_fields.h"
+#include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
 

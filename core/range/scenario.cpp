@@ -1,0 +1,134 @@
+#include "core/range/scenario.h"
+
+#include <algorithm>
+#include <array>
+#include <mutex>
+#include <utility>
+
+#include "core/range/contact/contact.h"
+#include "core/range/neutral.h"
+
+namespace zyga::range {
+
+using kinematics::Articulation;
+using kinematics::JointIndex;
+using kinematics::Placement;
+using kinematics::Pose;
+
+/// A pose and what follows from it under the scenario's assumptions, each found once.
+struct Scenario::Posed {
+  Pose pose;
+  std::mutex mutex;  ///< of what follows
+  std::optional<Placement> placement;
+  std::optional<Assessment> assessment;
+  std::vector<std::array<std::unique_ptr<const Band>, 3>> bands;  ///< by joint and motion; references to them stay
+};
+
+bool movesNeutral(const Assumptions& a, const Assumptions& b) {
+  return a.neutralBy != b.neutralBy || a.neck != b.neck || a.trunk != b.trunk || a.tail != b.tail;
+}
+
+Scenario::Scenario(std::shared_ptr<const anatomy::Specimen> specimen, const Assumptions& assumptions, const Pose& pose,
+                   std::shared_ptr<const ContactModel> contact)
+    : specimen_(std::move(specimen)),
+      assumptions_(std::make_shared<const Assumptions>(assumptions)),
+      articulation_(std::make_shared<const Articulation>(articulate(*specimen_, assumptions))),
+      contact_(std::move(contact)) {
+  turnTo(pose, nullptr);
+}
+
+/// Takes over from `before`, of the same assumptions and shapes, the verdicts of joints that have not moved: a verdict
+/// hangs on its own joint's angles alone.
+void Scenario::turnTo(const Pose& pose, Posed* before) {
+  posed_ = std::make_shared<Posed>();
+  posed_->pose = pose;
+  posed_->bands.resize(specimen_->joints.size());
+  if (!before || before->pose.angles.size() != pose.angles.size()) return;
+  Posed& earlier = *before;
+  const std::lock_guard lock(earlier.mutex);
+  for (std::size_t j = 0; j < pose.angles.size(); ++j) {
+    if (pose.angles[j] != earlier.pose.angles[j]) continue;
+    for (std::size_t motion = 0; motion < 3; ++motion)
+      if (earlier.bands[j][motion]) posed_->bands[j][motion] = std::make_unique<const Band>(*earlier.bands[j][motion]);
+  }
+  if (!earlier.assessment) return;
+  Assessment assessment = *earlier.assessment;
+  assessment.contacts.clear();
+  assessment.contactJudged = false;
+  assessment.level = Level::Supported;
+  for (JointVerdict& verdict : assessment.joints) {
+    const JointIndex joint = verdict.joint;
+    if (pose[joint] != earlier.pose[joint])
+      verdict = assessJoint(*specimen_, *articulation_, *assumptions_, joint, pose[joint]);
+    assessment.level = std::max(assessment.level, verdict.level);
+  }
+  Placement X_WB = kinematics::place(*specimen_, *articulation_, pose);
+  if (contact_) judgeContact(*contact_, X_WB, *assumptions_, assessment);
+  posed_->placement = std::move(X_WB);
+  posed_->assessment = std::move(assessment);
+}
+
+const Placement& Scenario::placement() const {
+  const std::lock_guard lock(posed_->mutex);
+  if (!posed_->placement) posed_->placement = kinematics::place(*specimen_, *articulation_, posed_->pose);
+  return *posed_->placement;
+}
+
+const Assessment& Scenario::assessment() const {
+  const Placement& X_WB = placement();
+  const std::lock_guard lock(posed_->mutex);
+  if (!posed_->assessment) {
+    Assessment assessment = assess(*specimen_, *articulation_, *assumptions_, posed_->pose);
+    if (contact_) judgeContact(*contact_, X_WB, *assumptions_, assessment);
+    posed_->assessment = std::move(assessment);
+  }
+  return *posed_->assessment;
+}
+
+const Band& Scenario::band(JointIndex joint, int motion) const {
+  const auto k = static_cast<std::size_t>(motion);
+  const std::lock_guard lock(posed_->mutex);
+  std::unique_ptr<const Band>& kept = posed_->bands.at(joint.value).at(k);
+  if (!kept)
+    kept = std::make_unique<const Band>(
+        range::band(*specimen_, *articulation_, *assumptions_, joint, posed_->pose[joint], motion, contact_.get()));
+  return *kept;
+}
+
+JointLimits Scenario::limits(JointIndex joint) const {
+  return range::limits(*specimen_, *articulation_, *assumptions_, joint, posed_->pose[joint], contact_.get());
+}
+
+Scenario Scenario::withPose(const Pose& pose) const {
+  Scenario other = *this;
+  other.turnTo(pose, posed_.get());
+  return other;
+}
+
+Scenario Scenario::withAssumptions(const Assumptions& assumptions) const {
+  return withAssumptions(assumptions, posed_->pose);
+}
+
+Scenario Scenario::withAssumptions(const Assumptions& assumptions, const Pose& pose) const {
+  Scenario other = *this;
+  other.assumptions_ = std::make_shared<const Assumptions>(assumptions);
+  if (movesNeutral(*assumptions_, assumptions))
+    other.articulation_ = std::make_shared<const Articulation>(articulate(*specimen_, assumptions));
+  other.turnTo(pose, nullptr);
+  return other;
+}
+
+Scenario Scenario::withContact(std::shared_ptr<const ContactModel> contact) const {
+  Scenario other = *this;
+  other.contact_ = std::move(contact);
+  other.turnTo(posed_->pose, nullptr);
+  return other;
+}
+
+Scenario Scenario::withRecords(std::shared_ptr<const anatomy::Specimen> specimen) const {
+  Scenario other = *this;
+  other.specimen_ = std::move(specimen);
+  return other;
+}
+
+}  // namespace zyga::range

@@ -1,0 +1,82 @@
+#include "ui/words/numbers.h"
+
+#include <cmath>
+#include <numbers>
+
+namespace zyga::ui {
+namespace {
+
+using reason::Unit;
+
+const QString kMinus = QStringLiteral("\u2212");
+const QString kDegree = QStringLiteral("\u00B0");
+const QString kNoBreak = QStringLiteral("\u00A0");
+
+struct Style {
+  double size;  ///< of the unit told, in SI
+  QString sign;
+  int decimals;
+};
+
+Style styleOf(Unit unit) {
+  switch (unit) {
+    case Unit::Length:
+      return {0.001, kNoBreak + "mm", 1};
+    case Unit::Distance:
+      return {1, kNoBreak + "m", 2};
+    case Unit::Angle:
+      return {std::numbers::pi / 180, kDegree, 1};
+    case Unit::Share:
+      return {0.01, kNoBreak + "%", 0};
+    case Unit::Mass:
+      return {1, kNoBreak + "kg", 0};
+    case Unit::Speed:
+      return {1, kNoBreak + "m/s", 2};
+    case Unit::Pressure:
+      return {133.322, kNoBreak + "mmHg", 0};
+    case Unit::Bytes:
+      return {1e6, kNoBreak + "MB", 1};
+    case Unit::Plain:
+      break;
+  }
+  return {1, QString(), 2};
+}
+
+QString written(double value, Unit unit, int decimals) {
+  const Style style = styleOf(unit);
+  return plain(value / style.size, decimals) + style.sign;
+}
+
+}  // namespace
+
+QString plain(double value, int decimals) {
+  if (!std::isfinite(value)) return QStringLiteral("?");
+  const QString figures = QString::number(std::abs(value), 'f', decimals);
+  return (value < 0 && figures.toDouble() != 0 ? kMinus : QString()) + figures;
+}
+
+QString degrees(double angle, int decimals) { return written(angle, Unit::Angle, decimals); }
+
+QString signedDegrees(double angle, int decimals) {
+  const QString figures = degrees(std::abs(angle), decimals);
+  const bool zero = figures == degrees(0, decimals);
+  return (zero ? QString() : angle > 0 ? QStringLiteral("+") : kMinus) + figures;
+}
+
+QString percent(double share, int decimals) { return written(share, Unit::Share, decimals); }
+QString millimetres(double length, int decimals) { return written(length, Unit::Length, decimals); }
+QString metres(double length, int decimals) { return written(length, Unit::Distance, decimals); }
+QString kilograms(double mass) { return written(mass, Unit::Mass, 0); }
+QString quantity(double value, Unit unit) { return written(value, unit, styleOf(unit).decimals); }
+
+Apart apart(double measured, double limit, Unit unit) {
+  const int decimals = styleOf(unit).decimals;
+  Apart pair;
+  for (int more = 0; more <= 2; ++more) {
+    pair = {written(measured, unit, decimals + more), written(limit, unit, decimals + more)};
+    if (pair.measured != pair.limit) break;
+  }
+  return pair;
+}
+
+}  // namespace zyga::ui

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <QString>
+
+#include "core/reason/reason.h"
+
+namespace zyga::ui {
+
+// The one place that writes numbers for people: SI in; the decimals are those of the unit, so that numbers stand still
+// while they change; a no-break space before the unit, a true minus sign. "?" for what is not finite.
+
+/// "7.1°" from rad.
+QString degrees(double angle, int decimals = 1);
+/// "+7.1°", "−3.2°", "0.0°".
+QString signedDegrees(double angle, int decimals = 1);
+/// "38 %" from 0.38.
+QString percent(double share, int decimals = 0);
+/// "12.3 mm" from m.
+QString millimetres(double length, int decimals = 1);
+/// "4.99 m".
+QString metres(double length, int decimals = 2);
+QString kilograms(double mass);
+/// A bare number with so many decimals.
+QString plain(double value, int decimals);
+QString quantity(double value, reason::Unit unit);
+
+/// Two values of a unit to be compared, with as many decimals as it takes to tell them apart, two more at most.
+struct Apart {
+  QString measured, limit;
+};
+Apart apart(double measured, double limit, reason::Unit unit);
+
+}  // namespace zyga::ui
