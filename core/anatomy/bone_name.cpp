@@ -9,8 +9,7 @@ namespace {
 /// How the id of a kind is made up: stem, then what follows it.
 struct KindEntry {
   BoneKind kind;
-  std::string_view stem;   ///< "metacarpal"
-  std::string_view words;  ///< "metacarpal"
+  std::string_view stem;  ///< "metacarpal"
   Region region;
   bool numbered;   ///< the stem is followed by a number
   bool phalanges;  ///< and by ".phalanx"
@@ -18,33 +17,33 @@ struct KindEntry {
 };
 
 constexpr std::array kKinds{
-    KindEntry{BoneKind::Skull, "skull", "skull", Region::Skull, false, false, false},
-    KindEntry{BoneKind::Jaw, "jaw", "lower jaw", Region::Skull, false, false, false},
-    KindEntry{BoneKind::Cervical, "C", "cervical vertebra", Region::Cervical, true, false, false},
-    KindEntry{BoneKind::Dorsal, "D", "dorsal vertebra", Region::Dorsal, true, false, false},
-    KindEntry{BoneKind::Sacral, "S", "sacral vertebra", Region::Sacral, true, false, false},
-    KindEntry{BoneKind::Caudal, "Ca", "caudal vertebra", Region::Caudal, true, false, false},
-    KindEntry{BoneKind::CervicalRib, "rib.C", "cervical rib", Region::Cervical, true, false, true},
-    KindEntry{BoneKind::DorsalRib, "rib.D", "dorsal rib", Region::Ribs, true, false, true},
-    KindEntry{BoneKind::Chevron, "chevron.Ca", "chevron", Region::Chevrons, true, false, false},
-    KindEntry{BoneKind::Scapula, "scapula", "shoulder blade", Region::ShoulderGirdle, false, false, true},
-    KindEntry{BoneKind::Coracoid, "coracoid", "coracoid", Region::ShoulderGirdle, false, false, true},
-    KindEntry{BoneKind::SternalPlate, "sternal", "sternal plate", Region::ShoulderGirdle, false, false, true},
-    KindEntry{BoneKind::Humerus, "humerus", "humerus", Region::Forelimb, false, false, true},
-    KindEntry{BoneKind::Radius, "radius", "radius", Region::Forelimb, false, false, true},
-    KindEntry{BoneKind::Ulna, "ulna", "ulna", Region::Forelimb, false, false, true},
-    KindEntry{BoneKind::Carpal, "carpal", "carpal", Region::Manus, true, false, true},
-    KindEntry{BoneKind::Metacarpal, "metacarpal", "metacarpal", Region::Manus, true, false, true},
-    KindEntry{BoneKind::ManusPhalanx, "manus", "finger", Region::Manus, true, true, true},
-    KindEntry{BoneKind::Ilium, "ilium", "ilium", Region::HipGirdle, false, false, true},
-    KindEntry{BoneKind::Pubis, "pubis", "pubis", Region::HipGirdle, false, false, true},
-    KindEntry{BoneKind::Ischium, "ischium", "ischium", Region::HipGirdle, false, false, true},
-    KindEntry{BoneKind::Femur, "femur", "femur", Region::Hindlimb, false, false, true},
-    KindEntry{BoneKind::Tibia, "tibia", "tibia", Region::Hindlimb, false, false, true},
-    KindEntry{BoneKind::Fibula, "fibula", "fibula", Region::Hindlimb, false, false, true},
-    KindEntry{BoneKind::Astragalus, "astragalus", "astragalus", Region::Hindlimb, false, false, true},
-    KindEntry{BoneKind::Metatarsal, "metatarsal", "metatarsal", Region::Pes, true, false, true},
-    KindEntry{BoneKind::PesPhalanx, "pes", "toe", Region::Pes, true, true, true},
+    KindEntry{BoneKind::Skull, "skull", Region::Skull, false, false, false},
+    KindEntry{BoneKind::Jaw, "jaw", Region::Skull, false, false, false},
+    KindEntry{BoneKind::Cervical, "C", Region::Cervical, true, false, false},
+    KindEntry{BoneKind::Dorsal, "D", Region::Dorsal, true, false, false},
+    KindEntry{BoneKind::Sacral, "S", Region::Sacral, true, false, false},
+    KindEntry{BoneKind::Caudal, "Ca", Region::Caudal, true, false, false},
+    KindEntry{BoneKind::CervicalRib, "rib.C", Region::Cervical, true, false, true},
+    KindEntry{BoneKind::DorsalRib, "rib.D", Region::Ribs, true, false, true},
+    KindEntry{BoneKind::Chevron, "chevron.Ca", Region::Chevrons, true, false, false},
+    KindEntry{BoneKind::Scapula, "scapula", Region::ShoulderGirdle, false, false, true},
+    KindEntry{BoneKind::Coracoid, "coracoid", Region::ShoulderGirdle, false, false, true},
+    KindEntry{BoneKind::SternalPlate, "sternal", Region::ShoulderGirdle, false, false, true},
+    KindEntry{BoneKind::Humerus, "humerus", Region::Forelimb, false, false, true},
+    KindEntry{BoneKind::Radius, "radius", Region::Forelimb, false, false, true},
+    KindEntry{BoneKind::Ulna, "ulna", Region::Forelimb, false, false, true},
+    KindEntry{BoneKind::Carpal, "carpal", Region::Manus, true, false, true},
+    KindEntry{BoneKind::Metacarpal, "metacarpal", Region::Manus, true, false, true},
+    KindEntry{BoneKind::ManusPhalanx, "manus", Region::Manus, true, true, true},
+    KindEntry{BoneKind::Ilium, "ilium", Region::HipGirdle, false, false, true},
+    KindEntry{BoneKind::Pubis, "pubis", Region::HipGirdle, false, false, true},
+    KindEntry{BoneKind::Ischium, "ischium", Region::HipGirdle, false, false, true},
+    KindEntry{BoneKind::Femur, "femur", Region::Hindlimb, false, false, true},
+    KindEntry{BoneKind::Tibia, "tibia", Region::Hindlimb, false, false, true},
+    KindEntry{BoneKind::Fibula, "fibula", Region::Hindlimb, false, false, true},
+    KindEntry{BoneKind::Astragalus, "astragalus", Region::Hindlimb, false, false, true},
+    KindEntry{BoneKind::Metatarsal, "metatarsal", Region::Pes, true, false, true},
+    KindEntry{BoneKind::PesPhalanx, "pes", Region::Pes, true, true, true},
 };
 
 const KindEntry& entryOf(BoneKind kind) {
@@ -114,49 +113,36 @@ bool isVertebra(BoneKind kind) {
   return kind == BoneKind::Cervical || kind == BoneKind::Dorsal || kind == BoneKind::Sacral || kind == BoneKind::Caudal;
 }
 
-std::string_view title(Region region) {
+reason::Term termOf(Region region) {
   switch (region) {
     case Region::Skull:
-      return "Head";
+      return {"region.head"};
     case Region::Cervical:
-      return "Neck";
+      return {"region.neck"};
     case Region::Dorsal:
-      return "Trunk";
+      return {"region.trunk"};
     case Region::Sacral:
-      return "Sacrum";
+      return {"region.sacrum"};
     case Region::Caudal:
-      return "Tail";
+      return {"region.tail"};
     case Region::Ribs:
-      return "Ribs";
+      return {"region.ribs"};
     case Region::Chevrons:
-      return "Chevrons";
+      return {"region.chevrons"};
     case Region::ShoulderGirdle:
-      return "Shoulder";
+      return {"region.shoulder"};
     case Region::Forelimb:
-      return "Forelimb";
+      return {"region.forelimb"};
     case Region::Manus:
-      return "Manus";
+      return {"region.manus"};
     case Region::HipGirdle:
-      return "Pelvis";
+      return {"region.pelvis"};
     case Region::Hindlimb:
-      return "Hindlimb";
+      return {"region.hindlimb"};
     case Region::Pes:
-      return "Pes";
+      break;
   }
-  return "";
-}
-
-std::string title(const BoneName& name) {
-  const KindEntry& entry = entryOf(name.kind);
-  std::string words;
-  if (name.side == Side::Left) words = "left ";
-  if (name.side == Side::Right) words = "right ";
-  if (name.kind == BoneKind::Cervical && name.number == 1) return "atlas";
-  if (name.kind == BoneKind::Cervical && name.number == 2) return "axis";
-  words += entry.words;
-  if (entry.numbered) words += ' ' + std::to_string(name.number);
-  if (entry.phalanges) words += ", phalanx " + std::to_string(name.phalanx);
-  return words;
+  return {"region.pes"};
 }
 
 }  // namespace zyga::anatomy

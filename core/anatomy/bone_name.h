@@ -4,6 +4,8 @@
 #include <string>
 #include <string_view>
 
+#include "core/reason/reason.h"
+
 namespace zyga::anatomy {
 
 /// Parts of the skeleton as the bones list groups them.
@@ -79,8 +81,7 @@ BoneName mirrored(const BoneName& name);
 Region regionOf(const BoneName& name);
 bool isVertebra(BoneKind kind);
 
-/// Words for people: "neck", "left thumb claw"... Never parsed.
-std::string_view title(Region region);
-std::string title(const BoneName& name);
+/// "region.neck"; ui/words says it.
+reason::Term termOf(Region region);
 
 }  // namespace zyga::anatomy

@@ -63,6 +63,20 @@ Facet mirrored(const Facet& facet) {
   return out;
 }
 
+reason::Term termOf(FacetRole role) {
+  switch (role) {
+    case FacetRole::PrezygLeft:
+      return {"facet.left-prezygapophyseal"};
+    case FacetRole::PrezygRight:
+      return {"facet.right-prezygapophyseal"};
+    case FacetRole::PostzygLeft:
+      return {"facet.left-postzygapophyseal"};
+    case FacetRole::PostzygRight:
+      break;
+  }
+  return {"facet.right-postzygapophyseal"};
+}
+
 bool isPrezyg(FacetRole role) { return role == FacetRole::PrezygLeft || role == FacetRole::PrezygRight; }
 bool isLeft(FacetRole role) { return role == FacetRole::PrezygLeft || role == FacetRole::PostzygLeft; }
 

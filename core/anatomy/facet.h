@@ -3,6 +3,8 @@
 #include <Eigen/Geometry>
 #include <vector>
 
+#include "core/reason/reason.h"
+
 namespace zyga::anatomy {
 
 enum class FacetRole { PrezygLeft, PrezygRight, PostzygLeft, PostzygRight };
@@ -32,6 +34,9 @@ std::vector<Eigen::Vector2d> ellipseOutline(double length, double width, int cor
 FacetRole mirrored(FacetRole role);
 /// Its mirror image in the plane y = 0, with the role of the other side.
 Facet mirrored(const Facet& facet);
+
+/// "facet.left-prezygapophyseal"; ui/words says it.
+reason::Term termOf(FacetRole role);
 
 bool isPrezyg(FacetRole role);
 bool isLeft(FacetRole role);

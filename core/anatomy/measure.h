@@ -5,6 +5,8 @@
 #include <string>
 #include <string_view>
 
+#include "core/anatomy/bone_name.h"
+
 namespace zyga::anatomy {
 
 /// The columns of a measurement table. Lengths are held in metres and angles in radians; tables and people see
@@ -36,17 +38,52 @@ inline constexpr int kMeasureCount = static_cast<int>(Measure::Circumference) + 
 
 bool isAngle(Measure measure);
 
-/// Column title without its unit: "length with condyle".
-std::string_view title(Measure measure);
-std::optional<Measure> measureFromTitle(std::string_view title);
+/// What tables and project files call it: "length with condyle". Not for people: ui/words has its own names.
+std::string_view toText(Measure measure);
+std::optional<Measure> measureFromText(std::string_view text);
+/// "measure.length-with-condyle"; ui/words says it.
+reason::Term termOf(Measure measure);
 
 /// Where the value in a cell comes from.
 enum class CellOrigin { Unknown, Measured, BetweenNeighbours, Mirrored, ByProportion };
 
+/// By which rule a blank cell was filled.
+enum class FillBy {
+  Nothing,        ///< it was not: the cell is measured, or unknown
+  Mirrored,       ///< from the bone of the other side, `from`
+  Between,        ///< its neighbours along the column, `from` and `to`
+  Nearest,        ///< by proportion to the nearest bone along the column, `from`
+  MeasuredBones,  ///< by proportion to all measured bones, the median of so many, `count`
+  PlanSize,       ///< by the body plan's own size: nothing has been measured
+  LessCondyle,    ///< the length with condyle less a condyle by proportion
+  OwnLength,      ///< by proportion to the bone's length
+  PlanAngle,      ///< by the body plan's angle
+  SameLimb,       ///< by proportion to the measured bones of the limb
+  OtherLimb,      ///< by proportion to the other limb
+  Other           ///< as an older file words it, `words`
+};
+
+struct FillRule {
+  FillBy by = FillBy::Nothing;
+  BoneName from = {}, to = {};
+  int count = 0;
+  std::optional<Region> fittedTo = {};  ///< the region whose measured total length the value was then fitted to
+  std::string words = {};
+
+  bool empty() const { return by == FillBy::Nothing; }
+  bool operator==(const FillRule&) const = default;
+};
+
+/// What project files call a rule: "between C4 C7", "measured-bones 12, fitted-to neck".
+std::string toText(const FillRule& rule);
+/// The reverse of toText. Sentences of older files ("between C4 and C7 along the column") become their rules; whatever
+/// else a file holds is kept as FillBy::Other.
+FillRule fillRuleFromText(std::string_view text);
+
 struct Cell {
   double value = 0;  ///< m or rad
   CellOrigin origin = CellOrigin::Unknown;
-  std::string rule;  ///< for people: "between C4 and C7 along the column"; empty when measured
+  FillRule rule = {};  ///< empty when measured
 
   bool known() const { return origin != CellOrigin::Unknown; }
   bool measured() const { return origin == CellOrigin::Measured; }

@@ -8,17 +8,17 @@ namespace {
 
 struct Words {
   NoteBasis basis;
-  std::string_view text, title;
+  std::string_view text;
+  reason::Term term;
 };
 
-constexpr std::array<Words, 3> kWords{
-    {{NoteBasis::Bone, "bone", "the bone shows it"},
-     {NoteBasis::LivingRelatives, "living relatives", "inferred from living relatives"},
-     {NoteBasis::Conjecture, "conjecture", "conjecture"}}};
+constexpr std::array<Words, 3> kWords{{{NoteBasis::Bone, "bone", {"note.bone-shows-it"}},
+                                       {NoteBasis::LivingRelatives, "living relatives", {"note.living-relatives"}},
+                                       {NoteBasis::Conjecture, "conjecture", {"note.conjecture"}}}};
 
 }  // namespace
 
-std::string_view title(NoteBasis basis) { return kWords[static_cast<std::size_t>(basis)].title; }
+reason::Term termOf(NoteBasis basis) { return kWords[static_cast<std::size_t>(basis)].term; }
 
 std::string_view toText(NoteBasis basis) { return kWords[static_cast<std::size_t>(basis)].text; }
 

@@ -13,8 +13,8 @@ namespace zyga::anatomy {
 /// What a note rests on.
 enum class NoteBasis { Bone, LivingRelatives, Conjecture };
 
-/// "the bone shows it", "inferred from living relatives", "conjecture"
-std::string_view title(NoteBasis basis);
+/// "note.conjecture"; ui/words says it.
+reason::Term termOf(NoteBasis basis);
 /// The words of files: "bone", "living relatives", "conjecture".
 std::string_view toText(NoteBasis basis);
 std::optional<NoteBasis> noteBasisFromText(std::string_view text);

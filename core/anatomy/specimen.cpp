@@ -31,6 +31,22 @@ std::optional<Evidence> evidenceFromText(std::string_view text) {
   return std::nullopt;
 }
 
+reason::Term termOf(Evidence evidence) {
+  switch (evidence) {
+    case Evidence::Found:
+      return {"evidence.found"};
+    case Evidence::FoundDeformed:
+      return {"evidence.found-deformed"};
+    case Evidence::Mirrored:
+      return {"evidence.mirrored"};
+    case Evidence::Scaled:
+      return {"evidence.scaled"};
+    case Evidence::Inferred:
+      break;
+  }
+  return {"evidence.inferred"};
+}
+
 const Facet* Bone::facet(FacetRole role) const {
   const auto found = std::find_if(facets.begin(), facets.end(), [role](const Facet& f) { return f.role == role; });
   return found == facets.end() ? nullptr : &*found;

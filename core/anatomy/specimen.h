@@ -29,8 +29,11 @@ struct JointIndex {
 /// How a bone is known.
 enum class Evidence { Found, FoundDeformed, Mirrored, Scaled, Inferred };
 
+/// What tables and files call it: "found, deformed".
 std::string_view toText(Evidence evidence);
 std::optional<Evidence> evidenceFromText(std::string_view text);
+/// "evidence.found"; ui/words says it.
+reason::Term termOf(Evidence evidence);
 
 struct Bone {
   BoneName name;
@@ -62,10 +65,13 @@ struct AngleLimits {
   bool operator==(const AngleLimits&) const = default;
 };
 
+/// TypedLimits::source of limits that the program sets itself for want of published ones. A key; ui/words says it.
+inline constexpr char kProgramDefault[] = "program default";
+
 /// Limits that somebody typed because no facets give them.
 struct TypedLimits {
   std::array<AngleLimits, 3> angles;
-  std::string source;  ///< "author's choice", or a citation
+  std::string source;  ///< kProgramDefault, or a citation
   bool operator==(const TypedLimits&) const = default;
 };
 

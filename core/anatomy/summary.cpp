@@ -10,6 +10,8 @@ double lengthOf(const Specimen& specimen, std::string_view id) {
 
 double ratio(double a, double b) { return b > 0 ? a / b : 0; }
 
+bool isFound(const Bone& bone) { return bone.evidence == Evidence::Found || bone.evidence == Evidence::FoundDeformed; }
+
 }  // namespace
 
 Summary summarise(const Specimen& specimen) {
@@ -36,6 +38,17 @@ double elongation(const Bone& vertebra) {
   const double mean =
       0.5 * (vertebra.measures.value(Measure::CotyleHeight) + vertebra.measures.value(Measure::CotyleWidth));
   return ratio(vertebra.measures.value(Measure::Length), mean);
+}
+
+Completeness completeness(const Specimen& specimen) {
+  Completeness count;
+  count.bones = specimen.bones.size();
+  for (const Bone& bone : specimen.bones) {
+    const auto other = specimen.findBone(toId(mirrored(bone.name)));
+    if (isFound(bone)) ++count.found;
+    if (isFound(bone) || (other && isFound(specimen[*other]))) ++count.withMirrored;
+  }
+  return count;
 }
 
 }  // namespace zyga::anatomy

@@ -4,6 +4,8 @@
 #include <array>
 #include <utility>
 
+#include "core/anatomy/specimen_reasons.h"
+
 namespace zyga::anatomy {
 namespace {
 
@@ -11,59 +13,69 @@ using Eigen::Vector3d;
 
 constexpr double kFlat = 1e-9;  ///< m, between the tip of a condyle and its rim on a flat face
 
-struct Words {
-  std::string_view name, title, purpose;
+struct MarkWords {
+  std::string_view name;
+  reason::Term what, purpose;
 };
 
 /// Of names without their side.
-constexpr std::array kWords{Words{"diapophysis", "tip of the transverse process", "carries the rib's upper head"},
-                            Words{"parapophysis", "facet for the rib's lower head", "carries the rib's lower head"},
-                            Words{"ribTip", "end of the grown-on rib", "shows how far the rib reaches"},
-                            Words{"condyleTip", "foremost point of the condyle", "tells the length with condyle"},
-                            Words{"tuberculum", "tuberculum", "the rib's upper head"},
-                            Words{"middle", "middle", "the point half-way that lies farthest out"},
-                            Words{"tip", "tip", "the far end"},
-                            Words{"snout", "tip of the snout", "one end of the skull"},
-                            Words{"jawHinge", "hinge of the jaw", "where the jaw turns"},
-                            Words{"eye", "middle of the orbit", "says how the skull lies"},
-                            Words{"nostril", "middle of the nostril opening", "says how the skull lies"},
-                            Words{"foramenMagnum", "great opening of the braincase", "says how the skull lies"},
-                            Words{"chin", "chin", "the front end of the jaw"},
-                            Words{"proximal", "upper joint surface", "centre of rotation of the joint above"},
-                            Words{"distal", "lower joint surface", "centre of rotation of the joint below"},
-                            Words{"top", "upper end", "one end of the greatest length"},
-                            Words{"bottom", "lower end", "the other end of the greatest length"},
-                            Words{"shaftTop", "upper end of the shaft", "says how the shaft runs"},
-                            Words{"shaftBottom", "lower end of the shaft", "says how the shaft runs"},
-                            Words{"front", "front end of the blade", "says how the blade lies"},
-                            Words{"back", "hind end of the blade", "says how the blade lies"},
-                            Words{"crest", "top of the blade", "says how the blade lies"},
-                            Words{"face", "resting place of the humerus", "says how the bone lies"},
-                            Words{"sole", "lowest point of the foot", "stands on the ground"}};
+constexpr std::array kMarkWords{MarkWords{"diapophysis", {"mark.diapophysis"}, {"mark.for-diapophysis"}},
+                                MarkWords{"parapophysis", {"mark.parapophysis"}, {"mark.for-parapophysis"}},
+                                MarkWords{"ribTip", {"mark.fused-rib-tip"}, {"mark.for-fused-rib-tip"}},
+                                MarkWords{"condyleTip", {"mark.condyle-tip"}, {"mark.for-condyle-tip"}},
+                                MarkWords{"tuberculum", {"mark.tuberculum"}, {"mark.for-tuberculum"}},
+                                MarkWords{"middle", {"mark.middle"}, {"mark.for-middle"}},
+                                MarkWords{"tip", {"mark.tip"}, {"mark.for-tip"}},
+                                MarkWords{"snout", {"mark.snout"}, {"mark.for-snout"}},
+                                MarkWords{"jawHinge", {"mark.jaw-joint"}, {"mark.for-jaw-joint"}},
+                                MarkWords{"eye", {"mark.orbit"}, {"mark.for-skull"}},
+                                MarkWords{"nostril", {"mark.external-naris"}, {"mark.for-skull"}},
+                                MarkWords{"foramenMagnum", {"mark.foramen-magnum"}, {"mark.for-skull"}},
+                                MarkWords{"chin", {"mark.chin"}, {"mark.for-chin"}},
+                                MarkWords{"proximal", {"mark.proximal-surface"}, {"mark.for-proximal-surface"}},
+                                MarkWords{"distal", {"mark.distal-surface"}, {"mark.for-distal-surface"}},
+                                MarkWords{"top", {"mark.proximal-end"}, {"mark.for-end"}},
+                                MarkWords{"bottom", {"mark.distal-end"}, {"mark.for-other-end"}},
+                                MarkWords{"shaftTop", {"mark.shaft-top"}, {"mark.for-shaft"}},
+                                MarkWords{"shaftBottom", {"mark.shaft-bottom"}, {"mark.for-shaft"}},
+                                MarkWords{"front", {"mark.blade-front"}, {"mark.for-blade"}},
+                                MarkWords{"back", {"mark.blade-back"}, {"mark.for-blade"}},
+                                MarkWords{"crest", {"mark.blade-crest"}, {"mark.for-blade"}},
+                                MarkWords{"face", {"mark.humeral-face"}, {"mark.for-bone"}},
+                                MarkWords{"sole", {"mark.sole"}, {"mark.for-sole"}}};
 
-std::string_view endOf(std::string_view name) {
-  return name.ends_with(".L") || name.ends_with(".R") ? name.substr(name.size() - 2) : std::string_view();
+/// A landmark to be clicked, or a centre of rotation to be brushed.
+WantedMark landmarkMark(std::string_view name, MarkBy by, bool required) {
+  WantedMark mark;
+  mark.name = name;
+  mark.purpose = {"mark.for-bone"};
+  mark.by = by;
+  mark.required = required;
+  if (name.ends_with(".L")) mark.side = Side::Left;
+  if (name.ends_with(".R")) mark.side = Side::Right;
+  const std::string_view stem = name.substr(0, name.size() - (mark.side == Side::Midline ? 0 : 2));
+  for (const MarkWords& known : kMarkWords) {
+    if (known.name != stem) continue;
+    mark.what = known.what;
+    mark.purpose = known.purpose;
+  }
+  return mark;
 }
 
-std::string titled(std::string_view name) {
-  const std::string_view end = endOf(name), stem = name.substr(0, name.size() - end.size());
-  std::string words(stem);
-  for (const Words& known : kWords)
-    if (known.name == stem) words = known.title;
-  if (end == ".L") return "left " + words;
-  if (end == ".R") return "right " + words;
-  return words;
+WantedMark facetMark(FacetRole role) {
+  const bool front = isPrezyg(role);
+  return {std::string(toText(role)),
+          {front ? "mark.prezygapophyseal-facet" : "mark.postzygapophyseal-facet"},
+          isLeft(role) ? Side::Left : Side::Right,
+          {front ? "mark.for-prezygapophyseal-facet" : "mark.for-postzygapophyseal-facet"},
+          MarkBy::Facet,
+          true,
+          role};
 }
 
-std::string purposeOf(std::string_view name) {
-  const std::string_view stem = name.substr(0, name.size() - endOf(name).size());
-  for (const Words& known : kWords)
-    if (known.name == stem) return std::string(known.purpose);
-  return "says how the bone lies";
-}
-
-std::string facetTitle(FacetRole role) {
-  return std::string(isLeft(role) ? "left " : "right ") + (isPrezyg(role) ? "front" : "hind") + " facet";
+/// A mark of a vertebra in its mid-plane that everything else goes by.
+WantedMark midMark(std::string_view name, reason::Term what, reason::Term purpose, MarkBy by) {
+  return {std::string(name), what, Side::Midline, purpose, by, true, {}};
 }
 
 bool flatInFront(const Bone& sculpted) {
@@ -74,49 +86,17 @@ bool flatInFront(const Bone& sculpted) {
 
 std::vector<WantedMark> vertebraMarks(const Bone& sculpted) {
   const bool flat = flatInFront(sculpted);
-  std::vector<WantedMark> out{
-      {"cranialRim",
-       flat ? "rim of the front face" : "base of the condyle",
-       "the front end of the centrum's axis: click round it",
-       MarkBy::Ring,
-       true,
-       {}},
-      {"caudalRim",
-       flat ? "rim of the hind face" : "rim of the cotyle",
-       "the hind end of the centrum's axis: click round it",
-       MarkBy::Ring,
-       true,
-       {}},
-      {std::string(kCanalCranial),
-       "front opening of the neural canal",
-       "the canal is what is level: click round it",
-       MarkBy::Ring,
-       true,
-       {}},
-      {std::string(kCanalCaudal),
-       "hind opening of the neural canal",
-       "the canal is what is level: click round it",
-       MarkBy::Ring,
-       true,
-       {}},
-      {"spineTop", "top of the neural spine", "lies in the mid-plane and says where up is", MarkBy::Point, true, {}}};
   const MarkBy centre = flat ? MarkBy::Ring : MarkBy::Ball;
-  out.push_back({"cranial",
-                 flat ? "middle of the front face" : "condyle",
-                 "centre of rotation of the joint in front",
-                 centre,
-                 true,
-                 {}});
-  out.push_back({"caudal",
-                 flat ? "middle of the hind face" : "cotyle",
-                 "centre of rotation of the joint behind",
-                 centre,
-                 true,
-                 {}});
-  for (const Facet& facet : sculpted.facets)
-    out.push_back({std::string(toText(facet.role)), facetTitle(facet.role),
-                   isPrezyg(facet.role) ? "judges the joint in front: brush it" : "judges the joint behind: brush it",
-                   MarkBy::Facet, true, facet.role});
+  std::vector<WantedMark> out{
+      midMark("cranialRim", {flat ? "mark.cranial-face-rim" : "mark.condyle-base"}, {"mark.for-cranial-rim"},
+              MarkBy::Ring),
+      midMark("caudalRim", {flat ? "mark.caudal-face-rim" : "mark.cotyle-rim"}, {"mark.for-caudal-rim"}, MarkBy::Ring),
+      midMark(kCanalCranial, {"mark.canal-cranial"}, {"mark.for-canal"}, MarkBy::Ring),
+      midMark(kCanalCaudal, {"mark.canal-caudal"}, {"mark.for-canal"}, MarkBy::Ring),
+      midMark("spineTop", {"mark.spine-top"}, {"mark.for-spine-top"}, MarkBy::Point),
+      midMark("cranial", {flat ? "mark.cranial-face-middle" : "mark.condyle"}, {"mark.for-cranial-centre"}, centre),
+      midMark("caudal", {flat ? "mark.caudal-face-middle" : "mark.cotyle"}, {"mark.for-caudal-centre"}, centre)};
+  for (const Facet& facet : sculpted.facets) out.push_back(facetMark(facet.role));
   return out;
 }
 
@@ -126,7 +106,7 @@ std::vector<WantedMark> otherMarks(const Bone& sculpted) {
     for (const auto& [name, p] : sculpted.landmarks) {
       const bool isCentre = name == "proximal" || name == "distal";
       if (isCentre != centres) continue;
-      out.push_back({name, titled(name), purposeOf(name), isCentre ? MarkBy::Ball : MarkBy::Point, isCentre, {}});
+      out.push_back(landmarkMark(name, isCentre ? MarkBy::Ball : MarkBy::Point, isCentre));
     }
   return out;
 }
@@ -153,6 +133,12 @@ void layAnew(Scan& scan, const Bone& sculpted) {
       slideAs(*known, scan, marked.facet);
 }
 
+std::string partnerOf(const std::string& name) {
+  if (name.ends_with(".L")) return name.substr(0, name.size() - 2) + ".R";
+  if (name.ends_with(".R")) return name.substr(0, name.size() - 2) + ".L";
+  return {};
+}
+
 }  // namespace
 
 std::string_view toText(FacetRole role) {
@@ -175,7 +161,7 @@ std::vector<WantedMark> marksFor(const Bone& sculpted) {
   for (const auto& [name, p] : sculpted.landmarks) {
     const bool there = name == "canal" ||
                        std::any_of(out.begin(), out.end(), [&name = name](const auto& w) { return w.name == name; });
-    if (!there) out.push_back({name, titled(name), purposeOf(name), MarkBy::Point, false, {}});
+    if (!there) out.push_back(landmarkMark(name, MarkBy::Point, false));
   }
   return out;
 }
@@ -224,6 +210,37 @@ void setFacet(Scan& scan, const Bone& sculpted, const ScanFacet& facet) {
 
 void removeFacet(Scan& scan, FacetRole role) {
   std::erase_if(scan.facets, [role](const auto& f) { return f.facet.role == role; });
+}
+
+int mirrorMarks(Scan& scan, const Bone& sculpted, std::string_view only) {
+  const reason::Value id = reason::text(toId(scan.bone));
+  if (scan.bone.side != Side::Midline) throw reason::Failure({scan::kNoMidPlane, {id}});
+  if (!scan.placed) throw reason::Failure({scan::kMidPlaneUnknown, {id}});
+  const Eigen::Affine3d map = boneFromScan(scan);
+  const Eigen::Affine3d across = map.inverse() * Eigen::Affine3d(Eigen::Vector3d(1, -1, 1).asDiagonal()) * map;
+  int made = 0;
+  const auto landmarks = scan.landmarks;
+  for (const auto& [name, p] : landmarks) {
+    const std::string partner = partnerOf(name);
+    const bool wanted = only.empty() ? !partner.empty() && !landmarks.contains(partner) : only == name;
+    if (partner.empty() || !wanted) continue;
+    scan.landmarks[partner] = across * p;
+    ++made;
+  }
+  const auto facets = scan.facets;
+  for (const ScanFacet& marked : facets) {
+    const FacetRole partner = mirrored(marked.facet.role);
+    const bool wanted = only.empty() ? !facetOf(scan, partner) : only == toText(marked.facet.role);
+    if (!wanted) continue;
+    ScanFacet other{mapped(marked.facet, across), marked.residual};
+    other.facet.role = partner;
+    removeFacet(scan, partner);
+    scan.facets.push_back(other);
+    ++made;
+  }
+  // Pairs now tell the mid-plane; by construction they tell the same one.
+  if (made > 0) placeByLandmarks(scan, sculpted);
+  return made;
 }
 
 }  // namespace zyga::anatomy

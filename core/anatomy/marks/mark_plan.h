@@ -14,11 +14,12 @@ enum class MarkBy {
 
 /// Something to be marked on a scan.
 struct WantedMark {
-  std::string name;     ///< of the landmark as in landmarks.h or scan.h, or the word of the facet's role
-  std::string title;    ///< "rim of the cotyle"
-  std::string purpose;  ///< what it is for, a sentence
+  std::string name;   ///< of the landmark as in landmarks.h or scan.h, or the word of the facet's role
+  reason::Term what;  ///< "mark.cotyle-rim"; of a landmark that has no word it is empty, and its name is told
+  Side side = Side::Midline;
+  reason::Term purpose;  ///< what it is for, "mark.for-cotyle-rim"
   MarkBy by = MarkBy::Point;
-  bool needed = false;  ///< without it the bone does not lie, or its joints cannot be judged
+  bool required = false;  ///< without it the bone does not lie, or its joints cannot be assessed
   std::optional<FacetRole> role;
 };
 
@@ -26,7 +27,7 @@ struct WantedMark {
 /// lies, then centres of rotation and facets, then what only makes it complete.
 std::vector<WantedMark> marksFor(const Bone& sculpted);
 
-/// "prezyg.L"; what the list of marks, undo and files call a facet.
+/// "prezyg.L"; what the list of marks calls a facet.
 std::string_view toText(FacetRole role);
 
 /// Sets or takes away a landmark, and lays the bone anew by what is then marked. On a vertebra the middle of the canal
@@ -39,8 +40,8 @@ void removeFacet(Scan& scan, FacetRole role);
 const ScanFacet* facetOf(const Scan& scan, FacetRole role);
 
 /// Copies marks across the mid-plane of a bone that lies by its landmarks. Without `only`, every mark of one side whose
-/// partner is missing; with it, that one, over its partner. Returns how many were made. Throws std::invalid_argument
-/// when the bone does not lie by its landmarks or is paired, and so has no mid-plane.
+/// partner is missing; with it, that one, over its partner. Returns how many were made. Throws reason::Failure when the
+/// bone does not lie by its landmarks or is paired, and so has no mid-plane.
 int mirrorMarks(Scan& scan, const Bone& sculpted, std::string_view only = {});
 
 }  // namespace zyga::anatomy

@@ -2,9 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <stdexcept>
 
 #include "core/anatomy/landmarks.h"
+#include "core/anatomy/specimen_reasons.h"
+#include "core/linear/linear.h"
 
 namespace zyga::anatomy {
 namespace {
@@ -99,9 +100,9 @@ std::optional<Eigen::Isometry3d> frameByLikeness(const Scan& scan, const Bone& s
   }
   // Points on one line leave the turn about it open.
   const Eigen::Matrix3Xd about = from.colwise() - from.rowwise().mean();
-  const Eigen::Vector3d spread = about.jacobiSvd().singularValues();
+  const Eigen::Vector3d spread = linear::singularValues(about);
   if (!(spread(1) > 1e-3 * spread(0))) return std::nullopt;
-  const Eigen::Matrix4d T = Eigen::umeyama(from, to, true);
+  const Eigen::Matrix4d T = linear::similarity(from, to);
   const double scale = std::cbrt(T.topLeftCorner<3, 3>().determinant());
   Eigen::Isometry3d X_BoneScan = Eigen::Isometry3d::Identity();
   X_BoneScan.linear() = T.topLeftCorner<3, 3>() / scale;
@@ -137,9 +138,10 @@ void moveJoints(Specimen& specimen, BoneIndex bone, const Points& before, const 
 
 void putIn(Specimen& specimen, const Scan& scan) {
   const auto index = specimen.findBone(toId(scan.bone));
-  if (!index) throw std::invalid_argument("the specimen has no " + toId(scan.bone));
+  if (!index) throw reason::Failure({specimen::kNoSuchBone, {reason::text(toId(scan.bone))}});
   Bone& bone = specimen.bones[index->value];
-  if (bone.fusedInto) throw std::invalid_argument(bone.id + " has grown into " + specimen[*bone.fusedInto].id);
+  if (bone.fusedInto)
+    throw reason::Failure({specimen::kFused, {reason::text(bone.id), reason::text(specimen[*bone.fusedInto].id)}});
   const Points before = bone.landmarks;
   Points marked = landmarksInBone(scan);
   marked.erase(std::string(kCanalCranial));
@@ -151,37 +153,23 @@ void putIn(Specimen& specimen, const Scan& scan) {
   moveJoints(specimen, *index, before, marked);
 }
 
-std::string_view nameOf(FacetRole role) {
-  switch (role) {
-    case FacetRole::PrezygLeft:
-      return "left prezygapophyseal";
-    case FacetRole::PrezygRight:
-      return "right prezygapophyseal";
-    case FacetRole::PostzygLeft:
-      return "left postzygapophyseal";
-    case FacetRole::PostzygRight:
-      break;
-  }
-  return "right postzygapophyseal";
-}
-
 const Scan* scanOf(std::span<const Scan> scans, const Bone& bone) {
   const auto found = std::find_if(scans.begin(), scans.end(), [&](const Scan& s) { return s.bone == bone.name; });
   return found == scans.end() ? nullptr : &*found;
 }
 
-void addLacking(const Scan& scan, bool cranialOne, std::vector<std::string>& out) {
-  const std::string id = toId(scan.bone);
-  if (!scan.placed) out.push_back(id + ": its landmarks do not yet say how the bone lies");
+void addLacking(const Scan& scan, bool cranialOne, std::vector<reason::Reason>& out) {
+  const reason::Value id = reason::text(toId(scan.bone));
+  if (!scan.placed) out.push_back({scan::kLacksPlace, {id}});
   const Points marked = landmarksInBone(scan);
-  const std::string centre = cranialOne ? "caudal" : "cranial";
-  if (!marked.contains(centre)) out.push_back(id + ": its " + centre + " centre of rotation has not been marked");
+  if (!marked.contains(cranialOne ? "caudal" : "cranial"))
+    out.push_back({cranialOne ? scan::kLacksCaudalCentre : scan::kLacksCranialCentre, {id}});
   const auto facets = facetsInBone(scan);
   const std::array<FacetRole, 2> roles = cranialOne ? std::array{FacetRole::PostzygLeft, FacetRole::PostzygRight}
                                                     : std::array{FacetRole::PrezygLeft, FacetRole::PrezygRight};
   for (const FacetRole role : roles)
     if (std::none_of(facets.begin(), facets.end(), [role](const Facet& f) { return f.role == role; }))
-      out.push_back(id + ": the " + std::string(nameOf(role)) + " facet has not been marked");
+      out.push_back({scan::kLacksFacet, {id, termOf(role)}});
 }
 
 }  // namespace
@@ -248,8 +236,8 @@ Specimen withScans(Specimen sculpted, std::span<const Scan> scans) {
   return sculpted;
 }
 
-std::vector<std::string> lacking(const Specimen& specimen, JointIndex joint, std::span<const Scan> scans) {
-  std::vector<std::string> out;
+std::vector<reason::Reason> lacking(const Specimen& specimen, JointIndex joint, std::span<const Scan> scans) {
+  std::vector<reason::Reason> out;
   if (!specimen[joint].hasFacets()) return out;
   if (const Scan* cranial = scanOf(scans, specimen[specimen.cranialBone(joint)])) addLacking(*cranial, true, out);
   if (const Scan* caudal = scanOf(scans, specimen[specimen.caudalBone(joint)])) addLacking(*caudal, false, out);
@@ -261,12 +249,12 @@ Scan mirroredScan(const Scan& scan) {
   out.bone = mirrored(scan.bone);
   out.mirror = !scan.mirror;
   out.evidence = Evidence::Mirrored;
-  out.source = "mirrored from " + toId(scan.bone) + (scan.source.empty() ? "" : "; " + scan.source);
+  out.source = toId(scan.bone) + (scan.source.empty() ? "" : "; " + scan.source);
   return out;
 }
 
 Scan scaledScan(Scan scan, double factor) {
-  if (!(factor > 0) || !std::isfinite(factor)) throw std::invalid_argument("a bone can only be scaled by more than 0");
+  if (!(factor > 0) || !std::isfinite(factor)) throw reason::Failure(specimen::kScaleNotPositive);
   scan.scale *= factor;
   scan.X_BoneScan.translation() *= factor;
   scan.evidence = Evidence::Scaled;

@@ -57,17 +57,18 @@ std::vector<Facet> facetsInBone(const Scan& scan);
 bool placeByLandmarks(Scan& scan, const Bone& sculpted);
 
 /// The specimen with its scanned bones in place of the sculpted ones: evidence, source, landmarks, and only the facets
-/// that were marked. Joints stay; a centre of rotation that lay on a landmark follows it. Throws std::invalid_argument
-/// for a bone the specimen does not have or that has grown into another.
+/// that were marked. Joints stay; a centre of rotation that lay on a landmark follows it. Throws reason::Failure for a
+/// bone the specimen does not have or that has grown into another.
 Specimen withScans(Specimen sculpted, std::span<const Scan> scans);
 
-/// What a joint between scanned bones still lacks before its bones can judge it, one sentence a thing: "C5: the left
-/// postzygapophyseal facet has not been marked". Empty when nothing, or when both bones are sculpted.
-std::vector<std::string> lacking(const Specimen& specimen, JointIndex joint, std::span<const Scan> scans);
+/// What a joint between scanned bones still lacks before its bones can judge it, one reason a thing (scan::kLacks...):
+/// the left postzygapophyseal facet of C5. Empty when nothing, or when both bones are sculpted.
+std::vector<reason::Reason> lacking(const Specimen& specimen, JointIndex joint, std::span<const Scan> scans);
 
-/// The bone of the other side from this one: evidence "mirrored".
+/// The bone of the other side from this one: evidence "mirrored", the bone it was mirrored from first in its source.
 Scan mirroredScan(const Scan& scan);
-/// The scan `factor` times as large, as from another specimen: evidence "scaled from another".
+/// The scan `factor` times as large, as from another specimen: evidence "scaled from another". Throws reason::Failure
+/// unless the factor is more than 0.
 Scan scaledScan(Scan scan, double factor);
 
 }  // namespace zyga::anatomy

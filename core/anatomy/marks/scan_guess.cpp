@@ -2,10 +2,231 @@
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 #include <cmath>
 #include <string>
 
+#include "core/anatomy/specimen_reasons.h"
+
 namespace zyga::anatomy {
+namespace {
+
+bool isUpper(char c) { return c >= 'A' && c <= 'Z'; }
+bool isLower(char c) { return c >= 'a' && c <= 'z'; }
+bool isLetter(char c) { return isUpper(c) || isLower(c); }
+bool isDigit(char c) { return c >= '0' && c <= '9'; }
+char lowered(char c) { return isUpper(c) ? static_cast<char>(c + 32) : c; }
+
+std::string lowered(std::string_view text) {
+  std::string out(text);
+  std::transform(out.begin(), out.end(), out.begin(), [](char c) { return lowered(c); });
+  return out;
+}
+
+/// Name without folders and ending, and without a "bone" in front.
+std::string_view stemOf(std::string_view name) {
+  name.remove_prefix(name.find_last_of("/\\") + 1);
+  const auto dot = name.rfind('.');
+  if (dot != std::string_view::npos && dot > 0 && name.size() - dot <= 6) name = name.substr(0, dot);
+  if (lowered(name.substr(0, 4)) == "bone" && name.size() > 4) name.remove_prefix(4);
+  return name;
+}
+
+/// Words, numbers apart from letters, "leftFemur" in two.
+std::vector<std::string> wordsOf(std::string_view stem) {
+  std::vector<std::string> words;
+  char before = ' ';
+  for (const char c : stem) {
+    const bool inWord = isLetter(c) || isDigit(c);
+    const bool goesOn =
+        (isLetter(c) && isLetter(before) && !(isUpper(c) && isLower(before))) || (isDigit(c) && isDigit(before));
+    if (inWord && !goesOn) words.emplace_back();
+    if (inWord) words.back() += lowered(c);
+    before = c;
+  }
+  return words;
+}
+
+struct Word {
+  std::string_view text;
+  BoneKind kind;
+  double confidence;
+};
+
+constexpr double kWhole = 0.95, kShort = 0.8, kLoose = 0.5;
+
+/// Names and the short forms of the trade (common practice, no source).
+constexpr std::array kWords{Word{"skull", BoneKind::Skull, kWhole},
+                            Word{"cranium", BoneKind::Skull, kWhole},
+                            Word{"jaw", BoneKind::Jaw, kWhole},
+                            Word{"mandible", BoneKind::Jaw, kWhole},
+                            Word{"cervical", BoneKind::Cervical, kWhole},
+                            Word{"cerv", BoneKind::Cervical, kShort},
+                            Word{"cv", BoneKind::Cervical, kShort},
+                            Word{"c", BoneKind::Cervical, kShort},
+                            Word{"atlas", BoneKind::Cervical, kWhole},
+                            Word{"axis", BoneKind::Cervical, kWhole},
+                            Word{"dorsal", BoneKind::Dorsal, kWhole},
+                            Word{"thoracic", BoneKind::Dorsal, kWhole},
+                            Word{"dv", BoneKind::Dorsal, kShort},
+                            Word{"d", BoneKind::Dorsal, kShort},
+                            Word{"t", BoneKind::Dorsal, kShort},
+                            Word{"th", BoneKind::Dorsal, kShort},
+                            Word{"sacral", BoneKind::Sacral, kWhole},
+                            Word{"sacrum", BoneKind::Sacral, kLoose},
+                            Word{"s", BoneKind::Sacral, kShort},
+                            Word{"sv", BoneKind::Sacral, kShort},
+                            Word{"caudal", BoneKind::Caudal, kWhole},
+                            Word{"ca", BoneKind::Caudal, kShort},
+                            Word{"cd", BoneKind::Caudal, kShort},
+                            Word{"tail", BoneKind::Caudal, kShort},
+                            Word{"chevron", BoneKind::Chevron, kWhole},
+                            Word{"rib", BoneKind::DorsalRib, kWhole},
+                            Word{"scapula", BoneKind::Scapula, kWhole},
+                            Word{"coracoid", BoneKind::Coracoid, kWhole},
+                            Word{"sternal", BoneKind::SternalPlate, kWhole},
+                            Word{"humerus", BoneKind::Humerus, kWhole},
+                            Word{"hum", BoneKind::Humerus, kShort},
+                            Word{"radius", BoneKind::Radius, kWhole},
+                            Word{"rad", BoneKind::Radius, kShort},
+                            Word{"ulna", BoneKind::Ulna, kWhole},
+                            Word{"carpal", BoneKind::Carpal, kWhole},
+                            Word{"metacarpal", BoneKind::Metacarpal, kWhole},
+                            Word{"mc", BoneKind::Metacarpal, kShort},
+                            Word{"ilium", BoneKind::Ilium, kWhole},
+                            Word{"pelvis", BoneKind::Ilium, kLoose},
+                            Word{"pubis", BoneKind::Pubis, kWhole},
+                            Word{"ischium", BoneKind::Ischium, kWhole},
+                            Word{"femur", BoneKind::Femur, kWhole},
+                            Word{"femoris", BoneKind::Femur, kWhole},
+                            Word{"fem", BoneKind::Femur, kShort},
+                            Word{"tibia", BoneKind::Tibia, kWhole},
+                            Word{"tib", BoneKind::Tibia, kShort},
+                            Word{"fibula", BoneKind::Fibula, kWhole},
+                            Word{"fib", BoneKind::Fibula, kShort},
+                            Word{"astragalus", BoneKind::Astragalus, kWhole},
+                            Word{"metatarsal", BoneKind::Metatarsal, kWhole},
+                            Word{"mt", BoneKind::Metatarsal, kShort}};
+
+bool isSided(BoneKind kind) { return parseBoneId(toId({kind, 1, 1, Side::Left})).has_value(); }
+bool isNumbered(BoneKind kind) {
+  BoneName name{kind, 0, 0, isSided(kind) ? Side::Left : Side::Midline};
+  const std::string bare = toId(name);
+  name.number = 1;
+  return toId(name) != bare;
+}
+
+/// 1 to 99, leading noughts taken in stride; Roman up to five, as digits of hand and foot are written. 0: no number.
+int numberIn(const std::string& word) {
+  constexpr std::array<std::string_view, 5> kRoman{"i", "ii", "iii", "iv", "v"};
+  for (std::size_t i = 0; i < kRoman.size(); ++i)
+    if (word == kRoman[i]) return static_cast<int>(i) + 1;
+  int number = 0;
+  const auto [end, error] = std::from_chars(word.data(), word.data() + word.size(), number);
+  const bool whole = error == std::errc() && end == word.data() + word.size();
+  return whole && number < 100 ? number : 0;
+}
+
+std::optional<Side> sideIn(const std::string& word) {
+  for (const std::string_view left : {"left", "l", "lt", "sin", "sinistra"})
+    if (word == left) return Side::Left;
+  for (const std::string_view right : {"right", "r", "rt", "dex", "dextra"})
+    if (word == right) return Side::Right;
+  return std::nullopt;
+}
+
+/// "cervicals" and "vertebrae" are told in the plural as well.
+const Word* wordIn(const std::string& text) {
+  for (const Word& word : kWords)
+    if (text == word.text || (text.size() > 4 && text == std::string(word.text) + "s")) return &word;
+  return nullptr;
+}
+
+struct Reading {
+  std::optional<BoneGuess> guess;
+  bool lumbar = false;
+};
+
+/// The number right behind the word, else right before it.
+int numberBeside(const std::vector<std::string>& words, std::size_t at) {
+  if (at + 1 < words.size())
+    if (const int number = numberIn(words[at + 1])) return number;
+  return at > 0 && isDigit(words[at - 1].front()) ? numberIn(words[at - 1]) : 0;
+}
+
+void addDoubt(BoneGuess& guess, double confidence, const reason::Reason& doubt) {
+  guess.confidence = std::min(guess.confidence, confidence);
+  guess.doubts.push_back(doubt);
+}
+
+/// The word that names the bone best; a letter alone only with its number.
+std::size_t bestWord(const std::vector<std::string>& words) {
+  std::size_t best = words.size();
+  double most = 0;
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    const Word* word = wordIn(words[i]);
+    if (!word || (words[i].size() <= 2 && isNumbered(word->kind) && numberBeside(words, i) == 0)) continue;
+    if (word->confidence <= most) continue;
+    most = word->confidence;
+    best = i;
+  }
+  return best;
+}
+
+void giveSide(BoneGuess& guess, const std::vector<std::string>& words, std::size_t at) {
+  if (!isSided(guess.name.kind)) return;
+  guess.name.side = Side::Left;
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    const auto side = i == at ? std::nullopt : sideIn(words[i]);
+    if (!side) continue;
+    guess.name.side = *side;
+    return;
+  }
+  addDoubt(guess, 0.4, {scan::kNoSide});
+}
+
+void giveNumber(BoneGuess& guess, const std::vector<std::string>& words, std::size_t at) {
+  if (!isNumbered(guess.name.kind)) return;
+  if (words[at] == "atlas" || words[at] == "axis") {
+    guess.name.number = words[at] == "atlas" ? 1 : 2;
+    return;
+  }
+  guess.name.number = numberBeside(words, at);
+  if (words[at] == "sacrum") {
+    guess.name.number = 1;
+    addDoubt(guess, kLoose, {scan::kWholeSacrum});
+  } else if (guess.name.number == 0) {
+    addDoubt(guess, 0.3, {scan::kNoNumber});
+  }
+}
+
+/// "L3" and "lumbar3"; a lone "l" is a side as soon as another word names a bone.
+std::optional<int> lumbarIn(const std::vector<std::string>& words) {
+  for (std::size_t i = 0; i < words.size(); ++i)
+    if (words[i] == "lumbar" || words[i] == "l")
+      if (const int number = numberBeside(words, i)) return number;
+  return std::nullopt;
+}
+
+Reading read(std::string_view fileName) {
+  const auto words = wordsOf(stemOf(fileName));
+  const std::size_t at = bestWord(words);
+  if (at == words.size()) {
+    const auto lumbar = lumbarIn(words);
+    if (!lumbar) return {};
+    return {
+        BoneGuess{
+            {BoneKind::Dorsal, *lumbar, 0, Side::Midline}, 0.3, {{scan::kLumbarNotPlaced, {reason::Count{*lumbar}}}}},
+        true};
+  }
+  BoneGuess guess{{wordIn(words[at])->kind, 0, 0, Side::Midline}, wordIn(words[at])->confidence, {}};
+  giveNumber(guess, words, at);
+  giveSide(guess, words, at);
+  if (words[at] == "pelvis") guess.doubts = {{scan::kWholePelvis}};
+  return {guess, false};
+}
+
+}  // namespace
 
 double metresOf(ScanUnit unit) {
   if (unit == ScanUnit::Millimetre) return 1e-3;
@@ -34,6 +255,32 @@ ScanUp guessUp(std::string_view ending) {
   for (const std::string_view known : {".gltf", ".glb", ".dae", ".obj", ".fbx"})
     if (lower == known) return ScanUp::Y;
   return ScanUp::Z;
+}
+
+std::optional<BoneGuess> guessBone(std::string_view fileName) { return read(fileName).guess; }
+
+std::vector<std::optional<BoneGuess>> guessBones(const std::vector<std::string>& fileNames,
+                                                 const RegionCounts& counts) {
+  std::vector<Reading> readings;
+  int lastThoracic = 0, lastLumbar = 0;
+  for (const auto& name : fileNames) {
+    readings.push_back(read(name));
+    const Reading& reading = readings.back();
+    if (!reading.guess || reading.guess->name.kind != BoneKind::Dorsal) continue;
+    int& last = reading.lumbar ? lastLumbar : lastThoracic;
+    last = std::max(last, reading.guess->name.number);
+  }
+  const int before = lastThoracic > 0 ? lastThoracic : std::max(0, counts.dorsal - lastLumbar);
+  std::vector<std::optional<BoneGuess>> guesses;
+  for (Reading& reading : readings) {
+    if (reading.lumbar) {
+      reading.guess->doubts = {{scan::kLumbarCounted, {reason::Count{reading.guess->name.number}}}};
+      reading.guess->name.number += before;
+      reading.guess->confidence = 0.6;
+    }
+    guesses.push_back(std::move(reading.guess));
+  }
+  return guesses;
 }
 
 }  // namespace zyga::anatomy

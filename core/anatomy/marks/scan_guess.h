@@ -1,6 +1,12 @@
 #pragma once
 
+#include <optional>
+#include <string>
 #include <string_view>
+#include <vector>
+
+#include "core/anatomy/bone_name.h"
+#include "core/anatomy/specimen.h"
 
 namespace zyga::anatomy {
 
@@ -29,5 +35,21 @@ enum class ScanUp { Y, Z };
 /// By the file's ending: formats of the screen (glTF, COLLADA, OBJ, FBX) have Y up, those of scanners and workshops Z.
 /// Common practice, no source, but for glTF, whose standard fixes Y.
 ScanUp guessUp(std::string_view ending);
+
+/// What a file is taken for, from its name alone. Always shown and open to change.
+struct BoneGuess {
+  BoneName name;
+  double confidence = 0;               ///< 0 to 1; under 0.5 better asked than believed
+  std::vector<reason::Reason> doubts;  ///< what is not certain
+};
+
+/// "C5.stl", "left_femur", "L_humerus", "cervical_07", "BONE_T3", "metacarpal III right". Empty when no word of it
+/// names a bone. A missing number is 0, a missing side Left, both with their doubt. A lumbar vertebra is a dorsal one
+/// whose number only the whole set can tell.
+std::optional<BoneGuess> guessBone(std::string_view fileName);
+
+/// The same for files that belong together: lumbar vertebrae are counted on behind the thoracic ones of the set, or,
+/// when the set has none, so that the last is the last dorsal of `counts`.
+std::vector<std::optional<BoneGuess>> guessBones(const std::vector<std::string>& fileNames, const RegionCounts& counts);
 
 }  // namespace zyga::anatomy

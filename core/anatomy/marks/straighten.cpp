@@ -1,9 +1,11 @@
 #include "core/anatomy/marks/straighten.h"
 
-#include <Eigen/Dense>
+#include <Eigen/LU>
 #include <cmath>
 #include <numbers>
-#include <stdexcept>
+
+#include "core/anatomy/specimen_reasons.h"
+#include "core/linear/linear.h"
 
 namespace zyga::anatomy {
 namespace {
@@ -24,10 +26,9 @@ MidPlane midPlane(Pairs pairs, std::span<const Vector3d> midline) {
   for (const Vector3d& m : middles) plane.point += m / static_cast<double>(middles.size());
   Matrix3d scatter = Matrix3d::Zero();
   for (const Vector3d& m : middles) scatter += (m - plane.point) * (m - plane.point).transpose();
-  const Eigen::SelfAdjointEigenSolver<Matrix3d> solver(scatter);
-  if (!(solver.eigenvalues()(1) > 1e-6 * solver.eigenvalues()(2)))
-    throw std::invalid_argument("the middles of the pairs lie along one line: mark a point of the mid-plane off it");
-  plane.normal = solver.eigenvectors().col(0);
+  const auto principal = linear::symmetricEigen(scatter);
+  if (!(principal.values(1) > 1e-6 * principal.values(2))) throw reason::Failure(scan::kMiddlesInLine);
+  plane.normal = principal.vectors.col(0);
   return plane;
 }
 
@@ -39,7 +40,7 @@ Vector3d steps(Pairs pairs) {
     scatter += (left - right) * (left - right).transpose();
     sum += left - right;
   }
-  const Vector3d u = Eigen::SelfAdjointEigenSolver<Matrix3d>(scatter).eigenvectors().col(2);
+  const Vector3d u = linear::symmetricEigen(scatter).vectors.col(2);
   return u.dot(sum) < 0 ? Vector3d(-u) : u;
 }
 
@@ -77,7 +78,7 @@ double asymmetryOf(Pairs pairs, const Matrix3d& map, const MidPlane& plane) {
 }  // namespace
 
 Straightening straighten(Pairs pairs, std::span<const Vector3d> midline, DeformedBy by) {
-  if (pairs.size() < 2) throw std::invalid_argument("straightening needs at least two pairs of landmarks");
+  if (pairs.size() < 2) throw reason::Failure(scan::kTooFewPairs);
   MidPlane plane = midPlane(pairs, midline);
   const Vector3d step = steps(pairs);
   if (step.dot(plane.normal) < 0) plane.normal = -plane.normal;
@@ -90,6 +91,35 @@ Straightening straighten(Pairs pairs, std::span<const Vector3d> midline, Deforme
   }
   out.asymmetry = asymmetryOf(pairs, out.map, plane);
   return out;
+}
+
+Straightening straightening(const Scan& scan, DeformedBy by) {
+  if (scan.bone.side != Side::Midline) throw reason::Failure({scan::kNoSymmetry, {reason::text(toId(scan.bone))}});
+  std::vector<std::pair<Eigen::Vector3d, Eigen::Vector3d>> pairs;
+  std::vector<Eigen::Vector3d> midline;
+  for (const auto& [name, p] : scan.landmarks) {
+    if (name.ends_with(".R")) continue;
+    if (!name.ends_with(".L")) {
+      midline.push_back(p);
+    } else if (const auto right = scan.landmarks.find(name.substr(0, name.size() - 2) + ".R");
+               right != scan.landmarks.end()) {
+      pairs.emplace_back(p, right->second);
+    }
+  }
+  for (const ScanFacet& left : scan.facets)
+    for (const ScanFacet& right : scan.facets)
+      if (isLeft(left.facet.role) && right.facet.role == mirrored(left.facet.role))
+        pairs.emplace_back(left.facet.centre, right.facet.centre);
+  return straighten(pairs, midline, by);
+}
+
+Scan straightened(Scan scan, const Bone& sculpted, const Eigen::Matrix3d& map) {
+  scan.straighten = map;
+  const bool asFound = map.isIdentity(1e-12);
+  if (scan.evidence == Evidence::Found && !asFound) scan.evidence = Evidence::FoundDeformed;
+  if (scan.evidence == Evidence::FoundDeformed && asFound) scan.evidence = Evidence::Found;
+  scan.placed = placeByLandmarks(scan, sculpted);
+  return scan;
 }
 
 }  // namespace zyga::anatomy

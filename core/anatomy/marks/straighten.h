@@ -5,6 +5,8 @@
 #include <utility>
 #include <vector>
 
+#include "core/anatomy/marks/scan.h"
+
 namespace zyga::anatomy {
 
 enum class DeformedBy {
@@ -23,8 +25,16 @@ struct Straightening {
 /// From paired landmarks (left, right) and points of the mid-plane, m. An even deformation keeps the steps from right
 /// to left parallel and the middles in a plane, but no longer square to each other; the map makes them square again,
 /// with the least strain of its kind. A squash along or across the mid-plane leaves the symmetry whole and cannot be
-/// seen. Throws std::invalid_argument for fewer than two pairs, or when the middles lie along one line.
+/// seen. Throws reason::Failure for fewer than two pairs, or when the middles lie along one line.
 Straightening straighten(std::span<const std::pair<Eigen::Vector3d, Eigen::Vector3d>> pairs,
                          std::span<const Eigen::Vector3d> midline, DeformedBy by);
+
+/// What would undo a deformation of a scan, from its paired marks and those of the mid-plane, as they were found.
+/// Throws reason::Failure as straighten does, and for a paired bone, which was never symmetric.
+Straightening straightening(const Scan& scan, DeformedBy by);
+
+/// The scan straightened by this map instead of the one it had, laid anew; the identity gives it back as it was found.
+/// Marks and mesh stay as they are. Evidence becomes "found, deformed", or "found" again.
+Scan straightened(Scan scan, const Bone& sculpted, const Eigen::Matrix3d& map);
 
 }  // namespace zyga::anatomy

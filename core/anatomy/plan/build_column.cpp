@@ -2,7 +2,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "core/anatomy/plan/skeleton_parts.h"
+#include "core/anatomy/plan/build_specimen.h"
 
 namespace zyga::anatomy {
 namespace {

@@ -1,11 +1,11 @@
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <numbers>
 #include <tuple>
 
 #include "core/anatomy/plan/body_plan.h"
 #include "core/anatomy/tables/measurement_table.h"
+#include "core/anatomy/tables/table_reasons.h"
 
 namespace zyga::anatomy {
 namespace {
@@ -67,7 +67,7 @@ class Filler {
       const TableRow& twin = before[index_.at(other)];
       for (const Measure measure : measuresOf(other.kind)) {
         if (cell(i, measure).known() || !twin.measures[measure].measured()) continue;
-        cell(i, measure) = {twin.measures[measure].value, CellOrigin::Mirrored, "mirrored from " + toId(other)};
+        cell(i, measure) = {twin.measures[measure].value, CellOrigin::Mirrored, {FillBy::Mirrored, other}};
         if (!before[i].measures.anyMeasured()) table_.rows[i].evidence = Evidence::Mirrored;
       }
     }
@@ -97,25 +97,32 @@ class Filler {
       if (planned > 0) ratios.push_back(total / planned);
     }
     if (ratios.empty()) {
-      scaleRule_ = "by the body plan's own size";
+      scaleRule_ = {FillBy::PlanSize};
       return;
     }
     scale_ = median(ratios);
-    scaleRule_ = "by proportion to the measured bones (median of " + std::to_string(ratios.size()) + ")";
+    scaleRule_ = {FillBy::MeasuredBones, {}, {}, static_cast<int>(ratios.size())};
   }
 
-  const Series& regionRows(const std::string& region) {
-    const BoneKind kind = region == "neck"     ? BoneKind::Cervical
-                          : region == "trunk"  ? BoneKind::Dorsal
-                          : region == "sacrum" ? BoneKind::Sacral
-                                               : BoneKind::Caudal;
+  static Region regionNamed(const std::string& total) {
+    if (total == "neck") return Region::Cervical;
+    if (total == "trunk") return Region::Dorsal;
+    return total == "sacrum" ? Region::Sacral : Region::Caudal;
+  }
+
+  const Series& regionRows(const std::string& total) {
+    const Region region = regionNamed(total);
+    const BoneKind kind = region == Region::Cervical ? BoneKind::Cervical
+                          : region == Region::Dorsal ? BoneKind::Dorsal
+                          : region == Region::Sacral ? BoneKind::Sacral
+                                                     : BoneKind::Caudal;
     return series_[{kind, Side::Midline}];
   }
 
   struct Guess {
     double value = 1;
     CellOrigin origin = CellOrigin::ByProportion;
-    std::string rule;
+    FillRule rule = {};
   };
 
   /// Carries known ratios along the series: between two of them in a straight line, past the last one unchanged.
@@ -127,15 +134,16 @@ class Filler {
       if (k < at) before = k;
       if (k > at && !after) after = k;
     }
-    const auto id = [&](std::size_t k) { return toId(table_.rows[series[k]].name); };
+    const auto name = [&](std::size_t k) { return table_.rows[series[k]].name; };
     if (before && after) {
       const double t = static_cast<double>(at - *before) / static_cast<double>(*after - *before);
-      return Guess{std::lerp(*known[*before], *known[*after], t), CellOrigin::BetweenNeighbours,
-                   "between " + id(*before) + " and " + id(*after) + " along the column"};
+      return Guess{std::lerp(*known[*before], *known[*after], t),
+                   CellOrigin::BetweenNeighbours,
+                   {FillBy::Between, name(*before), name(*after)}};
     }
     if (before || after) {
       const std::size_t nearest = before ? *before : *after;
-      return Guess{*known[nearest], CellOrigin::ByProportion, "by proportion to " + id(nearest)};
+      return Guess{*known[nearest], CellOrigin::ByProportion, {FillBy::Nearest, name(nearest)}};
     }
     return std::nullopt;
   }
@@ -150,7 +158,8 @@ class Filler {
       if (known[k]) {
         const Cell& whole = cell(i, Measure::LengthWithCondyle);
         length = {whole.value * plan(i, Measure::Length) / plan(i, Measure::LengthWithCondyle),
-                  CellOrigin::ByProportion, "length with condyle less a condyle by proportion"};
+                  CellOrigin::ByProportion,
+                  {FillBy::LessCondyle}};
         continue;
       }
       const Guess guess = alongSeries(series, known, k).value_or(Guess{scale_, CellOrigin::ByProportion, scaleRule_});
@@ -170,7 +179,7 @@ class Filler {
         Cell& length = cell(i, Measure::Length);
         if (length.measured()) continue;
         length.value *= (total - measured) / inferred;
-        length.rule += ", fitted to the measured " + region;
+        length.rule.fittedTo = regionNamed(region);
       }
     }
   }
@@ -187,7 +196,7 @@ class Filler {
   Guess byLength(std::size_t i, Measure measure) const {
     const double planned = plan(i, Measure::Length);
     const double ratio = planned > 0 ? cell(i, Measure::Length).value / planned : scale_;
-    return {ratio * plan(i, measure), CellOrigin::ByProportion, "by proportion to the length"};
+    return {ratio * plan(i, measure), CellOrigin::ByProportion, {FillBy::OwnLength}};
   }
 
   void fillSeriesMeasure(const Series& series, Measure measure) {
@@ -221,7 +230,7 @@ class Filler {
       Cell& c = cell(series[k], measure);
       if (c.known()) continue;
       const Guess guess =
-          alongSeries(series, known, k).value_or(Guess{0, CellOrigin::ByProportion, "by the body plan's angle"});
+          alongSeries(series, known, k).value_or(Guess{0, CellOrigin::ByProportion, {FillBy::PlanAngle}});
       c = {plan(series[k], measure) + guess.value, guess.origin, guess.rule};
     }
   }
@@ -256,10 +265,10 @@ class Filler {
     const auto sameLimb = [&](const BoneName& n) { return isHind(name) ? isHind(n) : isFore(name) && isFore(n); };
     const auto anyLimb = [&](const BoneName& n) { return (isHind(name) || isFore(name)) && (isHind(n) || isFore(n)); };
     if (const auto ratio = medianRatio(sameLimb)) {
-      return {*ratio, CellOrigin::ByProportion, "by proportion to the measured bones of the limb"};
+      return {*ratio, CellOrigin::ByProportion, {FillBy::SameLimb}};
     }
     if (const auto ratio = medianRatio(anyLimb)) {
-      return {*ratio, CellOrigin::ByProportion, "by proportion to the other limb"};
+      return {*ratio, CellOrigin::ByProportion, {FillBy::OtherLimb}};
     }
     return {scale_, CellOrigin::ByProportion, scaleRule_};
   }
@@ -280,7 +289,7 @@ class Filler {
   std::map<BoneName, std::size_t> index_;
   std::map<std::pair<BoneKind, Side>, Series> series_;
   double scale_ = 1;
-  std::string scaleRule_;
+  FillRule scaleRule_;
 };
 
 double measuredOrFilled(const MeasurementTable& table, BoneKind kind) {
@@ -288,13 +297,15 @@ double measuredOrFilled(const MeasurementTable& table, BoneKind kind) {
   return row ? row->measures.valueOr(Measure::Length, 0) : 0;
 }
 
-void warnOutside(std::vector<TableMessage>& messages, const std::string& what, double ratio, double least,
-                 double most) {
+void warnOutside(std::vector<TableMessage>& messages, reason::Id what, double ratio, double least, double most) {
+  using reason::Quantity;
   if (ratio >= least && ratio <= most) return;
-  char cause[160];
-  std::snprintf(cause, sizeof cause, "%s is %.2f, outside the published %.2f to %.2f", what.c_str(), ratio, least,
-                most);
-  messages.push_back({TableMessage::Severity::Warning, {}, 0, 0, cause, "check the two lengths"});
+  messages.push_back({TableMessage::Severity::Warning,
+                      {},
+                      0,
+                      0,
+                      {what, {Quantity{ratio}, Quantity{least}, Quantity{most}}},
+                      {table::kCheckTwoLengths}});
 }
 
 }  // namespace
@@ -306,8 +317,8 @@ std::vector<TableMessage> proportionWarnings(const MeasurementTable& filled) {
   std::vector<TableMessage> messages;
   const double femur = measuredOrFilled(filled, BoneKind::Femur);
   if (femur <= 0) return messages;
-  warnOutside(messages, "humerus to femur", measuredOrFilled(filled, BoneKind::Humerus) / femur, 0.57, 1.09);
-  warnOutside(messages, "tibia to femur", measuredOrFilled(filled, BoneKind::Tibia) / femur, 0.52, 0.97);
+  warnOutside(messages, table::kHumerusToFemur, measuredOrFilled(filled, BoneKind::Humerus) / femur, 0.57, 1.09);
+  warnOutside(messages, table::kTibiaToFemur, measuredOrFilled(filled, BoneKind::Tibia) / femur, 0.52, 0.97);
   return messages;
 }
 

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "core/anatomy/plan/limb_rig.h"
+#include "core/anatomy/specimen_reasons.h"
 
 // Ratios in this file place bones against each other; they are common practice, no source, unless they say otherwise.
 namespace zyga::anatomy {
@@ -82,7 +83,7 @@ BoneIndex carrierOf(const Specimen& specimen) {
   for (const char* id : {"D3", "D2", "D1"}) {
     if (const auto bone = specimen.findBone(id)) return *bone;
   }
-  throw std::invalid_argument("a shoulder blade needs a dorsal vertebra (D1 to D3) to hang from");
+  throw reason::Failure(specimen::kNoShoulder);
 }
 
 double outside(const Cage& cage, const Vector3d& place, double bladeLength) {
@@ -176,7 +177,7 @@ void addLowerPelvis(LimbRig& rig, BoneIndex ilium, BoneKind kind, double forward
 BoneIndex middleSacral(const Specimen& specimen) {
   const int middle = (specimen.counts.sacral + 1) / 2;
   if (const auto bone = specimen.findBone("S" + std::to_string(middle))) return *bone;
-  throw std::invalid_argument("a pelvis needs the sacral vertebra S" + std::to_string(middle));
+  throw reason::Failure({specimen::kNoSacral, {reason::text("S" + std::to_string(middle))}});
 }
 
 }  // namespace

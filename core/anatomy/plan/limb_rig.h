@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/anatomy/plan/skeleton_parts.h"
+#include "core/anatomy/plan/build_specimen.h"
 
 namespace zyga::anatomy {
 

@@ -9,12 +9,16 @@
 #include <utility>
 
 #include "core/anatomy/plan/body_plan.h"
-#include "core/anatomy/plan/region_ranges.h"
 #include "core/anatomy/tables/csv.h"
+#include "core/anatomy/tables/table_reasons.h"
 
 namespace zyga::anatomy {
 namespace {
 
+using reason::Count;
+using reason::Quantity;
+using reason::Reason;
+using reason::text;
 using Severity = TableMessage::Severity;
 
 constexpr std::array<std::string_view, 4> kTotals{"neck", "trunk", "sacrum", "tail"};
@@ -36,6 +40,26 @@ std::string lower(std::string text) {
   return text;
 }
 
+template <class List>
+Count countOf(const List& list) {
+  return {static_cast<long long>(list.size())};
+}
+
+/// How many vertebrae a region may have, and what a table calls them.
+struct CountRange {
+  std::string_view word;  ///< as in "# cervicals: 13"
+  reason::Term term;
+  BoneKind kind;
+  int RegionCounts::*count;
+  int min, max;
+};
+
+constexpr std::array<CountRange, 4> kCountRanges{
+    {{"cervicals", {"vertebrae.cervical"}, BoneKind::Cervical, &RegionCounts::cervical, 2, 19},
+     {"dorsals", {"vertebrae.dorsal"}, BoneKind::Dorsal, &RegionCounts::dorsal, 9, 14},
+     {"sacrals", {"vertebrae.sacral"}, BoneKind::Sacral, &RegionCounts::sacral, 4, 6},
+     {"caudals", {"vertebrae.caudal"}, BoneKind::Caudal, &RegionCounts::caudal, 10, 90}}};
+
 /// What stands over one column of the table.
 struct Column {
   enum class What { Bone, Measure, Evidence, Source, Ignored } what = What::Ignored;
@@ -45,9 +69,9 @@ struct Column {
 };
 
 /// Reads one table; every member function reports into `reading`.
-class Reader {
+class MeasurementReader {
  public:
-  Reader(std::string_view text, std::string_view file) : file_(file), lines_(splitCsv(text)) {}
+  MeasurementReader(std::string_view csv, std::string_view file) : file_(file), lines_(splitCsv(csv)) {}
 
   TableReading read() {
     readDirectives();
@@ -57,23 +81,23 @@ class Reader {
   }
 
  private:
-  void say(Severity severity, int line, int column, std::string cause, std::string mend) {
+  void say(Severity severity, int line, int column, Reason cause, Reason mend) {
     reading_.messages.push_back({severity, file_, line, column, std::move(cause), std::move(mend)});
   }
-  void fault(int line, int column, std::string cause, std::string mend) {
+  void fault(int line, int column, Reason cause, Reason mend) {
     say(Severity::Error, line, column, std::move(cause), std::move(mend));
   }
-  void warn(int line, int column, std::string cause, std::string mend) {
+  void warn(int line, int column, Reason cause, Reason mend) {
     say(Severity::Warning, line, column, std::move(cause), std::move(mend));
   }
 
   void readDirectives() {
     for (const CsvLine& line : lines_) {
       if (!line.comment) continue;
-      const std::string text = trimmed(std::string_view(line.fields[0]).substr(1));
-      const auto colon = text.find(':');
+      const std::string remark = trimmed(std::string_view(line.fields[0]).substr(1));
+      const auto colon = remark.find(':');
       if (colon == std::string::npos) continue;  // a plain remark
-      readDirective(line.number, lower(trimmed(text.substr(0, colon))), trimmed(text.substr(colon + 1)));
+      readDirective(line.number, lower(trimmed(remark.substr(0, colon))), trimmed(remark.substr(colon + 1)));
     }
   }
 
@@ -81,19 +105,19 @@ class Reader {
     if (key == "specimen") reading_.table.name = value;
     if (key == "plan") {
       const auto plan = bodyPlanFromText(lower(value));
-      if (!plan) return fault(line, 0, "'" + value + "' is no body plan", "write 'high browser' or 'low browser'");
+      if (!plan) return fault(line, 0, {table::kUnknownPlan, {text(value)}}, {table::kWritePlan});
       reading_.table.plan = *plan;
     }
-    for (const CountRange& range : kCounts) {
+    for (const CountRange& range : kCountRanges) {
       if (key == range.word) readCount(line, range, value);
     }
   }
 
   void readCount(int line, const CountRange& range, const std::string& value) {
     double number = 0;
-    if (!parseNumber(value, number) || number != std::floor(number) || number < range.least || number > range.most) {
-      return fault(line, 0, "'" + value + "' " + std::string(range.word) + " cannot be",
-                   "write a whole number from " + std::to_string(range.least) + " to " + std::to_string(range.most));
+    if (!parseNumber(value, number) || number != std::floor(number) || number < range.min || number > range.max) {
+      return fault(line, 0, {table::kImpossibleCount, {text(value), range.term}},
+                   {table::kWriteCount, {Count{range.min}, Count{range.max}}});
     }
     reading_.table.counts.*range.count = static_cast<int>(number);
     stated_.insert(range.kind);
@@ -102,7 +126,7 @@ class Reader {
   bool readHeader() {
     const auto header = std::find_if(lines_.begin(), lines_.end(), [](const CsvLine& l) { return !l.comment; });
     if (header == lines_.end()) {
-      fault(1, 0, "the table is empty", "write a header line such as 'bone,length (mm)' and one row a bone");
+      fault(1, 0, {table::kEmpty}, {table::kWriteHeader});
       return false;
     }
     header_ = static_cast<std::size_t>(header - lines_.begin());
@@ -112,7 +136,7 @@ class Reader {
     const bool hasBones =
         std::any_of(columns_.begin(), columns_.end(), [](const Column& c) { return c.what == Column::What::Bone; });
     if (!hasBones) {
-      fault(header->number, 0, "there is no column 'bone'", "name the column that holds C1, D1, femur.L ... 'bone'");
+      fault(header->number, 0, {table::kNoColumn, {text("bone")}}, {table::kNameBoneColumn});
     }
     return hasBones;
   }
@@ -127,7 +151,7 @@ class Reader {
       name = trimmed(name.substr(0, open));
     }
     if (!titles_.insert(name).second && !name.empty()) {
-      fault(line, number, "a second column '" + name + "'", "keep one of the two");
+      fault(line, number, {table::kSecondColumn, {text(name)}}, {table::kKeepOneOfTwo});
       return column;
     }
     if (name == "bone") column.what = Column::What::Bone;
@@ -140,23 +164,20 @@ class Reader {
 
   void readMeasureTitle(int line, int number, const std::string& field, std::string name, Column& column) {
     if (name == "centrum length") {
-      warn(line, number, "'" + field + "' does not say whether the condyle is counted",
-           "it is taken as without; write 'length' (without) or 'length with condyle'");
+      warn(line, number, {table::kCondyleUnclear, {text(field)}}, {table::kTakenWithoutCondyle});
       name = "length";
     }
     if (name == "length without condyle" || name == "functional length") name = "length";
-    const auto measure = measureFromTitle(name);
+    const auto measure = measureFromText(name);
     if (!measure) {
-      return fault(line, number, "'" + field + "' is no measure this program knows",
-                   "use a title of the list in the README, or name the column 'remark'");
+      return fault(line, number, {table::kUnknownMeasure, {text(field)}}, {table::kUseKnownTitle});
     }
     const auto unit = std::find_if(kUnits.begin(), kUnits.end(), [&](const Unit& u) { return u.word == column.unit; });
-    const std::string wanted = isAngle(*measure) ? "(deg)" : "(mm), (cm) or (m)";
     if (unit == kUnits.end() || unit->angle != isAngle(*measure)) {
       return fault(line, number,
-                   column.unit.empty() ? "'" + field + "' has no unit"
-                                       : "'" + column.unit + "' is no unit for " + std::string(title(*measure)),
-                   "write '" + std::string(title(*measure)) + " " + wanted + "'");
+                   column.unit.empty() ? Reason(table::kNoUnit, {text(field)})
+                                       : Reason(table::kWrongUnit, {text(column.unit), termOf(*measure)}),
+                   {isAngle(*measure) ? table::kWriteAngleUnit : table::kWriteLengthUnit, {text(toText(*measure))}});
     }
     column.what = Column::What::Measure;
     column.measure = *measure;
@@ -172,8 +193,7 @@ class Reader {
   void readRow(const CsvLine& line) {
     if (line.fields.size() > columns_.size()) {
       return fault(line.number, static_cast<int>(columns_.size()) + 1,
-                   std::to_string(line.fields.size()) + " cells under " + std::to_string(columns_.size()) + " titles",
-                   "remove the surplus cells, or write numbers with a decimal point");
+                   {table::kSurplusCells, {countOf(line.fields), countOf(columns_)}}, {table::kRemoveSurplus});
     }
     TableRow row;
     std::string total;
@@ -207,13 +227,12 @@ class Reader {
     }
     const auto name = parseBoneId(id);
     if (!name) {
-      fault(line.number, number, id.empty() ? "a row without a bone" : "'" + id + "' is no bone",
-            "write an id such as C7, D3, Ca12, rib.D4.L, humerus.R or metacarpal3.L");
+      fault(line.number, number, id.empty() ? Reason(table::kRowWithoutBone) : Reason(table::kUnknownBone, {text(id)}),
+            {table::kWriteBoneId});
       return false;
     }
     if (const auto other = lineOf_.find(*name); other != lineOf_.end()) {
-      fault(line.number, number, id + " stands in line " + std::to_string(other->second) + " already",
-            "keep one of the two rows");
+      fault(line.number, number, {table::kBoneTwice, {text(id), Count{other->second}}}, {table::kKeepOneRow});
       return false;
     }
     row.name = *name;
@@ -226,30 +245,27 @@ class Reader {
       row.evidence = *evidence;
       return true;
     }
-    fault(line, column, "'" + field + "' is no kind of evidence",
-          "write found, 'found, deformed', mirrored, 'scaled from another' or inferred");
+    fault(line, column, {table::kUnknownEvidence, {text(field)}}, {table::kWriteEvidence});
     return false;
   }
 
   void readCell(int line, int column, const std::string& field, const Column& title, TableRow& row) {
     double number = 0;
     if (!parseNumber(field, number)) {
-      return fault(line, column, "'" + field + "' is not a number",
-                   "write a number in " + title.unit + ", or leave the cell blank when it is not known");
+      return fault(line, column, {table::kNotANumber, {text(field)}}, {table::kWriteNumber, {text(title.unit)}});
     }
     const double value = number * title.toSi;
     const bool mayBeZero = isAngle(title.measure) || title.measure == Measure::SpineFork ||
                            title.measure == Measure::FacetLength || title.measure == Measure::FacetWidth ||
                            title.measure == Measure::FacetHeight || title.measure == Measure::FacetSpread;
     if (!isAngle(title.measure) && (value < 0 || (value == 0 && !mayBeZero))) {
-      return fault(line, column, field + " " + title.unit + " is not a length",
-                   "write a length above zero, or leave the cell blank when it is not known");
+      return fault(line, column, {table::kNotALength, {text(field), text(title.unit)}}, {table::kWriteLength});
     }
     if (!isAngle(title.measure) && value > 20) {
-      return fault(line, column, field + " " + title.unit + " is more than 20 m", "check the unit in the header");
+      return fault(line, column, {table::kTooLong, {text(field), text(title.unit)}}, {table::kCheckHeaderUnit});
     }
     if (isAngle(title.measure) && std::abs(value) > std::numbers::pi / 2) {
-      return fault(line, column, field + " degrees is beyond a right angle", "check the angle");
+      return fault(line, column, {table::kBeyondRightAngle, {text(field)}}, {table::kCheckAngle});
     }
     row.measures[title.measure] = {value, CellOrigin::Measured, {}};
   }
@@ -260,17 +276,13 @@ class Reader {
     const auto both = [&m](Measure a, Measure b) { return m[a].measured() && m[b].measured(); };
     if (both(Measure::Length, Measure::LengthWithCondyle) &&
         m[Measure::LengthWithCondyle].value < m[Measure::Length].value) {
-      fault(line, 0, toId(row.name) + " is shorter with its condyle than without",
-            "swap the two lengths, or check their columns");
+      fault(line, 0, {table::kShorterWithCondyle, {text(toId(row.name))}}, {table::kSwapLengths});
     }
     if (isVertebra(row.name.kind) && both(Measure::Length, Measure::CotyleHeight)) {
       const double ratio = m[Measure::Length].value / m[Measure::CotyleHeight].value;
       const double least = row.name.number <= 1 ? 0.02 : 0.1;
       if (ratio < least || ratio > 15) {
-        char text[64];
-        std::snprintf(text, sizeof text, "%.3g times as long as high", ratio);
-        fault(line, 0, toId(row.name) + " would be " + text,
-              "check length and cotyle height for a slip of the decimal point");
+        fault(line, 0, {table::kImpossibleShape, {text(toId(row.name)), Quantity{ratio}}}, {table::kCheckDecimalPoint});
       }
     }
     for (int i = 0; i < kMeasureCount; ++i) {
@@ -278,32 +290,31 @@ class Reader {
       const auto& used = measuresOf(row.name.kind);
       const bool optional = measure == Measure::PostzygLength || measure == Measure::Circumference;
       if (!m[measure].measured() || optional || std::find(used.begin(), used.end(), measure) != used.end()) continue;
-      warn(line, 0, "'" + std::string(title(measure)) + "' is not used for " + toId(row.name), "it is kept in no file");
+      warn(line, 0, {table::kMeasureNotUsed, {text(toText(measure)), text(toId(row.name))}}, {table::kIgnored});
     }
   }
 
   void keepTotal(const CsvLine& line, const std::string& total, const TableRow& row) {
     if (!row.measures[Measure::Length].measured()) {
-      return fault(line.number, 0, "the row '" + total + "' has no length", "write the region's total length");
+      return fault(line.number, 0, {table::kTotalWithoutLength, {text(total)}}, {table::kWriteTotal});
     }
     if (!reading_.table.regionTotals.emplace(total, row.measures[Measure::Length].value).second) {
-      fault(line.number, 0, "a second row '" + total + "'", "keep one of the two");
+      fault(line.number, 0, {table::kSecondRow, {text(total)}}, {table::kKeepOneOfTwo});
     }
   }
 
   /// Counts grow to the last vertebra a row names; more than were stated or can be is a fault.
   void settleCounts() {
-    for (const CountRange& range : kCounts) {
+    for (const CountRange& range : kCountRanges) {
       int& count = reading_.table.counts.*range.count;
       if (!stated_.contains(range.kind)) count = defaultCount(range);
       for (const TableRow& row : reading_.table.rows) {
         if (row.name.kind != range.kind || row.name.number <= count) continue;
-        const bool tooMany = stated_.contains(range.kind) || row.name.number > range.most;
+        const bool tooMany = stated_.contains(range.kind) || row.name.number > range.max;
         if (tooMany) {
-          const int most = stated_.contains(range.kind) ? count : range.most;
-          fault(lineOf_[row.name], 0,
-                toId(row.name) + " is beyond the " + std::to_string(most) + " " + std::string(range.word),
-                "correct the number of the bone or the line '# " + std::string(range.word) + ": N'");
+          const int most = stated_.contains(range.kind) ? count : range.max;
+          fault(lineOf_[row.name], 0, {table::kBeyondCount, {text(toId(row.name)), Count{most}, range.term}},
+                {table::kCorrectNumberOrCount, {text(range.word)}});
         } else {
           count = row.name.number;
         }
@@ -324,8 +335,7 @@ class Reader {
     const std::set<BoneName> known(all.begin(), all.end());
     for (const TableRow& row : reading_.table.rows) {
       if (known.contains(row.name) || isVertebra(row.name.kind)) continue;
-      fault(lineOf_[row.name], 0, "an animal with these counts has no " + toId(row.name),
-            "correct the id, or the counts in the lines that start with #");
+      fault(lineOf_[row.name], 0, {table::kNoSuchBone, {text(toId(row.name))}}, {table::kCorrectIdOrCounts});
     }
   }
 
@@ -339,6 +349,23 @@ class Reader {
   TableReading reading_;
 };
 
+std::string sixDigits(double value) {
+  char digits[32];
+  std::snprintf(digits, sizeof digits, "%.6g", value);
+  return digits;
+}
+
+std::vector<Measure> usedMeasures(const MeasurementTable& table) {
+  std::vector<Measure> used;
+  for (int i = 0; i < kMeasureCount; ++i) {
+    const auto measure = static_cast<Measure>(i);
+    const bool any = std::any_of(table.rows.begin(), table.rows.end(),
+                                 [measure](const TableRow& r) { return r.measures[measure].measured(); });
+    if (any || measure == Measure::Length) used.push_back(measure);
+  }
+  return used;
+}
+
 }  // namespace
 
 std::string_view toText(BodyPlan plan) { return plan == BodyPlan::HighBrowser ? "high browser" : "low browser"; }
@@ -349,10 +376,10 @@ std::optional<BodyPlan> bodyPlanFromText(std::string_view text) {
   return std::nullopt;
 }
 
-std::string TableMessage::text() const {
-  std::string where = file + ":" + std::to_string(line);
-  if (column > 0) where += ", column " + std::to_string(column);
-  return where + ": " + cause + "; " + mend;
+std::string debugText(const TableMessage& message) {
+  std::string where = message.file + ":" + std::to_string(message.line);
+  if (message.column > 0) where += ", column " + std::to_string(message.column);
+  return where + ": " + debugText(message.cause) + "; " + debugText(message.mend);
 }
 
 const TableRow* MeasurementTable::find(const BoneName& bone) const {
@@ -370,7 +397,32 @@ bool TableReading::usable() const {
 }
 
 TableReading readMeasurementTable(std::string_view text, std::string_view fileName) {
-  return Reader(text, fileName).read();
+  return MeasurementReader(text, fileName).read();
+}
+
+std::string writeMeasurementTable(const MeasurementTable& table) {
+  const std::vector<Measure> used = usedMeasures(table);
+  std::string out = "# specimen: " + table.name + "\n# plan: " + std::string(toText(table.plan)) + "\n";
+  for (const CountRange& range : kCountRanges) {
+    out += "# " + std::string(range.word) + ": " + std::to_string(table.counts.*range.count) + "\n";
+  }
+  out += "bone";
+  for (const Measure m : used) out += "," + std::string(toText(m)) + (isAngle(m) ? " (deg)" : " (mm)");
+  out += ",evidence,source\n";
+  for (const auto& [region, total] : table.regionTotals) {
+    out += region + "," + sixDigits(total * 1e3) + std::string(used.size() + 1, ',') + "\n";
+  }
+  for (const TableRow& row : table.rows) {
+    if (!row.measures.anyMeasured()) continue;
+    out += toId(row.name);
+    for (const Measure m : used) {
+      const Cell& cell = row.measures[m];
+      const double scale = isAngle(m) ? 180 / std::numbers::pi : 1e3;
+      out += "," + (cell.measured() ? sixDigits(cell.value * scale) : std::string());
+    }
+    out += "," + quotedCsv(std::string(toText(row.evidence))) + "," + quotedCsv(row.source) + "\n";
+  }
+  return out;
 }
 
 }  // namespace zyga::anatomy

@@ -13,22 +13,22 @@ namespace zyga::anatomy {
 /// Which animal's proportions fill what neither neighbours nor the other side can tell.
 enum class BodyPlan { HighBrowser, LowBrowser };
 
+/// What tables and files call it: "high browser".
 std::string_view toText(BodyPlan plan);
 std::optional<BodyPlan> bodyPlanFromText(std::string_view text);
 
-/// Something the reader of a table has to say about one cell. `mend` says what to do about it.
+/// Something the reader of a table has to say about one cell: what is wrong, and what to do about it.
 struct TableMessage {
   enum class Severity { Warning, Error };
   Severity severity = Severity::Error;
   std::string file;
   int line = 0;    ///< 1 for the first line of the file
   int column = 0;  ///< 1 for the first column; 0 when the whole line is meant
-  std::string cause;
-  std::string mend;
-
-  /// "neck.csv:4, column 3: 'abc' is not a number; write a length in mm or leave the cell blank".
-  std::string text() const;
+  reason::Reason cause, mend;
 };
+
+/// For logs and failing tests, not for people: "neck.csv:4, column 3: table.not-a-number(abc); table.write-number(mm)".
+std::string debugText(const TableMessage& message);
 
 struct TableRow {
   BoneName name;
