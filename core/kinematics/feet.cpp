@@ -5,6 +5,7 @@
 #include <stdexcept>
 
 #include "core/anatomy/plan/limb_rig.h"
+#include "core/linear/linear.h"
 
 namespace zyga::kinematics {
 namespace {
@@ -125,7 +126,7 @@ std::vector<Foot> plantedFeet(const Specimen& specimen, const Placement& X_WB) {
 Eigen::Isometry3d flatOnGround(const FootRig& rig, const Eigen::Isometry3d& X_WFoot) {
   const Vector3d up_W = X_WFoot.linear() * rig.up_B;
   Eigen::Isometry3d X_WFlat = Eigen::Isometry3d::Identity();
-  X_WFlat.linear() = Eigen::Quaterniond::FromTwoVectors(up_W, Vector3d::UnitZ()) * X_WFoot.linear();
+  X_WFlat.linear() = linear::turnBetween(up_W, Vector3d::UnitZ()) * X_WFoot.linear();
   const Vector3d p_WSole = X_WFoot * rig.p_BSole;
   X_WFlat.translation() = Vector3d(p_WSole.x(), p_WSole.y(), 0) - X_WFlat.linear() * rig.p_BSole;
   return X_WFlat;

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/linear/linear.h"
+
 namespace zyga::kinematics {
 namespace {
 
@@ -10,10 +12,10 @@ using anatomy::Specimen;
 using Eigen::Vector3d;
 
 // A leg has seven angles or so; room for more keeps the sizes off the heap.
-constexpr int kMost = 12;
-using Angles = Eigen::Matrix<double, Eigen::Dynamic, 1, 0, kMost, 1>;
+constexpr int kMost = linear::kMostSmall;
+using Angles = linear::SmallVector;
 using Columns = Eigen::Matrix<double, 6, Eigen::Dynamic, 0, 6, kMost>;
-using Square = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, kMost, kMost>;
+using Square = linear::SmallMatrix;
 using Residual = Eigen::Matrix<double, 6, 1>;  // place in m, then turn in rad, both in the world
 
 /// An angle that may change, and between which values.
@@ -22,6 +24,20 @@ struct FreeAngle {
   int motion;
   double least, most;
 };
+
+// The problem.
+//
+// Unknowns q: the angles of one leg that typed limits leave free. Minimised is
+//
+//   |W r(q)|^2 + k |q - q0|^2,   least <= q <= most,
+//
+// where r has six rows: from the middle of the sole to where it shall be (m), and the turn vector from the foot's
+// attitude to the one asked for (rad); W weighs tilt and heading of the foot against its place, and the small k pulls
+// to the angles the leg comes with, so that of many answers it is the nearest.
+//
+// Jacobian: an angle turns what lies below it about the axis a through the centre c (both in the world, the angles of
+// the same joint before it already applied), so that the sole at p moves by a x (p - c) and the foot turns by a; r
+// falls by as much. For the turn vector that is exact where the attitude is right, which is where the search ends.
 
 /// The leg as a function of its free angles.
 class Leg {
@@ -153,7 +169,7 @@ struct Weights {
   double tilt, heading;
 };
 
-struct Search {
+struct LegSolution {
   Angles q;
   Residual left;     ///< what remains
   double merit = 0;  ///< what was made small
@@ -164,20 +180,21 @@ class LegSolver {
   LegSolver(Leg& leg, const FootRig& rig, const Eigen::Isometry3d& X_WGoal)
       : leg_(leg), rig_(rig), X_WGoal_(X_WGoal), preferred_(leg.start()) {}
 
-  /// Gauss-Newton with Levenberg-Marquardt damping on the weighted residual plus a small pull to the preferred angles,
-  /// between bounds: angles that lie at an end and would go on stay there, the others are solved for (the projected
-  /// method of Kanzow, Yamashita & Fukushima 2004, J. Comput. Appl. Math. 172:375, cited from memory).
-  Search solve(Angles q, const Weights& weights) const {
+  /// Gauss-Newton with Levenberg-Marquardt damping: (J'W^2 J + (k + lambda) I) dq = J'W^2 r + k (q0 - q). Bounds are
+  /// kept by projection: angles that lie at an end and would go on stay there, the others are solved for, and the
+  /// result is clamped (Kanzow, Yamashita & Fukushima 2004, J. Comput. Appl. Math. 172:375, cited from memory). lambda
+  /// falls after a step that improves and rises after one that does not.
+  LegSolution solve(Angles q, const Weights& weights) const {
     constexpr int kSteps = 120;
     constexpr double kSettled = 1e-15;
     const Residual w = weightsOf(weights);
     Columns J;
     Eigen::Isometry3d X = leg_.place(q, &J);
-    Search best{q, residual(rig_, X, X_WGoal_), 0};
+    LegSolution best{q, residual(rig_, X, X_WGoal_), 0};
     best.merit = meritOf(best, w);
     double damping = 1e-3;
     for (int step = 0; step < kSteps && damping < 1e8; ++step) {
-      Search next;
+      LegSolution next;
       next.q = leg_.clamped(best.q + descent(best, J, w, damping));
       X = leg_.place(next.q);
       next.left = residual(rig_, X, X_WGoal_);
@@ -196,7 +213,7 @@ class LegSolver {
   }
 
   /// The joints at an end of their range that the remaining way would turn on.
-  std::vector<JointIndex> stopping(const Search& found) const {
+  std::vector<JointIndex> stopping(const LegSolution& found) const {
     Columns J;
     leg_.place(found.q, &J);
     const Vector3d way = found.left.head<3>();
@@ -218,11 +235,11 @@ class LegSolver {
     return w;
   }
 
-  double meritOf(const Search& at, const Residual& w) const {
+  double meritOf(const LegSolution& at, const Residual& w) const {
     return at.left.cwiseProduct(w).squaredNorm() + kPull * (at.q - preferred_).squaredNorm();
   }
 
-  Angles descent(const Search& at, const Columns& J, const Residual& w, double damping) const {
+  Angles descent(const LegSolution& at, const Columns& J, const Residual& w, double damping) const {
     constexpr double kLongestTurn = 0.3;  // rad: keeps the linearisation honest
     const Columns WJ = w.asDiagonal() * J;
     const Angles g = WJ.transpose() * at.left.cwiseProduct(w) + kPull * (preferred_ - at.q);
@@ -236,7 +253,7 @@ class LegSolver {
       A(k, k) = 1;
       held[k] = 0;
     }
-    Angles dq = A.ldlt().solve(held);
+    Angles dq = linear::solveSymmetric(A, held);
     const double longest = dq.size() > 0 ? dq.cwiseAbs().maxCoeff() : 0;
     return longest > kLongestTurn ? Angles(dq * (kLongestTurn / longest)) : dq;
   }
@@ -247,12 +264,12 @@ class LegSolver {
   Angles preferred_;
 };
 
-bool inPlace(const Search& found) { return found.left.head<3>().norm() < 1e-5; }
+bool inPlace(const LegSolution& found) { return found.left.head<3>().norm() < 1e-5; }
 
 /// Full task first; where that costs the place, the heading goes, then the tilt.
-Search solveInOrder(const LegSolver& solver, const Angles& seed) {
+LegSolution solveInOrder(const LegSolver& solver, const Angles& seed) {
   constexpr Weights kAll{0.3, 0.3}, kFlat{0.3, 1e-3}, kPlace{1e-3, 1e-4};
-  Search found = solver.solve(seed, kAll);
+  LegSolution found = solver.solve(seed, kAll);
   if (!inPlace(found)) found = solver.solve(found.q, kFlat);
   if (!inPlace(found)) found = solver.solve(found.q, kPlace);
   return found;
@@ -275,9 +292,9 @@ LegFit setFoot(const Specimen& specimen, const Articulation& articulation, const
   const BoneIndex carrier = specimen[rig.joints.front()].proximal;
   Leg leg(specimen, articulation, rig, pose, X_WB[carrier.value]);
   const LegSolver solver(leg, rig, task.X_WFoot);
-  Search found = solveInOrder(solver, leg.start());
+  LegSolution found = solveInOrder(solver, leg.start());
   if (!inPlace(found)) {
-    const Search other = solveInOrder(solver, leg.bent());
+    const LegSolution other = solveInOrder(solver, leg.bent());
     if (other.left.head<3>().norm() < found.left.head<3>().norm() - 1e-6) found = other;
   }
   leg.write(found.q, pose);

@@ -1,12 +1,27 @@
 #include "core/kinematics/quadratic_program.h"
 
-#include <Eigen/Cholesky>
 #include <algorithm>
 #include <limits>
+
+#include "core/linear/linear.h"
 
 namespace zyga::kinematics {
 namespace {
 
+// The dual active-set method of Goldfarb & Idnani (1983), for: minimise x'Hx/2 - g'x, n_i . x <= m_i for all i.
+//
+// x with multipliers u >= 0 of the active half-spaces A solves the problem of A alone where Hx - g + N u = 0 (N: their
+// normals as columns) and N'x = m on A. It begins with A empty, x = H^-1 g. Then, while some half-space q is violated:
+//
+//   1. Let its multiplier grow by t. x moves by t z and u falls by t r, where from the two conditions
+//        z = -H^-1 n + H^-1 N r,   r from (N' H^-1 N) r = N' H^-1 n,
+//      so that x stays on the active planes and gains on n . x at the rate n . z = -slope.
+//   2. The step ends where q is met, t = (n . x - m) / slope, or before that where the first multiplier of A has
+//      fallen to zero, t = min u_i / r_i over r_i > 0. In the second case that half-space leaves A, and 1 again.
+//   3. q joins A.
+//
+// Where the slope is zero and no r_i is positive, n is a combination of active normals that point the other way: no
+// point lies in all half-spaces. The value of the dual problem rises with every step, so no A occurs twice.
 constexpr double kViolated = 1e-11;
 constexpr double kDependent = 1e-13;  // share of its own length that a normal must keep outside the active ones
 constexpr double kNever = std::numeric_limits<double>::infinity();
@@ -54,7 +69,7 @@ QuadraticProgram::Step QuadraticProgram::stepFor(const std::vector<HalfSpace>& h
       for (Eigen::Index j = 0; j <= i; ++j) G(i, j) = row(inverseTimes_[static_cast<std::size_t>(j)]);
       step.release[i] = -row(step.along);
     }
-    step.release = G.selfadjointView<Eigen::Lower>().ldlt().solve(step.release);
+    step.release = linear::solveSymmetric(G, step.release);
     for (Eigen::Index i = 0; i < n; ++i) step.along += step.release[i] * inverseTimes_[static_cast<std::size_t>(i)];
   }
   step.slope = -violated(step.along);

@@ -1,12 +1,11 @@
 #include "core/kinematics/reach.h"
 
-#include <Eigen/Cholesky>
-#include <Eigen/Eigenvalues>
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
 #include "core/kinematics/reach_chain.h"
+#include "core/linear/linear.h"
 
 namespace zyga::kinematics {
 namespace {
@@ -15,10 +14,22 @@ using Eigen::MatrixXd;
 using Eigen::Vector3d;
 using Eigen::VectorXd;
 
-// What a miss may cost in effort, which counts a joint at its limit as one half. The target comes first, then the
-// bearings: a millimetre outweighs any bend, a bearing that can't be kept gives way.
-constexpr double kMostPointPrice = 1e4;    // a metre
-constexpr double kMostBearingPrice = 300;  // a radian
+// The problem.
+//
+// Unknowns x: the free angles of the chain, each divided by half the width of its joint's range (its "unit"), so that
+// one unit means the same to a stiff joint and to a loose one. Minimised is
+//
+//   E(x) + P |p(x)| + B |b(x)|,   E = 1/2 sum_i w_i x_i^2,
+//
+// where x = 0 is the pose the drag started from, w are the weights of the bend style, p is the vector from the point to
+// its target (m; without its part along the line of sight where any point of that line will do) and b the turns that
+// the directions lack (rad), subject to every criterion of every joint's range, c(x) <= 0, and to its box of angles.
+// Norms instead of squares make the penalty exact: for a penalty P above the multiplier of the task the minimum lies on
+// the target itself and not beside it. Penalties rise as far as they are needed and no farther than these, in effort,
+// which counts a joint at its limit as one half: the target comes first, then the directions. A millimetre outweighs
+// any bend; a direction that cannot be kept gives way.
+constexpr double kLargestPointPenalty = 1e4;    // a metre
+constexpr double kLargestBearingPenalty = 300;  // a radian
 /// Misses smaller than these weigh as squares; below them nothing could be seen.
 constexpr double kFinePoint = 1e-3;    // m
 constexpr double kFineBearing = 3e-3;  // rad
@@ -36,7 +47,7 @@ Vector3d turnTo(const Vector3d& from, const Vector3d& to) {
 }
 
 /// Where the point and the bearings stand against what is wished.
-struct Miss {
+struct TaskError {
   Vector3d point;                  ///< from the point to the target, m
   std::vector<Vector3d> bearings;  ///< rad
   double bearing() const {
@@ -46,11 +57,24 @@ struct Miss {
   }
 };
 
-/// Sequential quadratic programming: at each step the point's and the bearings' motion and the criteria of the ranges
-/// are taken as linear, and the best step that they and the trusted length allow is found exactly (Gauss-Newton with
-/// the second-order part of the point's motion where the miss stays; damped by the trusted length, Levenberg 1944,
-/// Quart. Appl. Math. 2:164; merit with exact penalty and trusted length as in Nocedal & Wright 2006, Numerical
-/// Optimization, chapter 18).
+/// Sequential quadratic programming. At x the task is taken as linear, p(x + d) = p - J d and b(x + d) = b - K d with
+/// the Jacobians of the point's place and of the bone's turn, and so is every criterion. The step d minimises
+///
+///   1/2 |p - J d|^2 + 1/2 beta^2 |b - K d|^2 + epsilon E(x + d)
+///
+/// over the half-spaces of the criteria, of the boxes and of |d_i| <= trust radius, which is a convex quadratic
+/// programme (QuadraticProgram). epsilon is the ratio by which the square of a miss stands for its penalty: d/d|p| of P
+/// |p| equals that of |p|^2 / (2 epsilon) at |p| = epsilon P, so epsilon = |p| / P; and beta^2 = epsilon B / |b|
+/// likewise.
+///
+/// Hessian of the model: H = J'J + beta^2 K'K + epsilon diag(w) + S. S is the second-order part that Gauss-Newton
+/// leaves out, S_ij = -p . d2p/dx_i dx_j = -p . (a_i x J_j) for an axis a_i nearer to the root than j (the derivative
+/// of a lever arm by a turn about an outer axis is its cross product); it counts only where a miss stays, where it
+/// tells how a stretched chain resists.
+///
+/// A step is taken when the penalty function above falls by a part of what the model promises; else the trust radius
+/// shrinks. Levenberg 1944, Quart. Appl. Math. 2:164; merit, penalties and trust radius as in Nocedal & Wright 2006,
+/// Numerical Optimization, chapter 18.
 class Search {
  public:
   Search(const anatomy::Specimen& specimen, const Articulation& articulation, ReachChain& chain, const Reach& wish,
@@ -70,19 +94,19 @@ class Search {
   }
 
   const Pose& pose() const { return pose_; }
-  const Miss& miss() const { return miss_; }
+  const TaskError& miss() const { return miss_; }
   const Placement& placement() const { return X_WB_; }
   int iterations() const { return iterations_; }
 
  private:
-  Miss missOf(const Placement& X_WB) const {
-    Miss miss{across_ * (wish_->p_WTarget - chain_->pointOf(X_WB)), {}};
+  TaskError missOf(const Placement& X_WB) const {
+    TaskError miss{across_ * (wish_->p_WTarget - chain_->pointOf(X_WB)), {}};
     const Eigen::Matrix3d& R_WB = X_WB[wish_->bone.value].linear();
     for (const Bearing& bearing : wish_->bearings) miss.bearings.push_back(turnTo(R_WB * bearing.d_B, bearing.d_W));
     return miss;
   }
 
-  double effortOf(const VectorXd& away) const { return 0.5 * away.dot(chain_->reluctance().cwiseProduct(away)); }
+  double effortOf(const VectorXd& away) const { return 0.5 * away.dot(chain_->weights().cwiseProduct(away)); }
 
   /// Rows: the point, then each bearing, weighted; columns in units.
   void linearise() {
@@ -94,9 +118,9 @@ class Search {
     goal_.resize(3 + 3 * bearings);
     rows_.topRows<3>() = across_ * J_.point;
     goal_.head<3>() = miss_.point;
-    // A price on the size of a miss as a weight of its square: heavier, the smaller the miss is to be.
-    effort_ = std::max(residual_.norm(), kFinePoint) / kMostPointPrice;
-    bearingWeight_ = std::sqrt(effort_ * kMostBearingPrice / std::max(bearingResidual_, kFineBearing));
+    // epsilon and beta, see above.
+    effort_ = std::max(residual_.norm(), kFinePoint) / kLargestPointPenalty;
+    bearingWeight_ = std::sqrt(effort_ * kLargestBearingPenalty / std::max(bearingResidual_, kFineBearing));
     for (Eigen::Index i = 0; i < bearings; ++i) {
       const Bearing& bearing = wish_->bearings[static_cast<std::size_t>(i)];
       const Vector3d d_W = X_WB_[wish_->bone.value].linear() * bearing.d_B;
@@ -106,10 +130,11 @@ class Search {
     }
   }
 
-  /// Inverse of rows' rows + effort + second-order part, by the identity of Woodbury: the effort is so light that the
-  /// sum itself would drown it in rounding.
+  /// Inverse of H = M'M + D, M the weighted rows of the task and D = epsilon diag(w) + S, by the identity of Woodbury,
+  /// H^-1 = D^-1 - D^-1 M' (I + M D^-1 M')^-1 M D^-1. The sum itself must not be formed: epsilon is so small that the
+  /// effort would be lost in the rounding of M'M.
   MatrixXd inverseHessian() const {
-    const VectorXd light = effort_ * chain_->reluctance();
+    const VectorXd light = effort_ * chain_->weights();
     MatrixXd inverse;
     if (residual_.norm() < 1e-6) {
       inverse = light.cwiseInverse().asDiagonal();
@@ -119,12 +144,11 @@ class Search {
     const MatrixXd across = rows_ * inverse;
     MatrixXd A = across * rows_.transpose();
     A.diagonal().array() += 1;
-    inverse.noalias() -= across.transpose() * A.llt().solve(across);
+    inverse.noalias() -= across.transpose() * linear::solvePositive(A, across);
     return inverse;
   }
 
-  /// The point's second derivative by two angles is the outer axis' turn of the inner column; held against the miss
-  /// that stays it tells how a stretched chain resists.
+  /// Inverse of D with the second-order part S, see above; `residual_` is the miss that stays.
   MatrixXd inverseWithCurvature(const VectorXd& light) const {
     const Eigen::Index n = chain_->size();
     MatrixXd S(n, n);
@@ -133,26 +157,26 @@ class Search {
       for (Eigen::Index i = 0; i <= j; ++i) S(i, j) = S(j, i) = -J_.turn.col(i).dot(column);
     }
     S.diagonal() += light;
-    const Eigen::LLT<MatrixXd> llt(S);
-    if (llt.info() != Eigen::Success) return convexInverse(S, light.minCoeff());
-    return llt.solve(MatrixXd::Identity(n, n));
+    const auto inverse = linear::inverseOfPositive(S);
+    return inverse ? *inverse : convexInverse(S, light.minCoeff());
   }
 
-  /// Where the miss would fall faster and faster the trusted length holds the step, not the curvature.
+  /// The inverse of the nearest matrix whose eigenvalues are at least `least`. Negative curvature means that a longer
+  /// step would gain more and more; the trust radius bounds it then, not the model.
   static MatrixXd convexInverse(const MatrixXd& S, double least) {
-    const Eigen::SelfAdjointEigenSolver<MatrixXd> eigen(S);
-    const VectorXd inverse = eigen.eigenvalues().cwiseMax(least).cwiseInverse();
-    return eigen.eigenvectors() * inverse.asDiagonal() * eigen.eigenvectors().transpose();
+    const auto eigen = linear::symmetricEigen(S);
+    const VectorXd inverse = eigen.values.cwiseMax(least).cwiseInverse();
+    return eigen.vectors * inverse.asDiagonal() * eigen.vectors.transpose();
   }
 
   void step() {
     linearise();
-    const VectorXd away = chain_->away(pose_);
-    const VectorXd g = rows_.transpose() * goal_ - effort_ * chain_->reluctance().cwiseProduct(away);
+    const VectorXd away = chain_->deviation(pose_);
+    const VectorXd g = rows_.transpose() * goal_ - effort_ * chain_->weights().cwiseProduct(away);
     QuadraticProgram program(inverseHessian());
     for (int attempt = 0; attempt < 12; ++attempt) {
       VectorXd x;
-      if (!program.solve(g, chain_->allowed(pose_, trusted_), x)) break;
+      if (!program.solve(g, chain_->allowed(pose_, trustRadius_), x)) break;
       if (tryStep(away, x)) return;
     }
     settled_ = true;
@@ -165,15 +189,15 @@ class Search {
     const double gainBearing = bearingNorm(goal_) - bearingNorm(linear);
     const double before = effortOf(away);
     const double cost = effortOf(away + x) - before;
-    raisePrices(gainPoint, gainBearing, cost);
-    const double promised = pricePoint_ * gainPoint + priceBearing_ * gainBearing - cost;
+    raisePenalties(gainPoint, gainBearing, cost);
+    const double promised = pointPenalty_ * gainPoint + bearingPenalty_ * gainBearing - cost;
     Pose next = chain_->stepped(pose_, x);
     trial_ = X_WB_;
     chain_->placeInto(next, trial_);
-    Miss miss = missOf(trial_);
-    const VectorXd nextAway = chain_->away(next);
-    const double kept = pricePoint_ * (miss_.point.norm() - miss.point.norm()) +
-                        priceBearing_ * (miss_.bearing() - miss.bearing()) - (effortOf(nextAway) - before);
+    TaskError miss = missOf(trial_);
+    const VectorXd nextAway = chain_->deviation(next);
+    const double kept = pointPenalty_ * (miss_.point.norm() - miss.point.norm()) +
+                        bearingPenalty_ * (miss_.bearing() - miss.bearing()) - (effortOf(nextAway) - before);
     const double length = x.size() ? x.cwiseAbs().maxCoeff() : 0;
     const double moved = x.size() ? (nextAway - away).cwiseAbs().maxCoeff() : 0;
     if (kept <= 0 || kept < 0.05 * promised) {
@@ -182,16 +206,17 @@ class Search {
         settled_ = true;
         return true;
       }
-      trusted_ = 0.3 * std::min(length, trusted_);
+      trustRadius_ = 0.3 * std::min(length, trustRadius_);
       return false;
     }
     const double pointMoved = (chain_->pointOf(trial_) - chain_->pointOf(X_WB_)).norm();
-    // What the trusted length alone has left over will be made up by the next steps.
-    const bool trusting = length > 0.9 * trusted_;
+    // What remains only because the step was cut to the trust radius is left to the next steps, and is no miss that
+    // stays.
+    const bool trusting = length > 0.9 * trustRadius_;
     const bool ahead = trusting && linear.head<3>().norm() < 0.9 * goal_.head<3>().norm();
     residual_ = ahead ? Vector3d(Vector3d::Zero()) : Vector3d(linear.head<3>());
     bearingResidual_ = ahead ? 0 : bearingNorm(linear);
-    if (trusting && kept > 0.5 * promised) trusted_ = std::min(2.5 * trusted_, 2.0);
+    if (trusting && kept > 0.5 * promised) trustRadius_ = std::min(2.5 * trustRadius_, 2.0);
     pose_ = std::move(next);
     std::swap(X_WB_, trial_);
     miss_ = std::move(miss);
@@ -201,14 +226,15 @@ class Search {
 
   double bearingNorm(const VectorXd& rows) const { return rows.tail(rows.size() - 3).norm() / bearingWeight_; }
 
-  /// A miss costs more effort than the step that mends it (Nocedal & Wright 2006, equation 18.36), up to its price.
-  void raisePrices(double gainPoint, double gainBearing, double cost) {
+  /// Raises the penalties so that a miss costs more than the effort of the step that mends it, twice as much (Nocedal &
+  /// Wright 2006, equation 18.36), up to the largest ones above.
+  void raisePenalties(double gainPoint, double gainBearing, double cost) {
     if (gainPoint > 1e-9) {
-      const double needed = 2 * (cost - priceBearing_ * gainBearing) / gainPoint;
-      pricePoint_ = std::clamp(needed, pricePoint_, kMostPointPrice);
+      const double needed = 2 * (cost - bearingPenalty_ * gainBearing) / gainPoint;
+      pointPenalty_ = std::clamp(needed, pointPenalty_, kLargestPointPenalty);
     }
     if (gainBearing > 1e-9 && gainPoint >= 0) {
-      priceBearing_ = std::clamp(2 * cost / gainBearing, priceBearing_, kMostBearingPrice);
+      bearingPenalty_ = std::clamp(2 * cost / gainBearing, bearingPenalty_, kLargestBearingPenalty);
     }
   }
 
@@ -219,14 +245,14 @@ class Search {
   Eigen::Matrix3d across_;  ///< takes away what does not count
   Pose pose_;
   Placement X_WB_, trial_;
-  Miss miss_;
+  TaskError miss_;
   Vector3d residual_;  ///< of the last step's linear picture
   Jacobian J_;
   MatrixXd rows_;
   VectorXd goal_;
   double bearingResidual_ = 0, effort_ = 0, bearingWeight_ = 1;
-  double trusted_ = 0.7;  // units
-  double pricePoint_ = 10, priceBearing_ = 1;
+  double trustRadius_ = 0.7;  // units
+  double pointPenalty_ = 10, bearingPenalty_ = 1;
   int iterations_ = 0;
   bool settled_ = false;
 };
@@ -272,12 +298,12 @@ bool JointRanges::supports(JointIndex joint, const Vector3d& angles) const {
 
 namespace {
 
-/// Searches from the start, or from `from`; where the start has no memory of a drag and its valley ends short of the
-/// target, from a neck thrown up and one thrown down as well: a chain that hangs on its limits has several.
+/// Searches from the start, or from `from`. Without a `from`, where the local minimum found misses the target, also
+/// from the chain bent far up and far down: a chain held by its limits has several local minima.
 Search searched(const anatomy::Specimen& specimen, const Articulation& articulation, ReachChain& chain,
                 const Reach& wish, const Pose* from) {
   constexpr double kThrown = 0.7;  // of the range
-  Search best(specimen, articulation, chain, wish, from ? chain.homeWith(*from) : chain.home());
+  Search best(specimen, articulation, chain, wish, from ? chain.startFrom(*from) : chain.home());
   best.run(from ? kMostStepsOfAFrame : kMostSteps);
   if (from || wish.pastRanges) return best;
   for (const double way : {kThrown, -kThrown}) {

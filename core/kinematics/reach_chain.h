@@ -21,19 +21,19 @@ class ReachChain {
   const std::vector<Turning>& turning() const { return turning_; }
   const std::vector<FreeMotion>& free() const { return free_; }
   Eigen::Index size() const { return static_cast<Eigen::Index>(free_.size()); }
-  const Eigen::VectorXd& units() const { return units_; }            ///< rad a half width
-  const Eigen::VectorXd& reluctance() const { return reluctance_; }  ///< of each angle, 1 or more: the style
+  const Eigen::VectorXd& units() const { return units_; }      ///< rad a half width
+  const Eigen::VectorXd& weights() const { return weights_; }  ///< of each angle, 1 or more: the style
   /// The start, with every joint brought inside its range where ranges hold.
   const Pose& home() const { return home_; }
   /// Home with the chain's angles taken from another pose, brought inside their ranges.
-  Pose homeWith(const Pose& other);
+  Pose startFrom(const Pose& other);
 
   /// Bones from the chain on, for a pose that differs from the start in the chain's angles alone.
   void placeInto(const Pose& pose, Placement& X_WB) const;
   Eigen::Vector3d pointOf(const Placement& X_WB) const { return X_WB[wish_.bone.value] * wish_.p_BPoint; }
 
   /// A pose's angles away from home, in units.
-  Eigen::VectorXd away(const Pose& pose) const;
+  Eigen::VectorXd deviation(const Pose& pose) const;
   /// Adds a step (units) and brings what left its range back in, along the way to the joint's anchor.
   Pose stepped(const Pose& pose, const Eigen::VectorXd& step);
   /// What the ranges allow a step (units) from here, no angle by more than `longest` units.
@@ -51,7 +51,7 @@ class ReachChain {
   std::vector<RangeEdge> edges_;  ///< by turning joint; none where ranges do not hold
   std::vector<FreeMotion> free_;
   std::vector<JointIndex> path_;  ///< from the first turning joint to the bone
-  Eigen::VectorXd units_, reluctance_;
+  Eigen::VectorXd units_, weights_;
   Pose home_;
 };
 

@@ -1,7 +1,8 @@
 #include "core/range/assumptions.h"
 
-namespace zyga::range {
+#include "core/range/presets.h"
 
+namespace zyga::range {
 double Cartilage::thickness(const anatomy::Joint& joint) const {
   // Joints without centra (jaw, limbs) have no length to take a share of, and no disc between faces.
   if (joint.centrumLength <= 0 || joint.kind == anatomy::JointKind::Fixed) return 0;
@@ -22,5 +23,24 @@ Cartilage Assumptions::cartilageOf(anatomy::Region region) const {
       return {};
   }
 }
+
+namespace {
+
+constexpr reason::Term kCartilageSource{"source.taylor-wedel-2013"};
+constexpr reason::Term kRule{"source.cobley-2013"};
+constexpr reason::Term kLiving{"source.kambic-2017"};
+
+}  // namespace
+
+const std::array<CartilagePreset, 6> kCartilagePresets{{{{"cartilage.rhea"}, 2.59, kCartilageSource},
+                                                        {{"cartilage.sauroposeidon"}, 4.5, kCartilageSource},
+                                                        {{"cartilage.turkey"}, 4.56, kCartilageSource},
+                                                        {{"cartilage.juvenile-apatosaurus-low"}, 15, kCartilageSource},
+                                                        {{"cartilage.juvenile-apatosaurus-high"}, 20, kCartilageSource},
+                                                        {{"cartilage.juvenile-giraffe"}, 24, kCartilageSource}}};
+
+const std::array<OverlapPreset, 3> kOverlapPresets{{{0.50, {"overlap.published-rule"}, kRule},
+                                                    {0.25, {"overlap.seen-in-living-animals"}, kLiving},
+                                                    {0.00, {"overlap.facets-all-but-part"}, kLiving}}};
 
 }  // namespace zyga::range

@@ -4,7 +4,9 @@
 #include <cmath>
 #include <limits>
 
+#include "core/range/column_joint.h"
 #include "core/range/convex_clip.h"
+#include "core/range/overlap.h"
 
 namespace zyga::range {
 namespace {
@@ -17,7 +19,7 @@ constexpr double kLeastGapCosine = 0.1;
 /// Shared areas and edges below this share of the facets' size are touches.
 constexpr double kTouch = 1e-12;
 
-struct Interval {
+struct Extent {
   double least = std::numeric_limits<double>::infinity();
   double most = -std::numeric_limits<double>::infinity();
   void add(double value) {
@@ -27,8 +29,8 @@ struct Interval {
   double extent() const { return most - least; }
 };
 
-Interval slideInterval(const Polygon& polygon) {
-  Interval interval;
+Extent slideInterval(const Polygon& polygon) {
+  Extent interval;
   for (const Vector2d& p : polygon) interval.add(p.x());
   return interval;
 }
@@ -115,7 +117,7 @@ FacetMeasures FacetPair::measure(const Eigen::Isometry3d& X_PrePost) const {
   const double size = std::max(prezygLength_, postzygLength);
   if (!memory.clip.intersect(memory.postzyg, prezyg_.outline, kTouch * size)) return measures;
 
-  Interval slide, gap;
+  Extent slide, gap;
   double doubleArea = 0;
   const Vector2d* previous = nullptr;
   Vector2d first;
@@ -139,7 +141,7 @@ FacetMeasures FacetPair::measure(const Eigen::Isometry3d& X_PrePost) const {
   return measures;
 }
 
-FacetMeeting FacetPair::meet(const Eigen::Isometry3d& X_PrePost) const {
+FacetMeeting FacetPair::overlap(const Eigen::Isometry3d& X_PrePost) const {
   FacetMeeting meeting;
   static_cast<FacetMeasures&>(meeting) = measure(X_PrePost);
   meeting.prezyg = prezyg_.outline;
@@ -154,6 +156,48 @@ FacetMeeting FacetPair::meet(const Eigen::Isometry3d& X_PrePost) const {
     memory.clip.visitCorners([&](const Vector2d& p) { meeting.shared.push_back(p); });
   }
   return meeting;
+}
+
+double signedArea(const Polygon& polygon) {
+  double doubled = 0;
+  for (std::size_t i = 0, n = polygon.size(); i < n; ++i) {
+    const Eigen::Vector2d& p = polygon[i];
+    const Eigen::Vector2d& q = polygon[i + 1 == n ? 0 : i + 1];
+    doubled += p.x() * q.y() - p.y() * q.x();
+  }
+  return 0.5 * doubled;
+}
+
+Polygon sharedPolygon(const Polygon& a, const Polygon& b) {
+  double size = 0;
+  for (const Eigen::Vector2d& p : a) size = std::max(size, (p - a.front()).cwiseAbs().maxCoeff());
+  for (const Eigen::Vector2d& p : b) size = std::max(size, (p - b.front()).cwiseAbs().maxCoeff());
+  const double touch = 1e-12 * size;
+  ConvexClip clip;
+  Polygon shared;
+  if (!clip.intersect(a, b, touch)) return shared;
+  clip.visitCorners([&](const Eigen::Vector2d& p) { shared.push_back(p); });
+  if (signedArea(shared) <= touch * size) shared.clear();
+  return shared;
+}
+
+FacetMeeting facetOverlap(const anatomy::Facet& prezyg, const anatomy::Facet& postzyg,
+                          const Eigen::Isometry3d& X_PrePost) {
+  return FacetPair(prezyg, postzyg).overlap(X_PrePost);
+}
+
+using anatomy::FacetRole;
+
+std::array<SideFacets, 2> facetsOf(const anatomy::Specimen& specimen, anatomy::JointIndex joint) {
+  if (!specimen[joint].hasFacets()) return {};
+  const anatomy::Bone& caudal = specimen[specimen.caudalBone(joint)];
+  const anatomy::Bone& cranial = specimen[specimen.cranialBone(joint)];
+  const auto pair = [&](FacetRole prezyg, FacetRole postzyg) {
+    SideFacets side{caudal.facet(prezyg), cranial.facet(postzyg)};
+    const auto usable = [](const anatomy::Facet* facet) { return facet && facet->outline.size() >= 3; };
+    return usable(side.prezyg) && usable(side.postzyg) ? side : SideFacets{};
+  };
+  return {pair(FacetRole::PrezygLeft, FacetRole::PostzygLeft), pair(FacetRole::PrezygRight, FacetRole::PostzygRight)};
 }
 
 }  // namespace zyga::range

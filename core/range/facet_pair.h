@@ -10,10 +10,10 @@ class FacetPair {
  public:
   FacetPair(const anatomy::Facet& prezyg, const anatomy::Facet& postzyg);
 
-  /// As range::meet, without the outlines and without allocating. `X_PrePost`: the postzyg bone's frame in the
+  /// As range::facetOverlap, without the outlines and without allocating. `X_PrePost`: the postzyg bone's frame in the
   /// prezyg bone's frame.
   FacetMeasures measure(const Eigen::Isometry3d& X_PrePost) const;
-  FacetMeeting meet(const Eigen::Isometry3d& X_PrePost) const;
+  FacetMeeting overlap(const Eigen::Isometry3d& X_PrePost) const;
 
   /// Length of the shorter facet along its own direction of sliding, m.
   double shorterLength() const { return shorterLength_; }

@@ -1,25 +1,43 @@
 #pragma once
 
-#include "core/range/contact/neighbour_contact.h"
 #include "core/range/findings.h"
 
 namespace zyga::range {
+
+/// What ends a range.
+struct Stop {
+  enum class Why {
+    Criterion,   ///< the facets, a typed limit or contact of bones: see `kind`
+    Nothing,     ///< nothing was found to stop it within 90 degrees
+    Fixed,       ///< these bones do not move against each other
+    NoCriteria,  ///< no facets and no typed limits
+  };
+  Why why = Why::Nothing;
+  std::optional<FindingKind> kind;  ///< with Why::Criterion only
+  /// The side whose facets stop it; the midline where both do at once and for everything else.
+  anatomy::Side side = anatomy::Side::Midline;
+  double limit = 0;                    ///< the share, depth, gap (m) or angle (rad) that is reached there
+  std::optional<TouchingParts> parts;  ///< with contact of bones
+  bool operator==(const Stop&) const = default;
+};
 
 /// The interval of one motion that the bones support while the joint's other angles stay where they are, rad.
 struct Band {
   double least = 0;
   double most = 0;
-  bool judged = true;     ///< false: nothing vouches for this joint; a side that has facets still limits it
-  bool empty = false;     ///< no value of this motion is supported with the other angles as they are
-  std::string leastStop;  ///< what stops it at `least`: "left facets share 50 %", "both facets share 50 %"
-  std::string mostStop;
+  bool judged = true;  ///< false: nothing judges the whole joint; a side that has facets still limits it
+  bool empty = false;  ///< no value of this motion is supported with the other angles as they are
+  Stop leastStop;      ///< what stops it at `least`; of an empty one, what is wrong where the joint is
+  Stop mostStop;
+  bool holds(double angle) const { return !empty && angle >= least && angle <= most; }
 };
 
 /// `motion` is the index into the joint's angles. Where the present value is supported, the connected interval that
 /// holds it; where it is beyond, the interval nearest to zero, which is where a joint is led back to. Found by steps of
 /// a degree, up to 90 degrees from zero, and bisecting to 1e-5 rad; typed joints answer with what was typed. Ends are
 /// supported, and 1e-5 rad past them levelAt says beyond. Takes about a tenth of a millisecond. With `contact`, bones
-/// that enter each other stop a motion as well.
+/// that enter each other stop a motion as well. This is the one search for the end of a range (LimitSearch): strip,
+/// joint view, sentences and studies all show its answer.
 Band band(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
           const Assumptions& assumptions, kinematics::JointIndex joint, const Eigen::Vector3d& angles, int motion,
           const NeighbourContact* contact = nullptr);
@@ -34,17 +52,8 @@ inline constexpr std::array<Direction, 6> kDirections{Direction::Dorsal,      Di
 constexpr int motionOf(Direction direction) { return static_cast<int>(direction) / 2; }
 /// 1 for dorsal, left, torsion left; -1 for the others.
 constexpr int signOf(Direction direction) { return static_cast<int>(direction) % 2 == 0 ? 1 : -1; }
-/// "dorsal", ..., "torsion left", "torsion right".
+/// The direction's id in files and for machines: "dorsal", ..., "torsion left", "torsion right".
 std::string_view toText(Direction direction);
-
-/// What ends a range.
-struct Stop {
-  std::optional<FindingKind> kind;  ///< none: nothing was found to stop it, see text
-  /// The side whose facets stop it; the midline where both do at once and for everything else.
-  anatomy::Side side = anatomy::Side::Midline;
-  double limit = 0;  ///< the share, depth, gap (m) or angle (rad) that is reached there
-  std::string text;  ///< "left facets share 50 %", "contact: spines of C6 and C7, 3 mm"
-};
 
 struct Limit {
   bool supported = true;  ///< false: with the other angles as they are no value of this motion is supported
@@ -65,5 +74,14 @@ struct JointLimits {
 JointLimits limits(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
                    const Assumptions& assumptions, kinematics::JointIndex joint, const Eigen::Vector3d& angles,
                    const NeighbourContact* contact = nullptr);
+
+/// A joint that a pose has brought to the end of its range.
+struct JointStop {
+  kinematics::JointIndex joint;
+  int motion = 0;     ///< index into the joint's angles
+  double sign = 1;    ///< the direction of the motion that is stopped
+  double turned = 0;  ///< rad from neutral in that direction; 0 where the joint is bent the other way
+  Stop stop;
+};
 
 }  // namespace zyga::range

@@ -4,8 +4,8 @@
 #include <cmath>
 
 #include "core/kinematics/placement.h"
-#include "core/range/centring.h"
 #include "core/range/facet_pair.h"
+#include "core/range/neutral_solver.h"
 
 namespace zyga::range {
 namespace {
@@ -26,7 +26,7 @@ double alongAxes(double thickness, double turn) {
 
 /// Thickness is that of a wedge-shaped disc along the arc about the facets, as in the published law: turn = t / h
 /// exactly (Taylor 2014, PeerJ 2:e712). The bones part a little farther along their axes, found by iteration.
-Rest centred(const Centring& centring, const Rest& bare, double cartilage) {
+Rest centred(const NeutralSolver& centring, const Rest& bare, double cartilage) {
   Rest rest = centring.solve(cartilage);
   for (int round = 0; round < 8; ++round) {
     const double parted = alongAxes(cartilage, angleBetween(bare.rotation, rest.rotation));
@@ -60,10 +60,61 @@ void setWhatCartilageDoes(const anatomy::Specimen& specimen, kinematics::JointIn
   }
 }
 
+/// A residual above this share of the facets' length is worth telling. Program default.
+constexpr double kPoor = 0.10;
+
+bool lacks(const anatomy::Bone& bone, anatomy::FacetRole role) {
+  const anatomy::Facet* facet = bone.facet(role);
+  return !facet || facet->outline.size() < 3;
+}
+
+std::vector<ArticulationNote::MissingFacet> missingFacets(const anatomy::Specimen& specimen,
+                                                          kinematics::JointIndex joint) {
+  using anatomy::FacetRole;
+  std::vector<ArticulationNote::MissingFacet> missing;
+  const auto ask = [&](anatomy::BoneIndex bone, FacetRole role) {
+    if (lacks(specimen[bone], role)) missing.push_back({bone, role});
+  };
+  for (const FacetRole role : {FacetRole::PrezygLeft, FacetRole::PrezygRight}) ask(specimen.caudalBone(joint), role);
+  for (const FacetRole role : {FacetRole::PostzygLeft, FacetRole::PostzygRight}) ask(specimen.cranialBone(joint), role);
+  return missing;
+}
+
+bool faceTheSameWay(const anatomy::Specimen& specimen, kinematics::JointIndex joint, const Rest& rest) {
+  const Eigen::Matrix3d R =
+      PrezygView(specimen, joint)(kinematics::placeDistal(specimen[joint], rest, Vector3d::Zero())).linear();
+  const auto sides = facetsOf(specimen, joint);
+  return std::any_of(sides.begin(), sides.end(),
+                     [&](const SideFacets& s) { return s.prezyg->normal.dot(R * s.postzyg->normal) >= 0; });
+}
+
+double meanLength(const anatomy::Specimen& specimen, kinematics::JointIndex joint) {
+  double sum = 0;
+  for (const SideFacets& side : facetsOf(specimen, joint)) {
+    if (side) sum += 0.25 * (side.prezyg->length() + side.postzyg->length());
+  }
+  return sum;
+}
+
 }  // namespace
 
+ArticulationNote articulationNote(const anatomy::Specimen& specimen, kinematics::JointIndex joint, const Rest& rest) {
+  using Outcome = ArticulationNote::Outcome;
+  ArticulationNote note{Outcome::Good, rest.residual, {}};
+  if (rest.solved) {
+    const bool poor = specimen[joint].hasFacets() && rest.residual > kPoor * meanLength(specimen, joint);
+    note.outcome = poor ? Outcome::Poor : Outcome::Good;
+    return note;
+  }
+  note.missing = missingFacets(specimen, joint);
+  note.outcome = !note.missing.empty()                   ? Outcome::NoFacets
+                 : faceTheSameWay(specimen, joint, rest) ? Outcome::SameWay
+                                                         : Outcome::NoPosition;
+  return note;
+}
+
 Rest articulate(const anatomy::Specimen& specimen, kinematics::JointIndex joint, double cartilage, NeutralBy by) {
-  const Centring centring(specimen, joint, by);
+  const NeutralSolver centring(specimen, joint, by);
   Rest bare{.rotation = specimen[joint].restRotation, .solved = !specimen[joint].hasFacets()};
   if (centring.possible()) bare = centring.solve(0);
   if (cartilage == 0) return bare;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <string>
+#include <vector>
 
 #include "core/kinematics/pose.h"
 #include "core/range/assumptions.h"
@@ -22,11 +22,29 @@ kinematics::Articulation::Rest articulate(const anatomy::Specimen& specimen, kin
 /// Every joint under these assumptions.
 kinematics::Articulation articulate(const anatomy::Specimen& specimen, const Assumptions& assumptions);
 
-/// What a person has to know about how a joint came to its articulation; empty where there is nothing to tell.
-/// "C6-C7 can't be articulated: the left postzygapophysis of C6 has no facet", "C6-C7 articulates roughly: its facets
-/// stay 9 mm off centre". Roughly is a residual (Rest::residual) above a tenth of the facets' length, author's choice.
-std::string articulationNote(const anatomy::Specimen& specimen, kinematics::JointIndex joint,
-                             const kinematics::Articulation::Rest& rest);
+/// How a joint came to its articulation.
+struct ArticulationNote {
+  enum class Outcome {
+    Good,        ///< or a joint without facets: nothing to tell
+    Poor,        ///< the facets' centres stay apart by more than a tenth of the facets' length (program default)
+    NoFacets,    ///< not articulated: `missing` facets
+    SameWay,     ///< not articulated: the facets face the same way
+    NoPosition,  ///< not articulated: no position within a right angle brings the facets together
+  };
+  struct MissingFacet {
+    anatomy::BoneIndex bone;
+    anatomy::FacetRole role;
+    bool operator==(const MissingFacet&) const = default;
+  };
+  Outcome outcome = Outcome::Good;
+  double residual = 0;                ///< m, as Rest::residual
+  std::vector<MissingFacet> missing;  ///< every facet that the joint would need, the caudal bone's first
+
+  bool good() const { return outcome == Outcome::Good; }
+  bool operator==(const ArticulationNote&) const = default;
+};
+ArticulationNote articulationNote(const anatomy::Specimen& specimen, kinematics::JointIndex joint,
+                                  const kinematics::Articulation::Rest& rest);
 
 /// Height of the facets' centres over the joint's centre of rotation, mean of all that are there, m; the lever of the
 /// published law. Zero for joints without facets.

@@ -31,6 +31,7 @@ struct FacetMeeting : FacetMeasures {
 
 /// Both outlines projected along their mean normal onto the prezyg's plane. `X_PrePost` is the postzyg bone's frame in
 /// the prezyg bone's frame. Facets turned away from each other (mean normal undefined) do not overlap.
-FacetMeeting meet(const anatomy::Facet& prezyg, const anatomy::Facet& postzyg, const Eigen::Isometry3d& X_PrePost);
+FacetMeeting facetOverlap(const anatomy::Facet& prezyg, const anatomy::Facet& postzyg,
+                          const Eigen::Isometry3d& X_PrePost);
 
 }  // namespace zyga::range

@@ -3,14 +3,15 @@
 #include <array>
 
 #include "core/range/assumptions.h"
+#include "core/reason/reason.h"
 
 namespace zyga::range {
 
 /// Cartilage between the centra as found or argued for in one animal; none of them is the right value for another.
 struct CartilagePreset {
-  const char* animal;  ///< "Turkey"
-  double percent;      ///< % of centrum length
-  const char* source;
+  reason::Term animal;
+  double percent;       ///< % of centrum length
+  reason::Term source;  ///< names the citation
 
   Cartilage cartilage() const { return {Cartilage::In::PercentOfCentrum, percent}; }
 };
@@ -18,11 +19,11 @@ struct CartilagePreset {
 /// Thinnest first.
 extern const std::array<CartilagePreset, 6> kCartilagePresets;
 
-/// A least overlap of the facets that is in use, or that living animals were seen to keep.
+/// A minimum overlap of the facets that is in use, or that living animals were seen to keep.
 struct OverlapPreset {
-  double share;         ///< of facet length (or area, as Assumptions::overlapBy says)
-  const char* meaning;  ///< "published rule"
-  const char* source;
+  double share;  ///< of facet length (or area, as Assumptions::overlapBy says)
+  reason::Term meaning;
+  reason::Term source;  ///< names the citation
 };
 
 /// Strictest first.

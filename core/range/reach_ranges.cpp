@@ -3,9 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/range/band_search.h"
-#include "core/range/sentences.h"
-#include "core/range/wording.h"
+#include "core/range/limit_search.h"
 
 namespace zyga::range {
 
@@ -14,16 +12,16 @@ using kinematics::JointIndex;
 
 namespace {
 
-constexpr double kRounding = 1e-9;
+constexpr double kLeastExcess = 1e-9;
 
-bool judgeable(const JointJudge& judge) { return judge.hasFacets() || judge.joint().typed; }
+bool judgeable(const JointEvaluator& judge) { return judge.hasFacets() || judge.joint().typed; }
 
 /// Supported angles with every motion near the middle of what it can do from there.
-std::optional<Vector3d> middleOf(const JointJudge& judge) {
+std::optional<Vector3d> middleOf(const JointEvaluator& judge) {
   Vector3d angles = Vector3d::Zero();
   if (!judgeable(judge)) return angles;
   for (int motion = 0; motion < 3; ++motion) {
-    const Interval interval = supportedInterval(judge, angles, motion);
+    const Interval interval = LimitSearch(judge, angles, motion).interval();
     if (interval.empty) continue;
     // Zero where it is well inside, so that a joint at rest stays at rest.
     const double margin = 0.2 * (interval.most - interval.least);
@@ -35,18 +33,18 @@ std::optional<Vector3d> middleOf(const JointJudge& judge) {
 }  // namespace
 
 struct ReachRanges::Known {
-  Known(JointJudge&& made) : judge(std::move(made)), inside(middleOf(judge)) {
+  Known(JointEvaluator&& made) : judge(std::move(made)), inside(middleOf(judge)) {
     for (int motion = 0; motion < 3 && inside; ++motion) {
       if (!judgeable(judge)) {
         halfWidths[motion] = kSearchedFar;
         continue;
       }
-      const Interval interval = supportedInterval(judge, *inside, motion);
+      const Interval interval = LimitSearch(judge, *inside, motion).interval();
       if (!interval.empty) halfWidths[motion] = 0.5 * (interval.most - interval.least);
     }
   }
 
-  JointJudge judge;
+  JointEvaluator judge;
   std::optional<Vector3d> inside;
   Vector3d halfWidths = Vector3d::Zero();
 };
@@ -59,7 +57,7 @@ ReachRanges::~ReachRanges() = default;
 
 ReachRanges::Known& ReachRanges::known(JointIndex joint) const {
   auto& found = known_[joint.value];
-  if (!found) found = std::make_unique<Known>(JointJudge(specimen_, articulation_, assumptions_, joint));
+  if (!found) found = std::make_unique<Known>(JointEvaluator(specimen_, articulation_, assumptions_, joint));
   return *found;
 }
 
@@ -75,17 +73,17 @@ kinematics::JointRanges::Box ReachRanges::box(JointIndex joint) const {
 
 kinematics::JointRanges::Excesses ReachRanges::excesses(JointIndex joint, const Vector3d& angles) const {
   Excesses excesses;
-  const JointJudge& judge = known(joint).judge;
+  const JointEvaluator& judge = known(joint).judge;
   if (!judge.hasFacets()) return excesses;
   const Criteria criteria = judge.criteria(angles);
   // A criterion has a place of its own, so that one that has nothing to say at some angles leaves the others in theirs.
   excesses.count = 6;
   excesses.values.fill(-1);
-  for (const Criterion& c : criteria) {
+  for (const Finding& c : criteria) {
     if (c.kind == FindingKind::TypedLimit) continue;
     const std::size_t kind = c.kind == FindingKind::Overlap ? 0 : c.kind == FindingKind::FacetContact ? 1 : 2;
     double& value = excesses.values[2 * kind + (c.side == anatomy::Side::Right ? 1 : 0)];
-    value = c.level == Level::Beyond ? std::max(c.excess, kRounding) : std::min(c.excess, 0.0);
+    value = c.level == Level::Beyond ? std::max(c.excess, kLeastExcess) : std::min(c.excess, 0.0);
   }
   return excesses;
 }
@@ -94,16 +92,19 @@ std::optional<Vector3d> ReachRanges::inside(JointIndex joint) const { return kno
 
 Vector3d ReachRanges::halfWidths(JointIndex joint) const { return known(joint).halfWidths; }
 
-std::string ReachRanges::stopWords(const kinematics::Pose& pose, const kinematics::StoppingJoint& stop) const {
-  const JointJudge& judge = known(stop.joint).judge;
+JointStop ReachRanges::stopOf(const kinematics::Pose& pose, const kinematics::StoppingJoint& stop) const {
+  const JointEvaluator& judge = known(stop.joint).judge;
   const Vector3d angles = pose[stop.joint];
   int motion = 0;
   stop.push.cwiseAbs().maxCoeff(&motion);
-  const std::string what = motionName(judge.joint(), motion, stop.push[motion]);
+  const double sign = std::copysign(1.0, stop.push[motion]);
   // Held back before it has begun: bent the other way, or by another motion that has spent the range.
-  const double turned = std::max(0.0, std::copysign(1.0, stop.push[motion]) * angles[motion]);
-  return judge.joint().id + " " + what + " " + degreesText(turned) + ": " +
-         stopText(judge, judge.criteria(angles + 1e-4 * stop.push));
+  const double turned = std::max(0.0, sign * angles[motion]);
+  return {stop.joint, motion, sign, turned, range::stopOf(judge.criteria(angles + 1e-4 * stop.push))};
+}
+
+Vector3d ReachRanges::lastSupported(JointIndex joint, const Vector3d& from, const Vector3d& to) const {
+  return range::lastSupported(known(joint).judge, from, to);
 }
 
 }  // namespace zyga::range

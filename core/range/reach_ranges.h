@@ -1,10 +1,9 @@
 #pragma once
 
 #include <memory>
-#include <string>
 
 #include "core/kinematics/reach.h"
-#include "core/range/assumptions.h"
+#include "core/range/limits.h"
 
 namespace zyga::range {
 
@@ -21,8 +20,11 @@ class ReachRanges final : public kinematics::JointRanges {
   std::optional<Eigen::Vector3d> inside(kinematics::JointIndex joint) const override;
   Eigen::Vector3d halfWidths(kinematics::JointIndex joint) const override;
 
-  /// What stops a joint of a pose, for people: "C12-C13 dorsiflexion 7.1°: both facets share 50 %".
-  std::string stopWords(const kinematics::Pose& pose, const kinematics::StoppingJoint& stop) const;
+  /// What stops a joint of a pose.
+  JointStop stopOf(const kinematics::Pose& pose, const kinematics::StoppingJoint& stop) const;
+  /// The last supported angles of a joint on the straight way from supported ones to others.
+  Eigen::Vector3d lastSupported(kinematics::JointIndex joint, const Eigen::Vector3d& from,
+                                const Eigen::Vector3d& to) const;
 
  private:
   struct Known;

@@ -24,6 +24,23 @@ struct Scenario::Posed {
   std::vector<std::array<std::unique_ptr<const Band>, 3>> bands;  ///< by joint and motion; references to them stay
 };
 
+namespace {
+
+/// `before`, of assumptions a, with the joints articulated anew that b rests otherwise.
+Articulation rearticulated(const anatomy::Specimen& specimen, const Articulation& before, const Assumptions& a,
+                           const Assumptions& b) {
+  Articulation after = before;
+  for (std::size_t j = 0; j < specimen.joints.size(); ++j) {
+    const anatomy::Joint& joint = specimen.joints[j];
+    const Cartilage cartilage = b.cartilageOf(joint.region);
+    if (a.neutralBy == b.neutralBy && a.cartilageOf(joint.region) == cartilage) continue;
+    after.rests[j] = articulate(specimen, JointIndex{j}, cartilage.thickness(joint), b.neutralBy);
+  }
+  return after;
+}
+
+}  // namespace
+
 bool movesNeutral(const Assumptions& a, const Assumptions& b) {
   return a.neutralBy != b.neutralBy || a.neck != b.neck || a.trunk != b.trunk || a.tail != b.tail;
 }
@@ -33,6 +50,15 @@ Scenario::Scenario(std::shared_ptr<const anatomy::Specimen> specimen, const Assu
     : specimen_(std::move(specimen)),
       assumptions_(std::make_shared<const Assumptions>(assumptions)),
       articulation_(std::make_shared<const Articulation>(articulate(*specimen_, assumptions))),
+      contact_(std::move(contact)) {
+  turnTo(pose, nullptr);
+}
+
+Scenario::Scenario(std::shared_ptr<const anatomy::Specimen> specimen, const Assumptions& assumptions,
+                   Articulation articulation, const Pose& pose, std::shared_ptr<const ContactModel> contact)
+    : specimen_(std::move(specimen)),
+      assumptions_(std::make_shared<const Assumptions>(assumptions)),
+      articulation_(std::make_shared<const Articulation>(std::move(articulation))),
       contact_(std::move(contact)) {
   turnTo(pose, nullptr);
 }
@@ -53,20 +79,19 @@ void Scenario::turnTo(const Pose& pose, Posed* before) {
   }
   if (!earlier.assessment) return;
   Assessment assessment = *earlier.assessment;
-  assessment.contacts.clear();
-  assessment.contactJudged = false;
-  assessment.level = Level::Supported;
   for (JointVerdict& verdict : assessment.joints) {
     const JointIndex joint = verdict.joint;
     if (pose[joint] != earlier.pose[joint])
       verdict = assessJoint(*specimen_, *articulation_, *assumptions_, joint, pose[joint]);
-    assessment.level = std::max(assessment.level, verdict.level);
   }
+  assessment.setContacts(false, {});
   Placement X_WB = kinematics::place(*specimen_, *articulation_, pose);
   if (contact_) judgeContact(*contact_, X_WB, *assumptions_, assessment);
   posed_->placement = std::move(X_WB);
   posed_->assessment = std::move(assessment);
 }
+
+const Pose& Scenario::pose() const { return posed_->pose; }
 
 const Placement& Scenario::placement() const {
   const std::lock_guard lock(posed_->mutex);
@@ -99,6 +124,12 @@ JointLimits Scenario::limits(JointIndex joint) const {
   return range::limits(*specimen_, *articulation_, *assumptions_, joint, posed_->pose[joint], contact_.get());
 }
 
+Explanation Scenario::explain(const JointVerdict& verdict) const {
+  const KnownBands known = [&](int motion) -> const Band& { return band(verdict.joint, motion); };
+  return range::explain(*specimen_, *articulation_, *assumptions_, verdict, posed_->pose[verdict.joint], contact_.get(),
+                        known);
+}
+
 Scenario Scenario::withPose(const Pose& pose) const {
   Scenario other = *this;
   other.turnTo(pose, posed_.get());
@@ -113,7 +144,8 @@ Scenario Scenario::withAssumptions(const Assumptions& assumptions, const Pose& p
   Scenario other = *this;
   other.assumptions_ = std::make_shared<const Assumptions>(assumptions);
   if (movesNeutral(*assumptions_, assumptions))
-    other.articulation_ = std::make_shared<const Articulation>(articulate(*specimen_, assumptions));
+    other.articulation_ =
+        std::make_shared<const Articulation>(rearticulated(*specimen_, *articulation_, *assumptions_, assumptions));
   other.turnTo(pose, nullptr);
   return other;
 }

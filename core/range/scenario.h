@@ -5,7 +5,7 @@
 
 #include "core/kinematics/placement.h"
 #include "core/range/assumptions.h"
-#include "core/range/limits.h"
+#include "core/range/explain.h"
 
 namespace zyga::range {
 
@@ -21,12 +21,16 @@ class Scenario {
   /// `contact`, where given, was made from the shapes of this specimen's bones.
   Scenario(std::shared_ptr<const anatomy::Specimen> specimen, const Assumptions& assumptions,
            const kinematics::Pose& pose, std::shared_ptr<const ContactModel> contact = nullptr);
+  /// With an articulation that is at hand: of these assumptions, at least for the joints that the question is about.
+  Scenario(std::shared_ptr<const anatomy::Specimen> specimen, const Assumptions& assumptions,
+           kinematics::Articulation articulation, const kinematics::Pose& pose,
+           std::shared_ptr<const ContactModel> contact = nullptr);
 
   bool hasSpecimen() const { return specimen_ != nullptr; }
   const anatomy::Specimen& specimen() const { return *specimen_; }
   const std::shared_ptr<const anatomy::Specimen>& sharedSpecimen() const { return specimen_; }
   const Assumptions& assumptions() const { return *assumptions_; }
-  const kinematics::Pose& pose() const { return posed_->pose; }
+  const kinematics::Pose& pose() const;
   /// How the bones rest against each other under the assumptions.
   const kinematics::Articulation& articulation() const { return *articulation_; }
   /// Bone frames in the world, by bone.
@@ -41,6 +45,8 @@ class Scenario {
   const Band& band(kinematics::JointIndex joint, int motion) const;
   /// All six ends of a joint from its present angles.
   JointLimits limits(kinematics::JointIndex joint) const;
+  /// What the verdict on a joint is due to; asked only for what is shown (see range::explain).
+  Explanation explain(const JointVerdict& verdict) const;
 
   /// The same with another pose. Verdicts of joints that have not moved are taken over.
   Scenario withPose(const kinematics::Pose& pose) const;

@@ -5,8 +5,8 @@
 #include <cmath>
 #include <numbers>
 
-#include "core/crew/crew.h"
-#include "core/range/band_search.h"
+#include "core/range/limit_search.h"
+#include "core/task/parallel.h"
 
 namespace zyga::range {
 namespace {
@@ -24,7 +24,7 @@ constexpr int kContactEvery = 4;
 /// Dorsiflexion and lateral flexion, the torsion given.
 class Plane {
  public:
-  Plane(const JointJudge& judge, double torsion) : judge_(judge), torsion_(torsion) {}
+  Plane(const JointEvaluator& judge, double torsion) : judge_(judge), torsion_(torsion) {}
   Vector3d angles(const Vector2d& at) const { return {at.x(), at.y(), torsion_}; }
   bool beyond(const Vector2d& at) const { return judge_.beyond(angles(at)); }
 
@@ -32,7 +32,7 @@ class Plane {
   std::optional<Vector2d> supported() const {
     if (!beyond(Vector2d::Zero())) return Vector2d::Zero();
     for (int motion = 0; motion < 2; ++motion) {
-      const Interval found = supportedInterval(judge_, angles(Vector2d::Zero()), motion);
+      const Interval found = LimitSearch(judge_, angles(Vector2d::Zero()), motion).interval();
       Vector2d middle = Vector2d::Zero();
       middle[motion] = 0.5 * (found.least + found.most);
       if (!found.empty) return middle;
@@ -52,7 +52,7 @@ class Plane {
   }
 
  private:
-  const JointJudge& judge_;
+  const JointEvaluator& judge_;
   double torsion_;
 };
 
@@ -62,7 +62,7 @@ Eigen::AlignedBox2d supportedBox(const Plane& plane) {
   const std::optional<Vector2d> from = plane.supported();
   if (!from) return box;
   std::array<Vector2d, kRays> reached;
-  crew::forEach(kRays, {}, [&](std::size_t i) {
+  task::forEach(kRays, {}, [&](std::size_t i) {
     const double turn = 2 * std::numbers::pi * static_cast<double>(i) / kRays;
     reached[i] = plane.lastAlong(*from, {std::cos(turn), std::sin(turn)});
   });
@@ -70,7 +70,7 @@ Eigen::AlignedBox2d supportedBox(const Plane& plane) {
   return box;
 }
 
-Eigen::AlignedBox2d window(const JointJudge& judge, double torsion) {
+Eigen::AlignedBox2d window(const JointEvaluator& judge, double torsion) {
   Eigen::AlignedBox2d box = supportedBox(Plane(judge, torsion));
   if (box.sizes().isZero() && torsion != 0) box = supportedBox(Plane(judge, 0));
   // The rays stop up to a degree short.
@@ -86,10 +86,10 @@ Eigen::AlignedBox2d window(const JointJudge& judge, double torsion) {
 /// Depth of contact over the window, sampled coarsely.
 class ContactDepths {
  public:
-  ContactDepths(const JointJudge& judge, const SupportedMap& map, double torsion)
+  ContactDepths(const JointEvaluator& judge, const SupportedMap& map, double torsion)
       : nodes_((map.size + kContactEvery - 1) / kContactEvery + 1) {
     depths_.resize(static_cast<std::size_t>(nodes_ * nodes_));
-    crew::forEach(depths_.size(), {}, [&](std::size_t i) {
+    task::forEach(depths_.size(), {}, [&](std::size_t i) {
       const int row = static_cast<int>(i) / nodes_, column = static_cast<int>(i) % nodes_;
       const Vector3d angles(map.dorsiflexionOf(row * kContactEvery), map.lateralOf(column * kContactEvery), torsion);
       depths_[i] = judge.contact(angles).depth;
@@ -110,7 +110,7 @@ class ContactDepths {
   std::vector<double> depths_;
 };
 
-void addContact(SupportedMap& map, const JointJudge& judge, double torsion) {
+void addContact(SupportedMap& map, const JointEvaluator& judge, double torsion) {
   const ContactDepths depths(judge, map, torsion);
   for (int row = 0; row < map.size; ++row) {
     for (int column = 0; column < map.size; ++column) {
@@ -125,18 +125,18 @@ void addContact(SupportedMap& map, const JointJudge& judge, double torsion) {
 SupportedMap supportedMap(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
                           const Assumptions& assumptions, kinematics::JointIndex joint, const Vector3d& angles,
                           int size, const NeighbourContact* contact) {
-  const JointJudge judge(specimen, articulation, assumptions, joint, contact);
+  const JointEvaluator judge(specimen, articulation, assumptions, joint, contact);
   SupportedMap map;
   if (judge.fixed() || (!judge.hasFacets() && !judge.joint().typed)) return map;
   const double torsion = angles[2];
-  const Eigen::AlignedBox2d box = window(JointJudge(specimen, articulation, assumptions, joint), torsion);
+  const Eigen::AlignedBox2d box = window(JointEvaluator(specimen, articulation, assumptions, joint), torsion);
   map.size = size;
   map.ventral = box.min().x();
   map.dorsal = box.max().x();
   map.right = box.min().y();
   map.left = box.max().y();
   map.cells.resize(static_cast<std::size_t>(size * size));
-  crew::forEach(static_cast<std::size_t>(size), {}, [&](std::size_t row) {
+  task::forEach(static_cast<std::size_t>(size), {}, [&](std::size_t row) {
     Level* cell = &map.cells[row * static_cast<std::size_t>(size)];
     const double dorsiflexion = map.dorsiflexionOf(static_cast<int>(row));
     for (int column = 0; column < size; ++column) *cell++ = judge.level({dorsiflexion, map.lateralOf(column), torsion});

@@ -1,15 +1,15 @@
 #include "core/range/contact/contact.h"
 
 #include <algorithm>
-#include <map>
-
-#include "core/range/contact/contact_words.h"
+#include <cmath>
+#include <string>
 
 namespace zyga::range {
 namespace {
 
 using anatomy::BoneIndex;
 using Eigen::Isometry3d;
+using Eigen::Vector3d;
 using Fields = std::vector<std::shared_ptr<const anatomy::BoneField>>;
 
 /// Shapes without zones are shared by all pairs of their bone.
@@ -56,7 +56,42 @@ Clusters clustersOf(const anatomy::Specimen& specimen) {
   return c;
 }
 
+const Vector3d* landmark(const anatomy::Bone& bone, std::string_view name) {
+  const auto found = bone.landmarks.find(name);
+  return found == bone.landmarks.end() ? nullptr : &found->second;
+}
+
+bool onFacet(const anatomy::Bone& bone, const Vector3d& p) {
+  return std::any_of(bone.facets.begin(), bone.facets.end(), [&](const anatomy::Facet& facet) {
+    return (p - facet.centre).norm() < 0.75 * std::max(facet.length(), facet.width());
+  });
+}
+
+/// Along the shaft of a cervical rib, or behind it.
+bool onRib(const anatomy::Bone& bone, const Vector3d& p, const char* side) {
+  const Vector3d* start = landmark(bone, std::string("parapophysis") + side);
+  const Vector3d* end = landmark(bone, std::string("ribTip") + side);
+  if (!start || !end) return false;
+  const Vector3d way = *end - *start;
+  const double along = (p - *start).dot(way) / way.squaredNorm();
+  return along > 0.1 && (p - *start - std::min(along, 1.0) * way).norm() < 0.15 * way.norm();
+}
+
 }  // namespace
+
+BonePart partAt(const anatomy::Bone& bone, const Vector3d& p) {
+  if (!isVertebra(bone.name.kind)) return BonePart::Bone;
+  if (onFacet(bone, p)) return BonePart::Zygapophysis;
+  if (onRib(bone, p, ".L") || onRib(bone, p, ".R")) return BonePart::Rib;
+  const Vector3d* canal = landmark(bone, "canal");
+  const Vector3d* top = landmark(bone, "spineTop");
+  const double roof = canal ? canal->z() : 0;
+  const Vector3d* side = landmark(bone, "diapophysis.L");
+  const bool wide = side && std::abs(p.y()) > 0.5 * std::abs(side->y());
+  if (top && !wide && p.z() > roof + 0.35 * (top->z() - roof)) return BonePart::Spine;
+  if (wide && p.z() > 0) return BonePart::TransverseProcess;
+  return p.z() > roof ? BonePart::Arch : BonePart::Centrum;
+}
 
 /// Where a verdict follows, the deepest point counts: left and right may not differ by what a search passes over.
 constexpr float kExact = 0;
@@ -69,6 +104,7 @@ ContactModel::ContactModel(anatomy::Specimen specimen, Fields fields)
     shapes_.emplace_back(shapes.make(pair.a, pair.zonesA), shapes.make(pair.b, pair.zonesB));
     pairs_.push_back(std::move(pair));
   }
+  movedBy_.resize(pairs_.size());
   const Clusters clusters = clustersOf(specimen_);
   for (std::size_t i = 0; i < pairs_.size(); ++i) {
     for (const bool turned : {false, true}) {
@@ -78,6 +114,7 @@ ContactModel::ContactModel(anatomy::Specimen specimen, Fields fields)
       if (j == specimen_.joints.size()) continue;
       const std::size_t proximal = specimen_.joints[j].proximal.value;
       if (clusters.root[proximal] != clusters.root[near]) continue;
+      movedBy_[i] = anatomy::JointIndex{j};
       moved_[j].push_back(
           {i, clusters.X_RootBone[proximal].inverse() * clusters.X_RootBone[near], clusters.X_RootBone[far], turned});
     }
@@ -88,7 +125,7 @@ PairMeeting ContactModel::meeting(std::size_t pair, const Isometry3d& X_WA, cons
                                   float slack) const {
   const Isometry3d X_AB = X_WA.inverse() * X_WB;
   const auto& [a, b] = shapes_[pair];
-  const ContactMeeting found = meet(a, b, X_AB.cast<float>(), static_cast<float>(within), slack);
+  const ContactMeeting found = contactDepth(a, b, X_AB.cast<float>(), static_cast<float>(within), slack);
   return {found.distance, X_WA * found.p_A.cast<double>(), found.onA};
 }
 
@@ -108,12 +145,12 @@ ContactFinding ContactModel::finding(std::size_t pair, const PairMeeting& meetin
   finding.bone = meeting.onA ? a : b;
   finding.other = meeting.onA ? b : a;
   finding.depth = -meeting.distance;
+  finding.tolerated = tolerated;
   finding.p_W = meeting.p_W;
   finding.level = finding.depth > tolerated ? Level::Beyond : Level::Near;
-  const auto placeOn = [&](BoneIndex bone) {
-    return PlaceOnBone{specimen_[bone], X_WB[bone.value].inverse() * meeting.p_W};
-  };
-  finding.text = contactSentence(placeOn(finding.bone), placeOn(finding.other), finding.depth, tolerated);
+  finding.joint = movedBy_[pair];
+  const auto part = [&](BoneIndex bone) { return partOf(bone, X_WB[bone.value].inverse() * meeting.p_W); };
+  finding.parts = {part(finding.bone), part(finding.other)};
   return finding;
 }
 
@@ -145,11 +182,12 @@ ContactPlace ContactModel::deepest(anatomy::JointIndex joint, const Isometry3d& 
   if (!where) return deepest;
   const ContactPair& pair = pairs_[where->pair];
   const Isometry3d X_PFar = X_PD * where->X_DB;
-  const auto place = [&](BoneIndex bone, bool onFar) {
-    return PlaceOnBone{specimen_[bone], (onFar ? X_PFar : where->X_PA).inverse() * best.p_W};
+  const auto part = [&](BoneIndex bone, bool onFar) {
+    return partOf(bone, (onFar ? X_PFar : where->X_PA).inverse() * best.p_W);
   };
   deepest.depth = -best.distance;
-  deepest.parts = bothParts(place(pair.a, where->turned), place(pair.b, !where->turned));
+  deepest.parts = {part(pair.a, where->turned), part(pair.b, !where->turned)};
+  if (!best.onA) std::swap(deepest.parts.first, deepest.parts.second);
   return deepest;
 }
 
@@ -161,10 +199,7 @@ std::vector<bool> bonesInContactPairs(const anatomy::Specimen& specimen) {
 
 void judgeContact(const ContactModel& model, const kinematics::Placement& X_WB, const Assumptions& assumptions,
                   Assessment& assessment) {
-  assessment.contactJudged = true;
-  assessment.contacts = model.contacts(X_WB, assumptions);
-  for (const ContactFinding& contact : assessment.contacts)
-    assessment.level = std::max(assessment.level, contact.level);
+  assessment.setContacts(true, model.contacts(X_WB, assumptions));
 }
 
 }  // namespace zyga::range

@@ -5,7 +5,6 @@
 #include "core/kinematics/placement.h"
 #include "core/range/contact/contact_pairs.h"
 #include "core/range/contact/contact_search.h"
-#include "core/range/contact/neighbour_contact.h"
 #include "core/range/findings.h"
 
 namespace zyga::range {
@@ -30,7 +29,7 @@ class ContactModel : public NeighbourContact {
   const ContactShape& shapeB(std::size_t pair) const { return shapes_[pair].second; }
 
   /// Depth or clearance and place of every pair, beside `pairs`. Pairs at `within` (m) or farther from each other are
-  /// not looked into; `slack` as in meet().
+  /// not looked into; `slack` as in contactDepth().
   std::vector<PairMeeting> meetings(const kinematics::Placement& X_WB,
                                     double within = std::numeric_limits<double>::infinity(), float slack = 0.5F) const;
 
@@ -52,18 +51,21 @@ class ContactModel : public NeighbourContact {
                       float slack) const;
   ContactFinding finding(std::size_t pair, const PairMeeting& meeting, const kinematics::Placement& X_WB,
                          double tolerated) const;
+  PartOfBone partOf(anatomy::BoneIndex bone, const Eigen::Vector3d& p_B) const {
+    return {bone, partAt(specimen_[bone], p_B)};
+  }
 
   anatomy::Specimen specimen_;
   std::vector<ContactPair> pairs_;
   std::vector<std::pair<ContactShape, ContactShape>> shapes_;
-  std::vector<std::vector<Moved>> moved_;  ///< by joint
+  std::vector<std::vector<Moved>> moved_;                    ///< by joint
+  std::vector<std::optional<anatomy::JointIndex>> movedBy_;  ///< by pair: the joint that alone moves it
 };
 
 /// Which bones of a specimen occur in pairs: only they need a shape.
 std::vector<bool> bonesInContactPairs(const anatomy::Specimen& specimen);
 
-/// Puts the contacts of a placement into an assessment, in place of those it had, and raises its level where they ask
-/// for it.
+/// Puts the contacts of a placement into an assessment and its joints, in place of those it had, and levels them anew.
 void judgeContact(const ContactModel& model, const kinematics::Placement& X_WB, const Assumptions& assumptions,
                   Assessment& assessment);
 

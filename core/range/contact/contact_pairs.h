@@ -3,7 +3,7 @@
 #include <vector>
 
 #include "core/anatomy/specimen.h"
-#include "core/range/contact/contact_zone.h"
+#include "core/range/contact/contact_search.h"
 
 namespace zyga::range {
 

@@ -1,16 +1,33 @@
 #pragma once
 
 #include <Eigen/Geometry>
-#include <string>
 
 #include "core/anatomy/specimen.h"
 
 namespace zyga::range {
 
+/// What of a bone touches another. Only vertebrae are told apart; of other bones it is the bone.
+enum class BonePart { Bone, Spine, Zygapophysis, TransverseProcess, Rib, Arch, Centrum };
+
+struct PartOfBone {
+  anatomy::BoneIndex bone;
+  BonePart part = BonePart::Bone;
+  bool operator==(const PartOfBone&) const = default;
+};
+
+/// Two parts that touch. Where one enters the other, the entering one is the first.
+struct TouchingParts {
+  PartOfBone first, second;
+  bool operator==(const TouchingParts&) const = default;
+};
+
+/// What of a bone a place on its surface belongs to; `p_B` in the bone's frame, m.
+BonePart partAt(const anatomy::Bone& bone, const Eigen::Vector3d& p_B);
+
 /// Where bones enter each other deepest.
 struct ContactPlace {
-  double depth = 0;   ///< m; 0 and below: nothing touches
-  std::string parts;  ///< "spines of C6 and C7"
+  double depth = 0;     ///< m; 0 and below: nothing touches
+  TouchingParts parts;  ///< of use only where something touches
 };
 
 /// Knows how deep the two bones of a joint, and what has grown onto them, enter each other away from their articulating

@@ -1,54 +1,43 @@
 #pragma once
 
 #include "core/range/column_joint.h"
-#include "core/range/contact/neighbour_contact.h"
 #include "core/range/facet_pair.h"
 #include "core/range/findings.h"
 
 namespace zyga::range {
 
-/// One criterion at one joint, in numbers.
-struct Criterion {
-  FindingKind kind = FindingKind::Overlap;
-  anatomy::Side side = anatomy::Side::Midline;
-  int motion = 0;
-  double measured = 0;
-  double limit = 0;
-  Level level = Level::Supported;
-  double excess = 0;  ///< how far past the limit, as a share of the criterion's own scale; orders findings
-};
-
 /// All criteria of a joint at some angles: three for either side's facets and three typed limits at most.
 struct Criteria {
-  std::array<Criterion, 9> items;
+  std::array<Finding, 9> items;
   int count = 0;
-  bool vouched = true;  ///< something judges the whole joint; false where a side lacks facets and no limit is typed
+  bool hasCriteria = true;  ///< something judges the whole joint; false where a side lacks facets and no limit is typed
 
-  void add(const Criterion& criterion) { items[static_cast<std::size_t>(count++)] = criterion; }
-  const Criterion* begin() const { return items.data(); }
-  const Criterion* end() const { return items.data() + count; }
+  void add(const Finding& criterion) { items[static_cast<std::size_t>(count++)] = criterion; }
+  const Finding* begin() const { return items.data(); }
+  const Finding* end() const { return items.data() + count; }
   Level level() const;
 };
 
 /// What stops a motion, from the criteria just past its end.
 struct Stopping {
-  const Criterion* worst = nullptr;  ///< none when no criterion is beyond
-  bool both = false;                 ///< left and right facets stop it at once
+  const Finding* worst = nullptr;  ///< none when no criterion is beyond
+  bool both = false;               ///< left and right facets stop it at once
 };
 Stopping stopping(const Criteria& justPast);
 
 /// Judges one joint at any angles. Looks the facets up once, so that searches can ask again and again; refers to
 /// everything it was made from.
-class JointJudge {
+class JointEvaluator {
  public:
-  JointJudge(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
-             const Assumptions& assumptions, kinematics::JointIndex joint, const NeighbourContact* contact = nullptr);
+  JointEvaluator(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
+                 const Assumptions& assumptions, kinematics::JointIndex joint,
+                 const NeighbourContact* contact = nullptr);
 
   const anatomy::Joint& joint() const { return joint_; }
   const Assumptions& assumptions() const { return assumptions_; }
   bool hasFacets() const { return pairs_[0] || pairs_[1]; }
-  /// Nothing vouches for this joint at any angles.
-  bool vouched() const { return fixed() || joint_.typed || (pairs_[0] && pairs_[1]); }
+  /// Facets of both sides or typed limits judge the whole joint, whatever its angles; a fixed joint needs none.
+  bool hasCriteria() const { return fixed() || joint_.typed || (pairs_[0] && pairs_[1]); }
   bool fixed() const { return joint_.kind == anatomy::JointKind::Fixed; }
 
   Criteria criteria(const Eigen::Vector3d& angles) const;

@@ -1,4 +1,4 @@
-#include "core/range/joint_judge.h"
+#include "core/range/joint_evaluator.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,12 +13,21 @@ constexpr double kRounding = 1e-9;  // rad; also shares
 
 Level levelOf(bool beyond, bool near) { return beyond ? Level::Beyond : near ? Level::Near : Level::Supported; }
 
-/// Near within the margin's share of what lies between full cover and the least.
-Criterion overlapCriterion(const Assumptions& assumptions, Side side, const FacetMeasures& measures) {
+Finding measuredAs(FindingKind kind, Side side, double measured, double limit) {
+  Finding finding;
+  finding.kind = kind;
+  finding.side = side;
+  finding.measured = measured;
+  finding.limit = limit;
+  return finding;
+}
+
+/// Near within the margin's share of what lies between full cover and the minimum.
+Finding overlapCriterion(const Assumptions& assumptions, Side side, const FacetMeasures& measures) {
   const bool byLength = assumptions.overlapBy == OverlapBy::Length;
   const double share = byLength ? measures.overlapLength : measures.overlapArea;
   const double least = assumptions.leastOverlap;
-  Criterion c{FindingKind::Overlap, side, 0, share, least};
+  Finding c = measuredAs(FindingKind::Overlap, side, share, least);
   // A facet that covers nothing has left its partner, even where no cover is asked for.
   const bool beyond = share < least - kRounding || measures.overlapArea <= 0;
   c.level = levelOf(beyond, share < least + assumptions.nearMargin * (1 - least));
@@ -29,10 +38,10 @@ Criterion overlapCriterion(const Assumptions& assumptions, Side side, const Face
 /// What the cartilage does to the facets at rest is granted on top of what is tolerated: the same assumption must not
 /// make a joint and condemn it. How the bones fit without cartilage is granted nothing. Near within the margin's share
 /// of what is tolerated.
-Criterion depthCriterion(FindingKind kind, Side side, double measured, double granted, double tolerated, double length,
-                         double margin) {
+Finding depthCriterion(FindingKind kind, Side side, double measured, double granted, double tolerated, double length,
+                       double margin) {
   const double limit = granted + tolerated;
-  Criterion c{kind, side, 0, std::max(0.0, measured), limit};
+  Finding c = measuredAs(kind, side, std::max(0.0, measured), limit);
   c.level = levelOf(measured > limit + kRounding * length, measured > limit - margin * tolerated + kRounding * length);
   c.excess = length > 0 ? (measured - limit) / length : 0;
   return c;
@@ -40,12 +49,13 @@ Criterion depthCriterion(FindingKind kind, Side side, double measured, double gr
 
 /// Near within the margin's share of the way from zero to the end, so that a joint whose range ends at zero (a
 /// straight knee, a shut jaw) rests there quietly.
-Criterion typedCriterion(int motion, double angle, const anatomy::AngleLimits& limits, double margin) {
+Finding typedCriterion(int motion, double angle, const anatomy::AngleLimits& limits, double margin) {
   const bool upper = angle - limits.most > limits.least - angle;  // the end it is nearer to or past
   const double end = upper ? limits.most : limits.least;
   const double past = upper ? angle - end : end - angle;
   const double way = std::max(0.0, upper ? end : -end);
-  Criterion c{FindingKind::TypedLimit, Side::Midline, motion, angle, end};
+  Finding c = measuredAs(FindingKind::TypedLimit, Side::Midline, angle, end);
+  c.motion = motion;
   c.level = levelOf(outside(limits, angle), past > -margin * way && way > 0);
   c.excess = past;
   return c;
@@ -58,25 +68,26 @@ bool outside(const anatomy::AngleLimits& limits, double angle) {
 }
 
 Level Criteria::level() const {
-  Level worst = vouched ? Level::Supported : Level::NotJudged;
-  for (const Criterion& c : *this) worst = std::max(worst, c.level);
+  Level worst = hasCriteria ? Level::Supported : Level::NotJudged;
+  for (const Finding& c : *this) worst = std::max(worst, c.level);
   return worst;
 }
 
 Stopping stopping(const Criteria& justPast) {
   Stopping stop;
-  for (const Criterion& c : justPast) {
+  for (const Finding& c : justPast) {
     if (c.level == Level::Beyond && (!stop.worst || c.excess > stop.worst->excess + 1e-6)) stop.worst = &c;
   }
-  stop.both = std::any_of(justPast.begin(), justPast.end(), [&](const Criterion& c) {
+  stop.both = std::any_of(justPast.begin(), justPast.end(), [&](const Finding& c) {
     return c.level == Level::Beyond && &c != stop.worst && c.kind == stop.worst->kind &&
            c.kind != FindingKind::TypedLimit;
   });
   return stop;
 }
 
-JointJudge::JointJudge(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
-                       const Assumptions& assumptions, kinematics::JointIndex joint, const NeighbourContact* contact)
+JointEvaluator::JointEvaluator(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
+                               const Assumptions& assumptions, kinematics::JointIndex joint,
+                               const NeighbourContact* contact)
     : joint_(specimen[joint]),
       rest_(articulation[joint]),
       assumptions_(assumptions),
@@ -89,7 +100,7 @@ JointJudge::JointJudge(const anatomy::Specimen& specimen, const kinematics::Arti
   }
 }
 
-void JointJudge::addFacets(Criteria& criteria, int side, const FacetMeasures& measures) const {
+void JointEvaluator::addFacets(Criteria& criteria, int side, const FacetMeasures& measures) const {
   const Side name = side == 0 ? Side::Left : Side::Right;
   criteria.add(overlapCriterion(assumptions_, name, measures));
   if (measures.overlapArea <= 0) return;  // no gap without a shared area
@@ -101,7 +112,7 @@ void JointJudge::addFacets(Criteria& criteria, int side, const FacetMeasures& me
                               assumptions_.facetGapTolerated * length, length, assumptions_.nearMargin));
 }
 
-void JointJudge::addTyped(Criteria& criteria, const Vector3d& angles) const {
+void JointEvaluator::addTyped(Criteria& criteria, const Vector3d& angles) const {
   if (!joint_.typed) return;
   for (int k = 0; k < 3; ++k) {
     const anatomy::AngleLimits& limits = joint_.typed->angles[static_cast<std::size_t>(k)];
@@ -109,9 +120,9 @@ void JointJudge::addTyped(Criteria& criteria, const Vector3d& angles) const {
   }
 }
 
-Criteria JointJudge::criteria(const Vector3d& angles) const {
+Criteria JointEvaluator::criteria(const Vector3d& angles) const {
   Criteria criteria;
-  criteria.vouched = vouched();
+  criteria.hasCriteria = hasCriteria();
   if (fixed()) return criteria;
   if (hasFacets()) {
     const Eigen::Isometry3d X_PrePost = prezygView(angles);
@@ -124,18 +135,18 @@ Criteria JointJudge::criteria(const Vector3d& angles) const {
   return criteria;
 }
 
-bool JointJudge::typedBeyond(const Vector3d& angles) const {
+bool JointEvaluator::typedBeyond(const Vector3d& angles) const {
   for (int k = 0; joint_.typed && k < 3; ++k) {
     if (outside(joint_.typed->angles[static_cast<std::size_t>(k)], angles[k])) return true;
   }
   return false;
 }
 
-Level JointJudge::level(const Vector3d& angles) const {
+Level JointEvaluator::level(const Vector3d& angles) const {
   if (fixed()) return Level::Supported;
   if (typedBeyond(angles)) return Level::Beyond;
   Criteria typed;
-  typed.vouched = vouched();
+  typed.hasCriteria = hasCriteria();
   addTyped(typed, angles);
   Level worst = typed.level();
   if (!hasFacets()) return worst;
@@ -150,16 +161,16 @@ Level JointJudge::level(const Vector3d& angles) const {
   return worst;
 }
 
-ContactPlace JointJudge::contact(const Vector3d& angles) const {
+ContactPlace JointEvaluator::contact(const Vector3d& angles) const {
   return contact_->deepest(index_, kinematics::placeDistal(joint_, rest_, angles));
 }
 
-std::optional<FacetMeeting> JointJudge::meeting(const Vector3d& angles, int side) const {
+std::optional<FacetMeeting> JointEvaluator::meeting(const Vector3d& angles, int side) const {
   const auto& pair = pairs_[static_cast<std::size_t>(side)];
-  return pair ? std::optional(pair->meet(prezygView(angles))) : std::nullopt;
+  return pair ? std::optional(pair->overlap(prezygView(angles))) : std::nullopt;
 }
 
-double JointJudge::centrumGap(const Vector3d& angles) const {
+double JointEvaluator::centrumGap(const Vector3d& angles) const {
   const Eigen::Isometry3d X_PD = kinematics::placeDistal(joint_, rest_, angles);
   const Vector3d between = X_PD * joint_.centreDistal - joint_.centreProximal;
   return between.dot(joint_.longAxisProximal) < 0 ? -between.norm() : between.norm();

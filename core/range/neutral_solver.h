@@ -8,9 +8,9 @@ namespace zyga::range {
 
 /// Centres the facets of one joint on each other at a given distance of its centra; the search behind the neutral
 /// articulation. Refers to the specimen.
-class Centring {
+class NeutralSolver {
  public:
-  Centring(const anatomy::Specimen& specimen, kinematics::JointIndex joint, NeutralBy by);
+  NeutralSolver(const anatomy::Specimen& specimen, kinematics::JointIndex joint, NeutralBy by);
 
   /// Both sides have both their facets.
   bool possible() const { return sides_[0] && sides_[1]; }

@@ -1,10 +1,11 @@
-#include "core/range/centring.h"
+#include "core/range/neutral_solver.h"
 
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
 #include "core/kinematics/placement.h"
+#include "core/linear/linear.h"
 
 namespace zyga::range {
 namespace {
@@ -62,19 +63,19 @@ Vector2d leversOf(const anatomy::Joint& joint, const std::array<SideFacets, 2>& 
 
 }  // namespace
 
-Centring::Centring(const anatomy::Specimen& specimen, kinematics::JointIndex joint, NeutralBy by)
+NeutralSolver::NeutralSolver(const anatomy::Specimen& specimen, kinematics::JointIndex joint, NeutralBy by)
     : joint_(specimen[joint]), sides_(facetsOf(specimen, joint)), view_(specimen, joint) {
   if (!possible() || by == NeutralBy::Facets) return;
   faceLevers_ = leversOf(joint_, sides_, specimen.caudalBone(joint) == joint_.proximal);
 }
 
-Eigen::Isometry3d Centring::prezygView(const Rest& rest, const Vector3d& angles) const {
+Eigen::Isometry3d NeutralSolver::prezygView(const Rest& rest, const Vector3d& angles) const {
   return view_(kinematics::placeDistal(joint_, rest, angles));
 }
 
 /// Along the slide on either side; across it, sideways and up; per side the turn of the normals about the slide and
 /// along it, as lengths; the centra's faces out of parallel in pitch and yaw, as lengths.
-Centring::Residuals Centring::residuals(const Rest& rest, const Vector3d& angles) const {
+NeutralSolver::Residuals NeutralSolver::residuals(const Rest& rest, const Vector3d& angles) const {
   const Eigen::Isometry3d X_PrePost = prezygView(rest, angles);
   const Vector3d& towards = sides_[0].prezyg->slide;
   const SideOffset left = offsetOf(sides_[0], X_PrePost, towards);
@@ -87,7 +88,7 @@ Centring::Residuals Centring::residuals(const Rest& rest, const Vector3d& angles
   return r;
 }
 
-Centring::Slope Centring::slope(const Rest& rest, const Vector3d& angles) const {
+NeutralSolver::Slope NeutralSolver::slope(const Rest& rest, const Vector3d& angles) const {
   constexpr double h = 1e-5;
   Slope J;
   for (int k = 0; k < 3; ++k) {
@@ -100,7 +101,7 @@ Centring::Slope Centring::slope(const Rest& rest, const Vector3d& angles) const 
 /// Damped from the first step on, by a share of the mean curvature, so that a direction in which the facets say nothing
 /// is left alone instead of being thrown far. Settled when an undamped step could not improve the sum of squares by
 /// more than rounding.
-bool Centring::search(const Rest& rest, Vector3d& angles) const {
+bool NeutralSolver::search(const Rest& rest, Vector3d& angles) const {
   Residuals r = residuals(rest, angles);
   double damping = 1e-4;
   for (int step = 0; step < kMostSteps && r.allFinite(); ++step) {
@@ -109,7 +110,8 @@ bool Centring::search(const Rest& rest, Vector3d& angles) const {
     const Vector3d downhill = -J.transpose() * r;
     const double curvature = A.trace() / 3;
     const auto damped = [&](double share) -> Vector3d {
-      return (A + share * curvature * Eigen::Matrix3d::Identity()).ldlt().solve(downhill);
+      const Eigen::Matrix3d raised = A + share * curvature * Eigen::Matrix3d::Identity();
+      return linear::solveSymmetric(raised, downhill);
     };
     const double improvable = downhill.dot(damped(1e-12));
     if (!std::isfinite(improvable)) return false;
@@ -132,7 +134,7 @@ bool Centring::search(const Rest& rest, Vector3d& angles) const {
   return false;
 }
 
-kinematics::Articulation::Rest Centring::solve(double cartilage) const {
+kinematics::Articulation::Rest NeutralSolver::solve(double cartilage) const {
   Rest rest{.rotation = joint_.restRotation, .cartilage = cartilage};
   Vector3d angles = Vector3d::Zero();
   rest.solved = search(rest, angles) && angles.norm() < kFarthest && facing(rest, angles);
@@ -143,13 +145,13 @@ kinematics::Articulation::Rest Centring::solve(double cartilage) const {
 }
 
 /// Whether the facets of both sides look at each other.
-bool Centring::facing(const Rest& rest, const Vector3d& angles) const {
+bool NeutralSolver::facing(const Rest& rest, const Vector3d& angles) const {
   const Eigen::Matrix3d R = prezygView(rest, angles).linear();
   return std::all_of(sides_.begin(), sides_.end(),
                      [&](const SideFacets& s) { return s.prezyg->normal.dot(R * s.postzyg->normal) < 0; });
 }
 
-double Centring::offCentre(const Rest& rest, const Vector3d& angles) const {
+double NeutralSolver::offCentre(const Rest& rest, const Vector3d& angles) const {
   const Eigen::Isometry3d X_PrePost = prezygView(rest, angles);
   double sum = 0;
   for (const SideFacets& side : sides_) {
