@@ -1,9 +1,10 @@
 #pragma once
 
 #include <array>
-#include <optional>
 #include <string>
 #include <string_view>
+
+#include "core/reason/reason.h"
 
 namespace zyga::study {
 
@@ -36,25 +37,28 @@ struct Claim {
 /// What is known about a kind of claim.
 struct ClaimKindTraits {
   ClaimKind kind;
-  std::string_view word;   ///< in files: "head height"
-  std::string_view title;  ///< in lists: "Head at least so high"
-  std::string_view tells;  ///< what exactly is measured, one sentence
-  bool angle;              ///< the value is rad, else m
-  bool bounds;             ///< can also be claimed as "at most"
-  bool ahead;              ///< has a distance ahead of the forefeet
-  double least, most;      ///< values that make sense, m or rad
-  double usual;            ///< to begin with
+  std::string_view word;  ///< its id in files: "head height"
+  reason::Term term;      ///< for reasons that name it
+  bool angle;             ///< the value is rad, else m
+  bool bounds;            ///< can also be claimed as "at most"
+  bool ahead;             ///< has a distance ahead of the forefeet
+  double min, max;        ///< values that make sense, m or rad
+  double usual;           ///< to begin with
+  reason::Unit unit() const { return angle ? reason::Unit::Angle : reason::Unit::Distance; }
 };
 const ClaimKindTraits& traitsOf(ClaimKind kind);
+/// A point that the snout has to come to, on the ground or in the air, instead of a bound that it has to pass.
+constexpr bool isPoint(ClaimKind kind) { return kind == ClaimKind::SnoutToGround || kind == ClaimKind::HeadAhead; }
 
 /// A claim of this kind with its usual value.
 Claim usualClaim(ClaimKind kind);
 
-/// Why a claim makes no sense ("the height must be from 0 to 30 m"); empty when it does.
-std::string faultOf(const Claim& claim);
+// Why a claim makes no sense.
+inline constexpr reason::Id kClaimValueOutOfBounds{"claim.value-out-of-bounds", 3};  ///< its kind, min, max
+inline constexpr reason::Id kClaimAheadOutOfBounds{"claim.ahead-out-of-bounds", 2};  ///< min, max
+inline constexpr reason::Id kClaimHasNoUpperBound{"claim.no-upper-bound", 1};        ///< its kind
 
-/// The claim in words: "head at least 8.5 m high", "neck base at least 40° to the horizontal", "snout reaches the
-/// ground 2 m ahead of the forefeet", "tail base within 10° of level". Without its source.
-std::string sentence(const Claim& claim);
+/// Why a claim makes no sense; empty when it does.
+reason::Reason validate(const Claim& claim);
 
 }  // namespace zyga::study

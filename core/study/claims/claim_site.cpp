@@ -17,7 +17,7 @@ using kinematics::JointIndex;
 using kinematics::Placement;
 
 /// The direction made level, or +x where it stands upright.
-Vector3d levelled(Vector3d direction) {
+Vector3d levelledDirection(Vector3d direction) {
   constexpr double kUpright = 1e-6;
   direction.z() = 0;
   return direction.norm() > kUpright ? Vector3d(direction.normalized()) : Vector3d(Vector3d::UnitX());
@@ -28,7 +28,7 @@ Vector3d landmarkOr(const anatomy::Bone& bone, std::string_view name, const Vect
   return found != bone.landmarks.end() ? found->second : otherwise;
 }
 
-bool vouched(const Specimen& specimen, JointIndex joint) {
+bool assessed(const Specimen& specimen, JointIndex joint) {
   if (specimen[joint].typed) return true;
   const auto facets = range::facetsOf(specimen, joint);
   return facets[0] && facets[1];
@@ -37,7 +37,7 @@ bool vouched(const Specimen& specimen, JointIndex joint) {
 void setSnout(const Specimen& specimen, ClaimSite& site) {
   const auto skull = specimen.findBone("skull");
   if (!skull) {
-    site.lacking = "the specimen has no skull";
+    site.missing = {kClaimNeedsSkull, {}};
     return;
   }
   site.joints = kinematics::neckChain(specimen);
@@ -49,37 +49,37 @@ void setNeck(const Specimen& specimen, const Placement& X_WB, ClaimSite& site) {
   site.joints = jointsOf(specimen, Chain::Neck);
   const auto atlas = specimen.findBone("C1");
   if (!atlas || site.joints.empty()) {
-    site.lacking = "the specimen has no neck";
+    site.missing = {kClaimNeedsNeck, {}};
     return;
   }
   const anatomy::Joint& first = specimen[site.joints.front()];
   site.span = {first.proximal, first.centreProximal, *atlas, landmarkOr(specimen[*atlas], "cranial", Vector3d::Zero())};
-  site.heading_W = levelled(X_WB[first.proximal.value].linear().col(0));
+  site.heading_W = levelledDirection(X_WB[first.proximal.value].linear().col(0));
 }
 
 void setNeckBase(const Specimen& specimen, const Placement& X_WB, ClaimSite& site) {
   const auto last = specimen.findBone("C" + std::to_string(specimen.counts.cervical));
   if (last) site.joints = kinematics::dragChain(specimen, *last);
   if (site.joints.empty()) {
-    site.lacking = "the specimen has no neck";
+    site.missing = {kClaimNeedsNeck, {}};
     return;
   }
   // A vertebra's frame has its canal horizontal.
   site.span = {*last, Vector3d::Zero(), *last, Vector3d::UnitX()};
-  site.heading_W = levelled(X_WB[specimen[site.joints.front()].proximal.value].linear().col(0));
+  site.heading_W = levelledDirection(X_WB[specimen[site.joints.front()].proximal.value].linear().col(0));
 }
 
 void setTailBase(const Specimen& specimen, const Placement& X_WB, ClaimSite& site) {
   const auto first = specimen.findBone("Ca1"), fifth = specimen.findBone("Ca5");
   if (fifth) site.joints = kinematics::dragChain(specimen, *fifth);
   if (!first || site.joints.empty()) {
-    site.lacking = "the specimen has no five caudals";
+    site.missing = {kClaimNeedsFiveCaudals, {}};
     return;
   }
   site.chain = Chain::Tail;
   site.span = {*first, landmarkOr(specimen[*first], "cranialRim", Vector3d::Zero()), *fifth,
                landmarkOr(specimen[*fifth], "caudalRim", Vector3d::Zero())};
-  site.heading_W = levelled(-X_WB[specimen[site.joints.front()].proximal.value].linear().col(0));
+  site.heading_W = levelledDirection(-X_WB[specimen[site.joints.front()].proximal.value].linear().col(0));
 }
 
 void setForefeet(const Specimen& specimen, const Placement& X_WB, ClaimSite& site) {
@@ -91,7 +91,7 @@ void setForefeet(const Specimen& specimen, const Placement& X_WB, ClaimSite& sit
     if (std::find(planted.begin(), planted.end(), rig.foot) != planted.end()) standing.push_back(all.back());
   }
   if (all.empty()) {
-    site.lacking = "the specimen has no forefeet";
+    site.missing = {kClaimNeedsForefeet, {}};
     return;
   }
   const auto& feet = standing.empty() ? all : standing;
@@ -123,11 +123,11 @@ double depthInGround(const Specimen& specimen, const Placement& X_WB, const Clai
   return -lowest;
 }
 
-ClaimSite siteOf(const Specimen& specimen, const kinematics::Articulation& articulation, const kinematics::Pose& pose,
-                 const Claim& claim) {
+ClaimSite siteOf(const range::Scenario& scenario, const Claim& claim) {
+  const Specimen& specimen = scenario.specimen();
+  const Placement& X_WB = scenario.placement();
   ClaimSite site;
-  const Placement X_WB = kinematics::place(specimen, articulation, pose);
-  site.ahead_W = levelled(pose.X_WRoot.linear().col(0));
+  site.ahead_W = levelledDirection(scenario.pose().X_WRoot.linear().col(0));
   switch (claim.kind) {
     case ClaimKind::NeckSlope:
       setNeck(specimen, X_WB, site);
@@ -138,15 +138,17 @@ ClaimSite siteOf(const Specimen& specimen, const kinematics::Articulation& artic
     case ClaimKind::TailBaseLevel:
       setTailBase(specimen, X_WB, site);
       break;
-    default:
+    case ClaimKind::HeadHeight:
+    case ClaimKind::SnoutToGround:
+    case ClaimKind::HeadAhead:
       setSnout(specimen, site);
-      if (site.lacking.empty() && claim.kind != ClaimKind::HeadHeight) setForefeet(specimen, X_WB, site);
+      if (site.missing.empty() && claim.kind != ClaimKind::HeadHeight) setForefeet(specimen, X_WB, site);
   }
   site.carried = carriedBy(specimen, site.joints);
   for (const JointIndex joint : site.joints) {
-    if (!vouched(specimen, joint)) site.notJudged.push_back(joint);
+    if (!assessed(specimen, joint)) site.notJudged.push_back(joint);
   }
-  std::erase_if(site.joints, [&](JointIndex joint) { return !vouched(specimen, joint); });
+  std::erase_if(site.joints, [&](JointIndex joint) { return !assessed(specimen, joint); });
   return site;
 }
 

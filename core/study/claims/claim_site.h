@@ -1,21 +1,26 @@
 #pragma once
 
-#include <string>
-
+#include "core/range/scenario.h"
 #include "core/study/claims/claim.h"
 #include "core/study/reach/extremes.h"
 #include "core/study/reach/sagittal_chain.h"
 
 namespace zyga::study {
 
+// What a specimen lacks that a claim is measured on.
+inline constexpr reason::Id kClaimNeedsSkull{"claim.no-skull", 0};
+inline constexpr reason::Id kClaimNeedsNeck{"claim.no-neck", 0};
+inline constexpr reason::Id kClaimNeedsFiveCaudals{"claim.no-five-caudals", 0};
+inline constexpr reason::Id kClaimNeedsForefeet{"claim.no-forefeet", 0};
+
 /// What a claim is measured on in one animal as it stands: which joints may bend, which bones tell, and where "ahead"
 /// begins. It hangs on the trunk and limbs alone, not on the joints that bend.
 struct ClaimSite {
-  std::string lacking;  ///< why nothing can be measured: "the specimen has no skull"; empty when all is there
+  reason::Reason missing;  ///< why nothing can be measured; empty when all is there
   Chain chain = Chain::Neck;
   std::vector<kinematics::JointIndex> joints;     ///< those that bend, root side first
   std::vector<kinematics::BoneIndex> carried;     ///< all bones that move with them
-  std::vector<kinematics::JointIndex> notJudged;  ///< of the chain, but nothing vouches for them: they stay
+  std::vector<kinematics::JointIndex> notJudged;  ///< of the chain, but not assessed: they stay
   CarriedSpan span;                               ///< of snouts: from the world's origin to the snout
   /// Level unit direction in which the span of a slope runs: forwards, or backwards for the tail.
   Eigen::Vector3d heading_W = Eigen::Vector3d::UnitX();
@@ -33,7 +38,6 @@ struct ClaimSite {
 /// How deep the bones that the bending joints carry lie in the ground, by their landmarks, m; 0 over it.
 double depthInGround(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB, const ClaimSite& site);
 
-ClaimSite siteOf(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
-                 const kinematics::Pose& pose, const Claim& claim);
+ClaimSite siteOf(const range::Scenario& scenario, const Claim& claim);
 
 }  // namespace zyga::study

@@ -10,7 +10,7 @@ namespace {
 
 using anatomy::Region;
 
-void measure(StandingFoot& foot) {
+void measureSoles(StandingFoot& foot) {
   std::vector<Eigen::Vector2d> points;
   foot.lowest = foot.soles.front().z();
   for (const auto& sole : foot.soles) {
@@ -39,7 +39,7 @@ std::vector<StandingFoot> feetOf(const anatomy::Specimen& specimen, const kinema
     if (found != feet.end()) found->soles.push_back(X_WB[sole.bone.value] * sole.p_BSole);
   }
   std::erase_if(feet, [](const StandingFoot& foot) { return foot.soles.empty(); });
-  for (auto& foot : feet) measure(foot);
+  for (auto& foot : feet) measureSoles(foot);
   return feet;
 }
 

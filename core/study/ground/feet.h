@@ -4,8 +4,24 @@
 #include <vector>
 
 #include "core/kinematics/feet.h"
+#include "core/reason/reason.h"
 
 namespace zyga::study {
+
+/// "foot.left-hind", for reasons that name a foot.
+constexpr reason::Term termOf(kinematics::Foot foot) {
+  switch (foot) {
+    case kinematics::Foot::LeftHind:
+      return {"foot.left-hind"};
+    case kinematics::Foot::LeftFore:
+      return {"foot.left-fore"};
+    case kinematics::Foot::RightHind:
+      return {"foot.right-hind"};
+    case kinematics::Foot::RightFore:
+      break;
+  }
+  return {"foot.right-fore"};
+}
 
 /// One foot of a posed animal, in the world, m.
 struct StandingFoot {

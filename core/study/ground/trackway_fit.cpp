@@ -10,8 +10,6 @@ namespace {
 
 using Eigen::Vector2d;
 
-std::string inMillimetres(double distance) { return std::to_string(std::lround(std::abs(distance) * 1000)) + " mm"; }
-
 /// Sum of squared misses of the feet from the prints they are given, after the best shift.
 struct Seat {
   Vector2d shift = Vector2d::Zero();
@@ -61,20 +59,6 @@ std::vector<FootFit> fitFeet(const std::vector<StandingFoot>& feet, const std::v
   return fits;
 }
 
-std::string sentence(const FootFit& fit, const std::vector<PlacedPrint>& prints) {
-  constexpr double kOn = 0.01;  // m
-  const std::string who(toText(fit.foot));
-  if (!fit.print) return who + ": no print";
-  const auto& label = prints[*fit.print].label;
-  if (fit.distance() <= kOn) return who + " on " + label + " (" + inMillimetres(fit.distance()) + ")";
-  const std::string along = inMillimetres(fit.miss.x()) + (fit.miss.x() > 0 ? " ahead of" : " behind");
-  const std::string across = inMillimetres(fit.miss.y()) + (fit.miss.y() > 0 ? " left of" : " right of");
-  std::string where = along + " and " + across;
-  if (std::abs(fit.miss.y()) < kOn / 2) where = along;
-  if (std::abs(fit.miss.x()) < kOn / 2) where = across;
-  return who + " " + where + " " + label;
-}
-
 Trackway movedUnder(const Trackway& trackway, const std::vector<StandingFoot>& feet) {
   const auto laid = layOut(trackway);
   Seat best;
@@ -114,12 +98,12 @@ std::vector<kinematics::LegTask> tasksOnto(const anatomy::Specimen& specimen, co
   return tasks;
 }
 
-SteppedOn stepOnto(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
-                   const kinematics::Pose& pose, const std::vector<PlacedPrint>& prints, double mostLowered) {
-  const auto X_WB = kinematics::place(specimen, articulation, pose);
-  const auto fits = fitFeet(feetOf(specimen, X_WB), prints);
+SteppedOn stepOnto(const range::Scenario& scenario, const std::vector<PlacedPrint>& prints, double maxLowered) {
+  const anatomy::Specimen& specimen = scenario.specimen();
+  const kinematics::Articulation& articulation = scenario.articulation();
+  const auto fits = fitFeet(feetOf(specimen, scenario.placement()), prints);
   const auto at = [&](double lowered) {
-    auto low = pose;
+    kinematics::Pose low = scenario.pose();
     low.X_WRoot.translation().z() -= lowered;
     kinematics::FeetAnswer answer{low, {}};
     // A leg may turn its foot about the heel to get there; the next round puts the foot as it is turned now over the
@@ -133,7 +117,7 @@ SteppedOn stepOnto(const anatomy::Specimen& specimen, const kinematics::Articula
   constexpr int kSteps = 24;
   SteppedOn best = at(0);
   for (int step = 1; step <= kSteps && !best.feet.hold(); ++step) {
-    auto next = at(mostLowered * step / kSteps);
+    auto next = at(maxLowered * step / kSteps);
     if (next.feet.worstMiss() < best.feet.worstMiss()) best = std::move(next);
   }
   return best;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/kinematics/limb_reach.h"
+#include "core/range/scenario.h"
 #include "core/study/ground/feet.h"
 #include "core/study/ground/trackway_ground.h"
 
@@ -19,9 +20,6 @@ struct FootFit {
 /// Each foot of the animal against the nearest print of its own kind and side.
 std::vector<FootFit> fitFeet(const std::vector<StandingFoot>& feet, const std::vector<PlacedPrint>& prints);
 
-/// "right fore foot 120 mm ahead of and 40 mm left of RM1", "left hind foot on LP1 (3 mm)", "left fore foot: no print".
-std::string sentence(const FootFit& fit, const std::vector<PlacedPrint>& prints);
-
 /// The trackway moved, not turned, to where its prints lie best under these feet: least sum of squared misses.
 Trackway movedUnder(const Trackway& trackway, const std::vector<StandingFoot>& feet);
 
@@ -36,8 +34,7 @@ struct SteppedOn {
 };
 
 /// Sets every foot that has a print onto it. Where the legs are too short for that the trunk comes down as far as
-/// needed and at most by `mostLowered` (m); where that is not enough, the pose in which the worst foot misses least.
-SteppedOn stepOnto(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
-                   const kinematics::Pose& pose, const std::vector<PlacedPrint>& prints, double mostLowered);
+/// needed and at most by `maxLowered` (m); where that is not enough, the pose in which the worst foot misses least.
+SteppedOn stepOnto(const range::Scenario& scenario, const std::vector<PlacedPrint>& prints, double maxLowered);
 
 }  // namespace zyga::study

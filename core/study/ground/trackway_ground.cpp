@@ -29,7 +29,7 @@ class PrintChain {
   }
 
   const std::vector<std::size_t>& rows() const { return rows_; }
-  const std::string& gap() const { return gap_; }
+  const reason::Reason& gap() const { return gap_; }
   /// The prints with `p_W` and `heading` still in the chain's frame, the line of travel on y = 0.
   std::vector<PlacedPrint> placed() const {
     std::vector<PlacedPrint> prints;
@@ -66,7 +66,7 @@ class PrintChain {
     } else if (pace && first.gauge && std::abs(*first.gauge) <= *pace) {
       points_.emplace_back(std::sqrt(*pace * *pace - *first.gauge * *first.gauge), sideAt(1) * *first.gauge);
     } else {
-      stop(0, pace ? "its next pace and stride, or its gauge" : "its pace");
+      stop(0, pace ? kNextPaceUnknown : kPaceUnknown);
     }
   }
 
@@ -92,7 +92,7 @@ class PrintChain {
                            leftOf(way) * sideAt(n) * *gauge);
       return true;
     }
-    if (n < rows_.size()) stop(n - 1, pace ? "the stride before it, or its gauge" : "its pace");
+    if (n < rows_.size()) stop(n - 1, pace ? kStrideUnknown : kPaceUnknown);
     return false;
   }
 
@@ -102,11 +102,9 @@ class PrintChain {
     return n > 2 ? (points_[n - 1] - points_[n - 3]).normalized() : Vector2d::UnitX();
   }
 
-  void stop(std::size_t i, const std::string& missing) {
+  void stop(std::size_t i, reason::Id missing) {
     if (i + 1 >= rows_.size()) return;  // nothing stands after it
-    const auto& foot = row(i).foot;
-    gap_ = "The prints after " + foot + " can't be laid: " + missing +
-           (missing.find(',') == std::string::npos ? " is" : " are") + " unknown.";
+    gap_ = {missing, {reason::text(row(i).foot)}};
   }
 
   /// Turns the whole so that the first and last stride's middles lie along x, and shifts the line between left and
@@ -140,7 +138,7 @@ class PrintChain {
     print.ownRow = i < rows_.size();
     print.row = rows_[std::min(i, rows_.size() - 1)];
     const auto& from = trackway_.prints[print.row];
-    print.label = print.ownRow ? from.foot : "after " + from.foot;
+    print.label = from.foot;
     if (fore_) {
       print.foot = leftAt(i) ? Foot::LeftFore : Foot::RightFore;
     } else {
@@ -163,7 +161,7 @@ class PrintChain {
   bool fore_;
   std::vector<std::size_t> rows_;
   std::vector<Vector2d> points_;
-  std::string gap_;
+  reason::Reason gap_;
 };
 
 /// How far the chain of fore prints must be moved along the line of travel, from the first row that says how far it
@@ -200,8 +198,8 @@ LaidTrackway layOut(const Trackway& trackway) {
   }
   for (const auto& print : trackway.prints) {
     if (footFromText(print.foot)) continue;
-    laid.gaps.push_back((print.foot.empty() ? "A print without a name" : "'" + print.foot + "'") +
-                        " can't be laid: its side is unknown.");
+    laid.gaps.push_back(print.foot.empty() ? reason::Reason(kPrintWithoutName)
+                                           : reason::Reason(kPrintWithoutSide, {reason::text(print.foot)}));
   }
   const auto hindPrints = hind.placed();
   auto forePrints = fore.placed();
@@ -209,7 +207,7 @@ LaidTrackway layOut(const Trackway& trackway) {
   if (forePrints.empty()) return laid;
   const auto shift = foreShift(trackway, hindPrints, forePrints);
   if (!shift && !hindPrints.empty()) {
-    laid.gaps.push_back("The fore prints can't be laid: no row says how far they lie ahead of the hind prints.");
+    laid.gaps.push_back({kForePrintsAdrift, {}});
     return laid;
   }
   for (auto& print : forePrints) print.p_W.x() += shift.value_or(0);

@@ -12,7 +12,7 @@ namespace zyga::study {
 /// A footprint where it lies, in the world, m and rad.
 struct PlacedPrint {
   std::size_t row = 0;  ///< into Trackway::prints: its own row, or the one whose distances lead to it
-  std::string label;    ///< "LP1"; of a print that has no row of its own "after RP2"
+  std::string label;    ///< the foot as that row names it, "LP1"
   Foot foot = Foot::LeftHind;
   Eigen::Vector2d p_W = Eigen::Vector2d::Zero();
   double heading = 0;
@@ -20,10 +20,18 @@ struct PlacedPrint {
   bool ownRow = true;  ///< false when only the distances of an earlier row tell of it
 };
 
-/// What of a trackway can be laid on the ground, and in words why the rest can't.
+// Why prints stay out. The first three give the foot of the last print that is laid, as its row names it.
+inline constexpr reason::Id kPaceUnknown{"track.pace-unknown", 1};
+inline constexpr reason::Id kNextPaceUnknown{"track.next-pace-unknown", 1};  ///< and there is no gauge
+inline constexpr reason::Id kStrideUnknown{"track.stride-unknown", 1};       ///< likewise
+inline constexpr reason::Id kPrintWithoutName{"track.print-without-name", 0};
+inline constexpr reason::Id kPrintWithoutSide{"track.print-without-side", 1};  ///< its name
+inline constexpr reason::Id kForePrintsAdrift{"track.fore-prints-adrift", 0};  ///< nothing ties them to the hind ones
+
+/// What of a trackway can be laid on the ground, and why the rest can't.
 struct LaidTrackway {
   std::vector<PlacedPrint> prints;
-  std::vector<std::string> gaps;
+  std::vector<reason::Reason> gaps;
 };
 
 /// Lays the prints from their distances alone. Each kind of foot is a chain of triangles, pace, next pace and stride,

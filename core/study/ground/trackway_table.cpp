@@ -8,6 +8,8 @@
 #include <utility>
 
 #include "core/anatomy/tables/csv.h"
+#include "core/anatomy/tables/table_reasons.h"
+#include "core/study/ground/trackway_reasons.h"
 
 namespace zyga::study {
 namespace {
@@ -15,6 +17,9 @@ namespace {
 using anatomy::CsvLine;
 using anatomy::TableMessage;
 using Severity = TableMessage::Severity;
+using reason::Reason;
+using reason::text;
+namespace table = anatomy::table;
 using Distance = std::optional<double> Footprint::*;
 
 constexpr std::array<std::pair<std::string_view, Distance>, 7> kDistances{{{"pace", &Footprint::pace},
@@ -50,10 +55,17 @@ std::string centimetres(double metres) {
   return {digits.data(), end};
 }
 
+reason::Quantity length(double metres) { return {metres, reason::Unit::Length}; }
+
+template <class List>
+reason::Count countOf(const List& list) {
+  return {static_cast<long long>(list.size())};
+}
+
 /// Reads one table; every member function reports into `reading`.
-class Reader {
+class TrackwayReader {
  public:
-  Reader(std::string_view text, std::string_view file) : file_(file), lines_(anatomy::splitCsv(text)) {
+  TrackwayReader(std::string_view csv, std::string_view file) : file_(file), lines_(anatomy::splitCsv(csv)) {
     std::erase_if(lines_, [](const CsvLine& line) { return line.comment; });
   }
 
@@ -61,28 +73,27 @@ class Reader {
     if (!readHeader()) return std::move(reading_);
     for (std::size_t i = 1; i < lines_.size(); ++i) readRow(lines_[i]);
     if (reading_.trackway.prints.empty() && reading_.usable())
-      fault(lines_[0].number, 0, "no footprint stands below the header", "write one row a print");
+      fault(lines_[0].number, 0, {track::kNoPrint}, {track::kWritePrint});
     compareRows();
     return std::move(reading_);
   }
 
  private:
-  void fault(int line, int column, std::string cause, std::string mend) {
+  void fault(int line, int column, Reason cause, Reason mend) {
     reading_.messages.push_back({Severity::Error, file_, line, column, std::move(cause), std::move(mend)});
   }
-  void warn(int line, int column, std::string cause, std::string mend) {
+  void warn(int line, int column, Reason cause, Reason mend) {
     reading_.messages.push_back({Severity::Warning, file_, line, column, std::move(cause), std::move(mend)});
   }
 
   bool readHeader() {
-    const std::string mend = "write a header line 'foot,pace_cm,next_pace_cm,stride_cm,length_cm' and one row a print";
     if (lines_.empty()) {
-      fault(1, 0, "the table is empty", mend);
+      fault(1, 0, {table::kEmpty}, {track::kWriteHeader});
       return false;
     }
     for (std::size_t i = 0; i < lines_[0].fields.size(); ++i) readTitle(static_cast<int>(i) + 1, lines_[0].fields[i]);
     const bool any = std::any_of(columns_.begin(), columns_.end(), [](const Column& c) { return c.distance; });
-    if (!any) fault(lines_[0].number, 0, "there is no column of distances", mend);
+    if (!any) fault(lines_[0].number, 0, {track::kNoDistances}, {track::kWriteHeader});
     return any;
   }
 
@@ -93,7 +104,8 @@ class Reader {
     column.foot = name == "foot" || name == "print";
     for (const auto& [stem, distance] : kDistances) {
       if (name == stem) {
-        fault(line, number, "'" + field + "' has no unit", "write '" + name + "_cm', '" + name + "_mm' or '_m'");
+        fault(line, number, {table::kNoUnit, {text(field)}},
+              {track::kWriteUnit, {text(name + "_cm"), text(name + "_mm"), text(name + "_m")}});
         column.distance = distance;
       }
       for (const auto& [unit, toSi] : kUnits) {
@@ -102,9 +114,9 @@ class Reader {
     }
     const auto same = [&](const Column& c) { return c.foot == column.foot && c.distance == column.distance; };
     if (!column.foot && !column.distance) {
-      if (!name.empty()) warn(line, number, "the column '" + field + "' is not used", "nothing need be done");
+      if (!name.empty()) warn(line, number, {track::kColumnNotUsed, {text(field)}}, {track::kNothing});
     } else if (std::any_of(columns_.begin(), columns_.end(), same)) {
-      fault(line, number, "a second column for '" + field + "'", "keep one of the two");
+      fault(line, number, {table::kSecondColumn, {text(field)}}, {table::kKeepOneOfTwo});
     }
     columns_.push_back(column);
   }
@@ -112,8 +124,7 @@ class Reader {
   void readRow(const CsvLine& line) {
     if (line.fields.size() > columns_.size()) {
       return fault(line.number, static_cast<int>(columns_.size()) + 1,
-                   std::to_string(line.fields.size()) + " cells under " + std::to_string(columns_.size()) + " titles",
-                   "remove the surplus cells, or write numbers with a decimal point");
+                   {table::kSurplusCells, {countOf(line.fields), countOf(columns_)}}, {table::kRemoveSurplus});
     }
     Footprint print;
     for (std::size_t i = 0; i < line.fields.size(); ++i) {
@@ -123,12 +134,11 @@ class Reader {
     }
     const bool empty = std::none_of(kDistances.begin(), kDistances.end(),
                                     [&print](const auto& known) { return (print.*known.second).has_value(); });
-    if (empty && print.foot.empty())
-      return warn(line.number, 0, "the row says nothing of a print and is left out", "nothing need be done");
+    if (empty && print.foot.empty()) return warn(line.number, 0, {track::kSaysNothing}, {track::kNothing});
     if (!footFromText(print.foot)) {
       warn(line.number, columnOf(nullptr),
-           print.foot.empty() ? "a print without a foot" : "'" + print.foot + "' does not tell left from right",
-           "write a name such as LP1 or 'right fore' if the prints shall lie on the ground");
+           print.foot.empty() ? Reason(track::kNoFoot) : Reason(track::kUnclearSide, {text(print.foot)}),
+           {track::kWriteFoot});
     }
     checkTriangle(line.number, print);
     reading_.trackway.prints.push_back(std::move(print));
@@ -140,17 +150,14 @@ class Reader {
     const int number = static_cast<int>(column) + 1;
     double value = 0;
     if (!anatomy::parseNumber(field, value)) {
-      return fault(line, number, "'" + field + "' is not a number",
-                   "write a number in " + std::string(title.unit) + ", or leave the cell blank when it is not known");
+      return fault(line, number, {table::kNotANumber, {text(field)}}, {table::kWriteNumber, {text(title.unit)}});
     }
     value = asWritten(value * title.toSi);
-    const std::string typed = field + " " + std::string(title.unit);
     if (value <= 0 && title.distance != &Footprint::ahead && title.distance != &Footprint::gauge) {
-      return fault(line, number, typed + " is no distance",
-                   "write a length above zero, or leave the cell blank when it is not known");
+      return fault(line, number, {track::kNoDistance, {text(field), text(title.unit)}}, {table::kWriteLength});
     }
     if (std::abs(value) > kMostDistance) {
-      return fault(line, number, typed + " is more than 20 m", "check the unit in the header");
+      return fault(line, number, {table::kTooLong, {text(field), text(title.unit)}}, {table::kCheckHeaderUnit});
     }
     print.*title.distance = value;
   }
@@ -159,9 +166,8 @@ class Reader {
     if (!print.pace || !print.nextPace || !print.stride) return;
     if (paceAngulation(*print.pace, *print.nextPace, *print.stride)) return;
     fault(line, columnOf(&Footprint::stride),
-          "no three prints can lie " + centimetres(*print.pace) + ", " + centimetres(*print.nextPace) + " and " +
-              centimetres(*print.stride) + " cm apart",
-          "check the paces and the stride; the longest must be less than the other two together");
+          {track::kNoTriangle, {length(*print.pace), length(*print.nextPace), length(*print.stride)}},
+          {track::kCheckTriangle});
   }
 
   /// The pace that follows a row's own pace stands in two rows; they should agree.
@@ -180,14 +186,12 @@ class Reader {
   void compare(std::size_t before, std::size_t after) {
     const auto &a = reading_.trackway.prints[before], &b = reading_.trackway.prints[after];
     if (footFromText(a.foot) == footFromText(b.foot)) {
-      warn(numbers_[after], columnOf(nullptr), a.foot + " and " + b.foot + " follow each other on the same side",
-           "check whether a print between them is missing; the distances of " + a.foot + " reach over it");
+      warn(numbers_[after], columnOf(nullptr), {track::kSameSide, {text(a.foot), text(b.foot)}},
+           {track::kPrintMissing, {text(a.foot)}});
     }
     if (a.nextPace && b.pace && std::abs(*a.nextPace - *b.pace) > kAgreement) {
       warn(numbers_[after], columnOf(&Footprint::pace),
-           "the pace " + centimetres(*b.pace) + " cm differs from the next pace of " + a.foot + ", " +
-               centimetres(*a.nextPace) + " cm",
-           "check both; each row is reckoned with its own");
+           {track::kPacesDiffer, {length(*b.pace), text(a.foot), length(*a.nextPace)}}, {track::kCheckBoth});
     }
   }
 
@@ -214,7 +218,7 @@ bool TrackwayReading::usable() const {
 }
 
 TrackwayReading readTrackwayTable(std::string_view text, std::string_view fileName) {
-  return Reader(text, fileName).read();
+  return TrackwayReader(text, fileName).read();
 }
 
 bool isTrackwayTable(std::string_view text) {

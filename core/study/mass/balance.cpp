@@ -45,7 +45,7 @@ void measureMargin(Balance& balance) {
 }
 
 /// Along the line from the middle of the hind to the middle of the fore feet.
-std::optional<double> shareOf(const std::vector<StandingFoot>& feet, const Vector2d& centre) {
+std::optional<double> foreShareOn(const std::vector<StandingFoot>& feet, const Vector2d& centre) {
   std::array<Vector2d, 2> sums{Vector2d::Zero(), Vector2d::Zero()};
   std::array<int, 2> counts{};
   for (const auto& foot : feet) {
@@ -60,35 +60,16 @@ std::optional<double> shareOf(const std::vector<StandingFoot>& feet, const Vecto
   return foreShareOf((centre - hind).dot(base.normalized()), 0, base.norm());
 }
 
-std::string inMillimetres(double distance) { return std::to_string(std::lround(std::abs(distance) * 1000)) + " mm"; }
-
-std::string supports(const Balance& balance) {
-  const std::size_t feet = balance.planted.size();
-  std::string words = feet == 0   ? ""
-                      : feet == 1 ? "the one planted foot"
-                                  : "the " + std::to_string(feet) + " planted feet";
-  if (balance.onTail) words += words.empty() ? "the tail" : " and the tail";
-  return words;
-}
-
-/// Which way the nearest edge lies, as the animal faces.
-std::string sideWord(const Balance& balance, const Vector2d& forward) {
-  Vector2d way = balance.p_WNearest - balance.body.p_WCentre.head<2>();
-  if (!balance.inside()) way = -way;
-  const double ahead = way.dot(forward.normalized());
-  const double left = Vector2d(-forward.y(), forward.x()).normalized().dot(way);
-  if (std::abs(ahead) > std::abs(left)) return ahead > 0 ? "in front" : "behind";
-  return left > 0 ? "on the left" : "on the right";
-}
-
 }  // namespace
 
 double foreShareOf(double centre, double hindFeet, double foreFeet) {
   return (centre - hindFeet) / (foreFeet - hindFeet);
 }
 
-Balance balanceOf(const anatomy::Specimen& specimen, const std::vector<BodySegment>& segments,
-                  const Densities& densities, const kinematics::Placement& X_WB) {
+Balance balanceOf(const range::Scenario& scenario, const std::vector<BodySegment>& segments,
+                  const Densities& densities) {
+  const anatomy::Specimen& specimen = scenario.specimen();
+  const kinematics::Placement& X_WB = scenario.placement();
   Balance balance;
   balance.body = weigh(segments, densities, X_WB);
   const auto feet = feetOf(specimen, X_WB);
@@ -103,19 +84,17 @@ Balance balanceOf(const anatomy::Specimen& specimen, const std::vector<BodySegme
   for (const auto& rest : rests) points.emplace_back(rest.head<2>());
   balance.polygon = convexPolygon(std::move(points));
   measureMargin(balance);
-  if (!balance.onTail) balance.foreShare = shareOf(feet, balance.body.p_WCentre.head<2>());
+  if (!balance.onTail) balance.foreShare = foreShareOn(feet, balance.body.p_WCentre.head<2>());
   return balance;
 }
 
-std::string sentence(const Balance& balance, const Vector2d& forward_W) {
-  if (!balance.margin) return "Nothing touches the ground: no balance to tell.";
-  const std::string where = sideWord(balance, forward_W);
-  if (balance.inside()) {
-    return "The centre of mass lies over " + supports(balance) + ", " + inMillimetres(*balance.margin) +
-           " inside the nearest edge, which is " + where + ".";
-  }
-  return "The centre of mass lies " + inMillimetres(*balance.margin) + " outside " + supports(balance) + ", " + where +
-         ": the animal would tip over.";
+Way nearestEdge(const Balance& balance, const Vector2d& forward_W) {
+  Vector2d way = balance.p_WNearest - balance.body.p_WCentre.head<2>();
+  if (!balance.inside()) way = -way;
+  const double ahead = way.dot(forward_W.normalized());
+  const double left = Vector2d(-forward_W.y(), forward_W.x()).normalized().dot(way);
+  if (std::abs(ahead) > std::abs(left)) return ahead > 0 ? Way::Ahead : Way::Behind;
+  return left > 0 ? Way::Left : Way::Right;
 }
 
 }  // namespace zyga::study

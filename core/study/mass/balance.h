@@ -1,7 +1,6 @@
 #pragma once
 
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "core/study/ground/feet.h"
@@ -30,10 +29,15 @@ struct Balance {
 /// (x of the centre of mass - x of the hind feet) / base, all in m along one line.
 double foreShareOf(double centre, double hindFeet, double foreFeet);
 
-Balance balanceOf(const anatomy::Specimen& specimen, const std::vector<BodySegment>& segments,
-                  const Densities& densities, const kinematics::Placement& X_WB);
+/// Of the scenario's pose; `segments` are bodySegments of the animal.
+Balance balanceOf(const range::Scenario& scenario, const std::vector<BodySegment>& segments,
+                  const Densities& densities);
 
-/// "The centre of mass lies over the feet, 412 mm inside; the nearest edge is to the left. Estimate."
-std::string sentence(const Balance& balance, const Eigen::Vector2d& forward_W);
+/// Which way something lies, as the animal faces.
+enum class Way { Ahead, Behind, Left, Right };
+
+/// Inside, where the nearest edge lies from the centre of mass; outside, where the centre of mass lies from the
+/// polygon. `forward_W`: where the animal faces, of any length.
+Way nearestEdge(const Balance& balance, const Eigen::Vector2d& forward_W);
 
 }  // namespace zyga::study

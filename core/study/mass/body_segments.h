@@ -3,11 +3,14 @@
 #include <array>
 #include <vector>
 
-#include "core/kinematics/placement.h"
+#include "core/range/scenario.h"
 #include "core/study/mass/densities.h"
 #include "core/study/mass/mass.h"
 
 namespace zyga::study {
+
+/// Points on the outside of a bone in its own frame, m, from its landmarks and measures: enough to wrap a hull around.
+std::vector<Eigen::Vector3d> bonePoints(const anatomy::Bone& bone);
 
 /// A piece of the body that moves with one bone: the convex hull of the bones in it.
 struct BodySegment {
@@ -19,8 +22,9 @@ struct BodySegment {
 
 /// The body as a handful of hulls: head; a piece for each vertebra of neck and tail, cut off at the ends of its centrum
 /// so that neighbours are not counted twice; the trunk with ribs and girdles in one; upper, middle and lowest piece of
-/// each limb. Hulls are taken with every joint at its rest, from landmarks and measures and not from meshes.
-std::vector<BodySegment> bodySegments(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation);
+/// each limb. Hulls are taken with every joint neutral, whatever the scenario's pose, from landmarks and measures and
+/// not from meshes.
+std::vector<BodySegment> bodySegments(const range::Scenario& scenario);
 
 /// An estimate of the whole body's mass and where its centre is in a pose.
 struct BodyMass {

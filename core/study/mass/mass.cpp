@@ -1,23 +1,40 @@
 #include "core/study/mass/mass.h"
 
 #include <cmath>
-#include <stdexcept>
-#include <string>
 
 namespace zyga::study {
 namespace {
 
 MassRange within(double mass, double error) { return {mass * (1 - error), mass, mass * (1 + error)}; }
 
+const anatomy::Cell* circumferenceOf(const anatomy::MeasurementTable& table, anatomy::BoneKind kind) {
+  const anatomy::Cell* best = nullptr;
+  for (const anatomy::Side side : {anatomy::Side::Left, anatomy::Side::Right}) {
+    const auto* row = table.find({kind, 0, 0, side});
+    if (!row) continue;
+    const anatomy::Cell& cell = row->measures[anatomy::Measure::Circumference];
+    if (cell.known() && (!best || (cell.measured() && !best->measured()))) best = &cell;
+  }
+  return best;
+}
+
 }  // namespace
 
 MassRange massFromCircumferences(double humerus, double femur) {
   if (!(humerus > 0 && femur > 0)) {
-    throw std::invalid_argument("circumferences must be above zero: humerus " + std::to_string(humerus * 1000) +
-                                " mm, femur " + std::to_string(femur * 1000) + " mm");
+    using reason::Quantity, reason::Unit;
+    throw reason::Failure({kNoCircumference, {Quantity{humerus, Unit::Length}, Quantity{femur, Unit::Length}}});
   }
   const double grams = std::pow(10, 2.749 * std::log10((humerus + femur) * 1000) - 1.104);
   return within(grams / 1000, kCircumferenceError);
+}
+
+std::optional<CircumferenceMass> massFromCircumferences(const anatomy::MeasurementTable& table) {
+  const anatomy::Cell* humerus = circumferenceOf(table, anatomy::BoneKind::Humerus);
+  const anatomy::Cell* femur = circumferenceOf(table, anatomy::BoneKind::Femur);
+  if (!humerus || !femur) return std::nullopt;
+  return CircumferenceMass{massFromCircumferences(humerus->value, femur->value),
+                           humerus->measured() && femur->measured()};
 }
 
 MassRange massFromHulls(double volume, double density) { return within(volume * kHullFactor * density, kHullError); }

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/study/figures_text.h"
 #include "core/study/reach/planar_neck.h"
 
 namespace zyga::study {
@@ -21,9 +20,9 @@ Pose farthestPose(const PlanarNeck& neck, const Eigen::Vector2d& direction) {
 }
 
 /// Every joint of the neck, but not the head's, at its own end.
-Pose poseAtEnds(const Subject& subject, const PlanarNeck& neck, bool dorsal) {
-  Pose pose = subject.pose;
-  const auto ofNeck = jointsOf(subject.specimen, Chain::Neck);
+Pose poseAtEnds(const range::Scenario& scenario, const PlanarNeck& neck, bool dorsal) {
+  Pose pose = scenario.pose();
+  const auto ofNeck = jointsOf(scenario.specimen(), Chain::Neck);
   for (std::size_t i = 0; i < neck.joints.size(); ++i) {
     if (std::find(ofNeck.begin(), ofNeck.end(), neck.joints[i]) == ofNeck.end()) continue;
     pose[neck.joints[i]] = Vector3d(dorsal ? neck.chain[i].most : neck.chain[i].least, 0, 0);
@@ -41,31 +40,25 @@ double slopeOf(const Vector3d& direction_W, const SagittalPlane& plane) {
   return std::atan2(direction_W.dot(plane.up_W), direction_W.dot(plane.ahead_W));
 }
 
-ElevationCase caseOf(const Subject& subject, NeckCarriage which, const Pose& pose, const SagittalPlane& plane) {
+ElevationCase caseOf(const range::Scenario& scenario, NeckCarriage which, const Pose& pose,
+                     const SagittalPlane& plane) {
+  const anatomy::Specimen& specimen = scenario.specimen();
   ElevationCase made;
   made.which = which;
   made.pose = pose;
-  made.carriage = carriage(subject.specimen, subject.articulation, pose, Chain::Neck);
-  const auto X_WB = kinematics::place(subject.specimen, subject.articulation, pose);
-  made.line = neckLine(subject.specimen, X_WB, plane);
+  made.carriage = carriage(specimen, scenario.articulation(), pose, Chain::Neck);
+  const auto X_WB = kinematics::place(specimen, scenario.articulation(), pose);
+  made.line = neckLine(specimen, X_WB, plane);
   // The head's joint: the neck ends there.
-  const std::size_t end = made.line.size() - (subject.specimen.findBone("skull") ? 2 : 1);
+  const std::size_t end = made.line.size() - (specimen.findBone("skull") ? 2 : 1);
   const Eigen::Vector2d chord = made.line[end] - made.line.front();
   made.slope = std::atan2(chord.y(), chord.x());
-  const auto base = subject.specimen[jointsOf(subject.specimen, Chain::Neck).front()].distal;
+  const auto base = specimen[jointsOf(specimen, Chain::Neck).front()].distal;
   made.baseSlope = slopeOf(X_WB[base.value].linear().col(0), plane);
-  if (const auto skull = subject.specimen.findBone("skull")) {
+  if (const auto skull = specimen.findBone("skull")) {
     made.headSlope = slopeOf(X_WB[skull->value].linear().col(0), plane);
   }
   return made;
-}
-
-std::string sentence(const ElevationCase& one) {
-  const std::string slope = (one.slope < 0 ? "falling by " : "rising by ") + degreesWord(std::abs(one.slope));
-  std::string text = capitalised(toText(one.which)) + ": snout " + metresWord(one.carriage.snoutHeight) +
-                     " over the ground, neck " + slope + ", its base at " + degreesWord(one.baseSlope) + ".";
-  if (one.carriage.lowest < 0) text += " It would be " + metresWord(-one.carriage.lowest) + " in the ground.";
-  return text;
 }
 
 }  // namespace
@@ -76,29 +69,24 @@ std::string_view toText(NeckCarriage carriage) {
   return kWords[static_cast<std::size_t>(carriage)];
 }
 
-Elevation elevation(const Subject& subject) {
-  const auto& [specimen, articulation, assumptions, pose] = subject;
-  const auto X_WB = kinematics::place(specimen, articulation, pose);
+Elevation elevation(const range::Scenario& scenario) {
+  const anatomy::Specimen& specimen = scenario.specimen();
+  const Pose& pose = scenario.pose();
+  const kinematics::Placement& X_WB = scenario.placement();
   Elevation made;
   made.plane = neckPlane(specimen, X_WB);
   made.body = bodyLines(specimen, X_WB, made.plane);
   made.foreFeet = foreFeetAhead(specimen, X_WB, made.plane);
-  const PlanarNeck neck = planarNeck(subject);
-  const std::array<Pose, kNeckCarriages.size()> poses{withNeckNeutral(specimen, pose),  poseAtEnds(subject, neck, true),
-                                                      poseAtEnds(subject, neck, false), farthestPose(neck, {0, 1}),
-                                                      farthestPose(neck, {0, -1}),      pose};
+  const PlanarNeck neck = planarNeck(scenario);
+  const std::array<Pose, kNeckCarriages.size()> poses{
+      withNeckNeutral(specimen, pose), poseAtEnds(scenario, neck, true), poseAtEnds(scenario, neck, false),
+      farthestPose(neck, {0, 1}),      farthestPose(neck, {0, -1}),      pose};
   for (const NeckCarriage which : kNeckCarriages) {
     const auto i = static_cast<std::size_t>(which);
-    made.cases[i] = caseOf(subject, which, poses[i], made.plane);
+    made.cases[i] = caseOf(scenario, which, poses[i], made.plane);
   }
   made.unjudged = neck.unjudged;
   return made;
-}
-
-std::vector<std::string> sentences(const Elevation& elevation) {
-  std::vector<std::string> all;
-  for (const ElevationCase& one : elevation.cases) all.push_back(sentence(one));
-  return all;
 }
 
 }  // namespace zyga::study

@@ -2,10 +2,11 @@
 
 #include <array>
 #include <string>
+#include <string_view>
 
+#include "core/range/scenario.h"
 #include "core/study/reach/extremes.h"
 #include "core/study/reach/sagittal_plane.h"
-#include "core/study/subject.h"
 
 namespace zyga::study {
 
@@ -17,7 +18,7 @@ enum class NeckCarriage { Neutral, Dorsal, Ventral, Highest, Lowest, Present };
 inline constexpr std::array<NeckCarriage, 6> kNeckCarriages{NeckCarriage::Neutral, NeckCarriage::Dorsal,
                                                             NeckCarriage::Ventral, NeckCarriage::Highest,
                                                             NeckCarriage::Lowest,  NeckCarriage::Present};
-/// "neutral", "most dorsiflexed", "most ventriflexed", "highest", "lowest", "present pose".
+/// Its id in files of numbers: "neutral", "most dorsiflexed", "most ventriflexed", "highest", "lowest", "present pose".
 std::string_view toText(NeckCarriage carriage);
 
 struct ElevationCase {
@@ -42,10 +43,7 @@ struct Elevation {
   const ElevationCase& operator[](NeckCarriage which) const { return cases[static_cast<std::size_t>(which)]; }
 };
 
-/// Throws std::invalid_argument for a specimen without a neck. A few milliseconds.
-Elevation elevation(const Subject& subject);
-
-/// One sentence for each case: "Neutral: snout 4.12 m over the ground, neck rising by 18.3°."
-std::vector<std::string> sentences(const Elevation& elevation);
+/// Throws reason::Failure (kNoNeck) for a specimen without a neck. A few milliseconds.
+Elevation elevation(const range::Scenario& scenario);
 
 }  // namespace zyga::study

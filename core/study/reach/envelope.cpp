@@ -2,9 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <stdexcept>
 
-#include "core/study/figures_text.h"
 #include "core/study/reach/swept_region.h"
 
 namespace zyga::study {
@@ -53,61 +51,32 @@ void readOff(Envelope& made) {
   }
 }
 
-/// The outline takes the first tenth of the time, the space the rest.
-Watch part(const Watch& watch, double from, double to) {
-  return {watch.cancel, [&watch, from, to](double share) { watch.tell(from + (to - from) * share); }};
-}
-
 }  // namespace
 
-std::optional<Envelope> envelope(const Subject& subject, const EnvelopeOptions& options, const Watch& watch) {
+std::optional<Envelope> envelope(const range::Scenario& scenario, const EnvelopeOptions& options,
+                                 const task::Task& task) {
+  const anatomy::Specimen& specimen = scenario.specimen();
+  const kinematics::Placement& X_WB = scenario.placement();
+  if (!specimen.findBone("skull")) throw reason::Failure(reason::Reason(kNoSnout));
+  const PlanarNeck neck = planarNeck(scenario);
   Envelope made;
-  const auto X_WB = kinematics::place(subject.specimen, subject.articulation, subject.pose);
-  if (!subject.specimen.findBone("skull")) {
-    throw std::invalid_argument("the specimen has no skull whose snout could reach anything");
-  }
-  const PlanarNeck neck = planarNeck(subject);
   made.plane = neck.plane;
   made.unjudged = neck.unjudged;
   made.outOfPlane = neck.outOfPlane;
-  made.neck = neckLine(subject.specimen, X_WB, made.plane);
-  made.body = bodyLines(subject.specimen, X_WB, made.plane);
-  made.foreFeet = foreFeetAhead(subject.specimen, X_WB, made.plane);
+  made.neck = neckLine(specimen, X_WB, made.plane);
+  made.body = bodyLines(specimen, X_WB, made.plane);
+  made.foreFeet = foreFeetAhead(specimen, X_WB, made.plane);
+  // With the space to look at, the outline takes the first tenth of the time.
   const double outlineShare = options.space ? 0.1 : 1;
-  const SweptRegion region(neck.chain, neck.tip, options.rings, part(watch, 0, outlineShare));
-  if (watch.cancelled()) return std::nullopt;
+  const SweptRegion region(neck.chain, neck.tip, options.rings, task.part(0, outlineShare));
+  if (task.cancelled()) return std::nullopt;
   made.outlines = outlinesOf(region);
   made.precision = region.step();
   readOff(made);
   if (!options.space) return made;
-  made.space = reachSpace(subject, options.reach, part(watch, outlineShare, 1));
+  made.space = reachSpace(scenario, options.reach, task.part(outlineShare, 1));
   if (!made.space) return std::nullopt;
   return made;
-}
-
-std::vector<std::string> sentences(const Envelope& e) {
-  std::vector<std::string> all;
-  if (e.outlines.empty()) return all;
-  all.push_back("Bending up and down only, the snout reaches " + metresWord(e.highest.y()) + " high and " +
-                metresWord(e.farthest.x()) + " ahead of the neck's base.");
-  if (e.ground.empty()) {
-    all.push_back("It does not reach the ground; its lowest place is " + metresWord(e.lowest.y()) + " over it.");
-  }
-  for (const GroundStretch& stretch : e.ground) {
-    const double origin = e.foreFeet.value_or(0);
-    all.push_back("It reaches the ground from " + metresWord(stretch.from - origin) + " to " +
-                  metresWord(stretch.to - origin) + " ahead of the " +
-                  (e.foreFeet ? "foremost fore foot." : "neck's base."));
-  }
-  if (e.space) {
-    const std::string ground = e.space->strip.empty() ? "" : " and " + figure(e.space->stripArea, 1) + " m² of ground";
-    all.push_back("With sideways bends and torsion it reaches at least " + figure(e.space->volume, 1) +
-                  " m³ of space over the ground" + ground + ".");
-  }
-  if (!e.unjudged.empty()) {
-    all.push_back(std::to_string(e.unjudged.size()) + " joints are judged by nothing and were held in neutral.");
-  }
-  return all;
 }
 
 }  // namespace zyga::study

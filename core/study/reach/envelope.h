@@ -6,7 +6,6 @@
 
 #include "core/study/reach/reach_space.h"
 #include "core/study/reach/sagittal_plane.h"
-#include "core/study/subject.h"
 
 namespace zyga::study {
 
@@ -43,11 +42,9 @@ struct EnvelopeOptions {
   ReachSpaceOptions reach;
 };
 
-/// Throws std::invalid_argument for a specimen without neck or skull. Nothing when cancelled. About a second, and with
-/// the space some twenty seconds on one core.
-std::optional<Envelope> envelope(const Subject& subject, const EnvelopeOptions& options = {}, const Watch& watch = {});
-
-/// Heights and ways ahead, the strip on the ground, the volume; one sentence each.
-std::vector<std::string> sentences(const Envelope& envelope);
+/// Throws reason::Failure (kNoNeck, kNoSnout) for a specimen without neck or skull. Nothing when cancelled. About a
+/// second, and with the space some twenty seconds on one core.
+std::optional<Envelope> envelope(const range::Scenario& scenario, const EnvelopeOptions& options = {},
+                                 const task::Task& task = {});
 
 }  // namespace zyga::study

@@ -78,11 +78,11 @@ void settle(const std::vector<PlanarJoint>& chain, const std::vector<Vector2d>& 
   }
 }
 
-double outOfPlane(const Subject& subject, const PlanarNeck& neck, const kinematics::Placement& X_WB) {
+double outOfPlane(const anatomy::Specimen& specimen, const PlanarNeck& neck, const kinematics::Placement& X_WB) {
   const Vector3d left = neck.plane.up_W.cross(neck.plane.ahead_W);
   double most = 0;
   for (const JointIndex joint : neck.joints) {
-    const anatomy::Joint& j = subject.specimen[joint];
+    const anatomy::Joint& j = specimen[joint];
     const Vector3d p_W = X_WB[j.proximal.value] * j.centreProximal;
     most = std::max(most, std::abs((p_W - neck.plane.p_WOrigin).dot(left)));
   }
@@ -91,20 +91,21 @@ double outOfPlane(const Subject& subject, const PlanarNeck& neck, const kinemati
 
 }  // namespace
 
-PlanarNeck planarNeck(const Subject& subject) {
-  const auto& [specimen, articulation, assumptions, pose] = subject;
+PlanarNeck planarNeck(const range::Scenario& scenario) {
+  const anatomy::Specimen& specimen = scenario.specimen();
   PlanarNeck neck;
-  neck.plane = neckPlane(specimen, kinematics::place(specimen, articulation, pose));
+  neck.plane = neckPlane(specimen, scenario.placement());
   neck.joints = neckJoints(specimen);
-  neck.neutral = pose;
+  neck.neutral = scenario.pose();
   for (const JointIndex joint : neck.joints) neck.neutral[joint] = Vector3d::Zero();
-  const auto X_WB = kinematics::place(specimen, articulation, neck.neutral);
+  const auto X_WB = kinematics::place(specimen, scenario.articulation(), neck.neutral);
   const Line line = neckLine(specimen, X_WB, neck.plane);
   neck.tip = line.back();
-  neck.outOfPlane = outOfPlane(subject, neck, X_WB);
+  neck.outOfPlane = outOfPlane(specimen, neck, X_WB);
   for (std::size_t i = 0; i < neck.joints.size(); ++i) {
     const JointIndex joint = neck.joints[i];
-    const range::Band band = range::band(specimen, articulation, assumptions, joint, Vector3d::Zero(), 0);
+    const range::Band band =
+        range::band(specimen, scenario.articulation(), scenario.assumptions(), joint, Vector3d::Zero(), 0);
     const bool moves = band.judged && !band.empty;
     if (!band.judged) neck.unjudged.push_back(specimen[joint].id);
     neck.chain.push_back({line[i], moves ? band.least : 0, moves ? band.most : 0});

@@ -2,8 +2,8 @@
 
 #include <string>
 
+#include "core/range/scenario.h"
 #include "core/study/reach/sagittal_plane.h"
-#include "core/study/subject.h"
 
 namespace zyga::study {
 
@@ -21,13 +21,13 @@ struct PlanarNeck {
   std::vector<kinematics::JointIndex> joints;     ///< base first; the head's joints are the last ones
   std::vector<PlanarJoint> chain;                 ///< the same joints
   Eigen::Vector2d tip = Eigen::Vector2d::Zero();  ///< snout (or head's joint) with all angles zero
-  kinematics::Pose neutral;                       ///< the subject's pose with neck and head neutral
+  kinematics::Pose neutral;                       ///< the scenario's pose with neck and head neutral
   std::vector<std::string> unjudged;              ///< joints that nothing vouches for; they have no range here
   double outOfPlane = 0;                          ///< m, how far the neutral neck leaves its plane
 };
 
-/// Throws std::invalid_argument for a specimen without a neck.
-PlanarNeck planarNeck(const Subject& subject);
+/// Throws reason::Failure (kNoNeck) for a specimen without a neck.
+PlanarNeck planarNeck(const range::Scenario& scenario);
 
 /// The angles, one a joint and each inside its range, that bring the tip farthest in a direction: of all combinations,
 /// found by working from the tip inwards over the slopes that each link may take, and settled to rounding.

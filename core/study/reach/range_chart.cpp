@@ -2,9 +2,8 @@
 
 #include <algorithm>
 
-#include "core/crew/crew.h"
 #include "core/range/findings.h"
-#include "core/study/figures_text.h"
+#include "core/task/parallel.h"
 
 namespace zyga::study {
 namespace {
@@ -31,16 +30,18 @@ std::vector<JointIndex> columnJoints(const anatomy::Specimen& specimen) {
   return cranial;
 }
 
-RangeChart::Row rowOf(const Subject& subject, JointIndex joint) {
-  const auto& [specimen, articulation, assumptions, pose] = subject;
+RangeChart::Row rowOf(const range::Scenario& scenario, JointIndex joint) {
+  const anatomy::Specimen& specimen = scenario.specimen();
+  const kinematics::Articulation& articulation = scenario.articulation();
+  const range::Assumptions& assumptions = scenario.assumptions();
   RangeChart::Row row;
   row.joint = joint;
   row.id = specimen[joint].id;
   row.region = specimen[joint].region;
   row.typed = !specimen[joint].hasFacets();
   row.limits = range::limits(specimen, articulation, assumptions, joint, Eigen::Vector3d::Zero());
-  row.present = pose[joint];
-  row.level = range::levelAt(specimen, articulation, assumptions, joint, pose[joint]);
+  row.present = scenario.pose()[joint];
+  row.level = range::levelAt(specimen, articulation, assumptions, joint, scenario.pose()[joint]);
   row.rotations = supportedRotations(specimen, articulation, assumptions, joint);
   return row;
 }
@@ -51,19 +52,14 @@ void add(std::array<double, 6>& sum, const range::JointLimits& limits) {
   }
 }
 
-std::string sentence(const char* part, const std::array<double, 6>& sum) {
-  return std::string(part) + ": " + degreesWord(sum[0]) + " up, " + degreesWord(-sum[1]) + " down, " +
-         degreesWord(sum[2]) + " left, " + degreesWord(-sum[3]) + " right in all, one motion at a time.";
-}
-
 }  // namespace
 
-std::optional<RangeChart> rangeChart(const Subject& subject, const Watch& watch) {
-  const auto joints = columnJoints(subject.specimen);
+std::optional<RangeChart> rangeChart(const range::Scenario& scenario, const task::Task& task) {
+  const auto joints = columnJoints(scenario.specimen());
   RangeChart chart;
   chart.rows.resize(joints.size());
   const bool all =
-      crew::forEach(joints.size(), watch.orders(), [&](std::size_t i) { chart.rows[i] = rowOf(subject, joints[i]); });
+      task::forEach(joints.size(), task, [&](std::size_t i) { chart.rows[i] = rowOf(scenario, joints[i]); });
   if (!all) return std::nullopt;
   for (const RangeChart::Row& row : chart.rows) {
     if (row.region == Region::Skull || row.region == Region::Cervical) add(chart.neck, row.limits);
@@ -71,10 +67,6 @@ std::optional<RangeChart> rangeChart(const Subject& subject, const Watch& watch)
     if (row.region == Region::Caudal) add(chart.tail, row.limits);
   }
   return chart;
-}
-
-std::vector<std::string> sentences(const RangeChart& chart) {
-  return {sentence("Neck and head", chart.neck), sentence("Trunk", chart.trunk), sentence("Tail", chart.tail)};
 }
 
 }  // namespace zyga::study

@@ -4,9 +4,9 @@
 #include <string>
 #include <vector>
 
-#include "core/range/limits.h"
+#include "core/range/scenario.h"
 #include "core/study/reach/rotation_volume.h"
-#include "core/study/subject.h"
+#include "core/task/task.h"
 
 namespace zyga::study {
 
@@ -29,9 +29,6 @@ struct RangeChart {
 };
 
 /// Nothing when cancelled. A second or two for the volumes of rotation.
-std::optional<RangeChart> rangeChart(const Subject& subject, const Watch& watch = {});
-
-/// What each region can do in all, one sentence each.
-std::vector<std::string> sentences(const RangeChart& chart);
+std::optional<RangeChart> rangeChart(const range::Scenario& scenario, const task::Task& task = {});
 
 }  // namespace zyga::study

@@ -4,12 +4,11 @@
 #include <cmath>
 #include <limits>
 #include <numbers>
-#include <stdexcept>
 
-#include "core/crew/crew.h"
 #include "core/kinematics/bend.h"
 #include "core/range/reach_ranges.h"
 #include "core/study/reach/sagittal_plane.h"
+#include "core/task/parallel.h"
 
 namespace zyga::study {
 namespace {
@@ -36,26 +35,29 @@ struct Hit {
 /// Asks how far the snout stays from a point; keeps the last answer to start the next search from.
 class Snout {
  public:
-  Snout(const Subject& subject, const kinematics::Pose& start)
-      : subject_(subject), ranges_(subject.specimen, subject.articulation, subject.assumptions), start_(start) {
-    const auto skull = subject.specimen.findBone("skull").value();
+  Snout(const range::Scenario& scenario, const kinematics::Pose& start)
+      : specimen_(scenario.specimen()),
+        articulation_(scenario.articulation()),
+        ranges_(specimen_, articulation_, scenario.assumptions()),
+        start_(start) {
+    const auto skull = specimen_.findBone("skull").value();
     wish_.bone = skull;
-    wish_.p_BPoint = subject.specimen[skull].landmark("snout");
-    wish_.joints = kinematics::dragChain(subject.specimen, skull);
+    wish_.p_BPoint = specimen_[skull].landmark("snout");
+    wish_.joints = kinematics::dragChain(specimen_, skull);
   }
 
   void forget() { last_.reset(); }
 
   double distanceTo(const Vector3d& target) {
     wish_.p_WTarget = target;
-    const auto found =
-        kinematics::reach(subject_.specimen, subject_.articulation, ranges_, start_, wish_, last_ ? &*last_ : nullptr);
+    const auto found = kinematics::reach(specimen_, articulation_, ranges_, start_, wish_, last_ ? &*last_ : nullptr);
     last_ = found.pose;
     return found.distance;
   }
 
  private:
-  const Subject& subject_;
+  const anatomy::Specimen& specimen_;
+  const kinematics::Articulation& articulation_;
   range::ReachRanges ranges_;
   const kinematics::Pose& start_;
   kinematics::Reach wish_;
@@ -120,8 +122,8 @@ struct RowSum {
   double volume = 0, whole = 0, share = 0;
 };
 
-double stretched(const Subject& subject, const kinematics::Placement& X_WB, const SagittalPlane& plane) {
-  const Line line = neckLine(subject.specimen, X_WB, plane);
+double stretched(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB, const SagittalPlane& plane) {
+  const Line line = neckLine(specimen, X_WB, plane);
   double length = 0;
   for (std::size_t i = 0; i + 1 < line.size(); ++i) length += (line[i + 1] - line[i]).norm();
   return length;
@@ -137,15 +139,16 @@ double stripAreaOf(const std::vector<ReachSpace::Strip>& strip, const Vector2d& 
 
 class SpaceStudy {
  public:
-  SpaceStudy(const Subject& subject, const ReachSpaceOptions& options, const Watch& watch)
-      : subject_(subject), options_(options), watch_(watch), start_(subject.pose) {
-    const auto skull = subject.specimen.findBone("skull");
-    if (!skull) throw std::invalid_argument("the specimen has no skull whose snout could reach anything");
-    for (const auto joint : kinematics::dragChain(subject.specimen, *skull)) start_[joint] = Vector3d::Zero();
-    const auto X_WB = kinematics::place(subject.specimen, subject.articulation, start_);
-    plane_ = neckPlane(subject.specimen, X_WB);
-    length_ = stretched(subject, X_WB, plane_);
-    const Vector2d base = neckLine(subject.specimen, X_WB, plane_).front();
+  SpaceStudy(const range::Scenario& scenario, const ReachSpaceOptions& options, const task::Task& task)
+      : scenario_(scenario), options_(options), task_(task), start_(scenario.pose()) {
+    const anatomy::Specimen& specimen = scenario.specimen();
+    const auto skull = specimen.findBone("skull");
+    if (!skull) throw reason::Failure(reason::Reason(kNoSnout));
+    for (const auto joint : kinematics::dragChain(specimen, *skull)) start_[joint] = Vector3d::Zero();
+    const auto X_WB = kinematics::place(specimen, scenario.articulation(), start_);
+    plane_ = neckPlane(specimen, X_WB);
+    length_ = stretched(specimen, X_WB, plane_);
+    const Vector2d base = neckLine(specimen, X_WB, plane_).front();
     space_.p_WBase = plane_.inWorld(base);
     space_.precision = options.precision;
   }
@@ -157,14 +160,14 @@ class SpaceStudy {
     std::vector<Hit> onGround(bearings);
     const std::size_t groups = (bearings + kBearingsInTurn - 1) / kBearingsInTurn;
     const auto work = [&](std::size_t i) {
-      Snout snout(subject_, start_);
+      Snout snout(scenario_, start_);
       if (i < rows.size()) {
         sums[i] = sumOf(snout, rows[i]);
       } else {
         walkGround(snout, (i - rows.size()) * kBearingsInTurn, onGround);
       }
     };
-    if (!crew::forEach(rows.size() + groups, watch_.orders(options_.threads), work)) return std::nullopt;
+    if (!task::forEach(rows.size() + groups, task_.withThreads(options_.threads), work)) return std::nullopt;
     gather(rows, sums, onGround);
     return space_;
   }
@@ -175,7 +178,7 @@ class SpaceStudy {
   RowSum sumOf(Snout& snout, const Row& row) const {
     RowSum sum;
     for (const Vector3d& direction : row.directions) {
-      if (watch_.cancelled()) return {};
+      if (task_.cancelled()) return {};
       const Ray ray{space_.p_WBase, direction, length_};
       const Hit hit = hitOf(snout, ray, options_.precision);
       if (!hit.any) continue;
@@ -196,7 +199,7 @@ class SpaceStudy {
   void walkGround(Snout& snout, std::size_t first, std::vector<Hit>& hits) const {
     const double reach = std::sqrt(std::max(0.0, length_ * length_ - space_.p_WBase.z() * space_.p_WBase.z()));
     for (std::size_t i = first; i < std::min(first + kBearingsInTurn, hits.size()); ++i) {
-      if (watch_.cancelled()) return;
+      if (task_.cancelled()) return;
       if (reach > 0) hits[i] = hitOf(snout, {underBase(), onGround(bearingOf(i)), reach}, options_.precision);
     }
   }
@@ -218,9 +221,9 @@ class SpaceStudy {
     space_.stripArea = stripAreaOf(space_.strip, under, 2 * pi / options_.bearings);
   }
 
-  const Subject& subject_;
+  const range::Scenario& scenario_;
   const ReachSpaceOptions& options_;
-  const Watch& watch_;
+  const task::Task& task_;
   kinematics::Pose start_;
   SagittalPlane plane_;
   double length_ = 0;
@@ -229,8 +232,9 @@ class SpaceStudy {
 
 }  // namespace
 
-std::optional<ReachSpace> reachSpace(const Subject& subject, const ReachSpaceOptions& options, const Watch& watch) {
-  return SpaceStudy(subject, options, watch)();
+std::optional<ReachSpace> reachSpace(const range::Scenario& scenario, const ReachSpaceOptions& options,
+                                     const task::Task& task) {
+  return SpaceStudy(scenario, options, task)();
 }
 
 }  // namespace zyga::study

@@ -3,9 +3,14 @@
 #include <optional>
 #include <vector>
 
-#include "core/study/subject.h"
+#include "core/range/scenario.h"
+#include "core/reason/reason.h"
+#include "core/task/task.h"
 
 namespace zyga::study {
+
+/// There is no skull whose snout could reach anything.
+inline constexpr reason::Id kNoSnout{"study.no-snout", 0};
 
 /// The space that the snout reaches with neck and head free to bend, swing and twist inside their ranges.
 struct ReachSpace {
@@ -35,9 +40,9 @@ struct ReachSpaceOptions {
 /// Each ray from the neck's base is walked from its far end inwards and from the base outwards by as much as the
 /// nearest reachable point is away, until it is there: what lies in between is taken as reached. The nearest point
 /// comes from kinematics::reach inside the bones' coupled ranges, which may stop short of it, so that the space is told
-/// rather too small than too large. Throws std::invalid_argument for a specimen without neck or skull. Nothing when
-/// cancelled.
-std::optional<ReachSpace> reachSpace(const Subject& subject, const ReachSpaceOptions& options = {},
-                                     const Watch& watch = {});
+/// rather too small than too large. Throws reason::Failure (kNoNeck, kNoSnout) for a specimen without neck or skull.
+/// Nothing when cancelled.
+std::optional<ReachSpace> reachSpace(const range::Scenario& scenario, const ReachSpaceOptions& options = {},
+                                     const task::Task& task = {});
 
 }  // namespace zyga::study

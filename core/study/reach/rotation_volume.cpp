@@ -5,7 +5,7 @@
 #include <numbers>
 #include <set>
 
-#include "core/range/band_search.h"
+#include "core/range/limit_search.h"
 #include "core/range/limits.h"
 
 namespace zyga::study {
@@ -23,15 +23,15 @@ RotationVolume cellVolume(double middle, const Vector3d& size) {
   return {size.prod(), size[0] * size[2] * (std::sin(middle + half) - std::sin(middle - half))};
 }
 
-bool judgeable(const range::JointJudge& judge) {
-  return !judge.fixed() && judge.vouched() && (judge.hasFacets() || judge.joint().typed);
+bool judgeable(const range::JointEvaluator& judge) {
+  return !judge.fixed() && judge.hasCriteria() && (judge.hasFacets() || judge.joint().typed);
 }
 
 /// Supported angles near neutral.
-std::optional<Vector3d> seedOf(const range::JointJudge& judge) {
+std::optional<Vector3d> seedOf(const range::JointEvaluator& judge) {
   if (!judge.beyond(Vector3d::Zero())) return Vector3d(Vector3d::Zero());
   for (int motion = 0; motion < 3; ++motion) {
-    const auto found = range::supportedInterval(judge, Vector3d::Zero(), motion);
+    const auto found = range::LimitSearch(judge, Vector3d::Zero(), motion).interval();
     if (!found.empty) return range::withMotion(Vector3d::Zero(), motion, 0.5 * (found.least + found.most));
   }
   return std::nullopt;
@@ -72,7 +72,7 @@ RotationVolume rotationVolume(const std::function<bool(const Vector3d&)>& inside
 
 RotationVolume supportedRotations(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
                                   const range::Assumptions& assumptions, kinematics::JointIndex joint) {
-  const range::JointJudge judge(specimen, articulation, assumptions, joint);
+  const range::JointEvaluator judge(specimen, articulation, assumptions, joint);
   if (!judgeable(judge)) return {};
   if (!judge.hasFacets()) {
     const auto& a = judge.joint().typed->angles;
@@ -82,7 +82,7 @@ RotationVolume supportedRotations(const anatomy::Specimen& specimen, const kinem
   if (!seed) return {};
   Vector3d cell;
   for (int motion = 0; motion < 3; ++motion) {
-    const auto found = range::supportedInterval(judge, *seed, motion);
+    const auto found = range::LimitSearch(judge, *seed, motion).interval();
     if (found.empty || found.most <= found.least) return {};
     cell[motion] = (found.most - found.least) / kCellsAMotion;
   }

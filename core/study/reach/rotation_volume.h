@@ -2,7 +2,8 @@
 
 #include <functional>
 
-#include "core/study/subject.h"
+#include "core/kinematics/placement.h"
+#include "core/range/assumptions.h"
 
 namespace zyga::study {
 

@@ -18,7 +18,7 @@ class SagittalBend {
                const range::Assumptions& assumptions)
       : specimen_(specimen), articulation_(articulation), assumptions_(assumptions), known_(specimen.joints.size()) {}
 
-  /// The supported dorsiflexions of a joint, rad, a hair inside the ends; both 0 where none is.
+  /// The supported dorsiflexions of a joint, rad, 1 % inside the ends; both 0 where none is.
   anatomy::AngleLimits range(kinematics::JointIndex joint) const;
 
   /// Joint by joint from the base: the distal bone's long axis is brought to the slope wanted for it, as far as `share`

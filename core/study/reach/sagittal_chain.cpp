@@ -40,7 +40,7 @@ SagittalChain::SagittalChain(const anatomy::Specimen& specimen, const kinematics
   for (const JointIndex joint : joints) {
     const range::Band band = range::band(specimen, articulation, assumptions, joint, Vector3d::Zero(), 0);
     const bool both = std::find(toFrom.begin(), toFrom.end(), joint) != toFrom.end();
-    Link link{joint, band.least, band.most, both, band.empty ? band.leastStop : std::string()};
+    Link link{joint, band.least, band.most, both, band.empty ? std::optional(band.leastStop) : std::nullopt};
     if (band.empty) link.least = link.most = 0;
     home_[joint] = Vector3d(std::clamp(present[joint][0], link.least, link.most), 0, 0);
     links_.push_back(std::move(link));
@@ -48,7 +48,7 @@ SagittalChain::SagittalChain(const anatomy::Specimen& specimen, const kinematics
 }
 
 bool SagittalChain::supported() const {
-  return std::all_of(links_.begin(), links_.end(), [](const Link& link) { return link.trouble.empty(); });
+  return std::all_of(links_.begin(), links_.end(), [](const Link& link) { return !link.trouble; });
 }
 
 Vector3d SagittalChain::spanIn(const Placement& X_WB) const {

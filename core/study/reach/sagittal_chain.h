@@ -1,11 +1,10 @@
 #pragma once
 
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "core/kinematics/reach.h"
-#include "core/range/assumptions.h"
+#include "core/range/limits.h"
 
 namespace zyga::study {
 
@@ -25,8 +24,8 @@ class SagittalChain {
   struct Link {
     kinematics::JointIndex joint;
     double least = 0, most = 0;
-    bool carriesBoth = false;  ///< both ends of the span lie beyond it
-    std::string trouble;       ///< why no angle is supported; empty when some are
+    bool carriesBoth = false;            ///< both ends of the span lie beyond it
+    std::optional<range::Stop> trouble;  ///< why no angle is supported; none when some are
   };
 
   /// `joints`: those that bend, root side first, all of them between the root and span.to. Everything else stays as

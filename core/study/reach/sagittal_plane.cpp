@@ -1,7 +1,6 @@
 #include "core/study/reach/sagittal_plane.h"
 
 #include <algorithm>
-#include <stdexcept>
 
 #include "core/kinematics/bend.h"
 #include "core/study/ground/feet.h"
@@ -62,7 +61,7 @@ Vector3d SagittalPlane::inWorld(const Vector2d& p) const { return p_WOrigin + p.
 
 SagittalPlane neckPlane(const anatomy::Specimen& specimen, const Placement& X_WB) {
   const auto neck = jointsOf(specimen, Chain::Neck);
-  if (neck.empty()) throw std::invalid_argument("the specimen has no neck that moves");
+  if (neck.empty()) throw reason::Failure(reason::Reason(kNoNeck));
   const Vector3d base = centreOf(specimen, X_WB, neck.front());
   const Vector3d left = X_WB[specimen[neck.front()].proximal.value].linear().col(1);
   SagittalPlane plane;

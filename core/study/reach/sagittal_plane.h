@@ -5,8 +5,12 @@
 #include <vector>
 
 #include "core/kinematics/placement.h"
+#include "core/reason/reason.h"
 
 namespace zyga::study {
+
+/// There is no neck that moves.
+inline constexpr reason::Id kNoNeck{"study.no-neck", 0};
 
 /// The plane in which the neck goes up and down, with coordinates (ahead, up), m: ahead counts from the centre of
 /// rotation of the neck's base, up from the ground z = 0.
@@ -19,8 +23,8 @@ struct SagittalPlane {
   Eigen::Vector3d inWorld(const Eigen::Vector2d& p) const;
 };
 
-/// The plane of the vertebra that carries the neck: the first dorsal's own mid-plane. Throws std::invalid_argument for
-/// a specimen without a neck.
+/// The plane of the vertebra that carries the neck: the first dorsal's own mid-plane. Throws reason::Failure (kNoNeck)
+/// for a specimen without a neck.
 SagittalPlane neckPlane(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB);
 
 using Line = std::vector<Eigen::Vector2d>;

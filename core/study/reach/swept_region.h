@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/study/reach/planar_neck.h"
+#include "core/task/task.h"
 
 namespace zyga::study {
 
@@ -19,7 +20,8 @@ class SweptRegion {
  public:
   /// `joints` from the base outwards, `tip` with all angles zero; `rings` from the base to the farthest reach. Empty
   /// when cancelled.
-  SweptRegion(const std::vector<PlanarJoint>& joints, const Eigen::Vector2d& tip, int rings, const Watch& watch = {});
+  SweptRegion(const std::vector<PlanarJoint>& joints, const Eigen::Vector2d& tip, int rings,
+              const task::Task& task = {});
 
   bool empty() const { return distances_.empty(); }
   /// m; 0 inside. Good near the region; far outside of the rings it comes out somewhat too large.
@@ -39,7 +41,7 @@ class SweptRegion {
   std::vector<float> distances_;
 };
 
-/// Closed outlines of the set where `distance` is no more than a hair, m: outer ones counter-clockwise, holes
+/// Closed outlines of the set where `distance` is practically zero, m: outer ones counter-clockwise, holes
 /// clockwise, largest first. Looked for on a square grid of this step over the box.
 std::vector<std::vector<Eigen::Vector2d>> outlinesOf(const SweptRegion& region);
 

@@ -1,7 +1,7 @@
 #include "core/study/stances/compare_poses.h"
 
+#include <algorithm>
 #include <limits>
-#include <stdexcept>
 
 #include "core/kinematics/stand_readings.h"
 
@@ -11,28 +11,29 @@ namespace {
 constexpr double kSame = 1e-6;  ///< rad
 
 void checkSameJoints(const anatomy::Specimen& a, const anatomy::Specimen& b) {
-  for (std::size_t i = 0; i < std::max(a.joints.size(), b.joints.size()); ++i) {
-    const std::string first = i < a.joints.size() ? a.joints[i].id : "none",
-                      second = i < b.joints.size() ? b.joints[i].id : "none";
-    if (first != second)
-      throw std::invalid_argument("the two have different joints: " + first + " in the first, " + second +
-                                  " in the second");
+  const std::size_t common = std::min(a.joints.size(), b.joints.size());
+  for (std::size_t i = 0; i < common; ++i) {
+    const std::string &first = a.joints[i].id, &second = b.joints[i].id;
+    if (first != second) throw reason::Failure({kDifferentJoints, {reason::text(first), reason::text(second)}});
   }
+  if (a.joints.size() == b.joints.size()) return;
+  const anatomy::Specimen& longer = a.joints.size() > common ? a : b;
+  throw reason::Failure({kMoreJoints, {reason::text(longer.joints[common].id)}});
 }
 
-std::vector<ComparedReading> readingsOf(const Subject& first, const Subject& second) {
-  const auto placed = [](const Subject& s) { return place(s.specimen, s.articulation, s.pose); };
-  const kinematics::Placement X_WA = placed(first), X_WB = placed(second);
-  const auto a = kinematics::readStand(first.specimen, X_WA), b = kinematics::readStand(second.specimen, X_WB);
-  constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
-  return {{"snout over the ground", false, kinematics::snoutHeight(first.specimen, X_WA).value_or(kNone),
-           kinematics::snoutHeight(second.specimen, X_WB).value_or(kNone)},
-          {"hip over the ground", false, a.hipHeight, b.hipHeight},
-          {"shoulder over the ground", false, a.shoulderHeight, b.shoulderHeight},
-          {"glenoacetabular distance", false, a.glenoacetabular, b.glenoacetabular},
-          {"trunk, rising forwards", true, a.trunkSlope, b.trunkSlope},
-          {"neck base, rising forwards", true, a.neckBaseSlope, b.neckBaseSlope},
-          {"tail base, rising backwards", true, a.tailBaseSlope, b.tailBaseSlope}};
+std::vector<ComparedReading> readBoth(const range::Scenario& first, const range::Scenario& second) {
+  const auto read = [](const range::Scenario& s) { return kinematics::readStand(s.specimen(), s.placement()); };
+  const auto snout = [](const range::Scenario& s) {
+    return kinematics::snoutHeight(s.specimen(), s.placement()).value_or(std::numeric_limits<double>::quiet_NaN());
+  };
+  const kinematics::StandReadings a = read(first), b = read(second);
+  return {{Reading::SnoutHeight, snout(first), snout(second)},
+          {Reading::HipHeight, a.hipHeight, b.hipHeight},
+          {Reading::ShoulderHeight, a.shoulderHeight, b.shoulderHeight},
+          {Reading::Glenoacetabular, a.glenoacetabular, b.glenoacetabular},
+          {Reading::TrunkSlope, a.trunkSlope, b.trunkSlope},
+          {Reading::NeckBaseSlope, a.neckBaseSlope, b.neckBaseSlope},
+          {Reading::TailBaseSlope, a.tailBaseSlope, b.tailBaseSlope}};
 }
 
 std::array<std::size_t, 4> levelsOf(const range::Assessment& assessment) {
@@ -43,17 +44,16 @@ std::array<std::size_t, 4> levelsOf(const range::Assessment& assessment) {
 
 }  // namespace
 
-Comparison compare(const Subject& first, const Subject& second) {
-  checkSameJoints(first.specimen, second.specimen);
-  const auto judged = [](const Subject& s) { return assess(s.specimen, s.articulation, s.assumptions, s.pose); };
-  const range::Assessment a = judged(first), b = judged(second);
+Comparison compare(const range::Scenario& first, const range::Scenario& second) {
+  checkSameJoints(first.specimen(), second.specimen());
+  const range::Assessment &a = first.assessment(), &b = second.assessment();
   Comparison comparison;
-  comparison.readings = readingsOf(first, second);
+  comparison.readings = readBoth(first, second);
   comparison.firstLevels = levelsOf(a);
   comparison.secondLevels = levelsOf(b);
   for (const auto& verdict : a.joints) {
     const auto* other = b.find(verdict.joint);
-    ComparedJoint joint{verdict.joint, first.pose[verdict.joint], second.pose[verdict.joint], verdict.level,
+    ComparedJoint joint{verdict.joint, first.pose()[verdict.joint], second.pose()[verdict.joint], verdict.level,
                         other ? other->level : verdict.level};
     if (joint.difference() > kSame || joint.firstLevel != joint.secondLevel) comparison.joints.push_back(joint);
   }

@@ -1,10 +1,11 @@
 #pragma once
 
-#include <string>
+#include <array>
+#include <string_view>
 #include <vector>
 
-#include "core/range/findings.h"
-#include "core/study/subject.h"
+#include "core/range/scenario.h"
+#include "core/reason/reason.h"
 
 namespace zyga::study {
 
@@ -18,10 +19,28 @@ struct ComparedJoint {
   double difference() const { return (second - first).cwiseAbs().maxCoeff(); }
 };
 
+/// What is read from a standing animal, as in kinematics::StandReadings: heights and a distance in m, slopes in rad.
+enum class Reading {
+  SnoutHeight,
+  HipHeight,
+  ShoulderHeight,
+  Glenoacetabular,
+  TrunkSlope,
+  NeckBaseSlope,
+  TailBaseSlope
+};
+constexpr bool isAngle(Reading reading) { return reading >= Reading::TrunkSlope; }
+/// "snout over the ground": told to machines.
+constexpr std::string_view idOf(Reading reading) {
+  constexpr std::array<std::string_view, 7> kIds{
+      "snout over the ground",  "hip over the ground",        "shoulder over the ground",   "glenoacetabular distance",
+      "trunk, rising forwards", "neck base, rising forwards", "tail base, rising backwards"};
+  return kIds[static_cast<std::size_t>(reading)];
+}
+
 /// A reading of the whole animal on both sides; NaN where the bones do not give it.
 struct ComparedReading {
-  std::string words;  ///< "snout over the ground"
-  bool angle = false;
+  Reading reading = Reading::SnoutHeight;
   double first = 0, second = 0;  ///< m or rad
 };
 
@@ -32,8 +51,11 @@ struct Comparison {
   std::array<std::size_t, 4> firstLevels{}, secondLevels{};  ///< joints by range::Level
 };
 
-/// Both subjects must have the same joints in the same order; throws std::invalid_argument naming the first that
-/// differs. Angles closer than 1e-6 rad are the same.
-Comparison compare(const Subject& first, const Subject& second);
+inline constexpr reason::Id kDifferentJoints{"compare.different-joints", 2};  ///< the first that differs, in each
+inline constexpr reason::Id kMoreJoints{"compare.more-joints", 1};            ///< the first one that one side lacks
+
+/// Both must have the same joints in the same order; throws reason::Failure naming the first that differs. Angles
+/// closer than 1e-6 rad are the same.
+Comparison compare(const range::Scenario& first, const range::Scenario& second);
 
 }  // namespace zyga::study

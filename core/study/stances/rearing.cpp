@@ -2,17 +2,18 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
+#include <limits>
 #include <numbers>
 
 #include "core/kinematics/bend.h"
 #include "core/kinematics/stand_readings.h"
 #include "core/study/mass/balance.h"
-#include "core/study/stances/tail_rest.h"
 
 namespace zyga::study {
 namespace {
 
+using anatomy::BoneIndex;
+using anatomy::Region;
 using anatomy::Specimen;
 using Eigen::Isometry3d;
 using Eigen::Vector3d;
@@ -24,13 +25,49 @@ using kinematics::Pose;
 
 constexpr double kDegree = std::numbers::pi / 180;
 
+struct TailPoint {
+  BoneIndex bone;
+  Vector3d p_B;
+};
+
+std::vector<TailPoint> tailPoints(const Specimen& specimen) {
+  std::vector<TailPoint> points;
+  for (std::size_t i = 0; i < specimen.bones.size(); ++i) {
+    const Region region = anatomy::regionOf(specimen.bones[i].name);
+    if (region != Region::Caudal && region != Region::Chevrons) continue;
+    for (const Vector3d& p_B : bonePoints(specimen.bones[i])) points.push_back({BoneIndex{i}, p_B});
+  }
+  return points;
+}
+
+double lowestPoint(const std::vector<TailPoint>& points, const Placement& X_WB) {
+  double z = std::numeric_limits<double>::infinity();
+  for (const TailPoint& point : points) z = std::min(z, (X_WB[point.bone.value] * point.p_B).z());
+  return z;
+}
+
+/// How far a tail vertebra and what hangs on it reach below its axis, by bone, m.
+std::vector<double> tailDepths(const Specimen& specimen, const std::vector<TailPoint>& points, const Placement& X_WB) {
+  std::vector<double> depth(specimen.bones.size(), 0);
+  for (const TailPoint& point : points) {
+    BoneIndex vertebra = point.bone;
+    if (anatomy::regionOf(specimen[vertebra].name) == Region::Chevrons) {
+      const auto joint = specimen.jointAbove(vertebra);
+      if (joint) vertebra = specimen[*joint].proximal;
+    }
+    const Vector3d p = X_WB[vertebra.value].inverse() * (X_WB[point.bone.value] * point.p_B);
+    depth[vertebra.value] = std::max(depth[vertebra.value], -p.z());
+  }
+  return depth;
+}
+
 /// One way of rearing, and how good it is.
 struct Attempt {
   kinematics::FeetAnswer feet;
   double tail = 0;    ///< height of its lowest point, m
   double margin = 0;  ///< of the centre of mass inside the support, m
 
-  double fault() const { return feet.worstMiss() + std::abs(tail) + std::max(0.0, kAsideOfEdge - margin); }
+  double shortfall() const { return feet.worstMiss() + std::abs(tail) + std::max(0.0, kAsideOfEdge - margin); }
   bool good() const { return feet.hold() && std::abs(tail) < kinematics::kOnGround && margin >= kAsideOfEdge; }
 
   static constexpr double kAsideOfEdge = 0.05;  // m
@@ -38,19 +75,19 @@ struct Attempt {
 
 class Rearing {
  public:
-  Rearing(const Specimen& specimen, const Articulation& articulation, const SagittalBend& bend, const Pose& standing)
-      : specimen_(specimen),
-        articulation_(articulation),
+  Rearing(const range::Scenario& scenario, const SagittalBend& bend, const Pose& standing)
+      : scenario_(scenario.withContact(nullptr)),  // attempts need no verdicts
+        specimen_(scenario_.specimen()),
+        articulation_(scenario_.articulation()),
         bend_(bend),
         standing_(standing),
-        X_WB_(kinematics::place(specimen, articulation, standing)),
-        segments_(bodySegments(specimen, articulation)) {
-    const kinematics::StandReadings readings = kinematics::readStand(specimen, X_WB_);
-    slope_ = readings.trunkSlope;
-    for (const FootRig& rig : kinematics::footRigs(specimen)) {
+        X_WB_(kinematics::place(specimen_, articulation_, standing)),
+        segments_(bodySegments(scenario)) {
+    slope_ = kinematics::readStand(specimen_, X_WB_).trunkSlope;
+    for (const FootRig& rig : kinematics::footRigs(specimen_)) {
       if (isFore(rig.foot)) continue;
       hind_.push_back(rig);
-      hips_ += X_WB_[specimen[rig.joints.front()].distal.value].translation() / 2;
+      hips_ += X_WB_[specimen_[rig.joints.front()].distal.value].translation() / 2;
     }
     left_ = standing.X_WRoot.linear().col(1);
     ahead_ = left_.cross(Vector3d::UnitZ()).normalized();
@@ -71,7 +108,7 @@ class Rearing {
       return std::min(80 * kDegree, slope + 12 * kDegree) - (along > 0.85 ? (along - 0.85) / 0.15 * 75 * kDegree : 0);
     };
     bend_.followSlopes(pose, kinematics::neckChain(specimen_), neck, 0.7);
-    tail = restTailOnGround(specimen_, articulation_, bend_, pose);
+    tail = restTailOnGround(scenario_, bend_, pose);
     return pose;
   }
 
@@ -84,8 +121,7 @@ class Rearing {
       tasks.push_back({rig.foot, X_WFoot});
     }
     Attempt attempt{kinematics::setFeet(specimen_, articulation_, pose, tasks), tail, 0};
-    const Placement X_WB = kinematics::place(specimen_, articulation_, attempt.feet.pose);
-    attempt.margin = balanceOf(specimen_, segments_, {}, X_WB).margin.value_or(-1);
+    attempt.margin = balanceOf(scenario_.withPose(attempt.feet.pose), segments_, {}).margin.value_or(-1);
     return attempt;
   }
 
@@ -106,6 +142,7 @@ class Rearing {
     pose[*joint] = Vector3d(std::clamp(flexion, 0.9 * limits.least, 0.9 * limits.most), 0, 0);
   }
 
+  const range::Scenario scenario_;
   const Specimen& specimen_;
   const Articulation& articulation_;
   const SagittalBend& bend_;
@@ -117,30 +154,74 @@ class Rearing {
   double slope_ = 0;
 };
 
-void tell(const Attempt& best, StanceAnswer& answer) {
+void noteShort(const Attempt& best, StanceAnswer& answer) {
+  const auto length = [](double metres) { return reason::Quantity{metres, reason::Unit::Length}; };
   if (std::abs(best.tail) >= kinematics::kOnGround) {
-    char text[96];
-    std::snprintf(text, sizeof text, "The tail's range leaves it %.0f mm %s the ground.", 1000 * std::abs(best.tail),
-                  best.tail > 0 ? "over" : "under");
-    answer.notes.push_back(text);
+    answer.notes.push_back({best.tail > 0 ? kTailOverGround : kTailInGround, {length(std::abs(best.tail))}});
     answer.shortBy = std::abs(best.tail);
   }
   if (best.margin < 0) {
-    char text[128];
-    std::snprintf(text, sizeof text,
-                  "The estimated centre of mass lies %.0f mm outside what hind feet and tail stand on: it would fall.",
-                  -1000 * best.margin);
-    answer.notes.push_back(text);
+    answer.notes.push_back({kWouldFall, {length(-best.margin)}});
     answer.shortBy = std::max(answer.shortBy, -best.margin);
   }
 }
 
 }  // namespace
 
-void rear(const Specimen& specimen, const Articulation& articulation, const SagittalBend& bend, StanceAnswer& answer) {
-  const Rearing rearing(specimen, articulation, bend, answer.pose);
+double lowestOfTail(const Specimen& specimen, const Placement& X_WB) { return lowestPoint(tailPoints(specimen), X_WB); }
+
+double restTailOnGround(const range::Scenario& scenario, const SagittalBend& bend, Pose& pose) {
+  const Specimen& specimen = scenario.specimen();
+  const Articulation& articulation = scenario.articulation();
+  const std::vector<kinematics::JointIndex> chain = kinematics::tailChain(specimen);
+  if (chain.empty()) return 0;
+  const std::vector<TailPoint> points = tailPoints(specimen);
+  for (const kinematics::JointIndex joint : chain) pose[joint].setZero();
+  Placement X_WB = kinematics::place(specimen, articulation, pose);
+  const std::vector<double> depth = tailDepths(specimen, points, X_WB);
+  std::vector<anatomy::AngleLimits> ranges;
+  // Well inside the ranges: spines and arches of a tail that bends as far as its facets go touch before they end.
+  constexpr double kShare = 0.75;
+  for (const kinematics::JointIndex joint : chain) {
+    const anatomy::AngleLimits whole = bend.range(joint);
+    ranges.push_back({kShare * whole.least, kShare * whole.most});
+  }
+
+  const auto height = [&](kinematics::JointIndex joint) {
+    const anatomy::Joint& j = specimen[joint];
+    return (X_WB[j.proximal.value] * j.centreProximal).z() - depth[j.distal.value];
+  };
+  // The tail comes down along an even bend: a slope in proportion to the root of the height lands level, and the
+  // steeper it starts against the slope with which the tail leaves the hip the sooner it lies on the ground.
+  const double fall = std::max(0.1, -std::sin(bend.slopeOf(X_WB, specimen[chain.front()].distal)));
+  const double start = std::max(0.1, height(chain.front()));
+  const auto lay = [&](double steepness) {
+    for (std::size_t i = 0; i < chain.size(); ++i) {
+      pose[chain[i]].setZero();
+      kinematics::placeInto(specimen, articulation, pose, X_WB);
+      const double h = height(chain[i]);
+      const double down = h > 0 ? steepness * fall * std::sqrt(h / start) : h;
+      const double missing = -std::asin(std::clamp(down, -0.3, 0.95)) - bend.slopeOf(X_WB, specimen[chain[i]].distal);
+      pose[chain[i]][0] = std::clamp(missing, ranges[i].least, ranges[i].most);
+    }
+    kinematics::placeInto(specimen, articulation, pose, X_WB);
+    return lowestPoint(points, X_WB);
+  };
+  constexpr double kSunk = 0.008;  // m, less than what counts as touching
+  double nearest = 1, least = std::numeric_limits<double>::infinity();
+  for (double steepness = 2; steepness > 0.35; steepness -= 0.1) {
+    const double z = lay(steepness);
+    if (std::abs(z) < kSunk) return z;
+    if (std::abs(z) < least) nearest = steepness;
+    least = std::min(least, std::abs(z));
+  }
+  return lay(nearest);
+}
+
+void rear(const range::Scenario& scenario, const SagittalBend& bend, StanceAnswer& answer) {
+  const Rearing rearing(scenario, bend, answer.pose);
   if (!rearing.possible()) {
-    answer.notes.push_back("There are no two hind feet to rear on.");
+    answer.notes.push_back({kNoHindFeet, {}});
     answer.shortBy = 1;
     return;
   }
@@ -150,14 +231,14 @@ void rear(const Specimen& specimen, const Articulation& articulation, const Sagi
     const Pose raised = rearing.raised(slope * kDegree, tail);
     for (double ahead = 0; ahead <= 1.01; ahead += 0.1) {
       Attempt attempt = rearing.stepTo(raised, tail, ahead);
-      if (best && best->fault() <= attempt.fault()) continue;
+      if (best && best->shortfall() <= attempt.shortfall()) continue;
       best = std::move(attempt);
       if (best->good()) break;
     }
   }
   answer.pose = best->feet.pose;
   answer.fits = best->feet.fits;
-  tell(*best, answer);
+  noteShort(*best, answer);
 }
 
 }  // namespace zyga::study

@@ -2,14 +2,14 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <numbers>
 
-#include "core/anatomy/plan/skeleton_parts.h"
+#include "core/anatomy/plan/build_specimen.h"
 #include "core/kinematics/bend.h"
 #include "core/kinematics/stand_readings.h"
 #include "core/kinematics/standing.h"
 #include "core/range/findings.h"
+#include "core/study/ground/feet.h"
 #include "core/study/reach/sagittal_bend.h"
 #include "core/study/stances/rearing.h"
 
@@ -27,19 +27,23 @@ using kinematics::Placement;
 using kinematics::Pose;
 
 constexpr double kDegree = std::numbers::pi / 180;
-const std::vector<Foot> kAll(kinematics::kFeet.begin(), kinematics::kFeet.end());
+constexpr double kMisses = 1e-3;  ///< m: what a reader of millimetres would see
 
 /// Column at neutral, legs as a standing animal's, blades as they are.
-Pose plainStand(const Specimen& specimen, const Articulation& articulation, const Pose& present) {
+Pose squareStand(const range::Scenario& scenario) {
+  const Specimen& specimen = scenario.specimen();
+  const Articulation& articulation = scenario.articulation();
+  const Pose& present = scenario.pose();
+  const std::vector<Foot> all(kinematics::kFeet.begin(), kinematics::kFeet.end());
   Pose pose = Pose::neutral(specimen);
   pose.X_WRoot = levelled(present.X_WRoot);
   for (const auto& [id, angles] : anatomy::standingAngles(specimen)) pose[*specimen.findJoint(id)] = angles;
   for (const char* id : {"scapula.L", "scapula.R"}) {
     if (const auto joint = specimen.findJoint(id)) pose[*joint] = present[*joint];
   }
-  pose = kinematics::stand(specimen, articulation, pose, kAll);
+  pose = kinematics::stand(specimen, articulation, pose, all);
   // The shoulders hang a little askew where the back is not straight at rest: hands and feet are laid flat.
-  return kinematics::plantFeet(specimen, articulation, pose, kAll).pose;
+  return kinematics::plantFeet(specimen, articulation, pose, all).pose;
 }
 
 double smooth(double from, double to, double x) {
@@ -54,24 +58,18 @@ bool firm(const kinematics::FeetAnswer& answer) {
                      [](const kinematics::LegFit& fit) { return fit.holds() && fit.tilt < kFlat; });
 }
 
-double snoutHeight(const Specimen& specimen, const Placement& X_WB) {
-  return kinematics::snoutHeight(specimen, X_WB).value_or(0);
-}
-
-std::string millimetres(double length) {
-  char text[32];
-  std::snprintf(text, sizeof text, "%.0f mm", 1000 * length);
-  return text;
-}
+reason::Value lengthValue(double length) { return reason::Quantity{length, reason::Unit::Length}; }
 
 /// What the parts of a stance work on.
 struct Stage {
+  const range::Scenario& scenario;
   const Specimen& specimen;
   const Articulation& articulation;
   const SagittalBend& bend;
   StanceAnswer& answer;
 
   Placement placed() const { return kinematics::place(specimen, articulation, answer.pose); }
+  double snoutHeight() const { return kinematics::snoutHeight(specimen, placed()).value_or(0); }
   void stay() {  // tells how the feet stand that no solver has moved
     answer.fits.clear();
     for (const kinematics::FootPlace& at : kinematics::footPlaces(specimen, placed()))
@@ -112,7 +110,7 @@ void lowerHead(Stage& stage, double share) {
 void lowerHeadToGround(Stage& stage) {
   const auto over = [&](double share) {
     lowerHead(stage, share);
-    return snoutHeight(stage.specimen, stage.placed());
+    return stage.snoutHeight();
   };
   double low = 0, high = 1;
   if (over(1) > 0) return;
@@ -148,25 +146,22 @@ void drink(Stage& stage) {
   stage.stay();
   lowerHeadToGround(stage);
   const Pose upright = stage.answer.pose;
-  double over = snoutHeight(stage.specimen, stage.placed());
+  double over = stage.snoutHeight();
   for (int step = 1; step <= 24 && over > kAtWater; ++step) {
     kinematics::FeetAnswer lower = bow(stage, upright, step * kDegree);
     if (!firm(lower)) break;
     stage.answer.pose = std::move(lower.pose);
     stage.answer.fits = std::move(lower.fits);
     lowerHeadToGround(stage);
-    over = snoutHeight(stage.specimen, stage.placed());
-    if (step == 1)
-      stage.answer.notes.push_back(
-          "The forelimbs stand apart and bend, because the neck alone is too short or too stiff.");
+    over = stage.snoutHeight();
+    if (step == 1) stage.answer.notes.push_back({kForelimbsApart, {}});
   }
   // A trunk that bows lifts the root of the tail, and the tail hangs from it.
   const auto tail = [](double along) { return -kDegree * (3 + 5 * smooth(0.1, 0.6, along)); };
   stage.bend.followSlopes(stage.answer.pose, kinematics::tailChain(stage.specimen), tail, 0.6);
   if (over <= kAtWater) return;
   stage.answer.shortBy = over;
-  stage.answer.notes.push_back("The snout stays " + millimetres(over) +
-                               " over the ground with every neck joint as far down as its range goes.");
+  stage.answer.notes.push_back({kSnoutOverGround, {lengthValue(over)}});
 }
 
 /// Where a foot is at one moment of a walk: `later` quarters of a stride after the swinging one sets it down. `stride`
@@ -251,50 +246,53 @@ void carry(Stage& stage, Stance stance) {
     case Stance::WalkRightFore:
       return walk(stage, Foot::RightFore);
     case Stance::Rear:
-      return rear(stage.specimen, stage.articulation, stage.bend, stage.answer);
+      return rear(stage.scenario, stage.bend, stage.answer);
   }
 }
 
-void tellMisses(StanceAnswer& answer) {
+void noteMisses(StanceAnswer& answer) {
   for (const kinematics::LegFit& fit : answer.fits) {
-    if (fit.miss < 1e-3) continue;
+    if (fit.miss < kMisses) continue;
     answer.shortBy = std::max(answer.shortBy, fit.miss);
-    answer.notes.push_back("The " + std::string(toText(fit.foot)) + " misses its place by " + millimetres(fit.miss) +
-                           ".");
+    answer.notes.push_back({kFootMisses, {termOf(fit.foot), lengthValue(fit.miss)}});
+  }
+}
+
+void noteBeyond(const range::Scenario& scenario, StanceAnswer& answer) {
+  for (std::size_t j = 0; j < scenario.specimen().joints.size(); ++j) {
+    const kinematics::JointIndex joint{j};
+    const range::Level level =
+        range::levelAt(scenario.specimen(), scenario.articulation(), scenario.assumptions(), joint, answer.pose[joint]);
+    if (level == range::Level::Beyond) answer.beyond.push_back(joint);
   }
 }
 
 }  // namespace
 
-const std::vector<StanceWords>& stanceWords() {
-  static const std::vector<StanceWords> all{
-      {Stance::Alert, "alert", "Standing alert", "Four feet on the ground, the neck raised from its base."},
-      {Stance::Browse, "browse", "Browsing high", "The head at its greatest supported height over four planted feet."},
-      {Stance::Drink, "drink", "Drinking", "The snout at the ground; forelimbs give way only if the neck falls short."},
-      {Stance::WalkLeftHind, "walk-1", "Walking 1: left hind swings", "First of four moments of a lateral sequence."},
-      {Stance::WalkLeftFore, "walk-2", "Walking 2: left fore swings", "Second of four moments of a lateral sequence."},
-      {Stance::WalkRightHind, "walk-3", "Walking 3: right hind swings", "Third of four moments of a lateral sequence."},
-      {Stance::WalkRightFore, "walk-4", "Walking 4: right fore swings",
-       "Fourth of four moments of a lateral sequence."},
-      {Stance::Rear, "rear", "Rearing", "On the hind feet, the tail as a prop on the ground, forelimbs hanging."}};
-  return all;
+StanceAnswer takeStance(const range::Scenario& present, Stance stance) {
+  const SagittalBend bend(present.specimen(), present.articulation(), present.assumptions());
+  StanceAnswer answer;
+  answer.pose = squareStand(present);
+  Stage stage{present, present.specimen(), present.articulation(), bend, answer};
+  carry(stage, stance);
+  noteMisses(answer);
+  noteBeyond(present, answer);
+  return answer;
 }
 
-const StanceWords& wordsOf(Stance stance) { return stanceWords()[static_cast<std::size_t>(stance)]; }
-
-StanceAnswer takeStance(const Specimen& specimen, const Articulation& articulation,
-                        const range::Assumptions& assumptions, const Pose& present, Stance stance) {
-  const SagittalBend bend(specimen, articulation, assumptions);
+StanceAnswer standAsPosed(const range::Scenario& present) {
   StanceAnswer answer;
-  answer.pose = plainStand(specimen, articulation, present);
-  Stage stage{specimen, articulation, bend, answer};
-  carry(stage, stance);
-  tellMisses(answer);
-  for (std::size_t j = 0; j < specimen.joints.size(); ++j) {
-    const kinematics::JointIndex joint{j};
-    const range::Level level = range::levelAt(specimen, articulation, assumptions, joint, answer.pose[joint]);
-    if (level == range::Level::Beyond) answer.beyond.push_back(joint);
+  const std::vector<Foot> carrying =
+      kinematics::carryingFeet(present.specimen(), present.articulation(), present.pose());
+  answer.pose = kinematics::stand(present.specimen(), present.articulation(), present.pose(), carrying);
+  const Placement X_WB = kinematics::place(present.specimen(), present.articulation(), answer.pose);
+  for (const kinematics::FootPlace& at : kinematics::footPlaces(present.specimen(), X_WB)) {
+    const bool carries = std::find(carrying.begin(), carrying.end(), at.foot) != carrying.end();
+    answer.fits.push_back({at.foot, carries ? at.height : 0, at.tilt, 0, {}});
+    if (carries) answer.shortBy = std::max(answer.shortBy, at.height < kMisses ? 0 : at.height);
+    if (!carries) answer.notes.push_back({kFootHeldUp, {termOf(at.foot)}});
   }
+  noteBeyond(present, answer);
   return answer;
 }
 

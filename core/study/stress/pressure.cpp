@@ -1,8 +1,6 @@
 #include "core/study/stress/pressure.h"
 
-#include <stdexcept>
-
-#include "core/study/figures_text.h"
+#include <algorithm>
 
 namespace zyga::study {
 namespace {
@@ -29,7 +27,7 @@ std::optional<double> ribEnd(const anatomy::Specimen& specimen, const kinematics
 double brainHeight(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
                    const kinematics::Pose& pose) {
   const auto skull = specimen.findBone("skull");
-  if (!skull) throw std::invalid_argument("the specimen has no skull to carry blood to");
+  if (!skull) throw reason::Failure(reason::Reason(kNoSkull));
   const auto X_WB = kinematics::place(specimen, articulation, pose);
   return (X_WB[skull->value] * specimen[*skull].landmark("foramenMagnum")).z();
 }
@@ -41,41 +39,30 @@ double columnPressure(double height, double bloodDensity) { return height * 1000
 Vector3d heartAt(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB, const HeartPlace& place) {
   const int dorsal = std::min(kDorsalOfTheHeart, specimen.counts.dorsal);
   const auto vertebra = specimen.findBone(anatomy::toId({BoneKind::Dorsal, dorsal, 0, Side::Midline}));
-  if (!vertebra) throw std::invalid_argument("the specimen has no dorsal vertebrae to place a heart under");
+  if (!vertebra) throw reason::Failure(reason::Reason(kNoDorsals));
   Vector3d heart = X_WB[vertebra->value].translation();
   const double lower = ribEnd(specimen, X_WB, dorsal).value_or(heart.z());
   heart.z() = lower + place.share * (heart.z() - lower);
   return heart;
 }
 
-Pressure pressure(const Subject& subject, const HeartPlace& heart) {
+Pressure pressure(const range::Scenario& scenario, const HeartPlace& heart) {
   Pressure made;
   made.heart = heart;
-  made.elevation = elevation(subject);
-  const auto X_WB = kinematics::place(subject.specimen, subject.articulation, subject.pose);
-  const Vector3d at = heartAt(subject.specimen, X_WB, heart);
+  made.elevation = elevation(scenario);
+  const Vector3d at = heartAt(scenario.specimen(), scenario.placement(), heart);
   made.heartHeight = at.z();
   made.p_Heart = made.elevation.plane.flat(at);
   for (const ElevationCase& one : made.elevation.cases) {
     Pressure::Row& row = made.rows[static_cast<std::size_t>(one.which)];
     row.which = one.which;
-    row.headHeight = brainHeight(subject.specimen, subject.articulation, one.pose);
+    row.headHeight = brainHeight(scenario.specimen(), scenario.articulation(), one.pose);
     row.column = row.headHeight - made.heartHeight;
     row.pressure = columnPressure(row.column);
     row.low = columnPressure(row.column, row.column > 0 ? kThinBlood : kThickBlood);
     row.high = columnPressure(row.column, row.column > 0 ? kThickBlood : kThinBlood);
   }
   return made;
-}
-
-std::vector<std::string> sentences(const Pressure& pressure) {
-  std::vector<std::string> all{"The heart is taken to lie " + metresWord(pressure.heartHeight) +
-                               " over the ground, in the lower part of the chest."};
-  for (const Pressure::Row& row : pressure.rows) {
-    all.push_back(capitalised(toText(row.which)) + ": head " + metresWord(row.column) + " over the heart, " +
-                  figure(row.pressure, 0) + " mmHg (" + figure(row.low, 0) + " to " + figure(row.high, 0) + ").");
-  }
-  return all;
 }
 
 }  // namespace zyga::study

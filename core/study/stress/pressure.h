@@ -1,13 +1,13 @@
 #pragma once
 
 #include <optional>
-#include <string>
-#include <string_view>
-#include <vector>
 
 #include "core/study/reach/elevation.h"
 
 namespace zyga::study {
+
+inline constexpr reason::Id kNoSkull{"study.no-skull", 0};      ///< to carry blood to
+inline constexpr reason::Id kNoDorsals{"study.no-dorsals", 0};  ///< to place a heart under
 
 /// Pressure of a column of blood between heart and head: density against mercury times height (formula as in Mitchell
 /// et al. 2006, second hand).
@@ -19,12 +19,13 @@ double columnPressure(double height, double bloodDensity = kBloodDensity);
 
 /// A heart has left no bone: where it is taken to lie is an assumption.
 struct HeartPlace {
-  /// Its height in the chest: 0 at the lower edge of the ribs, 1 at the column. Author's choice: a third.
+  /// Its height in the chest: 0 at the lower edge of the ribs, 1 at the column. Program default, no source: a third.
   double share = 1.0 / 3;
   bool operator==(const HeartPlace&) const = default;
 };
 /// Middle of the heart, m, world: at the fourth dorsal (the third where there are fewer), as high as `place` says
-/// between the ends of its ribs and its centrum. Throws std::invalid_argument without dorsals.
+/// between the ends of its ribs and its centrum. Throws reason::Failure
+/// (kNoDorsals) without dorsals.
 Eigen::Vector3d heartAt(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB, const HeartPlace& place);
 
 struct Pressure {
@@ -42,19 +43,7 @@ struct Pressure {
   Elevation elevation;  ///< what the rows stand on
 };
 
-/// Throws as elevation and heartAt do, and std::invalid_argument without a skull.
-Pressure pressure(const Subject& subject, const HeartPlace& heart = {});
-
-std::vector<std::string> sentences(const Pressure& pressure);
-
-/// Both views of what the column asks of the heart, with their sources; to be shown with every result.
-inline constexpr std::string_view kPressureViews[] = {
-    "One view: the heart has to lift the whole column, on top of what the head itself needs; about 700 mmHg at the "
-    "heart "
-    "of an upright sauropod (Seymour & Lillywhite 2000, Proc. R. Soc. B 267:1883).",
-    "The other view: blood that falls back through the veins helps to lift the rest as in a siphon, so that the heart "
-    "has to overcome friction alone; disputed (discussed in the same paper)."};
-inline constexpr std::string_view kPressureCaution =
-    "Bones tell heights, not pressures: the heart's place is assumed, and which view holds is not settled.";
+/// Throws as elevation and heartAt do, and reason::Failure (kNoSkull) without a skull.
+Pressure pressure(const range::Scenario& scenario, const HeartPlace& heart = {});
 
 }  // namespace zyga::study

@@ -2,6 +2,7 @@
 
 #include <array>
 #include <cstdint>
+#include <vector>
 
 namespace zyga::study {
 
@@ -27,5 +28,17 @@ class Draw {
 /// The value below which a standard normal number falls with this probability (0 < p < 1). Algorithm AS 241, PPND16
 /// (Wichura 1988, Appl. Statist. 37:477), to about 1 part in 10^16.
 double normalQuantile(double p);
+
+/// How a number spreads over many draws.
+struct Quantiles {
+  double q05 = 0, q50 = 0, q95 = 0;  ///< a twentieth of the draws lies below, half, all but a twentieth
+  double mean = 0, deviation = 0;    ///< deviation: standard, of the draws
+};
+
+/// The value below which this share of the draws lies, between the two nearest ones as definition 7 of Hyndman & Fan
+/// 1996, Am. Stat. 50:361. `sorted` must not be empty.
+double quantile(const std::vector<double>& sorted, double share);
+/// Draws in any order; all zero for none.
+Quantiles quantilesOf(std::vector<double> draws);
 
 }  // namespace zyga::study

@@ -6,7 +6,7 @@
 namespace zyga::study {
 
 /// How far the cells of a measurement table may be off: standard deviations of normal errors, lengths as a share of
-/// themselves, angles in rad. All of them the author's choice.
+/// themselves, angles in rad. Program defaults, no source.
 struct CellErrors {
   double measured = 0.02;
   double inferred = 0.10;

@@ -5,12 +5,11 @@
 #include <exception>
 
 #include "core/anatomy/summary.h"
-#include "core/crew/crew.h"
 #include "core/kinematics/standing.h"
 #include "core/range/findings.h"
 #include "core/range/neutral.h"
-#include "core/study/figures_text.h"
 #include "core/study/reach/elevation.h"
+#include "core/task/parallel.h"
 
 namespace zyga::study {
 namespace {
@@ -43,20 +42,20 @@ Articulation articulationTo(const Specimen& specimen, anatomy::BoneIndex bone, c
   return articulation;
 }
 
-bool neckSupported(const Specimen& specimen, const Articulation& articulation, const range::Assumptions& assumptions,
-                   const Pose& pose) {
-  const auto joints = jointsOf(specimen, Chain::Neck);
+bool neckSupported(const range::Scenario& scenario) {
+  const auto joints = jointsOf(scenario.specimen(), Chain::Neck);
   return std::none_of(joints.begin(), joints.end(), [&](const auto joint) {
-    return range::levelAt(specimen, articulation, assumptions, joint, pose[joint]) == range::Level::Beyond;
+    return range::levelAt(scenario.specimen(), scenario.articulation(), scenario.assumptions(), joint,
+                          scenario.pose()[joint]) == range::Level::Beyond;
   });
 }
 
-SpreadDraw measured(const Subject& subject) {
-  const Elevation found = elevation(subject);
+SpreadDraw measured(const range::Scenario& scenario) {
+  const Elevation found = elevation(scenario);
   const auto snout = [&](NeckCarriage which) { return found[which].carriage.snoutHeight; };
   const auto slope = [&](NeckCarriage which) { return found[which].slope; };
   SpreadDraw one;
-  one.values = {anatomy::summarise(subject.specimen).neck,
+  one.values = {anatomy::summarise(scenario.specimen()).neck,
                 snout(NeckCarriage::Neutral),
                 snout(NeckCarriage::Highest),
                 snout(NeckCarriage::Lowest),
@@ -64,7 +63,7 @@ SpreadDraw measured(const Subject& subject) {
                 slope(NeckCarriage::Neutral),
                 slope(NeckCarriage::Highest),
                 slope(NeckCarriage::Present)};
-  one.supported = neckSupported(subject.specimen, subject.articulation, subject.assumptions, subject.pose);
+  one.supported = neckSupported(scenario);
   one.usable = true;
   return one;
 }
@@ -72,30 +71,30 @@ SpreadDraw measured(const Subject& subject) {
 /// The animals of one spread.
 class Maker {
  public:
-  Maker(const Subject& subject, const anatomy::MeasurementTable& filled, const Builder& build,
+  Maker(const range::Scenario& scenario, const anatomy::MeasurementTable& filled, const Builder& build,
         const SpreadOptions& options)
-      : subject_(subject), filled_(filled), build_(build), options_(options) {
-    const auto X_WB = kinematics::place(subject.specimen, subject.articulation, subject.pose);
-    feet_ = kinematics::plantedFeet(subject.specimen, X_WB);
+      : scenario_(scenario), filled_(filled), build_(build), options_(options) {
+    feet_ = kinematics::plantedFeet(scenario.specimen(), scenario.placement());
   }
 
   SpreadDraw operator()(std::uint32_t number) const {
     const Draw draw(options_.seed, number);
     try {
-      const Specimen specimen = build_(withErrors(filled_, options_.errors, draw));
-      const auto skull = specimen.findBone("skull");
-      if (!skull || specimen.joints.size() != subject_.pose.angles.size()) return {};
-      const range::Assumptions assumptions = assumptionsOf(subject_.assumptions, options_, draw);
-      const Articulation articulation = articulationTo(specimen, *skull, assumptions);
-      const Pose pose = feet_.empty() ? subject_.pose : kinematics::stand(specimen, articulation, subject_.pose, feet_);
-      return measured({specimen, articulation, assumptions, pose});
+      const auto specimen = std::make_shared<const Specimen>(build_(withErrors(filled_, options_.errors, draw)));
+      const auto skull = specimen->findBone("skull");
+      const Pose& present = scenario_.pose();
+      if (!skull || specimen->joints.size() != present.angles.size()) return {};
+      const range::Assumptions assumptions = assumptionsOf(scenario_.assumptions(), options_, draw);
+      const Articulation articulation = articulationTo(*specimen, *skull, assumptions);
+      const Pose pose = feet_.empty() ? present : kinematics::stand(*specimen, articulation, present, feet_);
+      return measured({specimen, assumptions, articulation, pose});
     } catch (const std::exception&) {
       return {};  // counted and told
     }
   }
 
  private:
-  const Subject& subject_;
+  const range::Scenario& scenario_;
   const anatomy::MeasurementTable& filled_;
   const Builder& build_;
   const SpreadOptions& options_;
@@ -111,14 +110,6 @@ void summariseDraws(SpreadStudy& spread) {
   if (!spread.draws.empty()) {
     spread.supportedShare = static_cast<double>(supported) / static_cast<double>(spread.draws.size());
   }
-}
-
-std::string sentence(const SpreadStudy& spread, SpreadOf what) {
-  const auto i = static_cast<std::size_t>(what);
-  const Quantiles& q = spread.quantiles[i];
-  const auto word = [&](double value) { return isAngle(what) ? degreesWord(value) : metresWord(value); };
-  return capitalised(toText(what)) + ": " + word(q.q50) + ", between " + word(q.q05) + " and " + word(q.q95) +
-         " in nine draws of ten; the table as it is gives " + word(spread.asIs[i]) + ".";
 }
 
 }  // namespace
@@ -152,33 +143,21 @@ double SpreadStudy::shareAtLeast(SpreadOf what, double value) const {
   return static_cast<double>(many) / static_cast<double>(draws.size());
 }
 
-std::optional<SpreadStudy> spread(const Subject& subject, const anatomy::MeasurementTable& filled, const Builder& build,
-                                  const SpreadOptions& options, const Watch& watch) {
+std::optional<SpreadStudy> spread(const range::Scenario& scenario, const anatomy::MeasurementTable& filled,
+                                  const Builder& build, const SpreadOptions& options, const task::Task& task) {
   SpreadStudy made;
   made.options = options;
-  made.asIs = measured(subject).values;
-  const Maker maker(subject, filled, build, options);
+  made.asIs = measured(scenario).values;
+  const Maker maker(scenario, filled, build, options);
   std::vector<SpreadDraw> all(static_cast<std::size_t>(std::max(0, options.draws)));
   const auto work = [&](std::size_t i) { all[i] = maker(static_cast<std::uint32_t>(i)); };
-  if (!crew::forEach(all.size(), watch.orders(options.threads), work)) return std::nullopt;
+  if (!task::forEach(all.size(), task.withThreads(options.threads), work)) return std::nullopt;
   for (const SpreadDraw& draw : all) {
     if (draw.usable) made.draws.push_back(draw);
   }
   made.failed = static_cast<int>(all.size() - made.draws.size());
   summariseDraws(made);
   return made;
-}
-
-std::vector<std::string> sentences(const SpreadStudy& spread) {
-  std::vector<std::string> all;
-  if (spread.draws.empty()) return {"No animal could be built from any of the draws."};
-  for (const SpreadOf what : kSpreads) all.push_back(sentence(spread, what));
-  all.push_back("The bones support the neck's present angles in " + figure(100 * spread.supportedShare, 0) + " % of " +
-                std::to_string(spread.draws.size()) + " draws (seed " + std::to_string(spread.options.seed) + ").");
-  if (spread.failed > 0) {
-    all.push_back(std::to_string(spread.failed) + " draws gave no animal that could be built and were left out.");
-  }
-  return all;
 }
 
 }  // namespace zyga::study

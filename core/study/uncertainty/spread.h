@@ -4,16 +4,17 @@
 #include <cstdint>
 #include <functional>
 #include <optional>
-#include <string>
+#include <string_view>
 #include <vector>
 
-#include "core/study/subject.h"
+#include "core/range/scenario.h"
+#include "core/study/uncertainty/draws.h"
 #include "core/study/uncertainty/measurement_error.h"
-#include "core/study/uncertainty/quantiles.h"
+#include "core/task/task.h"
 
 namespace zyga::study {
 
-/// What is asked again and again of animals that might have been.
+/// What is measured in every sample, an animal built from varied measures.
 enum class SpreadOf {
   NeckLength,    ///< m, functional lengths of the cervicals
   NeutralSnout,  ///< m over the ground, neck neutral
@@ -27,7 +28,7 @@ enum class SpreadOf {
 inline constexpr std::array<SpreadOf, 8> kSpreads{
     SpreadOf::NeckLength,   SpreadOf::NeutralSnout, SpreadOf::HighestSnout, SpreadOf::LowestSnout,
     SpreadOf::PresentSnout, SpreadOf::NeutralSlope, SpreadOf::HighestSlope, SpreadOf::PresentSlope};
-/// "neck length", "highest snout"...
+/// Its id in files of numbers: "neck length", "highest snout height"...
 std::string_view toText(SpreadOf what);
 bool isAngle(SpreadOf what);
 
@@ -42,18 +43,18 @@ struct SpreadOptions {
   int draws = 400;
   std::uint64_t seed = 1;
   CellErrors errors;
-  /// Assumptions that vary; a least that is the most stays put. Overlap: from the share that one group of living
-  /// animals keeps to the published rule (Cobley et al. 2013; Kambic et al. 2017). Cartilage: % of the centrum's
-  /// length, from bare bones to a turkey's (Taylor & Wedel 2013), in neck, trunk and tail alike; it raises the whole
-  /// neck, so that it moves heights more than anything else.
+  /// Assumptions that vary, evenly between the two values; equal values are not varied. Minimum overlap: a share, from
+  /// the 25 % that one group of living animals keeps to the published 50 % (Kambic et al. 2017; Cobley et al. 2013).
+  /// Cartilage: % of the centrum's length in neck, trunk and tail alike, from none to a turkey's (Taylor & Wedel 2013).
+  /// Thicker cartilage raises the whole neck: of all that varies it changes heights most.
   Between overlap{0.25, 0.5};
   Between cartilagePercent{0, 4.56};
-  bool varyAssumptions = true;  ///< false: the subject's own hold in every draw
+  bool varyAssumptions = true;  ///< false: the scenario's own hold in every draw
   unsigned threads = 0;         ///< 0: all cores; the numbers are the same
   bool operator==(const SpreadOptions&) const = default;
 };
 
-/// One animal that might have been: the numbers, and whether its bones support the neck's present angles.
+/// One sample: the numbers, and whether the neck's present angles are within its range.
 struct SpreadDraw {
   std::array<double, kSpreads.size()> values{};
   bool supported = false;
@@ -62,7 +63,7 @@ struct SpreadDraw {
 
 struct SpreadStudy {
   SpreadOptions options;
-  std::array<double, kSpreads.size()> asIs{};  ///< of the subject itself
+  std::array<double, kSpreads.size()> asIs{};  ///< of the animal as it is
   std::array<Quantiles, kSpreads.size()> quantiles;
   std::vector<SpreadDraw> draws;  ///< usable ones only, in order of their number
   int failed = 0;                 ///< draws of which no animal could be built
@@ -78,10 +79,7 @@ using Builder = std::function<anatomy::Specimen(const anatomy::MeasurementTable&
 
 /// Builds the animal anew for every draw, articulates it, stands it on the feet it stands on now and measures neck and
 /// head. Nothing when cancelled. Some ten milliseconds a draw and core.
-std::optional<SpreadStudy> spread(const Subject& subject, const anatomy::MeasurementTable& filled, const Builder& build,
-                                  const SpreadOptions& options = {}, const Watch& watch = {});
-
-/// "Highest snout: 6.32 m, between 5.90 and 6.81 m in nine draws of ten."
-std::vector<std::string> sentences(const SpreadStudy& spread);
+std::optional<SpreadStudy> spread(const range::Scenario& scenario, const anatomy::MeasurementTable& filled,
+                                  const Builder& build, const SpreadOptions& options = {}, const task::Task& task = {});
 
 }  // namespace zyga::study

@@ -1,0 +1,91 @@
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <deque>
+#include <memory>
+#include <mutex>
+#include <string_view>
+#include <variant>
+
+#include "core/study/reach/envelope.h"
+#include "core/study/reach/range_chart.h"
+#include "core/study/stress/pressure.h"
+#include "core/study/uncertainty/spread.h"
+
+namespace zyga::study {
+
+enum class StudyKind { Elevation, Envelope, Range, Spread, Pressure };
+inline constexpr std::array<StudyKind, 5> kStudyKinds{StudyKind::Elevation, StudyKind::Envelope, StudyKind::Range,
+                                                      StudyKind::Spread, StudyKind::Pressure};
+/// Its id in files and on the command line: "elevation", "envelope", "range", "spread", "pressure".
+std::string_view toText(StudyKind kind);
+/// Over within milliseconds, so that it can follow a moving animal.
+bool isQuick(StudyKind kind);
+
+/// What a study has found; alternatives in the order of StudyKind.
+using StudyResult = std::variant<Elevation, Envelope, RangeChart, SpreadStudy, Pressure>;
+StudyKind kindOf(const StudyResult& result);
+
+/// What a person may set about the studies; each kind looks at its own.
+struct StudySettings {
+  bool space = false;  ///< Envelope: the space sideways and the strip on the ground as well
+  SpreadOptions spread;
+  HeartPlace heart;
+  bool operator==(const StudySettings&) const = default;
+};
+
+/// What the scenario's specimen was built from, and how another one is: for Spread alone.
+struct Measures {
+  std::shared_ptr<const anatomy::MeasurementTable> filled;
+  Builder build;
+};
+
+/// Spread was asked for without the measures that it varies.
+inline constexpr reason::Id kNoMeasures{"study.no-measures", 0};
+/// A study met something unforeseen; Text: what, as the machine puts it.
+inline constexpr reason::Id kUnforeseen{"study.unforeseen", 1};
+
+/// How a study has ended: with a result, with a reason why there is none, or cancelled (neither).
+struct StudyOutcome {
+  std::shared_ptr<const StudyResult> result;
+  reason::Reason failure;
+  bool cancelled() const { return !result && failure.empty(); }
+};
+
+/// Runs a study of this kind. Never throws for an animal that the study cannot be made of: the outcome says why.
+StudyOutcome run(StudyKind kind, const range::Scenario& scenario, const StudySettings& settings = {},
+                 const Measures& measures = {}, const task::Task& task = {});
+
+/// Runs studies and keeps the last answers, so that whoever asks the same of the same animal is not kept waiting again:
+/// the panel and the report share one. The same animal is the same specimen in memory, in the same pose and under the
+/// same assumptions (the shapes of its bones change no answer); `measures` has to be what that specimen was built from.
+/// May be asked by several threads at once.
+class StudyAnswers {
+ public:
+  /// `most`: of each kind.
+  explicit StudyAnswers(std::size_t most = 4) : most_(most) {}
+
+  StudyOutcome run(StudyKind kind, const range::Scenario& scenario, const StudySettings& settings = {},
+                   const Measures& measures = {}, const task::Task& task = {});
+
+ private:
+  struct Question {
+    StudyKind kind;
+    StudySettings settings;  ///< those of the kind, the others as they are by default
+    range::Scenario scenario;
+  };
+  struct Answer {
+    Question question;
+    std::shared_ptr<const StudyResult> result;
+  };
+  static bool same(const Question& a, const Question& b);
+  std::shared_ptr<const StudyResult> known(const Question& question);
+  void keep(const Question& question, const std::shared_ptr<const StudyResult>& result);
+
+  std::mutex mutex_;  ///< of what follows
+  std::size_t most_;
+  std::deque<Answer> answers_;  ///< asked for last first
+};
+
+}  // namespace zyga::study
