@@ -9,8 +9,12 @@
 #include <vector>
 
 #include "core/picture/picture.h"
+#include "core/reason/reason.h"
 
 namespace zyga::picture {
+
+/// The processor lacks what the ray tracer needs.
+inline constexpr reason::Id kNoRayTracer{"picture.no-ray-tracer", 0};
 
 struct Ray {
   Eigen::Vector3f origin;
@@ -72,6 +76,30 @@ class BoneScene {
   std::vector<Scene> meshScenes_;
   Scene scene_;
   Eigen::AlignedBox3d bounds_;
+};
+
+/// The rays of a camera's picture. Picture coordinates are in pixels from the top left corner, y downwards.
+class CameraRays {
+ public:
+  /// Orthographic rays start in front of `box` (world, m), so that nothing is cut off.
+  CameraRays(const Camera& camera, int width, int height, const Eigen::AlignedBox3d& box);
+
+  Ray through(double x, double y) const;
+  /// Width of a pixel in the world at this distance along a ray, m.
+  float footprint(float distance) const { return perspective_ ? pixel_ * distance : pixel_; }
+
+  bool perspective() const { return perspective_; }
+  const Eigen::Vector3f& right() const { return right_; }
+  const Eigen::Vector3f& up() const { return up_; }
+  /// Unit, from the scene towards the viewer.
+  const Eigen::Vector3f& back() const { return back_; }
+
+ private:
+  bool perspective_;
+  int width_;
+  double middle_;  ///< row that the camera's axis meets, pixels
+  float pixel_;    ///< m a pixel: anywhere, or at 1 m from the eye
+  Eigen::Vector3f origin_, right_, up_, back_;
 };
 
 }  // namespace zyga::picture

@@ -5,9 +5,9 @@
 #include <map>
 #include <stdexcept>
 
-#include "core/crew/crew.h"
 #include "core/picture/bone_scene.h"
 #include "core/picture/line_tracing.h"
+#include "core/task/parallel.h"
 
 namespace zyga::picture {
 
@@ -74,8 +74,7 @@ class Grid {
     const auto row = [this](std::size_t y) {
       for (int x = 0; x < width_; ++x) samples_[y * width_ + x] = look(place(x, static_cast<double>(y)));
     };
-    return crew::forEach(static_cast<std::size_t>(height_),
-                         {options_.threads, options_.cancel, crew::inShares(options_.progress)}, row);
+    return task::forEach(static_cast<std::size_t>(height_), options_.task, row);
   }
 
   /// Where between the two samples of an edge the first one's bone (or the first one's depth) ends.
@@ -207,7 +206,7 @@ std::vector<BoneLines> drawLines(const std::vector<Instance>& instances, const C
   const double tolerance = options.tolerance * options.spacing;
   std::vector<BoneLines> drawn;
   for (const auto& [id, chains] : borders.edges) {
-    if (options.cancel && options.cancel->load()) return {};
+    if (options.task.cancelled()) return {};
     BoneLines bone;
     bone.instance = id;
     for (const auto& loop : chains.loops()) {

@@ -19,13 +19,11 @@ struct BoneLines {
 };
 
 struct DrawingOptions {
-  double spacing = 0.01;                       ///< m between samples; edges are found between them to a sixteenth of it
-  double tolerance = 0.2;                      ///< of simplified lines, in spacings
-  bool folds = true;                           ///< lines inside a bone
-  bool asOne = false;                          ///< all bones together as one shape (instance 0), for a silhouette
-  unsigned threads = 0;                        ///< 0: all cores
-  std::function<void(double share)> progress;  ///< 0 to 1; called from worker threads
-  const std::atomic<bool>* cancel = nullptr;
+  double spacing = 0.01;   ///< m between samples; edges are found between them to a sixteenth of it
+  double tolerance = 0.2;  ///< of simplified lines, in spacings
+  bool folds = true;       ///< lines inside a bone
+  bool asOne = false;      ///< all bones together as one shape (instance 0), for a silhouette
+  task::Task task;
 };
 
 /// Bones that are seen, in the order of the instances, drawn through an orthographic camera. Where one bone passes

@@ -2,14 +2,13 @@
 
 #include <Eigen/Geometry>
 #include <array>
-#include <atomic>
 #include <cstdint>
-#include <functional>
 #include <memory>
 #include <optional>
 #include <vector>
 
 #include "core/solid/mesh/triangle_mesh.h"
+#include "core/task/task.h"
 
 namespace zyga::picture {
 
@@ -56,13 +55,11 @@ struct PictureOptions {
   std::array<float, 3> bottom{0.851f, 0.827f, 0.776f};
   std::optional<double> horizon;  ///< draws it behind the bones: row as a share of the height from the top
   bool outline = true;
-  double outlineWidth = 0;                     ///< pixels; 0: by the height of the picture
-  int samplesPerPixel = 9;                     ///< a square number; others are rounded to the nearest square
-  int occlusionRays = 12;                      ///< a sample
-  int shadowRays = 4;                          ///< a sample
-  unsigned threads = 0;                        ///< 0: all cores
-  std::function<void(double share)> progress;  ///< share of the work done, 0 to 1; called from worker threads
-  const std::atomic<bool>* cancel = nullptr;
+  double outlineWidth = 0;  ///< pixels; 0: by the height of the picture
+  int samplesPerPixel = 9;  ///< a square number; others are rounded to the nearest square
+  int occlusionRays = 12;   ///< a sample
+  int shadowRays = 4;       ///< a sample
+  task::Task task;
 };
 
 /// Traces the picture: key light from upper front left with soft shadow, sky and ground fill, ambient occlusion, shadow

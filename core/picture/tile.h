@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/picture/ground.h"
+#include "core/picture/lighting.h"
 #include "core/picture/outline.h"
 
 namespace zyga::picture {

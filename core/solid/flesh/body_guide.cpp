@@ -1,15 +1,15 @@
 #include "core/solid/flesh/body_guide.h"
 
 #include <algorithm>
-#include <stdexcept>
+#include <cmath>
 
-#include "core/solid/flesh/guide_sections.h"
-#include "core/solid/levelset/bone_spaces.h"
-#include "core/solid/mesh/pieces.h"
+#include "core/solid/mesh/components.h"
+#include "core/solid/mesh/simplify.h"
 #include "core/solid/sdf/mesher.h"
 #include "core/solid/watertight/posed_field.h"
 
 namespace zyga::solid {
+
 namespace {
 
 using anatomy::BoneKind;
@@ -64,45 +64,192 @@ Grown grownBones(const PosedSkeleton& skeleton, const BoneFields& fields, const 
   return grown;
 }
 
-double thickest(const GuideThickness& t) {
+double greatestThickness(const GuideThickness& t) {
   return std::max({t.headAndFeet, t.neck, t.neckBase, t.trunk, t.tailBase, t.upperLimbs, t.lowerLimbs, 0.02});
 }
 
 }  // namespace
 
 TriangleMesh bodyGuide(const PosedSkeleton& skeleton, const BodyGuideOptions& options) {
-  const auto tell = [&](double share) {
-    if (options.progress) options.progress(share);
-  };
   const double longest = boundsOf(skeleton).sizes().maxCoeff();
   const double voxel = options.voxel > 0 ? options.voxel : longest / 800;
   LevelSetOptions levels;
   // A level set reaches eight of its voxels beyond the bone.
-  levels.voxel = std::max(thickest(options.thickness) / 7, voxel / 2);
-  levels.cancel = options.cancel;
-  levels.progress = [&](std::size_t done, std::size_t total) {
-    tell(0.3 * static_cast<double>(done) / static_cast<double>(total));
-  };
-  const BoneSpaces spaces = boneSpaces(skeleton, 4000, levels);
-  if (options.cancel && *options.cancel) return {};
-  const Watch watch{options.cancel, {}};
+  levels.voxel = std::max(greatestThickness(options.thickness) / 7, voxel / 2);
+  levels.task = options.task.part(0, 0.3);
+  const BoneDistanceFields spaces = boneDistanceFields(skeleton, 4000, levels);
+  if (options.task.cancelled()) return {};
   const Grown grown = grownBones(skeleton, spaces.fields, options.thickness, voxel);
   const double blend = 1.5 * std::max(options.thickness.lowerLimbs, 0.02);
-  const Shape soft =
-      smoothUnion({guideTube(skeleton, options.thickness), posedShape(grown.limbs, {}, blend, &watch)}, 2 * blend);
-  const Shape shape = smoothUnion({soft, posedShape(grown.column, {}, 0, &watch)}, voxel);
-  if (shape.empty()) throw std::invalid_argument("there are no bones to put a body guide around");
+  const Shape soft = smoothUnion(
+      {guideTube(skeleton, options.thickness), posedShape(grown.limbs, {}, blend, {options.task})}, 2 * blend);
+  const Shape shape = smoothUnion({soft, posedShape(grown.column, {}, 0, {options.task})}, voxel);
+  if (shape.empty()) throw reason::Failure(fault::kNoBonesForGuide);
   try {
-    const Pieces pieces = solidPieces(meshAllSurfaces(shape, voxel), 64 * voxel * voxel * voxel);
-    tell(0.8);
+    const Components pieces = solidComponents(meshAllSurfaces(shape, voxel), 64 * voxel * voxel * voxel);
+    options.task.tell(0.8);
     TriangleMesh mesh =
-        options.triangles > 0 ? simplified(pieces.mesh, options.triangles, options.cancel) : pieces.mesh;
-    if (options.cancel && *options.cancel) return {};
-    tell(1);
+        options.triangles > 0 ? simplified(pieces.mesh, options.triangles, options.task.quiet()) : pieces.mesh;
+    if (options.task.cancelled()) return {};
+    options.task.tell(1);
     return mesh;
   } catch (const Stopped&) {
     return {};
   }
+}
+
+namespace {
+
+using anatomy::BoneIndex;
+using anatomy::BoneKind;
+using anatomy::BoneName;
+
+/// Cervicals first, then down to the tip of the tail.
+std::vector<BoneIndex> column(const PosedSkeleton& skeleton) {
+  std::vector<BoneIndex> bones;
+  for (const BoneKind kind : {BoneKind::Cervical, BoneKind::Dorsal, BoneKind::Sacral, BoneKind::Caudal})
+    for (int number = 1;; ++number) {
+      const auto bone = skeleton.specimen.findBone(toId(BoneName{kind, number, 0, anatomy::Side::Midline}));
+      if (!bone) break;
+      bones.push_back(*bone);
+    }
+  return bones;
+}
+
+/// Bones that lie along several vertebrae and give the trunk its outline.
+bool spansTrunk(BoneKind kind) {
+  switch (kind) {
+    case BoneKind::DorsalRib:
+    case BoneKind::SternalPlate:
+    case BoneKind::Scapula:
+    case BoneKind::Coracoid:
+    case BoneKind::Ilium:
+    case BoneKind::Pubis:
+    case BoneKind::Ischium:
+      return true;
+    default:
+      return false;
+  }
+}
+
+using Cloud = std::vector<Eigen::Vector3d>;
+
+void addVertices(const PosedSkeleton& skeleton, BoneIndex bone, Cloud& out) {
+  const auto& mesh = skeleton.meshes[bone.value];
+  if (!mesh || mesh->levels.empty()) return;
+  for (const Eigen::Vector3f& p : mesh->levels.back().positions)
+    out.push_back(skeleton.X_WB[bone.value] * p.cast<double>());
+}
+
+/// Vertices of what spans the trunk; of one vertebra and its own chevron.
+Cloud trunkCloud(const PosedSkeleton& skeleton) {
+  Cloud cloud;
+  for (std::size_t i = 0; i < skeleton.specimen.bones.size(); ++i)
+    if (spansTrunk(skeleton.specimen.bones[i].name.kind)) addVertices(skeleton, {i}, cloud);
+  return cloud;
+}
+
+Cloud ownCloud(const PosedSkeleton& skeleton, BoneIndex vertebra) {
+  Cloud cloud;
+  addVertices(skeleton, vertebra, cloud);
+  const BoneName& name = skeleton.specimen[vertebra].name;
+  if (name.kind != BoneKind::Caudal) return cloud;
+  const auto chevron =
+      skeleton.specimen.findBone(toId(BoneName{BoneKind::Chevron, name.number, 0, anatomy::Side::Midline}));
+  if (chevron) addVertices(skeleton, *chevron, cloud);
+  return cloud;
+}
+
+/// Half the way to the neighbours, m.
+double halfSlab(const PosedSkeleton& skeleton, const std::vector<BoneIndex>& bones, std::size_t i) {
+  const auto at = [&](std::size_t k) { return skeleton.X_WB[bones[k].value].translation(); };
+  const std::size_t before = i > 0 ? i - 1 : i, after = std::min(i + 1, bones.size() - 1);
+  return after > before ? 0.6 * (at(after) - at(before)).norm() / static_cast<double>(after - before) : 0.1;
+}
+
+void extend(Eigen::AlignedBox2d& box, const Cloud& cloud, const Eigen::Isometry3d& X_BW, double half) {
+  for (const Eigen::Vector3d& p_W : cloud) {
+    const Eigen::Vector3d p = X_BW * p_W;
+    if (std::abs(p.x()) <= half) box.extend(p.tail<2>());
+  }
+}
+
+bool besideTrunk(const BoneName& name) {
+  return name.kind == BoneKind::Dorsal || name.kind == BoneKind::Sacral ||
+         (name.kind == BoneKind::Caudal && name.number <= 4);
+}
+
+/// Each number moves towards the mean of its neighbours.
+void evenOut(std::vector<GuideSection>& sections, double GuideSection::*field) {
+  std::vector<double> old;
+  for (const GuideSection& s : sections) old.push_back(s.*field);
+  for (std::size_t i = 1; i + 1 < sections.size(); ++i)
+    sections[i].*field = 0.5 * old[i] + 0.25 * (old[i - 1] + old[i + 1]);
+}
+
+/// 0 up to `from`, 1 from `to` on, straight between.
+double ramp(double x, double from, double to) { return std::clamp((x - from) / std::max(to - from, 1e-9), 0.0, 1.0); }
+
+double mix(double a, double b, double share) { return a + (b - a) * share; }
+
+}  // namespace
+
+std::vector<GuideSection> guideSections(const PosedSkeleton& skeleton) {
+  const std::vector<BoneIndex> bones = column(skeleton);
+  const Cloud trunk = trunkCloud(skeleton);
+  std::vector<GuideSection> sections;
+  for (std::size_t i = 0; i < bones.size(); ++i) {
+    const Eigen::Isometry3d X_BW = skeleton.X_WB[bones[i].value].inverse();
+    const double half = halfSlab(skeleton, bones, i);
+    Eigen::AlignedBox2d box;
+    extend(box, ownCloud(skeleton, bones[i]), X_BW, half);
+    if (besideTrunk(skeleton.specimen[bones[i]].name)) extend(box, trunk, X_BW, half);
+    if (box.isEmpty()) continue;
+    sections.push_back({bones[i], box.center().x(), box.center().y(), box.sizes().x() / 2, box.sizes().y() / 2});
+  }
+  for (int pass = 0; pass < 2; ++pass)
+    for (const auto field : {&GuideSection::y, &GuideSection::z, &GuideSection::halfWidth, &GuideSection::halfHeight})
+      evenOut(sections, field);
+  return sections;
+}
+
+double columnThickness(const anatomy::Specimen& specimen, const BoneName& vertebra, const GuideThickness& t) {
+  const anatomy::RegionCounts& counts = specimen.counts;
+  const double n = vertebra.number;
+  switch (vertebra.kind) {
+    case BoneKind::Cervical:
+      return mix(t.neck, t.neckBase, ramp(n, 0.6 * counts.cervical, counts.cervical));
+    case BoneKind::Dorsal:
+      return mix(t.neckBase, t.trunk, ramp(n, 1, 4));
+    case BoneKind::Sacral:
+      return mix(t.trunk, t.tailBase, ramp(n, 1, counts.sacral));
+    case BoneKind::Caudal:
+      return t.tailBase * (1 - ramp(n, 1, counts.caudal / 3.0));
+    default:
+      return 0;
+  }
+}
+
+Section grownSection(const PosedSkeleton& skeleton, const std::vector<GuideSection>& sections, std::size_t i,
+                     const GuideThickness& thickness) {
+  const GuideSection& section = sections[i];
+  const BoneName& name = skeleton.specimen[section.vertebra].name;
+  const double added = columnThickness(skeleton.specimen, name, thickness);
+  // The multiples set in over the first caudals, where the thickness still adds.
+  const double tail = name.kind == BoneKind::Caudal ? ramp(name.number, 0, 4) : 0;
+  return {section.halfWidth * mix(1, thickness.tailWidth, tail) + added,
+          section.halfHeight * mix(1, thickness.tailHeight, tail) + added};
+}
+
+Shape guideTube(const PosedSkeleton& skeleton, const GuideThickness& thickness) {
+  const std::vector<GuideSection> sections = guideSections(skeleton);
+  std::vector<Knot> knots;
+  for (std::size_t i = 0; i < sections.size(); ++i) {
+    const Eigen::Isometry3d& X_WB = skeleton.X_WB[sections[i].vertebra.value];
+    knots.push_back({X_WB * Point(0, sections[i].y, sections[i].z), grownSection(skeleton, sections, i, thickness),
+                     X_WB.linear().col(1)});
+  }
+  return tube(knots, Point::UnitY());
 }
 
 }  // namespace zyga::solid

@@ -26,14 +26,11 @@ inline constexpr double kLeastTail = 1, kMostTail = 3;
 
 /// What living reptiles show in their tails (Mallison 2011, Palaeontol. Electron. 14(2):10A: flesh reaches at least 15
 /// to 20 % beyond the bone, 30 to 40 % often in top view; crocodiles 190 % of bone width sideways and 130 %
-/// vertically). Where the source gives no height the least is taken.
+/// vertically): lean, usual and full. Where the source gives no height the least is taken.
 struct TailPreset {
-  std::string_view name;
   double width, height;
 };
-inline constexpr std::array<TailPreset, 3> kTailPresets{{{"lean: the least seen in living reptiles", 1.20, 1.20},
-                                                         {"usual in living reptiles", 1.35, 1.20},
-                                                         {"full: as in crocodiles", 1.90, 1.30}}};
+inline constexpr std::array<TailPreset, 3> kTailPresets{{{1.20, 1.20}, {1.35, 1.20}, {1.90, 1.30}}};
 inline constexpr std::string_view kTailSource = "Mallison 2011, Palaeontol. Electron. 14(2):10A";
 
 }  // namespace zyga::solid

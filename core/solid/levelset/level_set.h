@@ -3,6 +3,7 @@
 #include <memory>
 
 #include "core/anatomy/plan/bone_field.h"
+#include "core/solid/cache/bytes.h"
 #include "core/solid/levelset/level_set_grid.h"
 #include "core/solid/mesh/triangle_mesh.h"
 #include "core/solid/sculpt/sculpt.h"
@@ -23,10 +24,15 @@ class LevelSet : public anatomy::BoneField {
   float resolution() const override { return grid_.voxel(); }
   const Eigen::AlignedBox3f& box() const override { return grid_.box(); }
   const std::vector<Eigen::Vector3f>& surfacePoints() const override { return points_; }
+  /// To be kept and had back without the work. None when the bytes are no level set.
+  std::vector<char> written() const;
+  static std::shared_ptr<const LevelSet> from(std::span<const char> bytes);
   /// Memory held.
   std::size_t bytes() const { return grid_.bytes() + points_.size() * sizeof(Eigen::Vector3f); }
 
  private:
+  LevelSet() = default;
+
   LevelSetGrid grid_;
   std::vector<Eigen::Vector3f> points_;
 };
@@ -39,10 +45,9 @@ struct LevelSetOptions {
   std::vector<bool> mirrorsItself;
   /// The finest level of detail with no more triangles than this is sampled, or the coarsest there is.
   std::size_t triangles = 4000;
-  double voxel = 0;                                                   ///< m; as in LevelSet
-  unsigned threads = 0;                                               ///< 0: all cores
-  std::function<void(std::size_t done, std::size_t total)> progress;  ///< called from worker threads
-  const std::atomic<bool>* cancel = nullptr;
+  double voxel = 0;                   ///< m; as in LevelSet
+  std::filesystem::path cacheFolder;  ///< where level sets are kept; empty: nowhere
+  task::Task task;
 };
 
 /// The level of detail of a bone that is sampled. The bone must have levels.
@@ -52,5 +57,9 @@ const TriangleMesh& sampledLevel(const BoneMesh& bone, std::size_t triangles = L
 /// cancelled.
 BoneFields levelSets(const std::vector<std::shared_ptr<const BoneMesh>>& meshes, const std::vector<bool>& wanted,
                      const LevelSetOptions& options = {});
+
+/// Points of the mesh, corners first: gaps are no wider than about `spacing` (m), and of points nearer to each other
+/// than about half of that one is left.
+std::vector<Eigen::Vector3f> samplePoints(const TriangleMesh& mesh, float spacing);
 
 }  // namespace zyga::solid

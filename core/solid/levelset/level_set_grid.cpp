@@ -1,5 +1,6 @@
 #include "core/solid/levelset/level_set_grid.h"
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 
@@ -28,7 +29,7 @@ float trilinear(const Sample& sample, std::size_t dy, std::size_t dz, const Vect
 bool LevelSetGrid::locate(const Vector3f& p, Place& place) const {
   const Vector3f u = (p - lattice_.min()) * perVoxel_;
   const Vector3i at = u.cast<int>().cwiseMin(last_);
-  // Not all of them at least 0 is true of no numbers, too.
+  // Asked this way round, a point with a NaN is off the lattice as well.
   if (!(u.minCoeff() >= 0) || (u.array() > (last_.array() + 1).cast<float>()).any()) return false;
   const Vector3i cell(at.x() / kRefined, at.y() / kRefined, at.z() / kRefined);
   const Vector3i sub = at - kRefined * cell;
@@ -95,6 +96,74 @@ float LevelSetGrid::distance(const Vector3f& p) const {
 std::size_t LevelSetGrid::bytes() const {
   return triangles_.size() * sizeof(DistanceTriangle) + nodes_.size() * sizeof(Node) +
          fine_.size() * sizeof(std::int16_t);
+}
+
+void LevelSetGrid::write(ByteWriter& out) const {
+  std::vector<std::array<Vector3f, 3>> corners;
+  corners.reserve(triangles_.size());
+  for (const DistanceTriangle& triangle : triangles_) corners.push_back(triangle.corner);
+  for (const float* value : {&voxel_, &perVoxel_}) out.value(*value);
+  for (const Eigen::AlignedBox3f* box : {&box_, &lattice_}) {
+    out.value(box->min());
+    out.value(box->max());
+  }
+  out.value(size_);
+  out.value(last_);
+  out.list(corners);
+  out.list(nodes_);
+  out.list(fine_);
+}
+
+/// Whether every lookup stays within the lists.
+bool LevelSetGrid::sound() const {
+  if (!(voxel_ > 0) || !(perVoxel_ > 0) || (size_.array() < 2).any() || (size_.array() > (1 << 16)).any()) return false;
+  if (last_ != Vector3i((size_.array() - 1) * kRefined - 1) || nodes_.size() != node(0, 0, size_.z())) return false;
+  if (fine_.size() % kBrick != 0) return false;
+  const auto bricks = static_cast<std::int64_t>(fine_.size() / kBrick);
+  return std::all_of(nodes_.begin(), nodes_.end(), [&](const Node& node) {
+    return node.nearest < triangles_.size() && node.brick >= -1 && node.brick < bricks;
+  });
+}
+
+std::optional<LevelSetGrid> LevelSetGrid::read(ByteReader& in) {
+  LevelSetGrid grid;
+  std::vector<std::array<Vector3f, 3>> corners;
+  if (!in.value(grid.voxel_) || !in.value(grid.perVoxel_)) return std::nullopt;
+  for (Eigen::AlignedBox3f* box : {&grid.box_, &grid.lattice_})
+    if (!in.value(box->min()) || !in.value(box->max())) return std::nullopt;
+  if (!in.value(grid.size_) || !in.value(grid.last_) || !in.list(corners) || !in.list(grid.nodes_) ||
+      !in.list(grid.fine_))
+    return std::nullopt;
+  grid.triangles_.reserve(corners.size());
+  for (const auto& triangle : corners) grid.triangles_.emplace_back(triangle);
+  return grid.sound() ? std::optional(std::move(grid)) : std::nullopt;
+}
+
+using Eigen::Vector3f;
+
+DistanceTriangle::DistanceTriangle(const std::array<Vector3f, 3>& corners) : corner(corners) {
+  float longest = 0;
+  for (std::size_t k = 0; k < 3; ++k) {
+    edge[k] = corner[(k + 1) % 3] - corner[k];
+    const float squared = edge[k].squaredNorm();
+    edgeScale[k] = squared > 0 ? 1 / squared : 0;
+    longest = std::max(longest, squared);
+  }
+  const Vector3f cross = edge[0].cross(edge[1]);
+  const float doubled = cross.norm();
+  if (doubled <= 1e-5F * longest) {
+    inward.fill(Vector3f::Zero());
+    return;
+  }
+  area = doubled;
+  normal = cross / doubled;
+  for (std::size_t k = 0; k < 3; ++k) inward[k] = normal.cross(edge[k]);
+}
+
+Eigen::AlignedBox3f DistanceTriangle::box() const {
+  Eigen::AlignedBox3f box;
+  for (const Vector3f& c : corner) box.extend(c);
+  return box;
 }
 
 }  // namespace zyga::solid

@@ -1,14 +1,47 @@
 #pragma once
 
 #include <Eigen/Geometry>
+#include <algorithm>
+#include <array>
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "core/anatomy/plan/bone_field.h"
-#include "core/solid/levelset/level_set_triangle.h"
+#include "core/solid/cache/bytes.h"
 #include "core/solid/mesh/triangle_mesh.h"
 
 namespace zyga::solid {
+
+/// A triangle made ready for being asked how far points are from it.
+struct DistanceTriangle {
+  explicit DistanceTriangle(const std::array<Eigen::Vector3f, 3>& corners);
+
+  /// Squared distance. The nearest point lies on an edge, or on the face where p projects into it; slivers too thin for
+  /// a normal are their edges.
+  float squaredDistance(float x, float y, float z) const {
+    float least = 1e30F;
+    bool within = area > 0;
+    for (std::size_t k = 0; k < 3; ++k) {
+      const float px = x - corner[k].x(), py = y - corner[k].y(), pz = z - corner[k].z();
+      const float along = px * edge[k].x() + py * edge[k].y() + pz * edge[k].z();
+      const float t = std::min(std::max(along * edgeScale[k], 0.0F), 1.0F);
+      const float dx = px - t * edge[k].x(), dy = py - t * edge[k].y(), dz = pz - t * edge[k].z();
+      least = std::min(least, dx * dx + dy * dy + dz * dz);
+      within = within & (px * inward[k].x() + py * inward[k].y() + pz * inward[k].z() >= 0);
+    }
+    const float height =
+        (x - corner[0].x()) * normal.x() + (y - corner[0].y()) * normal.y() + (z - corner[0].z()) * normal.z();
+    return within ? height * height : least;
+  }
+  float squaredDistance(const Eigen::Vector3f& p) const { return squaredDistance(p.x(), p.y(), p.z()); }
+  Eigen::AlignedBox3f box() const;
+
+  std::array<Eigen::Vector3f, 3> corner, edge, inward;  ///< edge k runs from corner k to the next
+  std::array<float, 3> edgeScale{};                     ///< 1 / squared length, 0 for no length
+  Eigen::Vector3f normal = Eigen::Vector3f::Zero();     ///< unit
+  float area = 0;                                       ///< twice the area, 0 for a sliver
+};
 
 /// Signed distances from a closed mesh (m): a coarse lattice over its box and some way around it, whose samples know
 /// their nearest triangle; cells at the surface are refined by bricks of kRefined^3 cells.
@@ -24,13 +57,20 @@ class LevelSetGrid {
   /// Trilinear in the bricks; elsewhere the distance to the triangles nearest to the samples around.
   float distance(const Eigen::Vector3f& p) const;
 
+  void write(ByteWriter& out) const;
+  /// None when the bytes are no grid.
+  static std::optional<LevelSetGrid> read(ByteReader& in);
+
   float voxel() const { return voxel_; }
   float reach() const { return kMargin * kRefined * voxel_; }
   const Eigen::AlignedBox3f& box() const { return box_; }  ///< of the mesh
   std::size_t bytes() const;
 
  private:
+  friend class LevelSet;
   friend class LevelSetBuilder;
+  LevelSetGrid() = default;
+  bool sound() const;
   static constexpr int kNodes = kRefined + 1;
   static constexpr int kBrick = kNodes * kNodes * kNodes;
   static constexpr float kMargin = 2;   ///< cells of the lattice beyond the mesh's box

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "core/crew/crew.h"
+#include "core/task/parallel.h"
 
 namespace zyga::solid {
 
@@ -26,7 +26,7 @@ EdgeTable::EdgeTable(const TriangleMesh& mesh)
     }
   first_.pop_back();
   const std::size_t vertices = first_.size() - 1;
-  crew::forEach((vertices + kAtOnce - 1) / kAtOnce, {}, [&](std::size_t block) {
+  task::forEach((vertices + kAtOnce - 1) / kAtOnce, {}, [&](std::size_t block) {
     const std::size_t end = std::min(vertices, (block + 1) * kAtOnce);
     for (std::size_t v = block * kAtOnce; v < end; ++v)
       std::sort(uses_.begin() + static_cast<std::ptrdiff_t>(first_[v]),

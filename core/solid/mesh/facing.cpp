@@ -27,9 +27,9 @@ Face faceOf(const TriangleMesh& mesh, std::uint32_t t) {
 }
 
 /// Faces by cells of the reach, so that what is near lies in a cell or its neighbours.
-class Cells {
+class FaceCells {
  public:
-  Cells(const TriangleMesh& mesh, double reach) : reach_(reach) {
+  FaceCells(const TriangleMesh& mesh, double reach) : reach_(reach) {
     for (std::uint32_t t = 0; t < mesh.triangles.size(); ++t) {
       const Face face = faceOf(mesh, t);
       cells_[cellOf(face.middle)].push_back(face);
@@ -107,7 +107,7 @@ void measure(const TriangleMesh& mesh, FacingPatch& patch) {
 }  // namespace
 
 std::vector<FacingPatch> facingPatches(const TriangleMesh& mesh, const TriangleMesh& other, double reach) {
-  const Cells cells(other, reach);
+  const FaceCells cells(other, reach);
   std::vector<std::uint32_t> facing;
   for (std::uint32_t t = 0; t < mesh.triangles.size(); ++t)
     if (cells.looksBack(faceOf(mesh, t))) facing.push_back(t);

@@ -1,12 +1,13 @@
 #include "core/solid/mesh/fit.h"
 
-#include <Eigen/Dense>
+#include <Eigen/LU>
 #include <algorithm>
 #include <cmath>
 #include <limits>
 #include <numeric>
-#include <stdexcept>
 #include <unordered_map>
+
+#include "core/linear/linear.h"
 
 namespace zyga::solid {
 
@@ -15,7 +16,7 @@ namespace {
 using Eigen::Vector2d;
 using Eigen::Vector3d;
 
-constexpr int kMostRounds = 8;  ///< of trimming
+constexpr int kTrimRounds = 8;  ///< of trimming
 constexpr double kTrim = 3;     ///< robust standard deviations
 
 double areaOf(const Eigen::Matrix3d& t) { return 0.5 * (t.col(1) - t.col(0)).cross(t.col(2) - t.col(0)).norm(); }
@@ -83,7 +84,7 @@ FitQuality qualityOf(const Sample& sample, const std::vector<double>& distances)
 template <class Fit, class Distances>
 auto trimmedFit(Sample& sample, Fit fit, Distances distances) {
   auto found = fit(sample);
-  for (int round = 0; round < kMostRounds && trim(sample, distances(found)); ++round) found = fit(sample);
+  for (int round = 0; round < kTrimRounds && trim(sample, distances(found)); ++round) found = fit(sample);
   found.quality = qualityOf(sample, distances(found));
   return found;
 }
@@ -99,7 +100,7 @@ PlaneFit planeThrough(const Sample& sample) {
     const Vector3d d = sample.points[i] - fit.centre;
     scatter += sample.weights[i] / total * d * d.transpose();
   }
-  fit.normal = Eigen::SelfAdjointEigenSolver<Eigen::Matrix3d>(scatter).eigenvectors().col(0);
+  fit.normal = linear::symmetricEigen(scatter).vectors.col(0);
   return fit;
 }
 
@@ -114,12 +115,11 @@ SphereFit algebraicSphere(const Sample& sample, const Vector3d& about) {
     A += sample.weights[i] * row * row.transpose();
     b += sample.weights[i] * p.squaredNorm() * row;
   }
-  const Eigen::FullPivLU<Eigen::Matrix4d> lu(A);
-  if (!lu.isInvertible()) throw std::invalid_argument("the patch is flat: no sphere goes through it");
-  const Eigen::Vector4d x = lu.solve(b);
+  const auto x = linear::solve(A, b);
+  if (!x) throw reason::Failure(fault::kFlatPatch);
   SphereFit fit;
-  fit.centre = about + x.head<3>();
-  fit.radius = std::sqrt(std::max(0.0, x(3) + x.head<3>().squaredNorm()));
+  fit.centre = about + x->head<3>();
+  fit.radius = std::sqrt(std::max(0.0, (*x)(3) + x->head<3>().squaredNorm()));
   return fit;
 }
 
@@ -137,7 +137,7 @@ double refine(SphereFit& fit, const Sample& sample, Eigen::Matrix4d& A) {
     A += sample.weights[i] * row * row.transpose();
     b -= sample.weights[i] * (distance - fit.radius) * row;
   }
-  const Eigen::Vector4d step = A.ldlt().solve(b);
+  const Eigen::Vector4d step = linear::solveSymmetric(A, b);
   if (!step.allFinite()) return 0;
   fit.centre += step.head<3>();
   fit.radius += step(3);
@@ -173,8 +173,8 @@ double centreErrorOf(SphereFit fit, const Sample& sample) {
   const double n = static_cast<double>(std::count(sample.kept.begin(), sample.kept.end(), true));
   const Eigen::Matrix4d information = A / sample.total(false) * n;
   const Eigen::Matrix4d covariance = information.inverse() * 6 * fit.quality.rms * fit.quality.rms;
-  const Eigen::SelfAdjointEigenSolver<Eigen::Matrix3d> solver(covariance.topLeftCorner<3, 3>());
-  return std::sqrt(std::max(0.0, solver.eigenvalues()(2)));
+  const Eigen::Matrix3d ofCentre = covariance.topLeftCorner<3, 3>();
+  return std::sqrt(std::max(0.0, linear::symmetricEigen(ofCentre).values(2)));
 }
 
 /// The patch seen in its plane.
@@ -289,8 +289,8 @@ BrushedPatch patchOf(const TriangleMesh& mesh, std::span<const std::uint32_t> tr
   return patch;
 }
 
-std::vector<std::uint32_t> dab(const TriangleMesh& mesh, const Vector3d& point, const Vector3d& normal, double radius,
-                               double mostTurn) {
+std::vector<std::uint32_t> brushTriangles(const TriangleMesh& mesh, const Vector3d& point, const Vector3d& normal,
+                                          double radius, double mostTurn) {
   const std::vector<std::uint32_t> near = trianglesNear(mesh, point, normal, radius, std::cos(mostTurn));
   std::unordered_map<std::uint32_t, std::vector<std::size_t>> atVertex;
   for (std::size_t i = 0; i < near.size(); ++i)
@@ -313,7 +313,7 @@ std::vector<std::uint32_t> dab(const TriangleMesh& mesh, const Vector3d& point, 
 }
 
 PlaneFit fitPlane(const BrushedPatch& patch) {
-  if (!(patch.area() > 0)) throw std::invalid_argument("nothing has been brushed");
+  if (!(patch.area() > 0)) throw reason::Failure(fault::kNothingBrushed);
   Sample sample(patch);
   PlaneFit plane = trimmedFit(sample, planeThrough, [&](const PlaneFit& f) { return distancesTo(f, sample); });
   if (plane.normal.dot(patch.normal) < 0) plane.normal = -plane.normal;
@@ -321,7 +321,7 @@ PlaneFit fitPlane(const BrushedPatch& patch) {
 }
 
 SphereFit fitSphere(const BrushedPatch& patch) {
-  if (patch.triangles.size() < 4) throw std::invalid_argument("a sphere needs at least four triangles brushed");
+  if (patch.triangles.size() < 4) throw reason::Failure(fault::kTooFewForSphere);
   Sample sample(patch);
   SphereFit sphere = trimmedFit(sample, sphereThrough, [&](const SphereFit& f) { return distancesTo(f, sample); });
   sphere.hollow = patch.normal.dot(planeThrough(sample).centre - sphere.centre) < 0;
@@ -335,13 +335,13 @@ FacetFit fitFacet(const BrushedPatch& patch, anatomy::FacetRole role, const Vect
   trim(sample, distancesTo(plane, sample));
   const Vector3d u = plane.normal.unitOrthogonal(), v = plane.normal.cross(u);
   const Flat flat = flatten(patch, sample.kept, plane, u);
-  const Eigen::SelfAdjointEigenSolver<Eigen::Matrix2d> solver(flat.variance);
-  const Vector2d longest = solver.eigenvectors().col(1);
+  const auto principal = linear::symmetricEigen(flat.variance);
+  const Vector2d longest = principal.vectors.col(1);
   FacetFit fit;
   fit.quality = plane.quality;
   fit.longAxis = longest.x() * u + longest.y() * v;
-  fit.length = 4 * std::sqrt(std::max(0.0, solver.eigenvalues()(1)));
-  fit.width = 4 * std::sqrt(std::max(0.0, solver.eigenvalues()(0)));
+  fit.length = 4 * std::sqrt(std::max(0.0, principal.values(1)));
+  fit.width = 4 * std::sqrt(std::max(0.0, principal.values(0)));
   anatomy::Facet& facet = fit.facet;
   facet.role = role;
   facet.normal = plane.normal;
@@ -358,6 +358,41 @@ FacetFit fitFacet(const BrushedPatch& patch, anatomy::FacetRole role, const Vect
     for (const Vector2d& p : hullOf(flat))
       facet.outline.push_back(place((p.x() - flat.centre.x()) * u + (p.y() - flat.centre.y()) * v));
   }
+  return fit;
+}
+
+using Eigen::Vector3d;
+
+CircleFit fitCircle(std::span<const Vector3d> points) {
+  if (points.size() < 3) throw reason::Failure(fault::kTooFewForRing);
+  const double n = static_cast<double>(points.size());
+  Vector3d middle = Vector3d::Zero();
+  for (const Vector3d& p : points) middle += p / n;
+  Eigen::Matrix3d scatter = Eigen::Matrix3d::Zero();
+  for (const Vector3d& p : points) scatter += (p - middle) * (p - middle).transpose() / n;
+  const auto solver = linear::symmetricEigen(scatter);
+  if (!(solver.values(1) > 1e-6 * solver.values(2))) throw reason::Failure(fault::kRingOnLine);
+  CircleFit fit;
+  fit.normal = solver.vectors.col(0);
+  const Vector3d u = solver.vectors.col(2), v = fit.normal.cross(u);
+  // |q|^2 = 2 c.q + (r^2 - |c|^2), linear in c and the last term.
+  Eigen::Matrix3d A = Eigen::Matrix3d::Zero();
+  Vector3d b = Vector3d::Zero();
+  for (const Vector3d& p : points) {
+    const Eigen::Vector2d q((p - middle).dot(u), (p - middle).dot(v));
+    const Vector3d row(2 * q.x(), 2 * q.y(), 1);
+    A += row * row.transpose();
+    b += q.squaredNorm() * row;
+  }
+  const Vector3d x = linear::solveSymmetric(A, b);
+  fit.centre = middle + x.x() * u + x.y() * v;
+  fit.radius = std::sqrt(std::max(0.0, x.z() + x.head<2>().squaredNorm()));
+  for (const Vector3d& p : points) {
+    const Vector3d d = p - fit.centre;
+    const double along = d.dot(fit.normal), out = (d - along * fit.normal).norm() - fit.radius;
+    fit.rms += (along * along + out * out) / n;
+  }
+  fit.rms = std::sqrt(fit.rms);
   return fit;
 }
 

@@ -17,8 +17,8 @@ using Eigen::Vector3f;
 /// Corners nearer than this to the mid-plane are laid into it, m.
 constexpr float kInPlane = 1e-4F;
 
-Vector3d flipped(const Vector3d& p) { return {p.x(), -p.y(), p.z()}; }
-Vector3f flipped(const Vector3f& p) { return {p.x(), -p.y(), p.z()}; }
+Vector3d acrossMidplane(const Vector3d& p) { return {p.x(), -p.y(), p.z()}; }
+Vector3f acrossMidplane(const Vector3f& p) { return {p.x(), -p.y(), p.z()}; }
 
 bool alike(const Facet& a, const Facet& b, double tolerance) {
   return (a.centre - b.centre).norm() <= tolerance && (a.normal - b.normal).norm() <= 1e-6 &&
@@ -42,7 +42,7 @@ class LeftHalf {
     for (std::uint32_t i = 0; i < own; ++i) {
       const Vector3f p = half_.positions[i];
       image[i] = p.y() == 0 ? i : static_cast<std::uint32_t>(half_.positions.size());
-      if (p.y() != 0) half_.positions.push_back(flipped(p));
+      if (p.y() != 0) half_.positions.push_back(acrossMidplane(p));
     }
     const auto left = half_.triangles;
     for (const auto& t : left) half_.triangles.push_back({image[t[0]], image[t[2]], image[t[1]]});
@@ -99,7 +99,7 @@ bool mirrorsItself(const Bone& bone, double tolerance) {
   if (bone.name.side != anatomy::Side::Midline) return false;
   for (const auto& [name, place] : bone.landmarks) {
     const auto other = bone.landmarks.find(anatomy::otherSide(name));
-    if (other == bone.landmarks.end() || (other->second - flipped(place)).norm() > tolerance) return false;
+    if (other == bone.landmarks.end() || (other->second - acrossMidplane(place)).norm() > tolerance) return false;
   }
   return std::all_of(bone.facets.begin(), bone.facets.end(), [&](const Facet& facet) {
     const Facet image = mirrored(facet);

@@ -9,14 +9,14 @@ namespace zyga::solid {
 
 namespace {
 
-constexpr std::uint32_t kNone = ~0u;
+constexpr std::uint32_t kNoOther = ~0u;
 /// Triangles looked at in all to find out which surface lies in which: beyond it, each is taken for itself. A bone has
 /// a handful of surfaces; a cloud of thousands of scraps would take for ever.
 constexpr std::size_t kMostLooks = 40'000'000;
 
 /// The side across each side's edge where exactly two triangles share it.
 std::vector<std::uint32_t> partners(const TriangleMesh& mesh, const EdgeTable& edges) {
-  std::vector<std::uint32_t> partner(3 * mesh.triangles.size(), kNone);
+  std::vector<std::uint32_t> partner(3 * mesh.triangles.size(), kNoOther);
   edges.forEachEdge([&](std::uint32_t, std::span<const EdgeTable::Use> uses) {
     if (uses.size() != 2) return;
     partner[uses[0].side] = uses[1].side;
@@ -73,7 +73,7 @@ class Walker {
   /// As the mesh was found, neighbours agree when they run through their edge in opposite senses.
   void cross(std::uint32_t side, std::vector<std::uint32_t>& reached) {
     const std::uint32_t other = partner_[side];
-    if (other == kNone) return;
+    if (other == kNoOther) return;
     const bool agree = startOf(mesh_, side) == endOf(mesh_, other);
     const Seen wanted = (turned_[side / 3] == kKept) == agree ? kKept : kTurned;
     if (turned_[other / 3] == kUnseen) {
@@ -129,7 +129,7 @@ double winding(const TriangleMesh& mesh, const Surface& surface, const Eigen::Ve
   return angle / (4 * std::numbers::pi);
 }
 
-/// The smallest surface that encloses this one, by index; kNone when there is none.
+/// The smallest surface that encloses this one, by index; kNoOther when there is none.
 class Nesting {
  public:
   Nesting(const TriangleMesh& mesh, const std::vector<Surface>& surfaces) : mesh_(mesh), surfaces_(surfaces) {
@@ -142,7 +142,7 @@ class Nesting {
 
   std::uint32_t around(std::uint32_t inner) {
     const Eigen::Vector3d p = corner(mesh_, surfaces_[inner].triangles.front(), 0);
-    std::uint32_t best = kNone;
+    std::uint32_t best = kNoOther;
     for (const std::uint32_t outer : bySize_) {
       if (outer == inner) break;  // the rest are smaller
       if (looks_ > kMostLooks || !surfaces_[outer].box.contains(surfaces_[inner].box)) continue;
@@ -175,8 +175,8 @@ Orientation orientOutwards(TriangleMesh& mesh, const EdgeTable& edges) {
   for (const std::uint32_t i : nesting.largestFirst()) {
     Surface& surface = surfaces[i];
     const std::uint32_t around = nesting.around(i);
-    surface.insideOut = around == kNone ? enclosesNegative(surface) : surfaces[around].insideOut;
-    if (around != kNone && surface.insideOut != enclosesNegative(surface)) ++out.cavities;
+    surface.insideOut = around == kNoOther ? enclosesNegative(surface) : surfaces[around].insideOut;
+    if (around != kNoOther && surface.insideOut != enclosesNegative(surface)) ++out.cavities;
   }
   for (const Surface& surface : surfaces) {
     if (!surface.insideOut) continue;

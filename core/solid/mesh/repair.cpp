@@ -6,10 +6,10 @@
 #include <numeric>
 #include <optional>
 
-#include "core/crew/crew.h"
 #include "core/solid/mesh/edge_table.h"
 #include "core/solid/mesh/orient.h"
-#include "core/solid/mesh/weld.h"
+#include "core/solid/mesh/seams.h"
+#include "core/task/parallel.h"
 
 namespace zyga::solid {
 
@@ -17,7 +17,7 @@ namespace {
 
 using Triangle = std::array<std::uint32_t, 3>;
 
-constexpr int kMostRounds = 4;  ///< of taking slivers out: one may uncover another
+constexpr int kSliverRounds = 4;  ///< of taking slivers out: one may uncover another
 
 template <class Bad>
 std::size_t dropTriangles(TriangleMesh& mesh, Bad bad) {
@@ -137,7 +137,7 @@ class SliverRound {
 std::vector<std::uint32_t> findSlivers(const TriangleMesh& mesh) {
   constexpr std::size_t kAtOnce = 100'000;  // triangles that one core looks at
   std::vector<std::vector<std::uint32_t>> found((mesh.triangles.size() + kAtOnce - 1) / kAtOnce);
-  crew::forEach(found.size(), {}, [&](std::size_t block) {
+  task::forEach(found.size(), {}, [&](std::size_t block) {
     const std::size_t end = std::min(mesh.triangles.size(), (block + 1) * kAtOnce);
     for (std::size_t t = block * kAtOnce; t < end; ++t)
       if (isSliver(mesh, mesh.triangles[t])) found[block].push_back(static_cast<std::uint32_t>(t));
@@ -150,7 +150,7 @@ std::vector<std::uint32_t> findSlivers(const TriangleMesh& mesh) {
 /// Slivers are split away; what cannot be is dropped.
 std::size_t dropSlivers(TriangleMesh& mesh) {
   std::size_t removed = 0;
-  for (int round = 0; round < kMostRounds; ++round) {
+  for (int round = 0; round < kSliverRounds; ++round) {
     const auto slivers = findSlivers(mesh);
     if (slivers.empty()) return removed;
     removed += SliverRound(mesh).run(slivers);
@@ -244,7 +244,7 @@ Repaired repair(TriangleMesh input, const RepairOptions& options) {
   TriangleMesh& mesh = out.mesh;
   mesh.normals.clear();
   mesh.occlusion.clear();
-  const auto cancelled = [&] { return options.cancel && options.cancel->load(); };
+  const auto cancelled = [&] { return options.task.cancelled(); };
   dropUnusable(mesh, out.repairs);
   out.repairs.welded = weldSamePlace(mesh);
   out.repairs.degenerate = dropCollapsed(mesh);

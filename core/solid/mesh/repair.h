@@ -1,11 +1,9 @@
 #pragma once
 
-#include <atomic>
 #include <cstddef>
-#include <string>
-#include <vector>
 
 #include "core/solid/mesh/triangle_mesh.h"
+#include "core/task/task.h"
 
 namespace zyga::solid {
 
@@ -47,17 +45,12 @@ struct Repaired {
 struct RepairOptions {
   /// Border vertices nearer than this share of the mesh's diagonal are joined; vertices at the very same place always.
   double weldShare = 1e-6;
-  const std::atomic<bool>* cancel = nullptr;  ///< when set, the work ends soon with an empty mesh
+  task::Task task;  ///< when cancelled, the work ends soon with an empty mesh; nothing is told
 };
 
 /// A surface as a scanner or an exporter left it, made fit for use: welded, without degenerate and double triangles,
 /// consistently oriented and facing outwards. Holes stay open and are reported. Takes time in proportion to the
 /// triangles, but for a sort of each vertex's few edges.
 Repaired repair(TriangleMesh mesh, const RepairOptions& options = {});
-
-/// One sentence a kind of repair and flaw, for people: "welded 74,266 vertices", "2 holes, the longest border 14.2 mm".
-/// `unit` is the mesh's unit in metres; 0 when it is not known, and lengths are then told without unit.
-std::vector<std::string> repairsInWords(const Repairs& repairs);
-std::vector<std::string> flawsInWords(const Flaws& flaws, double unit);
 
 }  // namespace zyga::solid

@@ -1,11 +1,12 @@
 #include "core/solid/sculpt/sculpt.h"
 
+#include <cassert>
 #include <map>
 
-#include "core/crew/crew.h"
+#include "core/solid/cache/bone_bytes.h"
+#include "core/solid/cache/bone_cache.h"
 #include "core/solid/sculpt/bone_shape.h"
-#include "core/solid/sculpt/mesh_cache.h"
-#include "core/solid/sculpt/shape_key.h"
+#include "core/task/parallel.h"
 
 namespace zyga::solid {
 
@@ -53,22 +54,22 @@ std::vector<Job> listJobs(const Specimen& specimen, const Specimen& mirror, std:
   return jobs;
 }
 
-class Workshop {
+class SculptBatch {
  public:
-  enum class Lacking { Sculpted, Likened };  ///< what becomes of bones that the cache lacks
+  enum class IfMissing { Sculpt, Preview };  ///< what becomes of bones that the cache lacks
 
-  Workshop(const Specimen& specimen, const SculptOptions& options, Lacking lacking)
+  SculptBatch(const Specimen& specimen, const SculptOptions& options, IfMissing ifMissing)
       : specimen_(specimen),
         mirror_(mirroredSpecimen(specimen)),
         options_(options),
-        lacking_(lacking),
+        ifMissing_(ifMissing),
         cache_(options.cacheFolder),
         jobs_(listJobs(specimen_, mirror_, options.triangleBudget)),
         meshes_(specimen.bones.size()) {}
 
   std::vector<std::shared_ptr<const BoneMesh>> run() {
-    const bool all = crew::forEach(jobs_.size(), {options_.threads, options_.cancel, options_.progress},
-                                   [this](std::size_t i) { finish(jobs_[i]); });
+    assert(options_.triangleBudget > 0);
+    const bool all = task::forEach(jobs_.size(), options_.task, [this](std::size_t i) { finish(jobs_[i]); });
     if (!all) return {};
     return std::move(meshes_);
   }
@@ -78,15 +79,16 @@ class Workshop {
  private:
   /// Each job writes only its own bones' places.
   void finish(const Job& job) {
-    std::optional<BoneMesh> found = cache_.read(job.key);
+    std::optional<BoneMesh> found;
+    if (const auto kept = cache_.read(BoneCache::Kind::Mesh, job.key)) found = boneMeshFrom(*kept);
     if (!found) {
       const Specimen& specimen = job.inMirror ? mirror_ : specimen_;
-      if (lacking_ == Lacking::Likened) {
-        found = likenessOf(specimen, job.bone);
+      if (ifMissing_ == IfMissing::Preview) {
+        found = previewBone(specimen, job.bone);
         rough_ = true;
       } else {
         found = meshBone(specimen, job.bone, options_.triangleBudget);
-        cache_.write(job.key, *found);
+        cache_.write(BoneCache::Kind::Mesh, job.key, bytesOf(*found));
       }
     }
     if (!job.flipped.empty()) {
@@ -102,8 +104,8 @@ class Workshop {
   const Specimen& specimen_;
   const Specimen mirror_;
   const SculptOptions& options_;
-  const Lacking lacking_;
-  const MeshCache cache_;
+  const IfMissing ifMissing_;
+  const BoneCache cache_;
   const std::vector<Job> jobs_;
   std::vector<std::shared_ptr<const BoneMesh>> meshes_;
   std::atomic<bool> rough_{false};
@@ -112,14 +114,14 @@ class Workshop {
 }  // namespace
 
 std::vector<std::shared_ptr<const BoneMesh>> sculptAll(const Specimen& specimen, const SculptOptions& options) {
-  return Workshop(specimen, options, Workshop::Lacking::Sculpted).run();
+  return SculptBatch(specimen, options, SculptBatch::IfMissing::Sculpt).run();
 }
 
-Sketch sketchAll(const Specimen& specimen, const SculptOptions& options) {
-  Workshop workshop(specimen, options, Workshop::Lacking::Likened);
-  Sketch sketch{workshop.run(), false};
-  sketch.rough = workshop.rough();
-  return sketch;
+PreviewMeshes previewAll(const Specimen& specimen, const SculptOptions& options) {
+  SculptBatch batch(specimen, options, SculptBatch::IfMissing::Preview);
+  PreviewMeshes preview{batch.run(), false};
+  preview.rough = batch.rough();
+  return preview;
 }
 
 BoneMesh sculptBone(const Specimen& specimen, BoneIndex bone, std::size_t triangleBudget) {

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cassert>
 #include <cmath>
 #include <limits>
 
@@ -14,6 +15,7 @@ class UnionNode : public FieldNode {
       : FieldNode(bounds), children_(std::move(children)), blend_(blend) {}
 
   void evaluate(const PointBatch& p, float* out) const override {
+    assert(p.count <= kBatch);
     children_[0]->evaluate(p, out);
     float other[kBatch];
     for (std::size_t c = 1; c < children_.size(); ++c) {
@@ -36,7 +38,10 @@ class UnionNode : public FieldNode {
       least = std::min(least, v);
       same = same && locals.back().node == child;
     }
-    // A later child can lie below an earlier blend of two by a sixth of the blend at most: hence 1.5.
+    // Which children have a say in the ball? One whose distance at the centre is v is at least v - spread anywhere in
+    // it; the least is at most least + spread there, or beyond the band, where only signs count. A child has no part in
+    // a blend from a blend's width above the running minimum on. That minimum may itself lie below the least child, by
+    // a sixth of the width where two are equal: hence 1.5 widths.
     const float reach = 1.5f * blend_ + place.spread() + std::min(least + place.spread(), place.band);
     std::vector<NodePtr> kept;
     for (const Local& local : locals)
@@ -58,6 +63,7 @@ class IntersectNode : public FieldNode {
       : FieldNode(bounds), a_(std::move(a)), b_(std::move(b)), sign_(outsideB ? -1.0f : 1.0f), blend_(blend) {}
 
   void evaluate(const PointBatch& p, float* out) const override {
+    assert(p.count <= kBatch);
     a_->evaluate(p, out);
     float other[kBatch];
     b_->evaluate(p, other);
@@ -92,6 +98,7 @@ class PlacedNode : public FieldNode {
       : FieldNode(bounds), child_(std::move(child)), local_(local) {}
 
   void evaluate(const PointBatch& p, float* out) const override {
+    assert(p.count <= kBatch);
     float x[kBatch], y[kBatch], z[kBatch];
     for (int i = 0; i < p.count; ++i) {
       const auto q = local_(p.x[i], p.y[i], p.z[i]);
@@ -117,6 +124,7 @@ class MirroredNode : public FieldNode {
   MirroredNode(const Box& bounds, NodePtr child) : FieldNode(bounds), child_(std::move(child)) {}
 
   void evaluate(const PointBatch& p, float* out) const override {
+    assert(p.count <= kBatch);
     float y[kBatch];
     for (int i = 0; i < p.count; ++i) y[i] = -p.y[i];
     child_->evaluate({p.x, y, p.z, p.count}, out);

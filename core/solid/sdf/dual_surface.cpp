@@ -37,7 +37,7 @@ Sheets sheetsOf(int pattern) {
     const EdgeEnds ends = edgeEnds(e);
     sheets.of[static_cast<std::size_t>(e)] = ((pattern >> ends.low) ^ (pattern >> ends.high)) & 1 ? kEdges : -1;
   }
-  // Crossed edges of one face belong together: faces are crossed at most once (CornerGrid mends the others).
+  // Crossed edges of one face belong together: faces are crossed at most once (SparseSdfGrid mends the others).
   for (int seed = 0; seed < kEdges; ++seed) {
     if (sheets.of[static_cast<std::size_t>(seed)] != kEdges) continue;
     std::vector<int> open{seed};
@@ -65,29 +65,29 @@ const Sheets& sheets(int pattern) {
   return table[static_cast<std::size_t>(pattern)];
 }
 
-constexpr int kRow = CornerGrid::kSide + 1;
+constexpr int kRow = SparseSdfGrid::kSide + 1;
 
 int cornerIndex(int cell, int corner) {
-  const int x = cell % CornerGrid::kSide + (corner & 1),
-            y = cell / CornerGrid::kSide % CornerGrid::kSide + ((corner >> 1) & 1),
-            z = cell / CornerGrid::kSide / CornerGrid::kSide + (corner >> 2);
+  const int x = cell % SparseSdfGrid::kSide + (corner & 1),
+            y = cell / SparseSdfGrid::kSide % SparseSdfGrid::kSide + ((corner >> 1) & 1),
+            z = cell / SparseSdfGrid::kSide / SparseSdfGrid::kSide + (corner >> 2);
   return (z * kRow + y) * kRow + x;
 }
 
-int patternOf(const CornerGrid::Corners& values, int cell) {
+int patternOf(const SparseSdfGrid::Corners& values, int cell) {
   int pattern = 0;
   for (int c = 0; c < 8; ++c) pattern |= (values[static_cast<std::size_t>(cornerIndex(cell, c))] < 0) << c;
   return pattern;
 }
 
-Cell cellAt(const CornerGrid::Block& block, int cell) {
-  constexpr int n = CornerGrid::kSide;
+Cell cellAt(const SparseSdfGrid::Block& block, int cell) {
+  constexpr int n = SparseSdfGrid::kSide;
   return {block.first[0] + cell % n, block.first[1] + cell / n % n, block.first[2] + cell / n / n};
 }
 
 class Builder {
  public:
-  explicit Builder(CornerGrid& grid) : grid_(grid), patterns_(grid.blocks().size()) {}
+  explicit Builder(SparseSdfGrid& grid) : grid_(grid), patterns_(grid.blocks().size()) {}
 
   DualSurface build() {
     for (std::size_t b = 0; b < grid_.blocks().size(); ++b) placeVertices(b);
@@ -97,10 +97,10 @@ class Builder {
 
  private:
   void placeVertices(std::size_t b) {
-    CornerGrid::Block& block = *grid_.blocks()[b];
-    CornerGrid::Corners values;
+    SparseSdfGrid::Block& block = *grid_.blocks()[b];
+    SparseSdfGrid::Corners values;
     if (!grid_.gather(block, values)) return;
-    for (int cell = 0; cell < CornerGrid::kCells; ++cell) {
+    for (int cell = 0; cell < SparseSdfGrid::kCells; ++cell) {
       const int pattern = patternOf(values, cell);
       const Sheets& sheet = sheets(pattern);
       if (sheet.count == 0) continue;
@@ -111,7 +111,7 @@ class Builder {
   }
 
   /// The vertex starts at the mean of the places where the surface crosses the cell's edges.
-  void addVertex(std::size_t b, const CornerGrid::Corners& values, int cell, const Sheets& sheet, int s) {
+  void addVertex(std::size_t b, const SparseSdfGrid::Corners& values, int cell, const Sheets& sheet, int s) {
     Point sum = Point::Zero();
     int count = 0;
     for (int e = 0; e < kEdges; ++e) {
@@ -130,8 +130,8 @@ class Builder {
 
   /// Grid edges that start at the cell's low corner: each is shared by four cells.
   void joinFaces(std::size_t b) {
-    const CornerGrid::Block& block = *grid_.blocks()[b];
-    for (int cell = 0; cell < CornerGrid::kCells; ++cell) {
+    const SparseSdfGrid::Block& block = *grid_.blocks()[b];
+    for (int cell = 0; cell < SparseSdfGrid::kCells; ++cell) {
       if (block.vertex[static_cast<std::size_t>(cell)] < 0) continue;
       const int pattern = patterns_[b][static_cast<std::size_t>(cell)];
       for (int axis = 0; axis < 3; ++axis)
@@ -156,20 +156,20 @@ class Builder {
   }
 
   std::uint32_t vertexAt(const Cell& cell, int edge) const {
-    const CornerGrid::Block* block = grid_.blockOf(cell);
+    const SparseSdfGrid::Block* block = grid_.blockOf(cell);
     if (!block) throw std::logic_error("a solid reaches beyond its own bounds");
-    const std::size_t offset = CornerGrid::offsetIn(*block, cell);
+    const std::size_t offset = SparseSdfGrid::offsetIn(*block, cell);
     const int sheet = sheets(patterns_[block->number][offset]).of[static_cast<std::size_t>(edge)];
     return static_cast<std::uint32_t>(block->vertex[offset] + sheet);
   }
 
-  CornerGrid& grid_;
-  std::vector<std::array<std::uint8_t, CornerGrid::kCells>> patterns_;
+  SparseSdfGrid& grid_;
+  std::vector<std::array<std::uint8_t, SparseSdfGrid::kCells>> patterns_;
   DualSurface surface_;
 };
 
 }  // namespace
 
-DualSurface dualSurface(CornerGrid& grid) { return Builder(grid).build(); }
+DualSurface dualSurface(SparseSdfGrid& grid) { return Builder(grid).build(); }
 
 }  // namespace zyga::solid

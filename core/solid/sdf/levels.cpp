@@ -1,64 +1,97 @@
-#include <meshoptimizer.h>
+#include "core/solid/sdf/levels.h"
 
 #include <Eigen/Geometry>
 #include <algorithm>
 #include <cmath>
+#include <map>
 
-#include "core/solid/sdf/collapse.h"
+#include "core/solid/mesh/simplify.h"
 #include "core/solid/sdf/mesher.h"
+#include "core/solid/sdf/node.h"
 
 namespace zyga::solid {
 
 namespace {
 
-/// The mesh's vertices that the given triangles use, with all they carry.
-TriangleMesh withTriangles(const TriangleMesh& mesh, const std::vector<std::array<std::uint32_t, 3>>& triangles) {
-  constexpr std::uint32_t kUnused = ~0u;
-  std::vector<std::uint32_t> renumbered(mesh.positions.size(), kUnused);
-  TriangleMesh out;
-  out.triangles = triangles;
-  for (auto& t : out.triangles)
-    for (std::uint32_t& v : t) {
-      const std::uint32_t old = v;
-      if (renumbered[old] == kUnused) {
-        renumbered[old] = static_cast<std::uint32_t>(out.positions.size());
-        out.positions.push_back(mesh.positions[old]);
-        if (!mesh.normals.empty()) out.normals.push_back(mesh.normals[old]);
-        if (!mesh.occlusion.empty()) out.occlusion.push_back(mesh.occlusion[old]);
-      }
-      v = renumbered[old];
-    }
-  return out;
+using Key = std::array<int, 3>;
+
+/// Vertices by place, so that each group can use a field pruned to its surroundings.
+std::map<Key, std::vector<std::uint32_t>> byPlace(const TriangleMesh& mesh, double side) {
+  std::map<Key, std::vector<std::uint32_t>> groups;
+  for (std::size_t i = 0; i < mesh.positions.size(); ++i) {
+    const Eigen::Vector3d q = (mesh.positions[i].cast<double>() / side).array().floor();
+    groups[{static_cast<int>(q.x()), static_cast<int>(q.y()), static_cast<int>(q.z())}].push_back(
+        static_cast<std::uint32_t>(i));
+  }
+  return groups;
 }
 
-bool sound(const TriangleMesh& mesh, std::size_t components) {
-  const MeshHealth health = examine(mesh);
-  return health.closed && health.oriented && health.components == components && health.volume > 0;
+struct Group {
+  std::vector<std::uint32_t> vertices;
+  std::vector<Point> points;
+  std::vector<float> slope;
+  Point middle = Point::Zero();
+  double radius = 0;
+};
+
+Group makeGroup(const TriangleMesh& mesh, const std::vector<std::uint32_t>& vertices) {
+  Group group{vertices, {}, {}, Point::Zero(), 0};
+  Box box;
+  for (const std::uint32_t v : vertices) {
+    group.points.push_back(mesh.positions[v].cast<double>());
+    box.extend(group.points.back());
+  }
+  group.middle = box.center();
+  group.radius = box.diagonal().norm() / 2;
+  return group;
 }
 
-std::vector<std::array<std::uint32_t, 3>> fewerTriangles(const TriangleMesh& mesh, std::size_t triangles) {
-  std::vector<std::array<std::uint32_t, 3>> kept(mesh.triangles.size());
-  const std::size_t count = meshopt_simplify(kept.data()->data(), mesh.triangles.data()->data(), 3 * kept.size(),
-                                             mesh.positions.data()->data(), mesh.positions.size(),
-                                             sizeof(Eigen::Vector3f), 3 * triangles, 1.0f, 0, nullptr);
-  kept.resize(count / 3);
-  return kept;
+/// Hollows are where the surface is nearer than one has gone out along the normal; near samples lie closer together.
+void setOcclusion(const FieldNode& node, const Group& group, double reach, TriangleMesh& mesh) {
+  constexpr int kSteps = 5;
+  std::vector<float> open(group.points.size(), 0);
+  for (int s = 0; s < kSteps; ++s) {
+    const double out = reach * std::pow(0.55, kSteps - 1 - s);
+    std::vector<Point> moved;
+    for (std::size_t i = 0; i < group.points.size(); ++i)
+      moved.push_back(group.points[i] + out * mesh.normals[group.vertices[i]].cast<double>());
+    const std::vector<float> values = sampleValues(node, moved);
+    for (std::size_t i = 0; i < values.size(); ++i)
+      open[i] += std::clamp(values[i] / (0.9f * group.slope[i] * static_cast<float>(out)), 0.0f, 1.0f);
+  }
+  for (std::size_t i = 0; i < open.size(); ++i) mesh.occlusion[group.vertices[i]] = open[i] / kSteps;
+}
+
+void settle(const FieldNode& node, Group& group, double step, TriangleMesh& mesh) {
+  for (int i = 0; i < 2; ++i) projectOnSurface(node, group.points, step, 2 * step);
+  for (std::size_t i = 0; i < group.points.size(); ++i)
+    mesh.positions[group.vertices[i]] = group.points[i].cast<float>();
+}
+
+/// Also keeps how steep the field is at each vertex: distances along the normal are measured by it.
+void setNormals(const FieldNode& node, Group& group, double step, TriangleMesh& mesh) {
+  const FieldSamples samples = sampleField(node, group.points, step);
+  for (std::size_t i = 0; i < group.points.size(); ++i) {
+    group.slope.push_back(std::clamp(samples.gradient[i].norm(), 0.3f, 1.0f));
+    if (samples.gradient[i].norm() > 0.05f) mesh.normals[group.vertices[i]] = samples.gradient[i].normalized();
+  }
 }
 
 }  // namespace
 
-/// The quick simplifier does not promise a manifold. A slightly smaller target often gives one where the first did not;
-/// else the careful one takes over.
-TriangleMesh simplified(const TriangleMesh& mesh, std::size_t triangles, const std::atomic<bool>* cancel) {
-  if (mesh.triangles.size() <= triangles) return mesh;
-  const std::size_t components = examine(mesh).components;
-  for (const double share : {1.0, 0.97, 0.93}) {
-    const auto target = static_cast<std::size_t>(share * static_cast<double>(triangles));
-    TriangleMesh quick = withTriangles(mesh, fewerTriangles(mesh, target));
-    if (sound(quick, components)) return quick;
-    if (cancel && *cancel) return mesh;
+void shade(const Shape& shape, TriangleMesh& mesh, double reach) {
+  computeNormals(mesh);
+  mesh.occlusion.assign(mesh.positions.size(), 1.0f);
+  if (shape.empty() || !(reach > 0)) return;
+  const double step = std::clamp(0.02 * reach, 1e-4, 1e-3);
+  for (const auto& [key, vertices] : byPlace(mesh, 0.5 * reach)) {
+    Group group = makeGroup(mesh, vertices);
+    const Shape close = shape.near(group.middle, group.radius + 4 * step, 8 * step);
+    settle(*close.node(), group, step, mesh);
+    setNormals(*close.node(), group, step, mesh);
+    const Shape around = shape.near(group.middle, group.radius + reach, reach);
+    setOcclusion(*around.node(), group, reach, mesh);
   }
-  return withTriangles(mesh, collapseEdges(mesh, triangles, {}, cancel).triangles);
 }
 
 namespace {
@@ -129,8 +162,9 @@ TriangleMesh collapsedAroundParts(TriangleMesh mesh, std::size_t budget, const s
   return withTriangles(mesh, collapseEdges(mesh, budget, ringsAround(mesh, flat)).triangles);
 }
 
-/// First level: the bulk is taken away quickly, the rest with the flat parts kept whole. Where the quick step has
-/// already bitten into a part, everything is done the careful way.
+/// The finest level. The quick simplifier takes the mesh down to three times the budget; it knows nothing of flat
+/// parts. The careful one does the rest with the vertices around the parts held fast. Where the quick one has already
+/// moved a part's border, the careful one does it all.
 TriangleMesh finestLevel(const TriangleMesh& fine, std::size_t budget, const std::vector<FlatPart>& flat) {
   if (flat.empty()) return simplified(fine, budget);
   const TriangleMesh quick = collapsedAroundParts(simplified(fine, 3 * budget), budget, flat);
@@ -149,7 +183,7 @@ double reachOfShade(const Shape& shape) {
 
 }  // namespace
 
-BoneMesh meshLikeness(const Shape& shape) {
+BoneMesh previewMesh(const Shape& shape) {
   constexpr double kVoxels = 44;  // along the diagonal
   BoneMesh bone;
   if (shape.bounds().isEmpty()) return bone;

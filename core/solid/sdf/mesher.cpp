@@ -2,11 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
-#include <numeric>
 
 #include "core/solid/sdf/dual_surface.h"
-#include "core/solid/sdf/gradient.h"
+#include "core/solid/sdf/node.h"
 
 namespace zyga::solid {
 
@@ -14,7 +12,7 @@ namespace {
 
 /// Calls `work(node, first, last)` for each run of vertices that lie in the same block.
 template <class Work>
-void forEachBlock(const CornerGrid& grid, const DualSurface& surface, Work work) {
+void forEachBlock(const SparseSdfGrid& grid, const DualSurface& surface, Work work) {
   for (std::size_t first = 0; first < surface.vertices.size();) {
     std::size_t last = first;
     while (last < surface.vertices.size() && surface.block[last] == surface.block[first]) ++last;
@@ -23,7 +21,7 @@ void forEachBlock(const CornerGrid& grid, const DualSurface& surface, Work work)
   }
 }
 
-void project(const CornerGrid& grid, DualSurface& surface) {
+void project(const SparseSdfGrid& grid, DualSurface& surface) {
   forEachBlock(grid, surface, [&](const FieldNode& node, std::size_t first, std::size_t last) {
     const auto begin = surface.vertices.begin();
     std::vector<Point> points(begin + static_cast<std::ptrdiff_t>(first), begin + static_cast<std::ptrdiff_t>(last));
@@ -68,47 +66,27 @@ std::vector<std::array<std::uint32_t, 3>> split(const DualSurface& surface) {
   return triangles;
 }
 
-std::uint32_t rootOf(std::vector<std::uint32_t>& parent, std::uint32_t i) {
-  while (parent[i] != i) i = parent[i] = parent[parent[i]];
-  return i;
-}
-
 /// Keeps the connected surface with the most triangles: specks and closed hollows go.
 void keepLargest(std::vector<std::array<std::uint32_t, 3>>& triangles, std::size_t vertices) {
-  std::vector<std::uint32_t> parent(vertices);
-  std::iota(parent.begin(), parent.end(), 0u);
-  for (const auto& t : triangles)
-    for (const std::uint32_t other : {t[1], t[2]}) parent[rootOf(parent, t[0])] = rootOf(parent, other);
+  DisjointSets surfaces(vertices);
+  surfaces.joinCorners(triangles);
   std::vector<std::size_t> size(vertices, 0);
-  for (const auto& t : triangles) ++size[rootOf(parent, t[0])];
+  for (const auto& t : triangles) ++size[surfaces.root(t[0])];
   if (size.empty()) return;
   const auto largest = static_cast<std::uint32_t>(std::max_element(size.begin(), size.end()) - size.begin());
-  std::erase_if(triangles, [&](const auto& t) { return rootOf(parent, t[0]) != largest; });
+  std::erase_if(triangles, [&](const auto& t) { return surfaces.root(t[0]) != largest; });
 }
 
 TriangleMesh compacted(const std::vector<Point>& vertices, std::vector<std::array<std::uint32_t, 3>> triangles) {
-  constexpr std::uint32_t kUnused = ~0u;
-  std::vector<std::uint32_t> renumbered(vertices.size(), kUnused);
-  TriangleMesh mesh;
-  for (auto& t : triangles)
-    for (std::uint32_t& v : t) {
-      if (renumbered[v] == kUnused) {
-        renumbered[v] = static_cast<std::uint32_t>(mesh.positions.size());
-        mesh.positions.push_back(vertices[v].cast<float>());
-      }
-      v = renumbered[v];
-    }
-  mesh.triangles = std::move(triangles);
-  return mesh;
+  TriangleMesh all;
+  all.positions.reserve(vertices.size());
+  for (const Point& vertex : vertices) all.positions.push_back(vertex.cast<float>());
+  return withTriangles(all, std::move(triangles));
 }
-
-}  // namespace
-
-namespace {
 
 DualSurface settledSurface(const Shape& shape, double voxel) {
   if (shape.empty() || shape.bounds().isEmpty()) return {};
-  CornerGrid grid(shape, voxel);
+  SparseSdfGrid grid(shape, voxel);
   DualSurface surface = dualSurface(grid);
   project(grid, surface);
   relax(surface);
@@ -135,7 +113,7 @@ double voxelFor(const Shape& shape, std::size_t triangles) {
   if (box.isEmpty()) return 1e-3;
   // The number of faces grows with the inverse square of the voxel; a coarse count gives the constant.
   const double coarse = std::max(box.diagonal().norm() / 90, 1e-4);
-  CornerGrid grid(shape, coarse);
+  SparseSdfGrid grid(shape, coarse);
   const double found = 2.0 * static_cast<double>(std::max<std::size_t>(dualSurface(grid).faces.size(), 8));
   return std::max(coarse * std::sqrt(found / static_cast<double>(std::max<std::size_t>(triangles, 8))), 1e-4);
 }

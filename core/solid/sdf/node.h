@@ -5,6 +5,7 @@
 #include <cmath>
 #include <memory>
 #include <utility>
+#include <vector>
 
 #include "core/solid/sdf/shape.h"
 
@@ -48,6 +49,7 @@ class FieldNode {
 
   explicit FieldNode(Box bounds) : bounds_(std::move(bounds)) {}
   virtual ~FieldNode() = default;
+  /// At most kBatch points; `out` has room for as many.
   virtual void evaluate(const PointBatch& points, float* out) const = 0;
   /// A node with the same values at the place, as far as they are in the place's band; `self` owns this node.
   virtual Local near(const std::shared_ptr<const FieldNode>& self, const Place& place) const;
@@ -91,8 +93,12 @@ struct ToLocal {
 /// Box around a local box after it has been placed.
 Box placedBox(const Frame& frame, const Box& local);
 
-/// Smooth minimum with support of width `blend` and continuous curvature: the minimum less h^3 blend / 6, where h runs
-/// from 0 at |a - b| = blend to 1 where both are equal.
+/// Smooth minimum m of two fields a <= b over a width k = `blend`: with h = max(k - (b - a), 0) / k,
+///   m = a - k h^3 / 6,   dm/da = 1 - h^2 / 2,   dm/db = h^2 / 2,   d2m/da2 = -h / k.
+/// The cubic is the least power of h whose second derivative vanishes where the blend begins (h = 0), so that curvature
+/// is continuous there; the sixth makes both derivatives 1/2 where the fields are equal (h = 1), so that m is smooth
+/// across a = b too. The derivatives are weights that sum to 1: the gradient of m lies between those of a and b, and a
+/// blend of distances is no steeper than a distance. It lies below both by k / 6 at most.
 inline float smoothMin(float a, float b, float blend) {
   const float h = std::max(blend - std::fabs(a - b), 0.0f) / blend;
   return std::min(a, b) - h * h * h * blend * (1.0f / 6);
@@ -101,5 +107,20 @@ inline float smoothMin(float a, float b, float blend) {
 /// No solid is thinner than this, m.
 inline constexpr double kLeastExtent = 1e-4;
 inline double positive(double extent) { return extent > kLeastExtent ? extent : kLeastExtent; }
+
+/// Values and gradients of a field at any number of points, from four samples at the corners of a small tetrahedron
+/// around each point and one in its middle. With corners p + s c_i, c_i = (+-1, +-1, +-1) and the sum of c_i c_i^T over
+/// the four = 4 I, the gradient is the sum of c_i f(p + s c_i) / (4 s): exact for linear fields, and one sample less
+/// than differences along three axes take.
+struct FieldSamples {
+  std::vector<float> value;
+  std::vector<Eigen::Vector3f> gradient;
+};
+
+FieldSamples sampleField(const FieldNode& node, const std::vector<Point>& points, double step);
+std::vector<float> sampleValues(const FieldNode& node, const std::vector<Point>& points);
+
+/// Moves points onto the surface along the gradient, by at most `reach` (m).
+void projectOnSurface(const FieldNode& node, std::vector<Point>& points, double step, double reach);
 
 }  // namespace zyga::solid

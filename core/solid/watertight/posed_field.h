@@ -1,15 +1,31 @@
 #pragma once
 
-#include <atomic>
-#include <functional>
 #include <memory>
 #include <vector>
 
 #include "core/anatomy/plan/bone_field.h"
+#include "core/solid/levelset/level_set.h"
 #include "core/solid/sdf/shape.h"
+#include "core/solid/watertight/watertight.h"
+#include "core/task/task.h"
 
+/// Level sets of a posed skeleton's bones, whatever state their meshes are in.
 /// Bones as they lie in the world, as one shape.
 namespace zyga::solid {
+
+struct BoneDistanceFields {
+  BoneFields fields;  ///< by bone; empty where a bone has no mesh or was left out, all empty when cancelled
+  std::size_t holesClosed = 0;
+  std::vector<anatomy::BoneIndex> leftOut;
+};
+
+/// At most `triangles` triangles a bone are looked at. Holes are closed first; a bone that still encloses nothing is
+/// left out.
+BoneDistanceFields boneDistanceFields(const PosedSkeleton& skeleton, std::size_t triangles,
+                                      const LevelSetOptions& options);
+
+/// Surface of all bones, m^2, from their finest levels.
+double surfaceOf(const PosedSkeleton& skeleton);
 
 /// A bone's space, where the bone lies.
 struct PosedBone {
@@ -25,16 +41,28 @@ struct Bridge {
   double width = 0;
 };
 
-/// Looked at while a shape is evaluated; leaves by throwing Stopped.
-struct Watch {
-  const std::atomic<bool>* cancel = nullptr;
-  std::function<void()> visited;  ///< called once for each small block of points
-};
+/// Leaves an evaluation of a shape whose task has been cancelled.
 struct Stopped {};
 
-/// Union of the bones and bridges; surfaces flow together over `blend` (m; 0 leaves creases). The watch must outlive
-/// the shape.
+/// The task that evaluates a shape. How many blocks of points it will come to is known only about; the share told nears
+/// 1 without reaching it.
+struct Evaluation {
+  task::Task task;
+  double blocks = 0;  ///< expected, about; 0: nothing is told
+};
+
+/// Union of the bones and bridges; surfaces flow together over `blend` (m; 0 leaves creases). Evaluating it throws
+/// Stopped once the task is cancelled.
 Shape posedShape(const std::vector<PosedBone>& bones, const std::vector<Bridge>& bridges, double blend = 0,
-                 const Watch* watch = nullptr);
+                 Evaluation evaluation = {});
+
+struct JointBridges {
+  std::vector<Bridge> bridges;
+  std::vector<anatomy::JointIndex> unfilled;  ///< the gap is wider than `widest`
+};
+
+/// Fillings of the joints between bones that have fields. Each is a little wider than the joint's narrowest gap:
+/// `overlap` (m) is what the surface's grid needs to see it.
+JointBridges jointBridges(const PosedSkeleton& skeleton, const BoneFields& fields, double overlap, double widest);
 
 }  // namespace zyga::solid

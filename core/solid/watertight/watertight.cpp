@@ -2,13 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
-#include <stdexcept>
 
-#include "core/solid/levelset/bone_spaces.h"
-#include "core/solid/mesh/pieces.h"
+#include "core/solid/mesh/components.h"
+#include "core/solid/mesh/simplify.h"
 #include "core/solid/sdf/mesher.h"
-#include "core/solid/watertight/joint_bridges.h"
 #include "core/solid/watertight/posed_field.h"
 
 namespace zyga::solid {
@@ -43,24 +40,15 @@ struct Extent {
   }
 };
 
-std::string millimetres(double metres) {
-  char text[32];
-  std::snprintf(text, sizeof text, metres < 0.01 ? "%.1f mm" : "%.0f mm", metres * 1000);
-  return text;
-}
-
-std::string gigabytes(double bytes) {
-  char text[32];
-  std::snprintf(text, sizeof text, "%.1f GB", bytes / (1 << 30));
-  return text;
-}
+reason::Quantity length(double metres) { return {metres, reason::Unit::Length}; }
+reason::Quantity bytes(double count) { return {count, reason::Unit::Bytes}; }
 
 void checkMemory(const PosedSkeleton& skeleton, double voxel, std::size_t memory) {
   const double needed = Extent(skeleton).bytesFor(voxel);
   if (needed <= static_cast<double>(memory)) return;
-  throw std::invalid_argument("a voxel of " + millimetres(voxel) + " would need about " + gigabytes(needed) +
-                              " of memory; the smallest that fits in " + gigabytes(static_cast<double>(memory)) +
-                              " is " + millimetres(smallestVoxel(skeleton, memory)));
+  throw reason::Failure(
+      {fault::kVoxelTooFine,
+       {length(voxel), bytes(needed), bytes(static_cast<double>(memory)), length(smallestVoxel(skeleton, memory))}});
 }
 
 /// The shares of the whole work, by the clock on both samples.
@@ -76,7 +64,7 @@ class Work {
     checkMemory(skeleton_, out_.voxel, options_.memory);
     const std::vector<PosedBone> bones = posedBones();
     if (cancelled()) return {};
-    if (bones.empty()) throw std::invalid_argument("none of the bones has a closed surface");
+    if (bones.empty()) throw reason::Failure(fault::kNoClosedBone);
     try {
       const TriangleMesh all = meshAllSurfaces(shapeOf(bones), out_.voxel);
       return cancelled() ? Watertight() : finished(all);
@@ -86,20 +74,14 @@ class Work {
   }
 
  private:
-  bool cancelled() const { return options_.cancel && *options_.cancel; }
-  void tell(double share) const {
-    if (options_.progress) options_.progress(share);
-  }
+  bool cancelled() const { return options_.task.cancelled(); }
 
   std::vector<PosedBone> posedBones() {
     surface_ = surfaceOf(skeleton_);
     LevelSetOptions levels;
     levels.voxel = spacingOfFields(surface_, out_.voxel);
-    levels.cancel = options_.cancel;
-    levels.progress = [this](std::size_t done, std::size_t total) {
-      tell(kFieldsDone * static_cast<double>(done) / static_cast<double>(total));
-    };
-    spaces_ = boneSpaces(skeleton_, kSampledTriangles, levels);
+    levels.task = options_.task.part(0, kFieldsDone);
+    spaces_ = boneDistanceFields(skeleton_, kSampledTriangles, levels);
     out_.leftOut = spaces_.leftOut;
     out_.holesClosed = spaces_.holesClosed;
     std::vector<PosedBone> bones;
@@ -115,39 +97,30 @@ class Work {
       bridges = std::move(joints.bridges);
       out_.unfilled = std::move(joints.unfilled);
     }
-    watch_.cancel = options_.cancel;
     const double blocks = 3 * surface_ / (16 * out_.voxel * out_.voxel);
-    watch_.visited = [this, blocks, visited = 0.0]() mutable {
-      visited += 1;
-      if (std::fmod(visited, 256) == 0)
-        tell(kFieldsDone + (kMeshDone - kFieldsDone) * (1 - std::exp(-visited / blocks)));
-    };
-    return posedShape(bones, bridges, 0, &watch_);
+    return posedShape(bones, bridges, 0, {options_.task.part(kFieldsDone, kMeshDone), blocks});
   }
 
   Watertight finished(const TriangleMesh& all) {
-    tell(kMeshDone);
-    Pieces pieces = solidPieces(all, 8 * std::pow(out_.voxel, 3));
+    options_.task.tell(kMeshDone);
+    Components pieces = solidComponents(all, 8 * std::pow(out_.voxel, 3));
     if (pieces.count == 0)
-      throw std::invalid_argument("a voxel of " + millimetres(out_.voxel) +
-                                  " is too coarse: nothing is left of the bones; try " +
-                                  millimetres(naturalVoxel(skeleton_)));
+      throw reason::Failure({fault::kVoxelTooCoarse, {length(out_.voxel), length(naturalVoxel(skeleton_))}});
     out_.pieces = pieces.count;
     out_.hollows = pieces.hollows;
     out_.specks = pieces.specks;
-    out_.mesh =
-        options_.triangles > 0 ? simplified(pieces.mesh, options_.triangles, options_.cancel) : std::move(pieces.mesh);
+    out_.mesh = options_.triangles > 0 ? simplified(pieces.mesh, options_.triangles, options_.task.quiet())
+                                       : std::move(pieces.mesh);
     if (cancelled()) return {};
     out_.volume = volume(out_.mesh);
-    tell(1);
+    options_.task.tell(1);
     return std::move(out_);
   }
 
   const PosedSkeleton& skeleton_;
   const WatertightOptions& options_;
   Watertight out_;
-  BoneSpaces spaces_;
-  Watch watch_;
+  BoneDistanceFields spaces_;
   double surface_ = 0;
 };
 
@@ -165,7 +138,7 @@ Eigen::AlignedBox3d boundsOf(const PosedSkeleton& skeleton) {
 
 double naturalVoxel(const PosedSkeleton& skeleton) {
   const Eigen::AlignedBox3d box = boundsOf(skeleton);
-  if (box.isEmpty()) throw std::invalid_argument("there are no bone meshes yet");
+  if (box.isEmpty()) throw reason::Failure(fault::kNoBoneMeshes);
   return std::max(std::round(box.sizes().maxCoeff() / 2000 * 1e4) / 1e4, 1e-4);
 }
 

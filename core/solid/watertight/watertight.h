@@ -1,14 +1,25 @@
 #pragma once
 
-#include <atomic>
-#include <functional>
 #include <memory>
 #include <vector>
 
 #include "core/anatomy/specimen.h"
+#include "core/reason/reason.h"
 #include "core/solid/sculpt/sculpt.h"
 
 namespace zyga::solid {
+
+/// Why a surface cannot be made.
+namespace fault {
+
+inline constexpr reason::Id kNoBoneMeshes{"mesh.no-bone-meshes"};
+inline constexpr reason::Id kNoClosedBone{"mesh.no-closed-bone"};
+inline constexpr reason::Id kNoBonesForGuide{"mesh.no-bones-for-guide"};
+/// The voxel, the memory it needs, the memory allowed, the smallest voxel that fits.
+inline constexpr reason::Id kVoxelTooFine{"mesh.voxel-too-fine", 4};
+inline constexpr reason::Id kVoxelTooCoarse{"mesh.voxel-too-coarse", 2};  ///< the voxel, one that does
+
+}  // namespace fault
 
 /// A skeleton as it stands: meshes in the bones' frames (empty pointers where a bone has none), and those frames in the
 /// world, m.
@@ -23,8 +34,7 @@ struct WatertightOptions {
   std::size_t triangles = 0;        ///< about so many are left at the end; 0 leaves all
   bool fillJoints = false;          ///< joints are filled where cartilage was, so that bones hang together
   std::size_t memory = 3ULL << 30;  ///< bytes the work may take, about
-  std::function<void(double share)> progress;
-  const std::atomic<bool>* cancel = nullptr;
+  task::Task task;
 };
 
 struct Watertight {
@@ -45,8 +55,8 @@ double naturalVoxel(const PosedSkeleton& skeleton);
 double smallestVoxel(const PosedSkeleton& skeleton, std::size_t memory);
 
 /// The union of all bones as one closed surface, from the bones' level sets by a dual mesh (its vertices lie near the
-/// surface; parts thinner than about a voxel may be lost). Empty mesh when cancelled. Throws std::invalid_argument
-/// naming what would do instead: a voxel that needs more memory than allowed, one too coarse for anything to be left,
+/// surface; parts thinner than about a voxel may be lost). Empty mesh when cancelled. Throws reason::Failure that tells
+/// what would do instead: a voxel that needs more memory than allowed, one too coarse for anything to be left,
 /// or no bones.
 Watertight watertight(const PosedSkeleton& skeleton, const WatertightOptions& options);
 

@@ -2,7 +2,7 @@
 
 #include <stdexcept>
 
-#include "core/solid/sculpt/appendicular/parts.h"
+#include "core/solid/sculpt/appendicular/head_kit.h"
 
 namespace zyga::solid {
 
@@ -75,5 +75,7 @@ Shape appendicularShape(const Specimen& specimen, anatomy::BoneIndex index) {
       return {};
   }
 }
+
+Shape skullShape(const Bone& skull) { return isTall(skull) ? tallSkull(skull) : longSkull(skull); }
 
 }  // namespace zyga::solid

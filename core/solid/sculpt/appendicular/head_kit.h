@@ -8,6 +8,9 @@
 // Forms of head bones are common practice, no source.
 namespace zyga::solid {
 
+// Directions of a head: the left side, the snout, up.
+inline const Point kSide = Point::UnitY(), kAhead = Point::UnitX(), kUp = Point::UnitZ();
+
 /// Ruler of a head: shares of the skull's length (towards the snout), half width (left) and height (up), from the
 /// bone's origin.
 struct HeadRuler {

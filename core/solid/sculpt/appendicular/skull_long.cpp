@@ -4,9 +4,7 @@ namespace zyga::solid {
 
 namespace {
 
-const Point kSide = Point::UnitY(), kAhead = Point::UnitX(), kUp = Point::UnitZ();
-
-Shape braincase(const HeadRuler& h) {
+Shape longBraincase(const HeadRuler& h) {
   const double l = h.length;
   const auto station = [&](double x, double y, double low, double high, double square) {
     return Station{x * l, y * h.halfWidth, (high - low) / 2 * h.height, 0, (high + low) / 2 * h.height, square};
@@ -33,7 +31,7 @@ Shape braincase(const HeadRuler& h) {
                    0.010 * l);
 }
 
-Shape roof(const HeadRuler& h) {
+Shape longRoof(const HeadRuler& h) {
   const double l = h.length, w = h.halfWidth;
   Frame frame = Frame::Identity();
   frame.translation() = h.at(0.20, 0, 0.48);
@@ -45,7 +43,7 @@ Shape roof(const HeadRuler& h) {
   return plate(frame, outline, {0.042 * l, 0.028 * l, 0.05 * l, -0.5 / l, -0.4 / w});
 }
 
-Shape cheek(const HeadRuler& h) {
+Shape longCheek(const HeadRuler& h) {
   std::vector<Shape> struts;
   const auto add = [&](const std::vector<BarKnot>& knots, const Point& wide) { struts.push_back(bar(h, knots, wide)); };
   add({{{0.145, 0.64, 0.44}, 0.030, 0.017},
@@ -95,7 +93,7 @@ Shape cheek(const HeadRuler& h) {
 }
 
 /// A long flat-sided trough that broadens to a square front.
-Shape muzzle(const HeadRuler& h, const ToothArch& arch) {
+Shape longMuzzle(const HeadRuler& h, const ToothArch& arch) {
   const double l = h.length;
   struct Step {
     double x, top, wide;
@@ -141,7 +139,7 @@ Shape muzzle(const HeadRuler& h, const ToothArch& arch) {
   return smoothCut(bone, unite({slit(1), slit(-1)}), 0.014 * l);
 }
 
-Shape palate(const HeadRuler& h) {
+Shape longPalate(const HeadRuler& h) {
   const Shape wing = bar(h,
                          {{{0.20, 0.66, -0.30}, 0.036, 0.012},
                           {{0.30, 0.42, -0.30}, 0.034, 0.012},
@@ -165,7 +163,8 @@ Shape longSkull(const anatomy::Bone& skull) {
   const HeadRuler h(skull);
   const double l = h.length;
   const ToothArch arch = upperArch(skull);
-  Shape bone = smoothUnion({braincase(h), roof(h), symmetric(cheek(h)), muzzle(h, arch), palate(h)}, 0.026 * l);
+  Shape bone = smoothUnion({longBraincase(h), longRoof(h), symmetric(longCheek(h)), longMuzzle(h, arch), longPalate(h)},
+                           0.026 * l);
   const Shape temple =
       symmetric(ellipsoid(h.at(0.115, 0.60, 0.47), Point(0.030 * l, 0.14 * h.halfWidth, 0.14 * h.height)));
   bone = smoothCut(bone, temple, 0.010 * l);

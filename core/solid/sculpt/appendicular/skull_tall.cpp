@@ -4,10 +4,8 @@ namespace zyga::solid {
 
 namespace {
 
-const Point kSide = Point::UnitY(), kAhead = Point::UnitX(), kUp = Point::UnitZ();
-
 /// The box around the brain, closed, with the condyle behind and the wings that reach out to the cheeks.
-Shape braincase(const HeadRuler& h) {
+Shape tallBraincase(const HeadRuler& h) {
   const double l = h.length;
   Frame along = Frame::Identity();
   const auto station = [&](double x, double y, double low, double high, double square) {
@@ -37,7 +35,7 @@ Shape braincase(const HeadRuler& h) {
 }
 
 /// Roof of the hind skull, with the brow that overhangs the eye.
-Shape roof(const HeadRuler& h) {
+Shape tallRoof(const HeadRuler& h) {
   const double l = h.length, w = h.halfWidth;
   Frame frame = Frame::Identity();
   frame.translation() = h.at(0.28, 0, 0.475);
@@ -49,11 +47,12 @@ Shape roof(const HeadRuler& h) {
   return plate(frame, outline, {0.052 * l, 0.034 * l, 0.05 * l, -0.9 / l, -0.5 / w});
 }
 
-/// The struts of one cheek; what lies between them is open: eye, nostril, and the openings before and behind the eye.
-Shape cheek(const HeadRuler& h) {
+/// The struts of one tallCheek; what lies between them is open: eye, nostril, and the openings before and behind the
+/// eye.
+Shape tallCheek(const HeadRuler& h) {
   std::vector<Shape> struts;
   const auto add = [&](const std::vector<BarKnot>& knots, const Point& wide) { struts.push_back(bar(h, knots, wide)); };
-  // Behind the eye, down to the cheek.
+  // Behind the eye, down to the tallCheek.
   add({{{0.215, 0.64, 0.44}, 0.040, 0.022},
        {{0.228, 0.78, 0.31}, 0.036, 0.018},
        {{0.247, 0.87, 0.12}, 0.024, 0.015},
@@ -108,7 +107,7 @@ Shape brow(const HeadRuler& h) {
              kSide);
 }
 
-/// Where the floor of the nostril lies over the muzzle, share of the height.
+/// Where the floor of the nostril lies over the tallMuzzle, share of the height.
 std::vector<Station> muzzleStations(const HeadRuler& h, const ToothArch& arch) {
   const std::vector<std::pair<double, double>> top{{0.53, -0.13},   {0.60, -0.085}, {0.66, -0.05},
                                                    {0.74, -0.025},  {0.81, -0.01},  {0.87, -0.03},
@@ -124,7 +123,7 @@ std::vector<Station> muzzleStations(const HeadRuler& h, const ToothArch& arch) {
 }
 
 /// Upper jaw: a tall, blunt spade around the tooth row, open above into the nostrils and vaulted below.
-Shape muzzle(const HeadRuler& h, const ToothArch& arch) {
+Shape tallMuzzle(const HeadRuler& h, const ToothArch& arch) {
   const double l = h.length;
   const Shape whole = loft(Frame::Identity(), muzzleStations(h, arch), 0.030 * l);
   const Shape pit = ellipsoid(h.at(0.655, 0, 0.03), Point(0.150 * l, 0.56 * h.halfWidth, 0.145 * h.height));
@@ -141,7 +140,7 @@ Shape muzzle(const HeadRuler& h, const ToothArch& arch) {
   return smoothUnion(bone, symmetric(tube(rim, kUp)), 0.02 * l);
 }
 
-/// Slim bar that arches between the two nostrils from the brow to the tip of the muzzle.
+/// Slim bar that arches between the two nostrils from the brow to the tip of the tallMuzzle.
 Shape nasalBar(const HeadRuler& h) {
   const Shape middle = bar(h,
                            {{{0.40, 0, 0.475}, 0.050, 0.022},
@@ -163,8 +162,8 @@ Shape nasalBar(const HeadRuler& h) {
   return smoothUnion(middle, nasals, 0.035 * l);
 }
 
-/// Palate and cheek braces, seen through the openings.
-Shape palate(const HeadRuler& h) {
+/// Palate and tallCheek braces, seen through the openings.
+Shape tallPalate(const HeadRuler& h) {
   const Shape wing = bar(h,
                          {{{0.15, 0.66, -0.20}, 0.055, 0.016},
                           {{0.24, 0.46, -0.18}, 0.050, 0.016},
@@ -190,9 +189,9 @@ Shape tallSkull(const anatomy::Bone& skull) {
   const HeadRuler h(skull);
   const double l = h.length;
   const ToothArch arch = upperArch(skull);
-  Shape bone = smoothUnion(
-      {braincase(h), roof(h), symmetric(unite({cheek(h), brow(h)})), muzzle(h, arch), nasalBar(h), palate(h)},
-      0.034 * l);
+  Shape bone = smoothUnion({tallBraincase(h), tallRoof(h), symmetric(unite({tallCheek(h), brow(h)})),
+                            tallMuzzle(h, arch), nasalBar(h), tallPalate(h)},
+                           0.034 * l);
   // Openings on top behind the brow.
   const Shape temple =
       symmetric(ellipsoid(h.at(0.165, 0.60, 0.47), Point(0.042 * l, 0.16 * h.halfWidth, 0.13 * h.height)));

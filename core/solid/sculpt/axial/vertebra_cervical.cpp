@@ -2,7 +2,7 @@
 #include <cmath>
 
 #include "core/solid/sculpt/axial/axial.h"
-#include "core/solid/sculpt/axial/parts.h"
+#include "core/solid/sculpt/axial/vertebra.h"
 
 namespace zyga::solid {
 
@@ -33,9 +33,6 @@ struct CervicalForm {
     spineBack = v.spineTop + Point(-0.12 * L, apart, -0.03 * H);
   }
 };
-
-/// Middle of the bone just below a facet's pad: where rami and laminae end.
-Point under(const Facet& facet, double depth) { return facet.centre - depth * facet.normal; }
 
 Shape arch(const CervicalForm& f) {
   const double middle = 0.5 * (f.roof + 0.1 * f.H), half = 0.5 * (f.roof - 0.1 * f.H);

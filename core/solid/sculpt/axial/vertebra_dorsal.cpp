@@ -2,7 +2,7 @@
 #include <cmath>
 
 #include "core/solid/sculpt/axial/axial.h"
-#include "core/solid/sculpt/axial/parts.h"
+#include "core/solid/sculpt/axial/vertebra.h"
 
 namespace zyga::solid {
 
@@ -33,8 +33,6 @@ struct DorsalForm {
   /// A point on the spine's axis, `share` of the way from the roof to the summit.
   Point onSpine(double share) const { return {-0.06 * L + (lean + 0.06 * L) * share, 0, roof + (top - roof) * share}; }
 };
-
-Point under(const Facet& facet, double depth) { return facet.centre - depth * facet.normal; }
 
 /// Tall pedicels beside the canal, closed above.
 Shape arch(const DorsalForm& f) {
