@@ -6,7 +6,7 @@
 #include <cctype>
 #include <system_error>
 
-#include "core/files/project/project.h"
+#include "core/files/disk/file_error.h"
 
 namespace zyga::files {
 namespace {
@@ -19,14 +19,19 @@ std::filesystem::path folderOf(const std::filesystem::path& path) {
 }
 
 /// The system's own words, to go on a sentence with.
-std::string causeOf(const QFileDevice& file) {
+reason::Reason causeOf(const QFileDevice& file) {
   auto text = file.errorString().toStdString();
   if (!text.empty()) text[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(text[0])));
-  return text;
+  return {fault::kInItsWords, {reason::text(text)}};
 }
 
-[[noreturn]] void failToSave(const std::filesystem::path& path, const std::string& cause, const std::string& mend) {
-  throw FileError("cannot save " + path.string() + ": " + cause + "; " + mend);
+[[noreturn]] void failToSave(const std::filesystem::path& path, reason::Reason cause, reason::Reason mend) {
+  throw FileError(
+      {fault::kCannotSave, {pathText(path), reason::inner(std::move(cause)), reason::inner(std::move(mend))}});
+}
+
+[[noreturn]] void failToOpen(const std::filesystem::path& path, reason::Reason cause) {
+  throw FileError({fault::kCannotOpen, {pathText(path), reason::inner(std::move(cause))}});
 }
 
 }  // namespace
@@ -34,27 +39,25 @@ std::string causeOf(const QFileDevice& file) {
 void checkPlace(const std::filesystem::path& path) {
   std::error_code ignored;
   const auto folder = folderOf(path);
-  if (path.filename().empty()) failToSave(path, "the name of the file is missing", "add a name after the folder");
+  if (path.filename().empty()) failToSave(path, fault::kNameMissing, fault::kAddName);
   if (!std::filesystem::exists(folder, ignored)) {
-    failToSave(path, "there is no folder " + folder.string(), "make the folder first or choose another one");
+    failToSave(path, {fault::kNoFolder, {pathText(folder)}}, fault::kMakeFolder);
   }
   if (!std::filesystem::is_directory(folder, ignored)) {
-    failToSave(path, folder.string() + " is a file, not a folder", "choose a folder");
+    failToSave(path, {fault::kFileNotFolder, {pathText(folder)}}, fault::kChooseFolder);
   }
   if (std::filesystem::is_directory(path, ignored)) {
-    failToSave(path, "this is the name of a folder", "choose another name");
+    failToSave(path, fault::kNameOfFolder, fault::kChooseName);
   }
   const QFileInfo file(toQt(path)), place(toQt(folder));
-  if (file.exists() && !file.isWritable()) failToSave(path, "you may not write this file", "choose another name");
-  if (!place.isWritable()) failToSave(path, "you may not write in the folder", "choose another folder");
+  if (file.exists() && !file.isWritable()) failToSave(path, fault::kMayNotWriteFile, fault::kChooseName);
+  if (!place.isWritable()) failToSave(path, fault::kMayNotWriteFolder, fault::kChooseOtherFolder);
 }
 
 void writeWhole(const std::filesystem::path& path, std::string_view bytes) {
   checkPlace(path);
   QSaveFile file(toQt(path));
-  const auto fail = [&] {
-    failToSave(path, causeOf(file), "make room or choose another folder; the old file, if any, is untouched");
-  };
+  const auto fail = [&] { failToSave(path, causeOf(file), fault::kMakeRoom); };
   if (!file.open(QIODevice::WriteOnly)) fail();
   const auto size = static_cast<qint64>(bytes.size());
   if (file.write(bytes.data(), size) != size || !file.commit()) fail();
@@ -62,18 +65,13 @@ void writeWhole(const std::filesystem::path& path, std::string_view bytes) {
 
 std::string readWhole(const std::filesystem::path& path) {
   std::error_code ignored;
-  if (!std::filesystem::exists(path, ignored))
-    throw FileError("cannot open " + path.string() + ": there is no such file");
-  if (std::filesystem::is_directory(path, ignored)) {
-    throw FileError("cannot open " + path.string() + ": this is a folder, not a file");
-  }
+  if (!std::filesystem::exists(path, ignored)) failToOpen(path, fault::kNoSuchFile);
+  if (std::filesystem::is_directory(path, ignored)) failToOpen(path, fault::kFolderNotFile);
   QFile file(toQt(path));
-  if (!file.open(QIODevice::ReadOnly)) {
-    throw FileError("cannot open " + path.string() + ": " + causeOf(file));
-  }
+  if (!file.open(QIODevice::ReadOnly)) failToOpen(path, causeOf(file));
   const QByteArray bytes = file.readAll();
   if (file.error() != QFileDevice::NoError) {
-    throw FileError("cannot read " + path.string() + ": " + causeOf(file));
+    throw FileError({fault::kCannotRead, {pathText(path), reason::inner(causeOf(file))}});
   }
   return bytes.toStdString();
 }

@@ -7,9 +7,7 @@ namespace zyga::files {
 StagedOutput::StagedOutput(std::filesystem::path wanted)
     : wanted_(std::move(wanted)),
       folder_(QString::fromStdString((wanted_.parent_path() / ".zygapose-XXXXXX").string())) {
-  if (!folder_.isValid())
-    throw FileError("the folder " + wanted_.parent_path().string() +
-                    " cannot be written; choose another one or change its rights");
+  if (!folder_.isValid()) throw FileError({fault::kFolderNotWritable, {pathText(wanted_.parent_path())}});
 }
 
 std::filesystem::path StagedOutput::path() const {

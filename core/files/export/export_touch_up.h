@@ -16,4 +16,9 @@ std::string withColladaHeader(std::string_view document, LengthUnit unit, UpAxis
 /// melt neighbouring triangles into polygons. The list is blanked in place, so the lengths in a GLB stay right.
 std::string withoutExtensions(std::string_view document);
 
+/// A sentence in the file's own header, where its format has a place for one. glTF and GLB: `asset.extras.note` (glTF
+/// 2.0, section 3.2). COLLADA: <comments> of the contributor. OBJ: a comment line. PLY: a comment of its header. STL:
+/// the 80 bytes before the triangles, as much as fits. The text is taken as ASCII. Unchanged for an empty note.
+std::string withNote(std::string bytes, std::string_view ending, const std::string& note);
+
 }  // namespace zyga::files

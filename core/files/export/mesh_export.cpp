@@ -8,9 +8,9 @@
 #include <assimp/Exporter.hpp>
 
 #include "core/files/disk/atomic_file.h"
-#include "core/files/export/export_note.h"
 #include "core/files/export/export_scene.h"
 #include "core/files/export/export_touch_up.h"
+#include "core/solid/watertight/watertight.h"
 
 namespace zyga::files {
 namespace {
@@ -27,12 +27,16 @@ constexpr Format kFormats[] = {{".glb", "glb2", true, true},    {".gltf", "gltf2
                                {".dae", "collada", true, true}, {".obj", "obj", false, true},
                                {".stl", "stlb", false, false},  {".ply", "plyb", false, false}};
 
+[[noreturn]] void failToExport(const std::filesystem::path& path, reason::Reason cause) {
+  throw FileError({fault::kCannotExport, {pathText(path), reason::inner(std::move(cause))}});
+}
+
 const Format& formatOf(const std::filesystem::path& path) {
   const QString ending = QString::fromStdString(path.extension().string()).toLower();
   for (const auto& format : kFormats) {
     if (ending == format.ending) return format;
   }
-  throw FileError("cannot export to " + path.string() + ": the ending must be .glb, .gltf, .obj, .ply, .stl or .dae");
+  failToExport(path, fault::kUnknownMeshEnding);
 }
 
 bool isGltf(const Format& format) { return std::string_view(format.ending).starts_with(".gl"); }
@@ -86,7 +90,7 @@ void writeScene(const Format& format, const ExportInput& input, const std::files
   properties.SetPropertyString(AI_CONFIG_EXPORT_BLOB_NAME, blobName(format, path));
   properties.SetPropertyBool("GLTF2_NODE_IN_TRS", true);
   const aiExportDataBlob* blob = exporter.ExportToBlob(scene.get(), format.exporter, 0, &properties);
-  if (!blob) throw FileError("cannot export to " + path.string() + ": " + exporter.GetErrorString());
+  if (!blob) failToExport(path, {fault::kInItsWords, {reason::text(exporter.GetErrorString())}});
   writeBlobs(format, *blob, path, options, noteOf(input.surfaces));
 }
 
@@ -112,8 +116,7 @@ void exportMeshes(const anatomy::Specimen& specimen, const kinematics::Placement
                   const std::vector<NamedSurface>& surfaces) {
   const Format& format = formatOf(path);
   const bool bones = anyBone(meshes);
-  if (!bones && surfaces.empty())
-    throw FileError("cannot export to " + path.string() + ": there are no bone meshes yet");
+  if (!bones && surfaces.empty()) failToExport(path, solid::fault::kNoBoneMeshes);
   const ExportFrame frame = frameOf(format, options);
   if (format.objects) return writeScene(format, {specimen, X_WB, meshes, frame, surfaces}, path, options);
   if (bones) writeScene(format, {specimen, X_WB, meshes, frame, {}}, path, options);

@@ -11,6 +11,13 @@
 
 namespace zyga::files {
 
+namespace fault {
+
+inline constexpr Id kUnknownMeshEnding{"export.unknown-ending"};
+inline constexpr Id kLibraryLeftOut{"export.library-left-out", 1};  ///< what should be in the file
+
+}  // namespace fault
+
 enum class LengthUnit { Metre, Centimetre, Millimetre };
 enum class UpAxis { Y, Z };
 

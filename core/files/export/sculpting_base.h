@@ -1,10 +1,11 @@
 #pragma once
 
-#include <atomic>
-#include <functional>
+#include <optional>
 
 #include "core/files/export/mesh_export.h"
 #include "core/solid/flesh/guide_thickness.h"
+#include "core/solid/watertight/watertight.h"
+#include "core/task/task.h"
 
 /// What is made for sculptors beside the single bones.
 namespace zyga::files {
@@ -18,23 +19,24 @@ struct SculptingBase {
   bool any() const { return watertight || bodyGuide; }
 };
 
-/// "Not an engineering document..." for output that may be made into something that stands.
-inline constexpr std::string_view kFabricationCaution =
-    "Not an engineering document; local codes and licensed practice decide.";
-
+/// What came out and what was left out.
 struct SculptedSurfaces {
-  std::vector<NamedSurface> surfaces;  ///< none when cancelled
-  std::vector<std::string> told;       ///< what came out and what was left out, a sentence each
+  struct Size {
+    std::size_t triangles = 0;
+    double volume = 0;  ///< m^3
+  };
+  std::vector<NamedSurface> surfaces;         ///< none when cancelled; without notes, which whoever writes them adds
+  std::optional<solid::Watertight> skeleton;  ///< all but its mesh, which is among the surfaces
+  std::size_t skeletonTriangles = 0;
+  std::optional<Size> guide;
 };
 
-/// Throws std::invalid_argument as solid::watertight does.
+/// Names of the surfaces.
+inline constexpr std::string_view kWatertightName = "skeleton_watertight";
+
+/// Throws reason::Failure as solid::watertight and solid::bodyGuide do.
 SculptedSurfaces sculptingBase(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB,
                                const BoneMeshes& meshes, const SculptingBase& wanted,
-                               const solid::GuideThickness& thickness,
-                               const std::function<void(double share)>& progress = {},
-                               const std::atomic<bool>* cancel = nullptr);
-
-/// "neck 50, neck base 120, ... mm; tail 1.35 x bone width, 1.2 x bone height".
-std::string thicknessInWords(const solid::GuideThickness& thickness);
+                               const solid::GuideThickness& thickness, const task::Task& task = {});
 
 }  // namespace zyga::files

@@ -1,20 +1,22 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
-#include "core/study/reach/envelope.h"
-#include "core/study/reach/range_chart.h"
-#include "core/study/stress/pressure.h"
-#include "core/study/uncertainty/spread.h"
+#include "core/files/json/json_write.h"
+#include "core/study/run.h"
 
 /// Studies as JSON, for the batch verb and for reports: m, m2, m3, degrees, mmHg, rounded to a millionth, keys in fixed
 /// order. Each is one object; what it was asked of (specimen, assumptions) the caller puts around it.
 namespace zyga::files {
 
-std::string studyJson(const study::Elevation& elevation);
-std::string studyJson(const study::Envelope& envelope);
-std::string studyJson(const study::RangeChart& chart);
-std::string studyJson(const study::SpreadStudy& spread);
-std::string studyJson(const study::Pressure& pressure);
+/// What is said of a study for people (ui/words), UTF-8.
+struct StudyTold {
+  std::vector<std::string> sentences;
+  std::vector<std::string> views;  ///< of the pressure alone
+  std::string caution;             ///< of the pressure alone
+};
+
+json::Value studyJson(const study::StudyResult& result, const StudyTold& told);
 
 }  // namespace zyga::files

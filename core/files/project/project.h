@@ -1,7 +1,9 @@
 #pragma once
 
 #include <filesystem>
+#include <memory>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "core/anatomy/note.h"
@@ -11,6 +13,7 @@
 #include "core/files/project/sheet.h"
 #include "core/kinematics/pose.h"
 #include "core/range/assumptions.h"
+#include "core/range/scenario.h"
 #include "core/solid/flesh/guide_thickness.h"
 #include "core/study/claims/claim.h"
 #include "core/study/ground/trackway.h"
@@ -29,7 +32,8 @@ struct NamedPose {
 struct Project {
   anatomy::MeasurementTable table;  ///< filled; each cell knows where it comes from
   std::vector<ProjectScan> scans;   ///< real bones in the place of sculpted ones
-  anatomy::Specimen specimen;       ///< specimenOf(table, scans)
+  /// specimenOf(table, scans); shared with every scenario of it.
+  std::shared_ptr<const anatomy::Specimen> sharedSpecimen = std::make_shared<const anatomy::Specimen>();
   range::Assumptions assumptions;
   kinematics::Pose pose;  ///< the present pose
   std::vector<NamedPose> poses;
@@ -40,7 +44,17 @@ struct Project {
   Sheet sheet;                                    ///< as it was last set up
   solid::GuideThickness guide;                    ///< of the body guide that is exported to sculpt on
   std::vector<anatomy::JointIndex> lockedJoints;  ///< stay as they are in a drag; in joint order
+
+  const anatomy::Specimen& specimen() const { return *sharedSpecimen; }
+  void setSpecimen(anatomy::Specimen made) {
+    sharedSpecimen = std::make_shared<const anatomy::Specimen>(std::move(made));
+  }
 };
+
+/// The project's animal under its assumptions in its present pose, or another one.
+range::Scenario scenarioOf(const Project& project, std::shared_ptr<const range::ContactModel> contact = nullptr);
+range::Scenario scenarioOf(const Project& project, const kinematics::Pose& pose,
+                           std::shared_ptr<const range::ContactModel> contact = nullptr);
 
 /// buildSpecimen(table) with the scanned bones in it. Throws as buildSpecimen and withScans do.
 anatomy::Specimen specimenOf(const anatomy::MeasurementTable& table, const std::vector<ProjectScan>& scans);

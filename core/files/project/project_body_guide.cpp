@@ -1,9 +1,5 @@
 #include "core/files/project/project_body_guide.h"
 
-#include <cmath>
-
-#include "core/files/json/json_layout.h"
-#include "core/files/json/numeral.h"
 #include "core/files/project/project_schema.h"
 
 namespace zyga::files {
@@ -13,28 +9,26 @@ constexpr std::array<std::pair<std::string_view, double solid::GuideThickness::*
     {{"tail_percent_of_bone_width", &solid::GuideThickness::tailWidth},
      {"tail_percent_of_bone_height", &solid::GuideThickness::tailHeight}}};
 
-std::string finite(double value, int places) {
-  if (!std::isfinite(value)) throw FileError("cannot save: a thickness of the body guide is not a finite number");
-  return toNumeral(value, places);
-}
+constexpr reason::Term kThickness{"project.guide-thickness"};
 
 void readWithin(const JsonPlace& place, std::string_view key, int places, double least, double most, double& value) {
   const auto found = place.find(key);
   if (!found) return;
   value = fromNumeral(found->numeral(), places);
   if (!(value >= least && value <= most))
-    found->fail("must be from " + toNumeral(least, places) + " to " + toNumeral(most, places));
+    found->fail({fault::kOutOfBounds, {reason::text(toNumeral(least, places)), reason::text(toNumeral(most, places))}});
 }
 
 }  // namespace
 
-std::optional<std::string> bodyGuideMember(const Project& project) {
-  if (project.guide == solid::GuideThickness{}) return std::nullopt;
-  std::vector<std::string> members;
+void addBodyGuide(const Project& project, json::Value& root) {
+  if (project.guide == solid::GuideThickness{}) return;
+  json::Value guide = json::object({});
   for (const auto& part : kGuideParts)
-    members.push_back(member(part.key, finite(project.guide.*part.field, schema::kMillimetres)));
-  for (const auto& [key, field] : kTail) members.push_back(member(key, finite(project.guide.*field, schema::kPercent)));
-  return member(kBodyGuideKey, onOneLine(members));
+    guide.add(part.key, schema::numeral(project.guide.*part.field, schema::kMillimetres, kThickness));
+  for (const auto& [key, field] : kTail)
+    guide.add(key, schema::numeral(project.guide.*field, schema::kPercent, kThickness));
+  root.add(kBodyGuideKey, std::move(guide));
 }
 
 void readBodyGuide(const JsonPlace& root, Project& project) {

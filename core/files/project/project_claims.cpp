@@ -1,10 +1,5 @@
 #include "core/files/project/project_claims.h"
 
-#include <algorithm>
-#include <cmath>
-
-#include "core/files/json/json_layout.h"
-#include "core/files/json/numeral.h"
 #include "core/files/project/project_schema.h"
 
 namespace zyga::files {
@@ -16,36 +11,27 @@ using study::Claim;
 constexpr std::array<std::pair<std::string_view, Bound>, 2> kBounds{
     {{"at least", Bound::AtLeast}, {"at most", Bound::AtMost}}};
 
-double finite(double value) {
-  if (!std::isfinite(value)) throw FileError("cannot save: the value of a claim is not a finite number");
-  return value;
-}
-
-std::string claimText(const Claim& claim) {
+json::Value claimJson(const Claim& claim) {
+  constexpr reason::Term kValue{"project.claim-value"};
   const study::ClaimKindTraits& traits = traitsOf(claim.kind);
-  std::vector<std::string> members{member("kind", jsonString(traits.word))};
-  if (traits.bounds) members.push_back(member("bound", jsonString(schema::wordOf(kBounds, claim.bound))));
-  members.push_back(traits.angle ? member("value_deg", toDegrees(finite(claim.value)))
-                                 : member("value_mm", toNumeral(finite(claim.value), schema::kMillimetres)));
-  if (traits.ahead) members.push_back(member("ahead_mm", toNumeral(finite(claim.ahead), schema::kMillimetres)));
-  if (!claim.source.empty()) members.push_back(member("source", jsonString(claim.source)));
-  return onOneLine(members);
+  json::Value members = json::object({{"kind", traits.word}});
+  if (traits.bounds) members.add("bound", schema::wordOf(kBounds, claim.bound));
+  if (traits.angle)
+    members.add("value_deg", schema::degrees(claim.value, kValue));
+  else
+    members.add("value_mm", schema::numeral(claim.value, schema::kMillimetres, kValue));
+  if (traits.ahead) members.add("ahead_mm", schema::numeral(claim.ahead, schema::kMillimetres, kValue));
+  if (!claim.source.empty()) members.add("source", claim.source);
+  return members;
 }
 
 study::ClaimKind readKind(const JsonPlace& place) {
-  std::string known;
+  std::vector<std::string_view> known;
   for (const study::ClaimKind kind : study::kClaimKinds) {
-    const std::string word(traitsOf(kind).word);
-    if (word == place.string()) return kind;
-    known += (known.empty() ? "" : ", ") + word;
+    if (traitsOf(kind).word == place.string()) return kind;
+    known.push_back(traitsOf(kind).word);
   }
-  place.fail(jsonString(place.string()) + " is no kind of claim; there are " + known);
-}
-
-Bound readBound(const JsonPlace& place) {
-  for (const auto& [word, bound] : kBounds)
-    if (word == place.string()) return bound;
-  place.fail("must be \"at least\" or \"at most\"");
+  place.fail({fault::kNoClaimKind, {shown(place.string()), shown(known)}});
 }
 
 Claim readClaim(const JsonPlace& place) {
@@ -54,7 +40,7 @@ Claim readClaim(const JsonPlace& place) {
   const study::ClaimKindTraits& traits = traitsOf(claim.kind);
   std::vector<std::string_view> keys{"kind", "source", traits.angle ? "value_deg" : "value_mm"};
   if (traits.bounds) {
-    claim.bound = readBound(place["bound"]);
+    claim.bound = schema::readWord(place["bound"], kBounds);
     keys.push_back("bound");
   }
   if (traits.ahead) {
@@ -65,17 +51,17 @@ Claim readClaim(const JsonPlace& place) {
                              : fromNumeral(place["value_mm"].numeral(), schema::kMillimetres);
   if (const auto source = place.find("source")) claim.source = source->string();
   place.allowOnly(keys);
-  if (const std::string fault = faultOf(claim); !fault.empty()) place.fail(fault);
+  if (reason::Reason fault = validate(claim); !fault.empty()) place.fail(std::move(fault));
   return claim;
 }
 
 }  // namespace
 
-std::vector<std::string> claimMembers(const Project& project) {
-  if (project.claims.empty()) return {};
-  std::vector<std::string> claims;
-  for (const Claim& claim : project.claims) claims.push_back(claimText(claim));
-  return {member(kClaimsKey, onLines(claims, "  ", '[', ']'))};
+void addClaims(const Project& project, json::Value& root) {
+  if (project.claims.empty()) return;
+  json::Value claims = json::Value::array(json::Layout::OnLines);
+  for (const Claim& claim : project.claims) claims.push(claimJson(claim));
+  root.add(kClaimsKey, std::move(claims));
 }
 
 void readClaims(const JsonPlace& root, Project& project) {

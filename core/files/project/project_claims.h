@@ -1,16 +1,16 @@
 #pragma once
 
-#include <string>
-#include <vector>
+#include <string_view>
 
 #include "core/files/json/json.h"
+#include "core/files/json/json_write.h"
 #include "core/files/project/project.h"
 
 /// The claims of a project. A file without them has none.
 namespace zyga::files {
 
-/// Members of the document's root; none for a project without claims. Throws FileError for what is not finite.
-std::vector<std::string> claimMembers(const Project& project);
+/// To the document's root; nothing for a project without claims. Throws FileError for what is not finite.
+void addClaims(const Project& project, json::Value& root);
 
 inline constexpr std::string_view kClaimsKey = "claims";
 void readClaims(const JsonPlace& root, Project& project);

@@ -1,9 +1,5 @@
 #include "core/files/project/project_ground.h"
 
-#include <cmath>
-
-#include "core/files/json/json_layout.h"
-#include "core/files/json/numeral.h"
 #include "core/files/project/project_schema.h"
 
 namespace zyga::files {
@@ -28,30 +24,25 @@ constexpr std::array<std::pair<std::string_view, study::BodyPart>, study::kBodyP
      {"fore_limbs", study::BodyPart::ForeLimbs},
      {"hind_limbs", study::BodyPart::HindLimbs}}};
 
-double finite(double value, std::string_view what) {
-  if (!std::isfinite(value)) throw FileError("cannot save: " + std::string(what) + " is not a finite number");
-  return value;
+json::Value printJson(const Footprint& print) {
+  constexpr reason::Term kPrint{"project.footprint"};
+  json::Value members = json::object({{"foot", print.foot}});
+  for (const auto& [key, distance] : kDistances)
+    if (print.*distance) members.add(key, schema::numeral(*(print.*distance), schema::kMillimetres, kPrint));
+  return members;
 }
 
-std::string printText(const Footprint& print) {
-  std::vector<std::string> members{member("foot", jsonString(print.foot))};
-  for (const auto& [key, distance] : kDistances) {
-    if (print.*distance)
-      members.push_back(member(key, toNumeral(finite(*(print.*distance), "a footprint"), schema::kMillimetres)));
-  }
-  return onOneLine(members);
-}
-
-std::string trackwayText(const study::Trackway& trackway) {
-  std::vector<std::string> prints;
-  for (const auto& print : trackway.prints) prints.push_back(printText(print));
-  return onLines(
-      {member("place_mm", list({toNumeral(finite(trackway.x, "the trackway's place"), schema::kMillimetres),
-                                toNumeral(finite(trackway.y, "the trackway's place"), schema::kMillimetres)})),
-       member("heading_deg", toDegrees(finite(trackway.heading, "the trackway's heading"))),
-       member("hip_multiplier", toNumeral(finite(trackway.hipMultiplier, "the hip multiplier"))),
-       member("prints", onLines(prints, "    ", '[', ']'))},
-      "  ", '{', '}');
+json::Value trackwayJson(const study::Trackway& trackway) {
+  constexpr reason::Term kPlace{"project.trackway-place"}, kHeading{"project.trackway-heading"},
+      kMultiplier{"project.hip-multiplier"};
+  json::Value prints = json::Value::array(json::Layout::OnLines);
+  for (const auto& print : trackway.prints) prints.push(printJson(print));
+  return json::object({{"place_mm", json::array({schema::numeral(trackway.x, schema::kMillimetres, kPlace),
+                                                 schema::numeral(trackway.y, schema::kMillimetres, kPlace)})},
+                       {"heading_deg", schema::degrees(trackway.heading, kHeading)},
+                       {"hip_multiplier", schema::numeral(trackway.hipMultiplier, 0, kMultiplier)},
+                       {"prints", prints}},
+                      json::Layout::OnLines);
 }
 
 Footprint readPrint(const JsonPlace& place) {
@@ -69,12 +60,12 @@ Footprint readPrint(const JsonPlace& place) {
 study::Trackway readTrackway(const JsonPlace& place) {
   place.allowOnly({"place_mm", "heading_deg", "hip_multiplier", "prints"});
   study::Trackway trackway;
-  const auto at = place["place_mm"].items(2, "numbers");
+  const auto at = place["place_mm"].items(2, kNumbers);
   trackway.x = fromNumeral(at[0].numeral(), schema::kMillimetres);
   trackway.y = fromNumeral(at[1].numeral(), schema::kMillimetres);
   trackway.heading = radians(place["heading_deg"].numeral());
   trackway.hipMultiplier = place["hip_multiplier"].number();
-  if (!(trackway.hipMultiplier > 0)) place["hip_multiplier"].fail("must be above zero");
+  if (!(trackway.hipMultiplier > 0)) place["hip_multiplier"].fail(fault::kNotAboveZero);
   for (const auto& item : place["prints"].items()) trackway.prints.push_back(readPrint(item));
   return trackway;
 }
@@ -88,7 +79,8 @@ study::Densities readDensities(const JsonPlace& place) {
     if (!value) continue;
     densities[part] = value->number();
     if (densities[part] < study::kLeastDensity || densities[part] > study::kMostDensity) {
-      value->fail("must be from " + toNumeral(study::kLeastDensity) + " to " + toNumeral(study::kMostDensity));
+      value->fail({fault::kOutOfBounds,
+                   {reason::text(toNumeral(study::kLeastDensity)), reason::text(toNumeral(study::kMostDensity))}});
     }
   }
   place.allowOnly(keys);
@@ -97,15 +89,13 @@ study::Densities readDensities(const JsonPlace& place) {
 
 }  // namespace
 
-std::vector<std::string> groundMembers(const Project& project) {
-  std::vector<std::string> members;
-  if (!(project.trackway == study::Trackway{})) members.push_back(member(kTrackwayKey, trackwayText(project.trackway)));
-  if (project.densities == study::Densities{}) return members;
-  std::vector<std::string> parts;
+void addGround(const Project& project, json::Value& root) {
+  if (!(project.trackway == study::Trackway{})) root.add(kTrackwayKey, trackwayJson(project.trackway));
+  if (project.densities == study::Densities{}) return;
+  json::Value parts = json::object({});
   for (const auto& [key, part] : kParts)
-    parts.push_back(member(key, toNumeral(finite(project.densities[part], "a density"))));
-  members.push_back(member(kDensitiesKey, onOneLine(parts)));
-  return members;
+    parts.add(key, schema::numeral(project.densities[part], 0, reason::Term{"project.density"}));
+  root.add(kDensitiesKey, std::move(parts));
 }
 
 void readGround(const JsonPlace& root, Project& project) {

@@ -2,26 +2,26 @@
 
 #include <algorithm>
 
-#include "core/files/json/json_layout.h"
+#include "core/files/project/project_faults.h"
 
 namespace zyga::files {
 
-std::vector<std::string> lockMembers(const Project& project) {
-  if (project.lockedJoints.empty()) return {};
-  std::vector<std::string> ids;
-  for (const anatomy::JointIndex joint : project.lockedJoints) ids.push_back(jsonString(project.specimen[joint].id));
-  return {member(kLockedKey, list(ids))};
+void addLocks(const Project& project, json::Value& root) {
+  if (project.lockedJoints.empty()) return;
+  json::Value ids = json::array({});
+  for (const anatomy::JointIndex joint : project.lockedJoints) ids.push(project.specimen()[joint].id);
+  root.add(kLockedKey, std::move(ids));
 }
 
 void readLocks(const JsonPlace& root, Project& project) {
   const auto locked = root.find(kLockedKey);
   if (!locked) return;
   for (const JsonPlace& item : locked->items()) {
-    const auto joint = project.specimen.findJoint(item.string());
-    if (!joint) item.fail("the specimen has no joint " + jsonString(item.string()));
+    const auto joint = project.specimen().findJoint(item.string());
+    if (!joint) item.fail({fault::kNoJoint, {shown(item.string())}});
     auto& kept = project.lockedJoints;
     const auto at = std::lower_bound(kept.begin(), kept.end(), *joint);
-    if (at != kept.end() && *at == *joint) item.fail("this joint is named twice");
+    if (at != kept.end() && *at == *joint) item.fail(fault::kJointTwice);
     kept.insert(at, *joint);
   }
 }

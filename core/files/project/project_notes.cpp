@@ -1,9 +1,5 @@
 #include "core/files/project/project_notes.h"
 
-#include <cmath>
-
-#include "core/files/json/json_layout.h"
-#include "core/files/json/numeral.h"
 #include "core/files/project/project_schema.h"
 
 namespace zyga::files {
@@ -11,15 +7,23 @@ namespace {
 
 using anatomy::Note;
 
-std::string noteText(const Note& note) {
-  std::vector<std::string> point;
-  for (const double x : note.p_B) {
-    if (!std::isfinite(x)) throw FileError("cannot save: a note's place is not a finite number");
-    point.push_back(toNumeral(x, schema::kMillimetres));
-  }
-  return onOneLine({member("bone", jsonString(toId(note.bone))), member("point_mm", list(point)),
-                    member("text", jsonString(note.text)), member("basis", jsonString(toText(note.basis))),
-                    member("source", jsonString(note.source))});
+json::Value noteJson(const Note& note) {
+  json::Value point = json::array({});
+  for (const double x : note.p_B)
+    point.push(schema::numeral(x, schema::kMillimetres, reason::Term{"project.note-place"}));
+  return json::object({{"bone", toId(note.bone)},
+                       {"point_mm", point},
+                       {"text", note.text},
+                       {"basis", toText(note.basis)},
+                       {"source", note.source}});
+}
+
+std::vector<std::string_view> noteBases() {
+  std::vector<std::string_view> words;
+  using anatomy::NoteBasis;
+  for (const NoteBasis basis : {NoteBasis::Bone, NoteBasis::LivingRelatives, NoteBasis::Conjecture})
+    words.push_back(toText(basis));
+  return words;
 }
 
 Note readNote(const JsonPlace& place) {
@@ -27,16 +31,16 @@ Note readNote(const JsonPlace& place) {
   Note note;
   const auto id = place["bone"];
   const auto name = anatomy::parseBoneId(id.string());
-  if (!name) id.fail("there is no bone " + jsonString(id.string()));
+  if (!name) id.fail({fault::kNoBone, {shown(id.string())}});
   note.bone = *name;
-  const auto point = place["point_mm"].items(3, "numbers");
+  const auto point = place["point_mm"].items(3, kNumbers);
   for (int i = 0; i < 3; ++i)
     note.p_B(i) = fromNumeral(point[static_cast<std::size_t>(i)].numeral(), schema::kMillimetres);
-  if (!note.p_B.allFinite()) place["point_mm"].fail("a number is too large");
+  if (!note.p_B.allFinite()) place["point_mm"].fail(fault::kNumberTooLarge);
   note.text = place["text"].string();
   const auto basis = place["basis"];
   const auto known = anatomy::noteBasisFromText(basis.string());
-  if (!known) basis.fail(jsonString(basis.string()) + " is not among bone, living relatives, conjecture");
+  if (!known) basis.fail({fault::kNotAmong, {shown(basis.string()), shown(noteBases())}});
   note.basis = *known;
   note.source = place["source"].string();
   return note;
@@ -44,11 +48,11 @@ Note readNote(const JsonPlace& place) {
 
 }  // namespace
 
-std::vector<std::string> noteMembers(const Project& project) {
-  if (project.notes.empty()) return {};
-  std::vector<std::string> notes;
-  for (const Note& note : project.notes) notes.push_back(noteText(note));
-  return {member(kNotesKey, onLines(notes, "  ", '[', ']'))};
+void addNotes(const Project& project, json::Value& root) {
+  if (project.notes.empty()) return;
+  json::Value notes = json::Value::array(json::Layout::OnLines);
+  for (const Note& note : project.notes) notes.push(noteJson(note));
+  root.add(kNotesKey, std::move(notes));
 }
 
 void readNotes(const JsonPlace& root, Project& project) {

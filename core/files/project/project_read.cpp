@@ -5,8 +5,6 @@
 #include "core/anatomy/plan/body_plan.h"
 #include "core/anatomy/plan/build_specimen.h"
 #include "core/files/disk/atomic_file.h"
-#include "core/files/json/json.h"
-#include "core/files/json/numeral.h"
 #include "core/files/project/project.h"
 #include "core/files/project/project_body_guide.h"
 #include "core/files/project/project_claims.h"
@@ -25,30 +23,21 @@ constexpr double kRotationTolerance = 1e-6;
 void checkHeader(const JsonPlace& root, const std::string& name) {
   const auto schemaName = root.find("schema");
   if (!schemaName || schemaName->string() != schema::kName) {
-    throw FileError(name + " is not a Zygapose project: its \"schema\" is not " + std::string(schema::kName));
+    throw FileError({fault::kNotAProject, {reason::text(name), reason::text(schema::kName)}});
   }
   const auto place = root["version"];
   const int version = place.integer();
   if (version > kProjectVersion) {
-    place.fail("the file is of project version " + std::to_string(version) + ", the newest this program reads is " +
-               std::to_string(kProjectVersion) + "; open it with a newer Zygapose");
+    place.fail({fault::kNewerVersion, {reason::Count{version}, reason::Count{kProjectVersion}}});
   }
-  if (version < 1) place.fail("there is no project version " + std::to_string(version));
-}
-
-template <class Value, std::size_t n>
-Value readWord(const JsonPlace& place, const std::array<std::pair<std::string_view, Value>, n>& words) {
-  if (const auto value = schema::valueOf(words, place.string())) return *value;
-  std::string allowed;
-  for (const auto& [word, ignored] : words) allowed += (allowed.empty() ? "" : ", ") + jsonString(word);
-  place.fail(jsonString(place.string()) + " is not among " + allowed);
+  if (version < 1) place.fail({fault::kNoSuchVersion, {reason::Count{version}}});
 }
 
 double readLength(const JsonPlace& place) { return fromNumeral(place.numeral(), schema::kMillimetres); }
 
 double readNotNegative(const JsonPlace& place, int places = 0) {
   const double value = fromNumeral(place.numeral(), places);
-  if (value < 0) place.fail("must not be negative");
+  if (value < 0) place.fail(fault::kNegative);
   return value;
 }
 
@@ -60,7 +49,7 @@ anatomy::RegionCounts readCounts(const JsonPlace& place) {
     const auto [least, most] = kLimits[i];
     counts.*field = place[key].integer();
     if (counts.*field < least || counts.*field > most) {
-      place[key].fail("must be from " + std::to_string(least) + " to " + std::to_string(most));
+      place[key].fail({fault::kOutOfBounds, {reason::Count{least}, reason::Count{most}}});
     }
   }
   return counts;
@@ -68,20 +57,20 @@ anatomy::RegionCounts readCounts(const JsonPlace& place) {
 
 range::Cartilage readCartilage(const JsonPlace& place) {
   place.allowOnly({"amount", "unit"});
-  return {readWord(place["unit"], schema::kCartilageUnits), readNotNegative(place["amount"])};
+  return {schema::readWord(place["unit"], schema::kCartilageUnits), readNotNegative(place["amount"])};
 }
 
 range::Assumptions readAssumptions(const JsonPlace& place) {
   range::Assumptions assumptions;
   std::vector<std::string_view> keys{"overlap_by", "neutral_by", "contact_tolerated_mm"};
-  assumptions.overlapBy = readWord(place["overlap_by"], schema::kOverlapBy);
+  assumptions.overlapBy = schema::readWord(place["overlap_by"], schema::kOverlapBy);
   for (const auto& [key, field] : schema::kShares) {
     assumptions.*field = readNotNegative(place[key], schema::kPercent);
     keys.push_back(key);
   }
   // Older files know neither the second definition of neutral nor contact: they keep the defaults.
   if (const auto neutral = place.find("neutral_by")) {
-    assumptions.neutralBy = readWord(*neutral, schema::kNeutralBy);
+    assumptions.neutralBy = schema::readWord(*neutral, schema::kNeutralBy);
   }
   if (const auto contact = place.find("contact_tolerated_mm")) {
     assumptions.contactTolerated = readNotNegative(*contact, schema::kMillimetres);
@@ -91,17 +80,18 @@ range::Assumptions readAssumptions(const JsonPlace& place) {
     keys.push_back(key);
   }
   place.allowOnly(keys);
-  if (assumptions.leastOverlap > 1) place["least_overlap_percent"].fail("must be from 0 to 100");
+  if (assumptions.leastOverlap > 1)
+    place["least_overlap_percent"].fail({fault::kOutOfBounds, {reason::Count{0}, reason::Count{100}}});
   return assumptions;
 }
 
 anatomy::Cell readCell(const JsonPlace& place, anatomy::Measure measure) {
   const auto items = place.items();
-  if (items.size() < 2 || items.size() > 3) place.fail("expected [value, origin] or [value, origin, rule]");
+  if (items.size() < 2 || items.size() > 3) place.fail(fault::kCellForm);
   anatomy::Cell cell;
   cell.value = isAngle(measure) ? radians(items[0].numeral()) : readNotNegative(items[0], schema::kMillimetres);
-  cell.origin = readWord(items[1], schema::kOrigins);
-  if (items.size() == 3) cell.rule = items[2].string();
+  cell.origin = schema::readWord(items[1], schema::kOrigins);
+  if (items.size() == 3) cell.rule = anatomy::fillRuleFromText(items[2].string());
   return cell;
 }
 
@@ -119,16 +109,16 @@ anatomy::TableRow readBone(const JsonPlace& place) {
   anatomy::TableRow row;
   const auto id = place["bone"];
   const auto name = anatomy::parseBoneId(id.string());
-  if (!name) id.fail("there is no bone " + jsonString(id.string()));
+  if (!name) id.fail({fault::kNoBone, {shown(id.string())}});
   row.name = *name;
   const auto evidence = place["evidence"];
   const auto known = anatomy::evidenceFromText(evidence.string());
-  if (!known) evidence.fail(jsonString(evidence.string()) + " is no kind of evidence");
+  if (!known) evidence.fail({fault::kNoEvidence, {shown(evidence.string())}});
   row.evidence = *known;
   row.source = place["source"].string();
   for (const auto& [key, cell] : place["cells"].members()) {
     const auto measure = measureOf(key);
-    if (!measure) cell.fail("there is no measure of this name and unit");
+    if (!measure) cell.fail(fault::kNoMeasure);
     row.measures[*measure] = readCell(cell, *measure);
   }
   return row;
@@ -144,8 +134,8 @@ std::vector<anatomy::TableRow> readBones(const JsonPlace& place, anatomy::BodyPl
   for (const auto& item : place.items()) {
     rows.push_back(readBone(item));
     const auto& name = rows.back().name;
-    if (!allowed.contains(name)) item["bone"].fail("an animal of this plan and these counts has no " + toId(name));
-    if (!seen.insert(name).second) item["bone"].fail(toId(name) + " is given twice");
+    if (!allowed.contains(name)) item["bone"].fail({fault::kNoBoneInPlan, {reason::text(toId(name))}});
+    if (!seen.insert(name).second) item["bone"].fail({fault::kBoneTwice, {reason::text(toId(name))}});
   }
   return rows;
 }
@@ -155,7 +145,7 @@ anatomy::MeasurementTable readTable(const JsonPlace& root) {
   table.name = root["specimen"].string();
   const auto plan = root["plan"];
   const auto known = anatomy::bodyPlanFromText(plan.string());
-  if (!known) plan.fail(jsonString(plan.string()) + " is no body plan");
+  if (!known) plan.fail({fault::kNoPlan, {shown(plan.string())}});
   table.plan = *known;
   table.counts = readCounts(root["counts"]);
   root["region_totals_mm"].allowOnly({"neck", "trunk", "sacrum", "tail"});
@@ -168,25 +158,25 @@ anatomy::MeasurementTable readTable(const JsonPlace& root) {
 
 Eigen::Matrix3d readRotation(const JsonPlace& place) {
   Eigen::Matrix3d R;
-  const auto rows = place.items(3, "rows");
+  const auto rows = place.items(3, kRows);
   for (int i = 0; i < 3; ++i) {
-    const auto items = rows[static_cast<std::size_t>(i)].items(3, "numbers");
+    const auto items = rows[static_cast<std::size_t>(i)].items(3, kNumbers);
     for (int j = 0; j < 3; ++j) R(i, j) = items[static_cast<std::size_t>(j)].number();
   }
   const bool orthogonal = (R * R.transpose()).isApprox(Eigen::Matrix3d::Identity(), kRotationTolerance);
-  if (!orthogonal || R.determinant() < 0) place.fail("these rows are not a rotation");
+  if (!orthogonal || R.determinant() < 0) place.fail(fault::kNotRotation);
   return R;
 }
 
 kinematics::Pose readPose(const JsonPlace& place, const anatomy::Specimen& specimen) {
   auto pose = kinematics::Pose::neutral(specimen);
-  const auto position = place["root_position_mm"].items(3, "numbers");
+  const auto position = place["root_position_mm"].items(3, kNumbers);
   for (int i = 0; i < 3; ++i) pose.X_WRoot.translation()(i) = readLength(position[static_cast<std::size_t>(i)]);
   pose.X_WRoot.linear() = readRotation(place["root_rotation"]);
   for (const auto& [id, angles] : place["angles_deg"].members()) {
     const auto joint = specimen.findJoint(id);
-    if (!joint) angles.fail("the specimen has no joint of this name");
-    const auto items = angles.items(3, "angles in degrees");
+    if (!joint) angles.fail({fault::kNoJoint, {shown(id)}});
+    const auto items = angles.items(3, kAnglesInDegrees);
     for (int i = 0; i < 3; ++i) pose[*joint](i) = radians(items[static_cast<std::size_t>(i)].numeral());
   }
   return pose;
@@ -195,17 +185,17 @@ kinematics::Pose readPose(const JsonPlace& place, const anatomy::Specimen& speci
 anatomy::Specimen build(const anatomy::MeasurementTable& table, const JsonPlace& bones) {
   try {
     return anatomy::buildSpecimen(table);
-  } catch (const std::logic_error& error) {
-    bones.fail(std::string("the table is not complete: ") + error.what());
+  } catch (const std::exception& error) {
+    bones.fail({fault::kTableIncomplete, {reason::inner(reasonOf(error))}});
   }
 }
 
 void putScansIn(Project& project, const JsonPlace& place) {
   project.scans = readScans(place);
   try {
-    project.specimen = anatomy::withScans(std::move(project.specimen), recordsOf(project.scans));
-  } catch (const std::invalid_argument& error) {
-    place.fail(error.what());
+    project.setSpecimen(anatomy::withScans(project.specimen(), recordsOf(project.scans)));
+  } catch (const reason::Failure& failure) {
+    place.fail(failure.reason());
   }
 }
 
@@ -215,15 +205,15 @@ Project readDocument(const JsonPlace& root) {
                   kLockedKey});
   Project project;
   project.table = readTable(root);
-  project.specimen = build(project.table, root["bones"]);
+  project.setSpecimen(build(project.table, root["bones"]));
   if (const auto scans = root.find("scans")) putScansIn(project, *scans);
   project.assumptions = readAssumptions(root["assumptions"]);
   const auto pose = root["pose"];
   pose.allowOnly({"root_position_mm", "root_rotation", "angles_deg"});
-  project.pose = readPose(pose, project.specimen);
+  project.pose = readPose(pose, project.specimen());
   for (const auto& item : root["poses"].items()) {
     item.allowOnly({"name", "root_position_mm", "root_rotation", "angles_deg"});
-    project.poses.push_back({item["name"].string(), readPose(item, project.specimen)});
+    project.poses.push_back({item["name"].string(), readPose(item, project.specimen())});
   }
   readGround(root, project);
   readClaims(root, project);

@@ -7,6 +7,7 @@
 #include "core/anatomy/plan/build_specimen.h"
 #include "core/files/disk/atomic_file.h"
 #include "core/files/project/project.h"
+#include "core/files/project/project_faults.h"
 #include "core/files/scan/clean_scan.h"
 
 namespace zyga::files {
@@ -41,7 +42,7 @@ bool plainPlace(const std::string& file) {
 
 std::uint64_t countAfter(std::string_view header, std::string_view words) {
   const auto at = header.find(words);
-  if (at == std::string_view::npos) throw FileError("it is not a scan as kept beside a project");
+  if (at == std::string_view::npos) throw FileError(fault::kScanForeign);
   std::uint64_t count = 0;
   for (std::size_t i = at + words.size(); i < header.size() && header[i] >= '0' && header[i] <= '9' && count < 1u << 31;
        ++i)
@@ -89,9 +90,9 @@ solid::TriangleMesh parseScanPly(std::string_view bytes) {
   const std::string_view head = bytes.substr(0, kLongestHeader);
   const std::uint64_t vertices = countAfter(head, "element vertex "), faces = countAfter(head, "element face ");
   const std::string expected = headerOf(vertices, faces);
-  if (!bytes.starts_with(expected)) throw FileError("it is not a scan as kept beside a project");
+  if (!bytes.starts_with(expected)) throw FileError(fault::kScanForeign);
   bytes.remove_prefix(expected.size());
-  if (bytes.size() != kVertexBytes * vertices + kFaceBytes * faces) throw FileError("it is cut short");
+  if (bytes.size() != kVertexBytes * vertices + kFaceBytes * faces) throw FileError(fault::kScanCutShort);
   solid::TriangleMesh mesh;
   mesh.positions.resize(vertices);
   mesh.triangles.resize(faces);
@@ -99,11 +100,11 @@ solid::TriangleMesh parseScanPly(std::string_view bytes) {
   bytes.remove_prefix(kVertexBytes * vertices);
   for (auto& t : mesh.triangles) {
     std::memcpy(t.data(), bytes.data() + 1, kFaceBytes - 1);
-    if (bytes[0] != 3 || t[0] >= vertices || t[1] >= vertices || t[2] >= vertices) throw FileError("it is damaged");
+    if (bytes[0] != 3 || t[0] >= vertices || t[1] >= vertices || t[2] >= vertices) throw FileError(fault::kScanDamaged);
     bytes.remove_prefix(kFaceBytes);
   }
   const bool finite = std::all_of(mesh.positions.begin(), mesh.positions.end(), [](auto& p) { return p.allFinite(); });
-  if (!finite) throw FileError("it is damaged");
+  if (!finite) throw FileError(fault::kScanDamaged);
   return mesh;
 }
 
@@ -130,7 +131,10 @@ void saveScanMeshes(const std::vector<ProjectScan>& scans, const fs::path& proje
     std::error_code failed;
     if (fs::exists(file, failed)) continue;  // named by its content
     fs::create_directories(file.parent_path(), failed);
-    if (failed) throw FileError("cannot make the folder " + file.parent_path().string() + ": " + failed.message());
+    if (failed)
+      throw FileError(
+          {fault::kCannotMakeFolder,
+           {pathText(file.parent_path()), reason::inner({fault::kInItsWords, {reason::text(failed.message())}})}});
     writeWhole(file, scanPly(*kept.mesh));
   }
 }
@@ -139,13 +143,13 @@ void loadScanMeshes(std::vector<ProjectScan>& scans, const fs::path& project) {
   for (ProjectScan& kept : scans) {
     const fs::path file = project.parent_path() / kept.scan.file;
     try {
-      if (!plainPlace(kept.scan.file)) throw FileError("it does not lie in the folder of the scans");
+      if (!plainPlace(kept.scan.file)) throw FileError(fault::kScanElsewhere);
       const std::string bytes = readWhole(file);
-      if (checksumOf(bytes) != kept.scan.checksum) throw FileError("it has been changed since");
+      if (checksumOf(bytes) != kept.scan.checksum) throw FileError(fault::kScanChanged);
       kept.mesh = std::make_shared<solid::TriangleMesh>(parseScanPly(bytes));
     } catch (const FileError& error) {
-      kept.trouble =
-          toId(kept.scan.bone) + " stays as sculpted, its scan " + file.string() + " cannot be used: " + error.what();
+      kept.trouble = {fault::kScanUnusable,
+                      {reason::text(toId(kept.scan.bone)), pathText(file), reason::inner(error.reason())}};
     }
   }
 }

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/anatomy/marks/scan.h"
+#include "core/reason/reason.h"
 #include "core/solid/mesh/triangle_mesh.h"
 
 namespace zyga::files {
@@ -17,7 +18,7 @@ struct CleanScan;
 struct ProjectScan {
   anatomy::Scan scan;
   std::shared_ptr<const solid::TriangleMesh> mesh;  ///< none when its file could not be read
-  std::string trouble;                              ///< why there is no mesh, for people
+  reason::Reason trouble;                           ///< why there is no mesh; empty when there is one
 };
 
 /// The record and mesh of a scan that was just read: taken to `unit` (m), laid by a guess (up axis, middle on the

@@ -4,8 +4,6 @@
 #include <cmath>
 #include <set>
 
-#include "core/files/json/json_layout.h"
-#include "core/files/json/numeral.h"
 #include "core/files/project/project_schema.h"
 
 namespace zyga::files {
@@ -16,6 +14,7 @@ using anatomy::ScanUnit;
 using Eigen::Matrix3d;
 using Eigen::Vector3d;
 
+constexpr reason::Term kPlacing{"project.scan-placing"};
 constexpr double kTolerance = 1e-6;  ///< of what should be a unit vector or a rotation
 
 constexpr std::array<std::pair<std::string_view, FacetRole>, 4> kRoles{{{"prezyg left", FacetRole::PrezygLeft},
@@ -25,110 +24,99 @@ constexpr std::array<std::pair<std::string_view, FacetRole>, 4> kRoles{{{"prezyg
 constexpr std::array<std::pair<std::string_view, ScanUnit>, 3> kUnits{
     {{"mm", ScanUnit::Millimetre}, {"cm", ScanUnit::Centimetre}, {"m", ScanUnit::Metre}}};
 
-std::string number(double value, int places) {
-  if (!std::isfinite(value)) throw FileError("cannot save: a scan's placing is not a finite number");
-  return toNumeral(value, places);
-}
-
 template <class Vector>
-std::string vectorText(const Vector& v, int places) {
-  std::vector<std::string> items;
-  for (Eigen::Index i = 0; i < v.size(); ++i) items.push_back(number(v(i), places));
-  return list(items);
+json::Value coordinatesJson(const Vector& v, int places) {
+  json::Value items = json::array({});
+  for (Eigen::Index i = 0; i < v.size(); ++i) items.push(schema::numeral(v(i), places, kPlacing));
+  return items;
 }
 
-std::string matrixText(const Matrix3d& m) {
-  return list({vectorText(m.row(0), 0), vectorText(m.row(1), 0), vectorText(m.row(2), 0)});
+json::Value matrixJson(const Matrix3d& m) {
+  return json::array({coordinatesJson(m.row(0), 0), coordinatesJson(m.row(1), 0), coordinatesJson(m.row(2), 0)});
 }
 
-std::string facetText(const anatomy::ScanFacet& marked) {
+json::Value facetJson(const anatomy::ScanFacet& marked) {
   const auto& facet = marked.facet;
-  std::vector<std::string> outline;
-  for (const auto& p : facet.outline) outline.push_back(vectorText(p, schema::kMillimetres));
-  return onOneLine({member("role", jsonString(schema::wordOf(kRoles, facet.role))),
-                    member("centre_mm", vectorText(facet.centre, schema::kMillimetres)),
-                    member("normal", vectorText(facet.normal, 0)), member("slide", vectorText(facet.slide, 0)),
-                    member("outline_mm", list(outline)),
-                    member("residual_mm", number(marked.residual, schema::kMillimetres))});
+  json::Value outline = json::array({});
+  for (const auto& p : facet.outline) outline.push(coordinatesJson(p, schema::kMillimetres));
+  return json::object({{"role", schema::wordOf(kRoles, facet.role)},
+                       {"centre_mm", coordinatesJson(facet.centre, schema::kMillimetres)},
+                       {"normal", coordinatesJson(facet.normal, 0)},
+                       {"slide", coordinatesJson(facet.slide, 0)},
+                       {"outline_mm", outline},
+                       {"residual_mm", schema::numeral(marked.residual, schema::kMillimetres, kPlacing)}});
 }
 
-std::string scanText(const anatomy::Scan& scan) {
-  std::vector<std::string> landmarks, facets;
-  for (const auto& [name, p] : scan.landmarks) landmarks.push_back(member(name, vectorText(p, schema::kMillimetres)));
-  for (const auto& marked : scan.facets) facets.push_back(facetText(marked));
-  std::vector<std::string> members{
-      member("bone", jsonString(toId(scan.bone))),
-      member("file", jsonString(scan.file)),
-      member("sha256", jsonString(scan.checksum)),
-      member("unit", jsonString(schema::wordOf(kUnits, scan.unit))),
-      member("evidence", jsonString(toText(scan.evidence))),
-      member("source", jsonString(scan.source)),
-      member("placed", scan.placed ? "true" : "false"),
-      member("position_mm", vectorText(scan.X_BoneScan.translation(), schema::kMillimetres)),
-      member("rotation", matrixText(scan.X_BoneScan.linear()))};
-  if (scan.scale != 1) members.push_back(member("scale", number(scan.scale, 0)));
-  if (scan.mirror) members.push_back(member("mirror", "true"));
-  if (!scan.straighten.isIdentity(0)) members.push_back(member("straighten", matrixText(scan.straighten)));
-  members.push_back(member("landmarks_mm", onOneLine(landmarks)));
-  members.push_back(member("facets", list(facets)));
-  return onOneLine(members);
-}
-
-template <class Value, std::size_t n>
-Value readWord(const JsonPlace& place, const std::array<std::pair<std::string_view, Value>, n>& words) {
-  if (const auto value = schema::valueOf(words, place.string())) return *value;
-  place.fail(jsonString(place.string()) + " is not known here");
+json::Value scanJson(const anatomy::Scan& scan) {
+  json::Value landmarks = json::object({}), facets = json::array({});
+  for (const auto& [name, p] : scan.landmarks) landmarks.add(name, coordinatesJson(p, schema::kMillimetres));
+  for (const auto& marked : scan.facets) facets.push(facetJson(marked));
+  json::Value members =
+      json::object({{"bone", toId(scan.bone)},
+                    {"file", scan.file},
+                    {"sha256", scan.checksum},
+                    {"unit", schema::wordOf(kUnits, scan.unit)},
+                    {"evidence", toText(scan.evidence)},
+                    {"source", scan.source},
+                    {"placed", scan.placed},
+                    {"position_mm", coordinatesJson(scan.X_BoneScan.translation(), schema::kMillimetres)},
+                    {"rotation", matrixJson(scan.X_BoneScan.linear())}});
+  if (scan.scale != 1) members.add("scale", schema::numeral(scan.scale, 0, kPlacing));
+  if (scan.mirror) members.add("mirror", true);
+  if (!scan.straighten.isIdentity(0)) members.add("straighten", matrixJson(scan.straighten));
+  members.add("landmarks_mm", std::move(landmarks));
+  members.add("facets", std::move(facets));
+  return members;
 }
 
 Vector3d readVector(const JsonPlace& place, int places) {
-  const auto items = place.items(3, "numbers");
+  const auto items = place.items(3, kNumbers);
   Vector3d v;
   for (int i = 0; i < 3; ++i) v(i) = fromNumeral(items[static_cast<std::size_t>(i)].numeral(), places);
-  if (!v.allFinite()) place.fail("a number is too large");
+  if (!v.allFinite()) place.fail(fault::kNumberTooLarge);
   return v;
 }
 
 Vector3d readUnit(const JsonPlace& place) {
   const Vector3d v = readVector(place, 0);
-  if (std::abs(v.norm() - 1) > kTolerance) place.fail("must be of length 1");
+  if (std::abs(v.norm() - 1) > kTolerance) place.fail(fault::kNotUnitLength);
   return v;
 }
 
 Matrix3d readMatrix(const JsonPlace& place) {
-  const auto rows = place.items(3, "rows");
+  const auto rows = place.items(3, kRows);
   Matrix3d m;
   for (int i = 0; i < 3; ++i) m.row(i) = readVector(rows[static_cast<std::size_t>(i)], 0).transpose();
-  if (!(m.determinant() > kTolerance)) place.fail("these rows turn space inside out or press it flat");
+  if (!(m.determinant() > kTolerance)) place.fail(fault::kFlatRows);
   return m;
 }
 
 Matrix3d readRotation(const JsonPlace& place) {
   const Matrix3d R = readMatrix(place);
-  if (!(R * R.transpose()).isApprox(Matrix3d::Identity(), kTolerance)) place.fail("these rows are not a rotation");
+  if (!(R * R.transpose()).isApprox(Matrix3d::Identity(), kTolerance)) place.fail(fault::kNotRotation);
   return R;
 }
 
 std::vector<Eigen::Vector2d> readOutline(const JsonPlace& place) {
   std::vector<Eigen::Vector2d> outline;
   for (const auto& corner : place.items()) {
-    const auto items = corner.items(2, "numbers");
+    const auto items = corner.items(2, kNumbers);
     outline.emplace_back(fromNumeral(items[0].numeral(), schema::kMillimetres),
                          fromNumeral(items[1].numeral(), schema::kMillimetres));
-    if (!outline.back().allFinite()) corner.fail("a number is too large");
+    if (!outline.back().allFinite()) corner.fail(fault::kNumberTooLarge);
   }
-  if (outline.size() < 3) place.fail("an outline needs at least three corners");
+  if (outline.size() < 3) place.fail(fault::kShortOutline);
   return outline;
 }
 
 anatomy::ScanFacet readFacet(const JsonPlace& place) {
   place.allowOnly({"role", "centre_mm", "normal", "slide", "outline_mm", "residual_mm"});
   anatomy::ScanFacet marked;
-  marked.facet.role = readWord(place["role"], kRoles);
+  marked.facet.role = schema::readWord(place["role"], kRoles);
   marked.facet.centre = readVector(place["centre_mm"], schema::kMillimetres);
   marked.facet.normal = readUnit(place["normal"]);
   marked.facet.slide = readUnit(place["slide"]);
-  if (std::abs(marked.facet.normal.dot(marked.facet.slide)) > kTolerance)
-    place["slide"].fail("must lie in the facet's plane");
+  if (std::abs(marked.facet.normal.dot(marked.facet.slide)) > kTolerance) place["slide"].fail(fault::kOffFacetPlane);
   marked.facet.outline = readOutline(place["outline_mm"]);
   marked.residual = fromNumeral(place["residual_mm"].numeral(), schema::kMillimetres);
   return marked;
@@ -136,13 +124,13 @@ anatomy::ScanFacet readFacet(const JsonPlace& place) {
 
 anatomy::BoneName readName(const JsonPlace& place) {
   const auto name = anatomy::parseBoneId(place.string());
-  if (!name) place.fail("there is no bone " + jsonString(place.string()));
+  if (!name) place.fail({fault::kNoBone, {shown(place.string())}});
   return *name;
 }
 
 anatomy::Evidence readEvidence(const JsonPlace& place) {
   const auto evidence = anatomy::evidenceFromText(place.string());
-  if (!evidence) place.fail(jsonString(place.string()) + " is no kind of evidence");
+  if (!evidence) place.fail({fault::kNoEvidence, {shown(place.string())}});
   return *evidence;
 }
 
@@ -153,7 +141,7 @@ anatomy::Scan readScan(const JsonPlace& place) {
   scan.bone = readName(place["bone"]);
   scan.file = place["file"].string();
   scan.checksum = place["sha256"].string();
-  scan.unit = readWord(place["unit"], kUnits);
+  scan.unit = schema::readWord(place["unit"], kUnits);
   scan.evidence = readEvidence(place["evidence"]);
   scan.source = place["source"].string();
   scan.placed = place["placed"].boolean();
@@ -161,7 +149,7 @@ anatomy::Scan readScan(const JsonPlace& place) {
   scan.X_BoneScan.linear() = readRotation(place["rotation"]);
   if (const auto scale = place.find("scale")) {
     scan.scale = scale->number();
-    if (!(scan.scale > 0)) scale->fail("must be more than 0");
+    if (!(scan.scale > 0)) scale->fail(fault::kNotAboveZero);
   }
   if (const auto mirror = place.find("mirror")) scan.mirror = mirror->boolean();
   if (const auto straighten = place.find("straighten")) scan.straighten = readMatrix(*straighten);
@@ -173,18 +161,18 @@ anatomy::Scan readScan(const JsonPlace& place) {
 
 }  // namespace
 
-std::string scansText(const std::vector<ProjectScan>& scans) {
-  std::vector<std::string> lines;
-  for (const auto& kept : scans) lines.push_back(scanText(kept.scan));
-  return onLines(lines, "  ", '[', ']');
+json::Value scansJson(const std::vector<ProjectScan>& scans) {
+  json::Value lines = json::Value::array(json::Layout::OnLines);
+  for (const auto& kept : scans) lines.push(scanJson(kept.scan));
+  return lines;
 }
 
 std::vector<ProjectScan> readScans(const JsonPlace& place) {
   std::vector<ProjectScan> scans;
   std::set<anatomy::BoneName> seen;
   for (const auto& item : place.items()) {
-    scans.push_back({readScan(item), nullptr, ""});
-    if (!seen.insert(scans.back().scan.bone).second) item["bone"].fail("this bone has two scans");
+    scans.push_back({readScan(item), nullptr, {}});
+    if (!seen.insert(scans.back().scan.bone).second) item["bone"].fail(fault::kTwoScans);
   }
   return scans;
 }

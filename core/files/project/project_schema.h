@@ -1,12 +1,17 @@
 #pragma once
 
 #include <array>
+#include <cmath>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
 
+#include "core/files/json/json.h"
+#include "core/files/json/json_write.h"
+#include "core/files/json/numeral.h"
 #include "core/files/project/project.h"
+#include "core/files/project/project_faults.h"
 
 /// Words and units of the project file, shared by its reader and writer.
 namespace zyga::files::schema {
@@ -65,9 +70,40 @@ std::optional<Value> valueOf(const std::array<std::pair<std::string_view, Value>
   return std::nullopt;
 }
 
+/// The value that the word at this place stands for.
+template <class Value, std::size_t n>
+Value readWord(const JsonPlace& place, const std::array<std::pair<std::string_view, Value>, n>& words) {
+  if (const auto value = valueOf(words, place.string())) return *value;
+  std::vector<std::string_view> known;
+  for (const auto& [word, ignored] : words) known.push_back(word);
+  place.fail({fault::kNotAmong, {shown(place.string()), shown(known)}});
+}
+
+/// Throws FileError for what is not finite; `what` names it: a Term, or a function that gives a reason::Value.
+template <class What>
+void checkFinite(double value, const What& what) {
+  if (std::isfinite(value)) return;
+  if constexpr (std::is_invocable_v<What>)
+    throw FileError({fault::kNotFinite, {what()}});
+  else
+    throw FileError({fault::kNotFinite, {what}});
+}
+
+template <class What>
+json::Value numeral(double value, int places, const What& what) {
+  checkFinite(value, what);
+  return json::Value::numeral(toNumeral(value, places));
+}
+
+template <class What>
+json::Value degrees(double angle, const What& what) {
+  checkFinite(angle, what);
+  return json::Value::numeral(toDegrees(angle));
+}
+
 /// "length (mm)", "wedge (deg)".
 inline std::string cellKey(anatomy::Measure measure) {
-  return std::string(title(measure)) + (isAngle(measure) ? " (deg)" : " (mm)");
+  return std::string(toText(measure)) + (isAngle(measure) ? " (deg)" : " (mm)");
 }
 
 }  // namespace zyga::files::schema

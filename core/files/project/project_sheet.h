@@ -1,9 +1,9 @@
 #pragma once
 
-#include <string>
-#include <vector>
+#include <string_view>
 
 #include "core/files/json/json.h"
+#include "core/files/json/json_write.h"
 #include "core/files/project/project.h"
 
 /// The sheet of a project; a file without one has the usual sheet.
@@ -11,7 +11,8 @@ namespace zyga::files {
 
 inline constexpr std::string_view kSheetKey = "sheet";
 
-std::vector<std::string> sheetMembers(const Project& project);
+/// To the document's root. Throws FileError for what is not finite.
+void addSheet(const Project& project, json::Value& root);
 void readSheet(const JsonPlace& root, Project& project);
 
 }  // namespace zyga::files

@@ -1,7 +1,13 @@
 #include "core/files/scan/bone_meshes.h"
 
+#include <unistd.h>
+
+#include <QStandardPaths>
+
 #include "core/anatomy/plan/build_specimen.h"
-#include "core/solid/mesh/display_levels.h"
+#include "core/solid/levelset/level_set.h"
+#include "core/solid/mesh/mirrored_half.h"
+#include "core/solid/mesh/simplify.h"
 
 namespace zyga::files {
 namespace {
@@ -17,7 +23,7 @@ void moveBy(const Eigen::Affine3d& map, solid::TriangleMesh& mesh) {
 
 /// The neighbours of a scanned bone are sculpted to fit the bone the table gives, whose landmarks are all there.
 anatomy::Specimen specimenToSculpt(const Project& project) {
-  return project.scans.empty() ? project.specimen : anatomy::buildSpecimen(project.table);
+  return project.scans.empty() ? project.specimen() : anatomy::buildSpecimen(project.table);
 }
 
 }  // namespace
@@ -32,15 +38,15 @@ BoneMeshes sculptedMeshes(const Project& project, const solid::SculptOptions& op
   return solid::sculptAll(specimenToSculpt(project), options);
 }
 
-solid::Sketch sketchedMeshes(const Project& project, const solid::SculptOptions& options) {
-  return solid::sketchAll(specimenToSculpt(project), options);
+solid::PreviewMeshes previewMeshes(const Project& project, const solid::SculptOptions& options) {
+  return solid::previewAll(specimenToSculpt(project), options);
 }
 
-BoneMeshes withScans(BoneMeshes sculpted, const Project& project, ScanLevels& levels, const std::atomic<bool>* cancel) {
+BoneMeshes withScans(BoneMeshes sculpted, const Project& project, ScanLevels& levels, const task::Task& task) {
   ScanLevels used;
   for (const ProjectScan& scan : project.scans) {
-    if (cancel && cancel->load()) return {};
-    const auto bone = project.specimen.findBone(toId(scan.scan.bone));
+    if (task.cancelled()) return {};
+    const auto bone = project.specimen().findBone(toId(scan.scan.bone));
     if (!bone || !scan.mesh) continue;
     auto& own = used[scan.mesh];
     if (!own) own = levels[scan.mesh];
@@ -53,11 +59,42 @@ BoneMeshes withScans(BoneMeshes sculpted, const Project& project, ScanLevels& le
   return sculpted;
 }
 
+std::shared_ptr<const range::ContactModel> contactModel(const anatomy::Specimen& specimen, const BoneMeshes& meshes,
+                                                        const std::filesystem::path& cacheFolder,
+                                                        const task::Task& task, FieldsByMesh& known) {
+  solid::LevelSetOptions options;
+  options.cacheFolder = cacheFolder;
+  options.task = task;
+  options.mirrorsItself = solid::bonesThatMirrorThemselves(specimen);
+  const std::vector<bool> meet = range::bonesInContactPairs(specimen);
+  std::vector<bool> wanted = meet;
+  for (std::size_t b = 0; b < wanted.size(); ++b) wanted[b] = meet[b] && !known.contains(meshes[b]);
+  solid::BoneFields fields = solid::levelSets(meshes, wanted, options);
+  if (fields.empty() && !meshes.empty()) return nullptr;
+  FieldsByMesh now;
+  for (std::size_t b = 0; b < fields.size(); ++b) {
+    if (!fields[b] && meet[b])
+      if (const auto found = known.find(meshes[b]); found != known.end()) fields[b] = found->second;
+    if (fields[b]) now[meshes[b]] = fields[b];
+  }
+  known = std::move(now);
+  return std::make_shared<const range::ContactModel>(specimen, std::move(fields));
+}
+
+std::filesystem::path boneCacheFolder() {
+  const QString caches = QStandardPaths::writableLocation(QStandardPaths::GenericCacheLocation);
+  if (caches.isEmpty()) return {};
+  const std::filesystem::path folder = std::filesystem::path(caches.toStdString()) / "zygapose";
+  std::error_code failed;
+  std::filesystem::create_directories(folder, failed);
+  return !failed && access(folder.c_str(), W_OK) == 0 ? folder : std::filesystem::path();
+}
+
 BoneMeshes boneMeshes(const Project& project, const solid::SculptOptions& options) {
   BoneMeshes meshes = sculptedMeshes(project, options);
   if (meshes.empty()) return meshes;
   ScanLevels levels;
-  return withScans(std::move(meshes), project, levels, options.cancel);
+  return withScans(std::move(meshes), project, levels, options.task);
 }
 
 }  // namespace zyga::files

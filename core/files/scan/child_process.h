@@ -1,11 +1,13 @@
 #pragma once
 
-#include <atomic>
+#include <cstdint>
 #include <filesystem>
 #include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
+
+#include "core/task/task.h"
 
 namespace zyga::files {
 
@@ -16,9 +18,17 @@ struct ChildEnd {
   int number = 0;  ///< exit code or signal
 };
 
-/// Runs a program to its end: no input, errors thrown away, each line of its standard output handed over as it comes.
-/// After `seconds` by the clock, or when `cancel` is set, it is killed. Throws FileError when it cannot be started.
-ChildEnd runChild(const std::filesystem::path& program, const std::vector<std::string>& arguments, double seconds,
-                  const std::atomic<bool>* cancel, const std::function<void(std::string_view line)>& line);
+struct ChildLimits {
+  double seconds = 0;        ///< by the clock, and of processor time
+  std::uint64_t memory = 0;  ///< bytes that it may map, and that a file it writes may have
+};
+
+/// Runs a program to its end under limits that it cannot lift: no input, errors thrown away, no core file, few open
+/// files; each line of its standard output is handed over as it comes. When its time is over or the task is cancelled
+/// it is killed; it never outlives the thread that waits for it. Needs no event loop. Throws FileError when it cannot
+/// be started.
+ChildEnd runChild(const std::filesystem::path& program, const std::vector<std::string>& arguments,
+                  const ChildLimits& limits, const task::Task& task,
+                  const std::function<void(std::string_view line)>& line);
 
 }  // namespace zyga::files

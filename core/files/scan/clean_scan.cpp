@@ -2,6 +2,8 @@
 
 #include <Eigen/Geometry>
 
+#include "core/files/scan/scan_faults.h"
+
 namespace zyga::files {
 namespace {
 
@@ -12,17 +14,13 @@ double extentOf(const solid::TriangleMesh& mesh) {
   return box.sizes().maxCoeff();
 }
 
-std::string counted(std::uint64_t count, const char* things) { return std::to_string(count) + " " + things; }
-
-/// What never came as far as the repair.
-std::vector<std::string> leftOut(const RawScan& raw) {
-  std::vector<std::string> words;
-  if (raw.facesDeclared > raw.facesRead)
-    words.push_back("left out " + counted(raw.facesDeclared - raw.facesRead, "of ") +
-                    counted(raw.facesDeclared, "declared faces, which could not be used"));
-  if (raw.badFaces > 0) words.push_back("dropped " + counted(raw.badFaces, "faces naming vertices that are not there"));
-  if (raw.pointsAndLines > 0) words.push_back("left out " + counted(raw.pointsAndLines, "points and lines"));
-  return words;
+CleanScan::LeftOut leftOut(const RawScan& raw) {
+  CleanScan::LeftOut out;
+  out.facesDeclared = raw.facesDeclared;
+  if (raw.facesDeclared > raw.facesRead) out.facesLost = raw.facesDeclared - raw.facesRead;
+  out.badFaces = raw.badFaces;
+  out.pointsAndLines = raw.pointsAndLines;
+  return out;
 }
 
 }  // namespace
@@ -31,13 +29,14 @@ std::optional<CleanScan> readCleanScan(const std::filesystem::path& path, const 
   auto raw = readScan(path, reader);
   if (!raw) return std::nullopt;
   CleanScan out;
-  out.repairs = leftOut(*raw);
+  out.leftOut = leftOut(*raw);
   solid::RepairOptions options;
-  options.cancel = reader.cancel;
+  options.task = reader.task.quiet();
   auto repaired = solid::repair(std::move(raw->mesh), options);
-  if (reader.cancel && reader.cancel->load()) return std::nullopt;
-  if (repaired.mesh.empty()) throw FileError("cannot read " + path.string() + ": none of its triangles can be used");
-  for (auto& sentence : repairsInWords(repaired.repairs)) out.repairs.push_back(std::move(sentence));
+  if (reader.task.cancelled()) return std::nullopt;
+  if (repaired.mesh.empty())
+    throw FileError({fault::kCannotRead, {pathText(path), reason::inner(fault::kNoUsableTriangle)}});
+  out.repairs = repaired.repairs;
   out.mesh = std::move(repaired.mesh);
   out.flaws = repaired.flaws;
   out.extent = extentOf(out.mesh);

@@ -10,10 +10,17 @@ namespace zyga::files {
 struct CleanScan {
   solid::TriangleMesh mesh;
   solid::Flaws flaws;
-  std::vector<std::string> repairs;  ///< sentences for people, what the reader left out included
-  double extent = 0;                 ///< greatest side of its box, in its own unit
-  anatomy::UnitGuess unitGuess;      ///< sure where the format fixes it
-  bool unitFixed = false;            ///< by the format; the size was not asked
+  solid::Repairs repairs;
+  /// What never came as far as the repair, counted.
+  struct LeftOut {
+    std::uint64_t facesDeclared = 0;   ///< what the file says it holds; 0 where it does not say
+    std::uint64_t facesLost = 0;       ///< of those declared, which could not be used
+    std::uint64_t badFaces = 0;        ///< that name vertices which are not there
+    std::uint64_t pointsAndLines = 0;  ///< primitives without area
+  } leftOut;
+  double extent = 0;             ///< greatest side of its box, in its own unit
+  anatomy::UnitGuess unitGuess;  ///< sure where the format fixes it
+  bool unitFixed = false;        ///< by the format; the size was not asked
   anatomy::ScanUp up = anatomy::ScanUp::Z;
 };
 

@@ -10,6 +10,7 @@
 #include <assimp/ProgressHandler.hpp>
 #include <limits>
 
+#include "core/files/scan/scan_faults.h"
 #include "core/files/scan/scan_precheck.h"
 
 namespace zyga::files {
@@ -43,14 +44,14 @@ class ScanFolder : public Assimp::DefaultIOSystem {
 
 class Progress : public Assimp::ProgressHandler {
  public:
-  explicit Progress(const std::function<void(double)>& tell) : tell_(tell) {}
+  explicit Progress(const task::Task& task) : task_(task) {}
   bool Update(float share) override {
-    if (tell_ && share >= 0) tell_(std::min(1.0, static_cast<double>(share)));
+    if (share >= 0) task_.tell(std::min(1.0, static_cast<double>(share)));
     return true;
   }
 
  private:
-  std::function<void(double)> tell_;
+  task::Task task_;
 };
 
 struct Placed {
@@ -81,8 +82,7 @@ class Gatherer {
   void add(const aiMesh& mesh, const aiMatrix4x4& X) {
     auto& positions = out_.mesh.positions;
     const std::size_t first = positions.size();
-    if (first + mesh.mNumVertices > std::numeric_limits<std::uint32_t>::max())
-      throw FileError("it has more vertices than can be counted here");
+    if (first + mesh.mNumVertices > std::numeric_limits<std::uint32_t>::max()) throw FileError(fault::kTooManyVertices);
     positions.reserve(first + mesh.mNumVertices);
     const bool plain = X.IsIdentity();
     for (unsigned i = 0; i < mesh.mNumVertices; ++i) {
@@ -141,11 +141,12 @@ bool hasBadIndices(const aiScene& scene) {
 }
 
 /// The library's word for a failure in ours, where its own would mislead.
-std::string causeOf(const std::string& error) {
-  if (error.find("No suitable reader") != std::string::npos) return "it is in no mesh format that is read here";
+reason::Reason causeOf(const std::string& error) {
+  if (error.find("No suitable reader") != std::string::npos) return fault::kNoMeshFormat;
   for (const char* sign : {"vector::", "basic_string::", "bad_alloc", "bad_array"})
-    if (error.find(sign) != std::string::npos) return "its counts are beyond all measure: it is damaged";
-  return error.empty() ? "it cannot be read" : error;
+    if (error.find(sign) != std::string::npos) return fault::kCountsBeyondMeasure;
+  if (error.empty()) return fault::kUnreadable;
+  return {fault::kInItsWords, {reason::text(error)}};
 }
 
 const aiScene& read(Assimp::Importer& importer, const std::filesystem::path& path) {
@@ -156,12 +157,11 @@ const aiScene& read(Assimp::Importer& importer, const std::filesystem::path& pat
 
 }  // namespace
 
-RawScan importScan(const std::filesystem::path& path, std::uint64_t largestFile,
-                   const std::function<void(double share)>& progress) {
+RawScan importScan(const std::filesystem::path& path, std::uint64_t largestFile, const task::Task& task) {
   const ScanHead head = checkScanHead(path);
   Assimp::Importer importer;
   importer.SetIOHandler(new ScanFolder(path, largestFile));  // the importer owns both handlers
-  importer.SetProgressHandler(new Progress(progress));
+  importer.SetProgressHandler(new Progress(task));
   importer.SetPropertyBool(AI_CONFIG_IMPORT_NO_SKELETON_MESHES, true);
   const aiScene* scene = &read(importer, path);
   RawScan out;
@@ -170,7 +170,7 @@ RawScan importScan(const std::filesystem::path& path, std::uint64_t largestFile,
   if (hasPolygons(*scene) && !hasBadIndices(*scene)) scene = importer.ApplyPostProcessing(aiProcess_Triangulate);
   if (!scene) throw FileError(causeOf(importer.GetErrorString()));
   Gatherer(*scene, out).gather();
-  if (out.mesh.triangles.empty()) throw FileError("there is no surface in it");
+  if (out.mesh.triangles.empty()) throw FileError(fault::kNoSurface);
   if (head.gltf) out.unit = 1.0;  // glTF 2.0, 3.4: all linear distances are in metres, +Y is up
   out.yUp = head.gltf;
   return out;

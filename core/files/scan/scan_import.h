@@ -1,7 +1,5 @@
 #pragma once
 
-#include <functional>
-
 #include "core/files/scan/scan_reader.h"
 
 namespace zyga::files {
@@ -9,7 +7,6 @@ namespace zyga::files {
 /// Reads a mesh with the mesh library, in this very process: only for the process that may die of it. Opens no file
 /// outside the scan's own folder, and none that is no plain file or larger than `largestFile` bytes. Throws FileError
 /// with the cause alone.
-RawScan importScan(const std::filesystem::path& path, std::uint64_t largestFile,
-                   const std::function<void(double share)>& progress);
+RawScan importScan(const std::filesystem::path& path, std::uint64_t largestFile, const task::Task& task = {});
 
 }  // namespace zyga::files

@@ -10,8 +10,8 @@
 #include <string>
 #include <vector>
 
-#include "core/files/disk/file_error.h"
 #include "core/files/json/json.h"
+#include "core/files/scan/scan_faults.h"
 
 namespace zyga::files {
 namespace {
@@ -36,7 +36,7 @@ Head headOf(const std::filesystem::path& path) {
   std::ifstream file(path, std::ios::binary);
   head.bytes.resize(static_cast<std::size_t>(std::min<std::uint64_t>(head.fileSize, kHeadSize)));
   file.read(head.bytes.data(), static_cast<std::streamsize>(head.bytes.size()));
-  if (!file) throw FileError("it cannot be read");
+  if (!file) throw FileError(fault::kUnreadable);
   return head;
 }
 
@@ -47,20 +47,22 @@ std::string endingOf(const std::filesystem::path& path) {
   return ending;
 }
 
-std::uint64_t countFrom(const std::string& text, const char* what) {
+constexpr std::size_t kShown = 40;  ///< bytes of a file's text that a fault shows
+
+std::uint64_t countFrom(const std::string& text, reason::Value what) {
   std::uint64_t count = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), count);
   if (error != std::errc() || end != text.data() + text.size())
-    throw FileError("its header gives '" + text.substr(0, 40) + "' as the number of " + what);
+    throw FileError({fault::kBadCount, {shown(text.substr(0, kShown)), std::move(what)}});
   return count;
 }
 
+reason::Value counted(std::uint64_t count) { return reason::Count{static_cast<long long>(count)}; }
+
 /// `count` things of at least `bytes` each must fit into what is left of the file.
-void checkRoom(std::uint64_t count, std::uint64_t bytes, std::uint64_t& left, const std::string& what) {
+void checkRoom(std::uint64_t count, std::uint64_t bytes, std::uint64_t& left, reason::Value what) {
   if (bytes > 0 && count > left / bytes) {
-    throw FileError("it declares " + std::to_string(count) + " " + what + ", which need at least " +
-                    std::to_string(bytes) + " bytes each, but only " + std::to_string(left) +
-                    " bytes are left for them: it is damaged or cut short");
+    throw FileError({fault::kDeclaresTooMany, {counted(count), std::move(what), counted(bytes), counted(left)}});
   }
   left -= count * bytes;
 }
@@ -84,7 +86,7 @@ std::uint64_t sizeOfPlyType(const std::string& type) {
                                                                                {"float64", 8}}};
   for (const auto& [name, size] : kTypes)
     if (name == type) return size;
-  throw FileError("its header names a type '" + type.substr(0, 40) + "', which PLY does not have");
+  throw FileError({fault::kNoPlyType, {shown(type.substr(0, kShown))}});
 }
 
 struct PlyElement {
@@ -92,6 +94,12 @@ struct PlyElement {
   std::uint64_t count = 0;
   std::uint64_t bytes = 0;  ///< least size of one
 };
+
+reason::Value elementsCalled(const std::string& name) {
+  if (name == "vertex") return kVertices;
+  if (name == "face") return kFaces;
+  return reason::inner({fault::kElements, {shown(name.substr(0, kShown))}});
+}
 
 /// Property lines of a PLY header: "property float x", "property list uchar int vertex_indices".
 void addProperty(PlyElement& element, std::istringstream& words, bool ascii) {
@@ -111,16 +119,16 @@ ScanHead checkPly(const Head& head) {
     std::istringstream words(line);
     words >> word;
     if (word == "format" && words >> word) ascii = word == "ascii";
-    if (word == "element" && words >> name >> count) elements.push_back({name, countFrom(count, name.c_str())});
+    if (word == "element" && words >> name >> count) elements.push_back({name, countFrom(count, elementsCalled(name))});
     if (word == "property" && !elements.empty()) addProperty(elements.back(), words, ascii);
     ended = word == "end_header";
   }
-  if (!ended) throw FileError("its PLY header does not end");
+  if (!ended) throw FileError(fault::kPlyHeadOpen);
   std::uint64_t left = head.fileSize - static_cast<std::uint64_t>(std::max<std::streamoff>(0, lines.tellg()));
   if (ascii) ++left;  // the last blank may be missing
   ScanHead out;
   for (const PlyElement& element : elements) {
-    checkRoom(element.count, element.bytes, left, element.name == "vertex" ? "vertices" : element.name + " elements");
+    checkRoom(element.count, element.bytes, left, elementsCalled(element.name));
     if (element.name == "face") out.facesDeclared = element.count;
   }
   return out;
@@ -144,9 +152,9 @@ ScanHead checkOff(const Head& head) {
   if (vertices == "BINARY") return {};
   std::uint64_t left = head.fileSize + 1;
   ScanHead out;
-  out.facesDeclared = countFrom(faces, "faces");
-  checkRoom(countFrom(vertices, "vertices"), 6, left, "vertices");
-  checkRoom(out.facesDeclared, 2, left, "faces");
+  out.facesDeclared = countFrom(faces, kFaces);
+  checkRoom(countFrom(vertices, kVertices), 6, left, kVertices);
+  checkRoom(out.facesDeclared, 2, left, kFaces);
   return out;
 }
 
@@ -181,8 +189,7 @@ void checkOffFaces(const std::filesystem::path& path) {
     numbers >> corners;
     for (std::uint64_t i = 0; i < corners && numbers >> vertex; ++i)
       if (vertex >= vertices)
-        throw FileError("its face " + std::to_string(f + 1) + " names vertex " + std::to_string(vertex) +
-                        ", but there are only " + std::to_string(vertices) + ", counted from 0: it is damaged");
+        throw FileError({fault::kFaceNamesNoVertex, {counted(f + 1), counted(vertex), counted(vertices)}});
   }
 }
 
@@ -191,24 +198,30 @@ ScanHead checkStl(const Head& head) {
   const std::uint64_t declared = head.word(80);
   const bool exact = head.fileSize == kHeader + kTriangle * declared;
   if (head.startsWith("solid") && !exact) return {};  // the text form
-  if (head.fileSize < kHeader) throw FileError("it is too short for an STL file");
+  if (head.fileSize < kHeader) throw FileError(fault::kTooShortForStl);
   std::uint64_t left = head.fileSize - kHeader;
-  checkRoom(declared, kTriangle, left, "triangles");
+  checkRoom(declared, kTriangle, left, kTriangles);
   return {declared, false};
 }
 
-void checkExtensions(std::string_view json) {
-  const auto document = parseJson(json, "its JSON");
-  if (document.root.kind != JsonValue::Kind::Object) throw FileError("its JSON is no glTF document");
-  const JsonPlace root(document);
-  const auto required = root.find("extensionsRequired");
-  if (!required) return;
-  for (const auto& extension : required->items()) {
-    const std::string& name = extension.string();
-    if (name == "KHR_draco_mesh_compression" || name == "EXT_meshopt_compression")
-      throw FileError("its meshes are compressed (" + name +
-                      "), which is not read here; export it without compression");
+/// What the document asks its reader to know. The faults of the JSON come out with their place in it, without a name.
+std::vector<std::string> requiredExtensions(std::string_view json) {
+  std::vector<std::string> names;
+  try {
+    const auto document = parseJson(json, "");
+    if (const auto required = JsonPlace(document).find("extensionsRequired"))
+      for (const auto& extension : required->items()) names.push_back(extension.string());
+  } catch (const FileError& error) {
+    const auto& values = error.reason().values;  // name, line, column, perhaps the way, cause
+    throw FileError({fault::kGltfJson, {values[1], values[2], values.back()}});
   }
+  return names;
+}
+
+void checkExtensions(std::string_view json) {
+  for (const std::string& name : requiredExtensions(json))
+    if (name == "KHR_draco_mesh_compression" || name == "EXT_meshopt_compression")
+      throw FileError({fault::kCompressed, {reason::text(name)}});
 }
 
 std::string wholeText(const std::filesystem::path& path, std::uint64_t offset, std::uint64_t size) {
@@ -216,17 +229,16 @@ std::string wholeText(const std::filesystem::path& path, std::uint64_t offset, s
   file.seekg(static_cast<std::streamoff>(offset));
   std::string text(static_cast<std::size_t>(size), '\0');
   file.read(text.data(), static_cast<std::streamsize>(size));
-  if (!file) throw FileError("it cannot be read");
+  if (!file) throw FileError(fault::kUnreadable);
   return text;
 }
 
 ScanHead checkGlb(const Head& head, const std::filesystem::path& path) {
-  if (head.bytes.size() < 20) throw FileError("it is too short for a GLB file");
+  if (head.bytes.size() < 20) throw FileError(fault::kTooShortForGlb);
   if (head.word(4) == 2) {
     if (head.word(8) > head.fileSize)
-      throw FileError("it says it is " + std::to_string(head.word(8)) + " bytes long, but has " +
-                      std::to_string(head.fileSize) + ": it is cut short");
-    if (head.word(12) > head.fileSize - 20) throw FileError("its JSON is cut short");
+      throw FileError({fault::kGlbCutShort, {counted(head.word(8)), counted(head.fileSize)}});
+    if (head.word(12) > head.fileSize - 20) throw FileError(fault::kGltfJsonCutShort);
     checkExtensions(wholeText(path, 20, head.word(12)));
   }
   return {0, true};
@@ -241,7 +253,7 @@ ScanHead checkGltf(const Head& head, const std::filesystem::path& path) {
 
 ScanHead checkScanHead(const std::filesystem::path& path) {
   const Head head = headOf(path);
-  if (head.bytes.empty()) throw FileError("it is empty");
+  if (head.bytes.empty()) throw FileError(fault::kEmptyFile);
   const std::string ending = endingOf(path);
   if (head.startsWith("ply\n") || head.startsWith("ply\r")) return checkPly(head);
   if (head.startsWith("glTF")) return checkGlb(head, path);

@@ -1,23 +1,22 @@
+#include "core/files/scan/scan_process.h"
+
 #include <fcntl.h>
-#include <sys/prctl.h>
-#include <sys/resource.h>
 #include <unistd.h>
 
 #include <algorithm>
-#include <cerrno>
-#include <cmath>
-#include <csignal>
+#include <charconv>
 #include <cstdlib>
 #include <cstring>
 #include <new>
+#include <span>
 
+#include "core/files/json/json.h"
+#include "core/files/json/json_write.h"
 #include "core/files/json/utf8.h"
-#include "core/files/scan/sanitizer_shadow.h"
+#include "core/files/scan/scan_faults.h"
 #include "core/files/scan/scan_import.h"
-#include "core/files/scan/scan_protocol.h"
 #include "core/files/scan/scan_wire.h"
 
-/// The body of the reading process.
 namespace zyga::files {
 namespace {
 
@@ -40,61 +39,126 @@ void keepOutputForOurselves() {
   if (nowhere >= 0) dup2(nowhere, STDOUT_FILENO);
 }
 
-/// The hard limit lies `grace` above the soft one, whose signal tells what was exceeded.
-void limit(__rlimit_resource resource, rlim_t amount, rlim_t grace = 0) {
-  rlimit old{};
-  getrlimit(resource, &old);
-  const rlim_t soft = std::min(amount, old.rlim_max);
-  const rlimit set{soft, std::min(amount + grace, old.rlim_max)};
-  if (setrlimit(resource, &set) != 0) throw FileError(std::string("no limit can be set: ") + std::strerror(errno));
-}
-
-void takeLimits(double seconds, std::uint64_t memory) {
-  prctl(PR_SET_PDEATHSIG, SIGKILL);  // not to outlive the program
-  limit(RLIMIT_CORE, 0);
-  limit(RLIMIT_CPU, static_cast<rlim_t>(std::ceil(seconds)), 1);
-  limit(RLIMIT_FSIZE, memory);
-  limit(RLIMIT_NOFILE, 64);
-  if (!kShadowed) limit(RLIMIT_AS, memory);
-  std::set_new_handler(outOfMemory);
-}
-
 void run(char** argv) {
-  const double seconds = std::strtod(argv[3], nullptr);
-  const std::uint64_t memory = std::strtoull(argv[4], nullptr, 10);
-  const std::uint64_t largestFile = std::strtoull(argv[5], nullptr, 10);
-  takeLimits(seconds, memory);
+  const std::uint64_t largestFile = std::strtoull(argv[3], nullptr, 10);
+  std::set_new_handler(outOfMemory);
   int last = -1;
-  const auto progress = [&](double share) {
+  const task::Task task(nullptr, [&](double share) {
     const int percent = static_cast<int>(100 * share);
     if (percent == last) return;
     last = percent;
     say(std::string(protocol::kProgress) + std::to_string(percent) + "\n");
-  };
-  writeWire(importScan(argv[1], largestFile, progress), argv[2]);
+  });
+  writeWire(importScan(argv[1], largestFile, task), argv[2]);
 }
 
-/// One line, whatever the file has put into the message.
+constexpr std::size_t kLongestText = 300;  ///< bytes of a text in a cause
+constexpr int kDeepestCause = 4;           ///< reasons within reasons
+
+/// All that the reading process has to say.
+constexpr reason::Id kTold[] = {
+    fault::kInItsWords, fault::kUnreadable, fault::kEmptyFile, fault::kNoMeshFormat, fault::kNoSurface,
+    fault::kCountsBeyondMeasure, fault::kTooManyVertices, fault::kBadCount, fault::kElements, fault::kDeclaresTooMany,
+    fault::kNoPlyType, fault::kPlyHeadOpen, fault::kFaceNamesNoVertex, fault::kTooShortForStl, fault::kTooShortForGlb,
+    fault::kGltfJson, fault::kGltfJsonCutShort, fault::kGlbCutShort, fault::kCompressed, fault::kNoRoom,
+    // What the reader of JSON says of a glTF document.
+    fault::kFoundInstead, fault::kEndsHere, fault::kExpectedMemberEnd, fault::kExpectedItemEnd, fault::kExpectedColon,
+    fault::kExpectedKey, fault::kExpectedValue, fault::kExpectedDigit, fault::kExpectedHex, fault::kMoreAfterEnd,
+    fault::kTooDeep, fault::kKeyTwice, fault::kLeadingZero, fault::kOpenQuotes, fault::kControlInQuotes,
+    fault::kNotUtf8, fault::kUnknownEscape, fault::kHalfSurrogate, fault::kExpectedKind};
+
+constexpr reason::Term kTermsTold[] = {
+    kVertices,         kFaces,          kTriangles,      kKindTerms.null,  kKindTerms.boolean,
+    kKindTerms.number, kKindTerms.text, kKindTerms.list, kKindTerms.object};
+
+/// Cut between two characters.
+std::string_view shortened(std::string_view text) {
+  if (text.size() <= kLongestText) return text;
+  std::size_t end = kLongestText;
+  while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) --end;
+  return text.substr(0, end);
+}
+
+/// Whatever the file has put into it, it goes into one line of a message.
 std::string onOneLine(std::string text) {
-  if (text.size() > protocol::kLongestCause) text.resize(protocol::kLongestCause);
-  for (std::size_t i = 0, length = 0; i < text.size(); i += std::max<std::size_t>(1, length)) {
-    length = utf8Length(text, i);
-    if (length == 0) text[i] = '?';
-    if (static_cast<unsigned char>(text[i]) < 0x20 || text[i] == 0x7f) text[i] = ' ';
-  }
+  for (char& c : text)
+    if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) c = ' ';
   return text;
+}
+
+json::Value causeJson(const reason::Reason& cause) {
+  struct Write {
+    json::Value operator()(const reason::Text& v) const { return shortened(v.text); }
+    json::Value operator()(const reason::Term& v) const { return json::object({{"term", v.id}}); }
+    json::Value operator()(const reason::Count& v) const { return v.value; }
+    json::Value operator()(const reason::Quantity&) const { return {}; }
+    json::Value operator()(const reason::Inner& v) const { return causeJson(*v); }
+    json::Value operator()(const std::shared_ptr<const reason::List>&) const { return {}; }
+  };
+  json::Value values = json::array({});
+  for (const reason::Value& value : cause.values) values.push(std::visit(Write(), value));
+  return json::object({{"id", cause.id.text}, {"values", values}});
+}
+
+reason::Reason causeFrom(const JsonValue& value, int depth);
+
+const JsonValue* find(const JsonValue& object, std::string_view key) {
+  const auto found = std::find(object.keys.begin(), object.keys.end(), key);
+  return found == object.keys.end() ? nullptr : &object.items[static_cast<std::size_t>(found - object.keys.begin())];
+}
+
+const FileError& damaged() {
+  static const FileError error(fault::kDamagedAnswer);
+  return error;
+}
+
+reason::Value valueFrom(const JsonValue& value, int depth) {
+  using Kind = JsonValue::Kind;
+  if (value.kind == Kind::String) return reason::text(onOneLine(std::string(shortened(value.text))));
+  if (value.kind == Kind::Number) {
+    long long count = 0;
+    const auto read = std::from_chars(value.text.data(), value.text.data() + value.text.size(), count);
+    if (read.ec == std::errc()) return reason::Count{count};
+  }
+  if (value.kind != Kind::Object) throw damaged();
+  const JsonValue* term = find(value, "term");
+  if (!term) return reason::inner(causeFrom(value, depth + 1));
+  for (const reason::Term& known : kTermsTold)
+    if (term->text == known.id) return known;
+  throw damaged();
+}
+
+reason::Reason causeFrom(const JsonValue& value, int depth) {
+  const JsonValue *id = find(value, "id"), *values = find(value, "values");
+  if (!id || !values || depth > kDeepestCause) throw damaged();
+  const auto* known =
+      std::find_if(std::begin(kTold), std::end(kTold), [&](auto& told) { return told.text == id->text; });
+  if (known == std::end(kTold) || values->items.size() != static_cast<std::size_t>(known->values)) throw damaged();
+  std::vector<reason::Value> read;
+  for (const JsonValue& item : values->items) read.push_back(valueFrom(item, depth));
+  return {*known, std::move(read)};
 }
 
 }  // namespace
 
+std::string writeCause(const reason::Reason& cause) { return json::text(causeJson(cause)); }
+
+reason::Reason readCause(std::string_view line) {
+  try {
+    return causeFrom(parseJson(line, "").root, 0);
+  } catch (const FileError&) {
+    return fault::kDamagedAnswer;
+  }
+}
+
 int readScanProcess(int argc, char** argv) {
   keepOutputForOurselves();
-  if (argc < 6) return protocol::kMisused;
+  if (argc < 4) return protocol::kMisused;
   try {
     run(argv);
     return protocol::kRead;
   } catch (const std::exception& error) {
-    say(std::string(protocol::kCause) + onOneLine(error.what()) + "\n");
+    say(std::string(protocol::kCause) + writeCause(reasonOf(error)) + "\n");
   }
   return protocol::kFailed;
 }

@@ -1,14 +1,12 @@
 #pragma once
 
-#include <atomic>
 #include <cstdint>
 #include <filesystem>
-#include <functional>
 #include <optional>
-#include <string>
 
 #include "core/files/disk/file_error.h"
 #include "core/solid/mesh/triangle_mesh.h"
+#include "core/task/task.h"
 
 /// Reading of meshes nobody vouches for. The file is opened by a process of its own, which may crash, hang or eat
 /// memory without harm: this program starts itself again with the word `read-scan`, under limits, and takes the mesh
@@ -24,8 +22,7 @@ struct ScanLimits {
 struct ScanReader {
   std::filesystem::path program = "/proc/self/exe";  ///< a program whose verb `read-scan` is `readScanProcess`
   ScanLimits limits;
-  std::function<void(double share)> progress;  ///< 0 to 1, called from the thread that reads
-  const std::atomic<bool>* cancel = nullptr;
+  task::Task task;  ///< told from the thread that reads
 };
 
 /// A mesh as its file holds it, in the file's own unit and axes; dirty. All parts of the file as one mesh.
@@ -42,9 +39,5 @@ struct RawScan {
 /// Throws FileError naming the file and the cause: not there, not a file, too large, no mesh in it, cut short,
 /// compressed in a way that is not read, crashed the reader, took too long or too much memory. Empty when cancelled.
 std::optional<RawScan> readScan(const std::filesystem::path& path, const ScanReader& reader);
-
-/// What the verb `read-scan IN OUT SECONDS MEMORY` does: takes the limits on itself, reads IN, writes OUT, tells
-/// progress and a failure on its standard output. Returns the process's exit code.
-int readScanProcess(int argc, char** argv);
 
 }  // namespace zyga::files

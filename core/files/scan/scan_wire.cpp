@@ -6,6 +6,8 @@
 #include <cstring>
 #include <fstream>
 
+#include "core/files/scan/scan_faults.h"
+
 namespace zyga::files {
 namespace {
 
@@ -55,11 +57,11 @@ void writeWire(const RawScan& scan, const std::filesystem::path& path) {
   file.write(reinterpret_cast<const char*>(scan.mesh.triangles.data()),
              static_cast<std::streamsize>(head.triangles * kTriangleBytes));
   file.close();
-  if (!file) throw FileError("there is no room for it in " + path.parent_path().string());
+  if (!file) throw FileError({fault::kNoRoom, {pathText(path.parent_path())}});
 }
 
 RawScan readWire(const std::filesystem::path& path) {
-  const FileError damaged("the process that read it gave a damaged answer");
+  const FileError damaged(fault::kDamagedAnswer);
   std::error_code failed;
   const std::uint64_t size = std::filesystem::file_size(path, failed);
   std::ifstream file(path, std::ios::binary);

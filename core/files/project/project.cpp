@@ -1,9 +1,9 @@
+#include "core/files/project/project.h"
+
 #include <cmath>
 #include <numbers>
 
 #include "core/anatomy/plan/build_specimen.h"
-#include "core/anatomy/plan/skeleton_parts.h"
-#include "core/files/project/project.h"
 #include "core/kinematics/standing.h"
 #include "core/range/neutral.h"
 
@@ -43,10 +43,19 @@ kinematics::Pose standingPose(const anatomy::Specimen& specimen, const range::As
 Project projectFromTable(const anatomy::MeasurementTable& measured) {
   Project project;
   project.table = filledTable(measured);
-  project.specimen = anatomy::buildSpecimen(project.table);
-  project.pose = standingPose(project.specimen, project.assumptions);
+  project.setSpecimen(anatomy::buildSpecimen(project.table));
+  project.pose = standingPose(project.specimen(), project.assumptions);
   project.poses.push_back({"neutral standing", project.pose});
   return project;
+}
+
+range::Scenario scenarioOf(const Project& project, std::shared_ptr<const range::ContactModel> contact) {
+  return scenarioOf(project, project.pose, std::move(contact));
+}
+
+range::Scenario scenarioOf(const Project& project, const kinematics::Pose& pose,
+                           std::shared_ptr<const range::ContactModel> contact) {
+  return {project.sharedSpecimen, project.assumptions, pose, std::move(contact)};
 }
 
 }  // namespace zyga::files
