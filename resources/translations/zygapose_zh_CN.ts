@@ -247,9 +247,11 @@
         <source>, stopped by %1</source>
         <translation>，受 %1 限制</translation>
     </message>
-    <message>
-        <source> and %1 more</source>
-        <translation> 等另外 %1 个</translation>
+    <message numerus="yes">
+        <source> and %n more</source>
+        <translation>
+            <numerusform>等 %n 个</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1 more</source>
@@ -260,12 +262,8 @@
         <translation>在 %1 处越过范围</translation>
     </message>
     <message>
-        <source>%1 mm short</source>
-        <translation>差 %1 毫米</translation>
-    </message>
-    <message>
-        <source>%1 m short</source>
-        <translation>差 %1 米</translation>
+        <source>%1 short</source>
+        <translation>差 %1</translation>
     </message>
     <message>
         <source>Drag to move the %1 · Shift lifts it straight up · Alt bends the leg</source>
@@ -296,64 +294,12 @@
         <translation>移动躯干</translation>
     </message>
     <message>
-        <source>found</source>
-        <translation>已发现</translation>
-    </message>
-    <message>
-        <source>deformed</source>
-        <translation>已变形</translation>
-    </message>
-    <message>
-        <source>mirrored</source>
-        <translation>镜像</translation>
-    </message>
-    <message>
-        <source>scaled</source>
-        <translation>按比例</translation>
-    </message>
-    <message>
-        <source>inferred</source>
-        <translation>推断</translation>
-    </message>
-    <message>
-        <source>%1 to %2 %3</source>
-        <translation>%1 到 %2 %3</translation>
-    </message>
-    <message>
-        <source>unknown</source>
-        <translation>未知</translation>
-    </message>
-    <message>
-        <source>unknown: no circumferences</source>
-        <translation>未知：没有周长</translation>
-    </message>
-    <message>
-        <source>%1, circumferences measured</source>
-        <translation>%1，周长为实测</translation>
-    </message>
-    <message>
-        <source>%1, circumferences inferred</source>
-        <translation>%1，周长为推断</translation>
-    </message>
-    <message>
-        <source>off the ground</source>
-        <translation>离开地面</translation>
-    </message>
-    <message>
-        <source>balanced, %1 inside</source>
-        <translation>平衡，内侧余量 %1</translation>
-    </message>
-    <message>
-        <source>tips, %1 outside</source>
-        <translation>倾倒，超出 %1</translation>
-    </message>
-    <message>
         <source>Lateral flexion</source>
         <translation>侧屈</translation>
     </message>
     <message>
-        <source>Torsion</source>
-        <translation>扭转</translation>
+        <source>Axial rotation</source>
+        <translation>轴向旋转</translation>
     </message>
     <message>
         <source>Rotation</source>
@@ -380,8 +326,8 @@
         <translation>没有已知的限度</translation>
     </message>
     <message>
-        <source>no angle is supported</source>
-        <translation>没有受支持的角度</translation>
+        <source>no angle is within range</source>
+        <translation>没有角度在活动范围内</translation>
     </message>
     <message>
         <source>held at %1</source>
@@ -396,176 +342,62 @@
         <translation>另外两个角度在此没有留下余地。</translation>
     </message>
     <message>
+        <source>± %1</source>
+        <translation>± %1</translation>
+    </message>
+    <message>
+        <source>+ left, − right: %1</source>
+        <translation>+ 左，− 右：%1</translation>
+    </message>
+    <message>
+        <source>+ right, − left: %1</source>
+        <translation>+ 右，− 左：%1</translation>
+    </message>
+    <message>
+        <source>+ %1
+− %2</source>
+        <translation>+ %1
+− %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2: %3</source>
+        <translation>%1到 %2：%3</translation>
+    </message>
+    <message>
         <source>These bones do not move against each other.</source>
         <translation>这些骨骼之间没有相对运动。</translation>
     </message>
     <message>
-        <source>Not judged: the facets of one side are not known.</source>
-        <translation>未判定：一侧的关节面未知。</translation>
+        <source>Not assessed: the facets of one side are not known.</source>
+        <translation>未评估：一侧的关节面未知。</translation>
     </message>
     <message>
-        <source>Not judged: no facets meet here and nobody has typed limits.</source>
-        <translation>未判定：此处没有关节面相接，也没有人给定限度。</translation>
+        <source>Not assessed: no facets meet here and nobody has typed limits.</source>
+        <translation>未评估：这里没有关节面相接，也无人给定限度。</translation>
     </message>
     <message>
         <source>No facets meet here. The limits are typed: %1.</source>
         <translation>此处没有关节面相接。限度为给定：%1。</translation>
     </message>
     <message>
-        <source>%1 beyond</source>
-        <translation>%1 个超出</translation>
+        <source>preserved</source>
+        <translation>已保存</translation>
     </message>
     <message>
-        <source>%1 near</source>
-        <translation>%1 个接近极限</translation>
+        <source>deformed</source>
+        <translation>已变形</translation>
     </message>
     <message>
-        <source>%1 of %2 joints</source>
-        <translation>%2 个关节中有 %1</translation>
+        <source>mirrored</source>
+        <translation>镜像</translation>
     </message>
     <message>
-        <source>%1 of %2 joints supported</source>
-        <translation>%2 个关节中 %1 个受支持</translation>
+        <source>scaled</source>
+        <translation>按比例</translation>
     </message>
     <message>
-        <source>all %1 joints supported</source>
-        <translation>全部 %1 个关节受支持</translation>
-    </message>
-    <message>
-        <source>, %1 not judged</source>
-        <translation>，%1 个未判定</translation>
-    </message>
-    <message>
-        <source>, 1 contact</source>
-        <translation>，1 处接触</translation>
-    </message>
-    <message>
-        <source>, %1 contacts</source>
-        <translation>，%1 处接触</translation>
-    </message>
-    <message>
-        <source>by length</source>
-        <translation>按长度</translation>
-    </message>
-    <message>
-        <source>by area</source>
-        <translation>按面积</translation>
-    </message>
-    <message>
-        <source>%1 % %2, %3 cartilage</source>
-        <translation>%1 % %2，软骨 %3</translation>
-    </message>
-    <message>
-        <source>, centrum faces parallel</source>
-        <translation>，椎体端面平行</translation>
-    </message>
-    <message>
-        <source>neutral</source>
-        <translation>中性</translation>
-    </message>
-    <message>
-        <source>most dorsiflexed</source>
-        <translation>最大背屈</translation>
-    </message>
-    <message>
-        <source>most ventriflexed</source>
-        <translation>最大腹屈</translation>
-    </message>
-    <message>
-        <source>highest</source>
-        <translation>最高</translation>
-    </message>
-    <message>
-        <source>lowest</source>
-        <translation>最低</translation>
-    </message>
-    <message>
-        <source>present</source>
-        <translation>当前</translation>
-    </message>
-    <message>
-        <source>%1: %2 m, neck %3°</source>
-        <translation>%1：%2 米，颈部 %3°</translation>
-    </message>
-    <message>
-        <source> m</source>
-        <translation> 米</translation>
-    </message>
-    <message>
-        <source>%1 to %2 ahead of the fore foot</source>
-        <translation>前足之前 %1 到 %2</translation>
-    </message>
-    <message>
-        <source>%1 to %2 ahead of the neck’s base</source>
-        <translation>颈根之前 %1 到 %2</translation>
-    </message>
-    <message>
-        <source>%1 high</source>
-        <translation>高 %1</translation>
-    </message>
-    <message>
-        <source>%1 ahead</source>
-        <translation>向前 %1</translation>
-    </message>
-    <message>
-        <source>%1 mmHg, %2 m</source>
-        <translation>%1 mmHg，%2 米</translation>
-    </message>
-    <message>
-        <source>column of blood from heart to head, mmHg</source>
-        <translation>从心脏到头部的血柱，mmHg</translation>
-    </message>
-    <message>
-        <source>upright sauropod in one published view</source>
-        <translation>一种已发表观点中直立颈部的蜥脚类</translation>
-    </message>
-    <message>
-        <source>down – up, °</source>
-        <translation>下 – 上，°</translation>
-    </message>
-    <message>
-        <source>right – left, °</source>
-        <translation>右 – 左，°</translation>
-    </message>
-    <message>
-        <source>torsion right – left, °</source>
-        <translation>扭转 右 – 左，°</translation>
-    </message>
-    <message>
-        <source>bar: supported from neutral; dotted: typed; mark: present angle, triangle beyond</source>
-        <translation>条：自中性起受支持；点线：给定限度；标记：当前角度，三角为超出</translation>
-    </message>
-    <message>
-        <source>ahead of the neck’s base, m</source>
-        <translation>颈根之前，米</translation>
-    </message>
-    <message>
-        <source>over the ground, m</source>
-        <translation>离地，米</translation>
-    </message>
-    <message>
-        <source>1 m</source>
-        <translation>1 米</translation>
-    </message>
-    <message>
-        <source>10 cm</source>
-        <translation>10 厘米</translation>
-    </message>
-    <message>
-        <source>length</source>
-        <translation>长度</translation>
-    </message>
-    <message>
-        <source>snout over the ground, m</source>
-        <translation>吻端离地，米</translation>
-    </message>
-    <message>
-        <source>slope of the neck, °</source>
-        <translation>颈部坡度，°</translation>
-    </message>
-    <message>
-        <source>hill: %1 draws; bar: 5 to 95 %; stroke: half of them; diamond: the table as it is</source>
-        <translation>山形：%1 次抽样；条：5 到 95 %；粗线：其中一半；菱形：表格原值</translation>
+        <source>inferred</source>
+        <translation>推断</translation>
     </message>
     <message>
         <source>femur</source>
@@ -584,28 +416,8 @@
         <translation>选择一块骨骼</translation>
     </message>
     <message>
-        <source>%1 triangles, %2 × %3 × %4 mm</source>
-        <translation>%1 个三角形，%2 × %3 × %4 毫米</translation>
-    </message>
-    <message>
-        <source>mirrored or scaled</source>
-        <translation>镜像或按比例</translation>
-    </message>
-    <message>
-        <source>restored</source>
-        <translation>复原</translation>
-    </message>
-    <message>
-        <source>%1 of %2 bones found, %3 %; %4 % if each stands for its fellow too</source>
-        <translation>%2 块骨骼中发现 %1 块，%3 %；若每块也代表其对侧则为 %4 %</translation>
-    </message>
-    <message>
-        <source>no source given</source>
-        <translation>未给出出处</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <source>%1 triangles, %2 × %3 × %4</source>
+        <translation>%1 个三角形，%2 × %3 × %4</translation>
     </message>
     <message>
         <source>joint</source>
@@ -620,12 +432,526 @@
         <translation>左</translation>
     </message>
     <message>
-        <source>torsion</source>
-        <translation>扭转</translation>
+        <source>rotation</source>
+        <translation>旋转</translation>
     </message>
     <message>
-        <source>facets share</source>
-        <translation>关节面共有</translation>
+        <source>zygapophyseal overlap</source>
+        <translation>关节面重叠</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <source>dorsal</source>
+        <translation>背侧</translation>
+    </message>
+    <message>
+        <source>ventral</source>
+        <translation>腹侧</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>右</translation>
+    </message>
+    <message>
+        <source>left up</source>
+        <translation>左侧抬起</translation>
+    </message>
+    <message>
+        <source>right up</source>
+        <translation>右侧抬起</translation>
+    </message>
+    <message>
+        <source>Dorsal / ventral</source>
+        <translation>背 / 腹</translation>
+    </message>
+    <message>
+        <source>Left / right</source>
+        <translation>左 / 右</translation>
+    </message>
+    <message>
+        <source>%1  %2 · %3</source>
+        <translation>%1  %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1  %2 (limit %3) · %4</source>
+        <translation>%1  %2（限度 %3）· %4</translation>
+    </message>
+    <message>
+        <source>these bones do not move against each other</source>
+        <translation>这些骨骼之间没有相对运动</translation>
+    </message>
+    <message>
+        <source>not assessed: the facets of one bone are missing</source>
+        <translation>未评估：一块骨骼缺少关节面</translation>
+    </message>
+    <message>
+        <source>not assessed: no facets and no typed limits</source>
+        <translation>未评估：没有关节面，也没有给定限度</translation>
+    </message>
+    <message>
+        <source>%1 (limit %2)</source>
+        <translation>%1（限度 %2）</translation>
+    </message>
+    <message>
+        <source>%1 inside</source>
+        <translation>内侧余量 %1</translation>
+    </message>
+    <message>
+        <source>%1 outside</source>
+        <translation>超出 %1</translation>
+    </message>
+    <message>
+        <source>Sculpting bones, %1</source>
+        <translation>正在塑形骨骼，%1</translation>
+    </message>
+    <message>
+        <source>Drop a measurement table or a project here</source>
+        <translation>将测量表或项目拖到此处</translation>
+    </message>
+    <message>
+        <source>or open the sample from the File menu to see a whole animal</source>
+        <translation>或从“文件”菜单打开样本，查看整只动物</translation>
+    </message>
+    <message>
+        <source>%1 high</source>
+        <translation>高 %1</translation>
+    </message>
+    <message>
+        <source>%1 ahead</source>
+        <translation>向前 %1</translation>
+    </message>
+    <message>
+        <source>ventral – dorsal, °</source>
+        <translation>腹 – 背，°</translation>
+    </message>
+    <message>
+        <source>right – left, °</source>
+        <translation>右 – 左，°</translation>
+    </message>
+    <message>
+        <source>rotation right – left, °</source>
+        <translation>旋转 右 – 左，°</translation>
+    </message>
+    <message>
+        <source>bar: range from neutral; dotted: typed limits; mark: present angle, triangle where out of range</source>
+        <translation>条：自中性位的范围；点线：键入的限度；标记：当前角度，超出范围为三角形</translation>
+    </message>
+    <message>
+        <source>ahead of the neck’s base, m</source>
+        <translation>颈根之前，米</translation>
+    </message>
+    <message>
+        <source>over the ground, m</source>
+        <translation>离地，米</translation>
+    </message>
+    <message>
+        <source>%1: %2, neck %3</source>
+        <translation>%1：%2，颈部 %3</translation>
+    </message>
+    <message>
+        <source>%1 to %2 ahead of the fore foot</source>
+        <translation>前足之前 %1 到 %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 ahead of the neck’s base</source>
+        <translation>颈根之前 %1 到 %2</translation>
+    </message>
+    <message>
+        <source>neutral</source>
+        <translation>中性</translation>
+    </message>
+    <message>
+        <source>highest</source>
+        <translation>最高</translation>
+    </message>
+    <message>
+        <source>lowest</source>
+        <translation>最低</translation>
+    </message>
+    <message>
+        <source>present</source>
+        <translation>当前</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>长度</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1，%2</translation>
+    </message>
+    <message>
+        <source>snout over the ground, m</source>
+        <translation>吻端离地，米</translation>
+    </message>
+    <message>
+        <source>slope of the neck, °</source>
+        <translation>颈部坡度，°</translation>
+    </message>
+    <message numerus="yes">
+        <source>curve: %n samples; bar: 5 to 95 %; line: half of them; diamond: the table as it is</source>
+        <translation>
+            <numerusform>曲线：%n 次抽样；条：5 到 95 %；线：其中一半；菱形：表格原值</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>column of blood from heart to head, mmHg</source>
+        <translation>从心脏到头部的血柱，mmHg</translation>
+    </message>
+    <message>
+        <source>upright sauropod in one published view</source>
+        <translation>一种已发表观点中直立颈部的蜥脚类</translation>
+    </message>
+    <message>
+        <source>snout to tail tip along the column</source>
+        <translation>沿脊柱从吻端到尾端</translation>
+    </message>
+    <message>
+        <source>skull</source>
+        <translation>头骨</translation>
+    </message>
+    <message>
+        <source>sacrum</source>
+        <translation>荐部</translation>
+    </message>
+    <message>
+        <source>Lengths of the column are sums of functional lengths, without condyles.</source>
+        <translation>脊柱长度为功能长度之和，不含关节髁。</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>米</translation>
+    </message>
+    <message>
+        <source>region</source>
+        <translation>区域</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>出处</translation>
+    </message>
+    <message>
+        <source>bones</source>
+        <translation>骨数</translation>
+    </message>
+    <message>
+        <source>no source given</source>
+        <translation>未给出出处</translation>
+    </message>
+    <message>
+        <source>Specimen</source>
+        <translation>标本</translation>
+    </message>
+    <message>
+        <source>%1: %2 cervical, %3 dorsal, %4 sacral and %5 caudal vertebrae; limbs and skull on the plan of a %6.</source>
+        <translation>%1：颈椎 %2、背椎 %3、荐椎 %4、尾椎 %5；四肢和头骨按%6的方案。</translation>
+    </message>
+    <message>
+        <source>Counted as in Lacovara et al. 2014, Sci. Rep. 4:6196.</source>
+        <translation>按 Lacovara et al. 2014, Sci. Rep. 4:6196 的方法计数。</translation>
+    </message>
+    <message>
+        <source>%1 of their length</source>
+        <translation>其长度的 %1</translation>
+    </message>
+    <message>
+        <source>Assumptions</source>
+        <translation>假设</translation>
+    </message>
+    <message>
+        <source>what is taken for granted</source>
+        <translation>所作的假设</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>值</translation>
+    </message>
+    <message>
+        <source>minimum zygapophyseal overlap, by length</source>
+        <translation>关节突最小重叠，按长度</translation>
+    </message>
+    <message>
+        <source>minimum zygapophyseal overlap, by area</source>
+        <translation>关节突最小重叠，按面积</translation>
+    </message>
+    <message>
+        <source>cartilage in the neck</source>
+        <translation>颈部软骨</translation>
+    </message>
+    <message>
+        <source>cartilage in the trunk</source>
+        <translation>躯干软骨</translation>
+    </message>
+    <message>
+        <source>cartilage in the tail</source>
+        <translation>尾部软骨</translation>
+    </message>
+    <message>
+        <source>neutral articulation</source>
+        <translation>中性关节位</translation>
+    </message>
+    <message>
+        <source>facets may interpenetrate by</source>
+        <translation>关节面可相互嵌入</translation>
+    </message>
+    <message>
+        <source>facets may separate by</source>
+        <translation>关节面可分离</translation>
+    </message>
+    <message>
+        <source>bones may interpenetrate by</source>
+        <translation>骨可相互嵌入</translation>
+    </message>
+    <message>
+        <source>near-limit margin</source>
+        <translation>接近限度的余量</translation>
+    </message>
+    <message>
+        <source>At least half of the facet's length covered is the common published rule (Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187); living animals keep 50 %, 25 % or almost none (Kambic et al. 2017, Front. Zool. 14:37). No amount of cartilage is known to be right.</source>
+        <translation>关节面至少有一半长度重叠是常见的已发表规则（Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187）；现生动物保持 50 %、25 % 或几乎没有（Kambic et al. 2017, Front. Zool. 14:37）。尚不知多少软骨才算正确。</translation>
+    </message>
+    <message>
+        <source>Mass and balance</source>
+        <translation>质量与平衡</translation>
+    </message>
+    <message>
+        <source>By volume: %1.</source>
+        <translation>按体积：%1。</translation>
+    </message>
+    <message>
+        <source>By the circumferences of humerus and femur: %1.</source>
+        <translation>按肱骨与股骨周长：%1。</translation>
+    </message>
+    <message>
+        <source>The fore feet carry %1 of the weight.</source>
+        <translation>前足承担 %1 的重量。</translation>
+    </message>
+    <message>
+        <source>Volume: hulls around the bones x 1.21 x density; %1.</source>
+        <translation>体积：骨的凸包 x 1.21 x 密度；%1。</translation>
+    </message>
+    <message>
+        <source>Circumference: %1, mean error of prediction %2.</source>
+        <translation>周长：%1，平均预测误差 %2。</translation>
+    </message>
+    <message>
+        <source>Both are estimates.</source>
+        <translation>两者都是估计。</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <translation>zh-CN</translation>
+    </message>
+    <message>
+        <source>The skeleton as posed, left lateral view</source>
+        <translation>摆好姿态的骨架，左侧视</translation>
+    </message>
+    <message>
+        <source>%1. Not an engineering document; local codes and licensed practice decide.</source>
+        <translation>%1。并非工程文件；以当地规范和持证从业者的意见为准。</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>无</translation>
+    </message>
+    <message>
+        <source>not assessed</source>
+        <translation>未评估</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <translation>读数</translation>
+    </message>
+    <message>
+        <source>Claim %1</source>
+        <translation>论断 %1</translation>
+    </message>
+    <message>
+        <source>what stands in the way, and what it would take</source>
+        <translation>阻碍所在，以及所需条件</translation>
+    </message>
+    <message>
+        <source>Pose</source>
+        <translation>姿态</translation>
+    </message>
+    <message>
+        <source>Pose: %1.</source>
+        <translation>姿态：%1。</translation>
+    </message>
+    <message>
+        <source>Left lateral view. Preserved bones are warm, mirrored and scaled ones darker, inferred ones grey.</source>
+        <translation>左侧视。已保存的骨为暖色，镜像和缩放的较暗，推断的为灰色。</translation>
+    </message>
+    <message>
+        <source>snout over the ground</source>
+        <translation>吻端离地</translation>
+    </message>
+    <message>
+        <source>hip over the ground</source>
+        <translation>髋离地</translation>
+    </message>
+    <message>
+        <source>shoulder over the ground</source>
+        <translation>肩离地</translation>
+    </message>
+    <message>
+        <source>glenoacetabular distance</source>
+        <translation>肩臼髋臼距</translation>
+    </message>
+    <message>
+        <source>trunk, rising forwards</source>
+        <translation>躯干，向前上升</translation>
+    </message>
+    <message>
+        <source>neck base, rising forwards</source>
+        <translation>颈基，向前上升</translation>
+    </message>
+    <message>
+        <source>tail base, rising backwards</source>
+        <translation>尾基，向后上升</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>判定结果</translation>
+    </message>
+    <message>
+        <source>Of %1 joints %2 are out of range, %3 near a limit, %4 within range and %5 not assessed.</source>
+        <translation>%1 个关节中，%2 个超出范围，%3 个接近限度，%4 个在范围内，%5 个未评估。</translation>
+    </message>
+    <message>
+        <source>Every joint that can be assessed is within its range.</source>
+        <translation>每个可评估的关节都在其范围内。</translation>
+    </message>
+    <message>
+        <source>verdict</source>
+        <translation>判定</translation>
+    </message>
+    <message>
+        <source>why</source>
+        <translation>原因</translation>
+    </message>
+    <message>
+        <source>Contact between bones away from their joints is not part of this report.</source>
+        <translation>骨与骨在关节之外的接触不在本报告之内。</translation>
+    </message>
+    <message>
+        <source>Claims</source>
+        <translation>论断</translation>
+    </message>
+    <message>
+        <source>No claims were put to this animal. They are typed into the Claims panel.</source>
+        <translation>尚未对这只动物提出论断。论断在“论断”面板中键入。</translation>
+    </message>
+    <message>
+        <source>%1. %2. %3</source>
+        <translation>%1. %2。%3</translation>
+    </message>
+    <message>
+        <source>%1. %2 (%4). %3</source>
+        <translation>%1. %2（%4）。%3</translation>
+    </message>
+    <message>
+        <source>Limits of the neck</source>
+        <translation>颈部的限度</translation>
+    </message>
+    <message>
+        <source>Degrees from neutral, one motion at a time, the joint's other angles at zero.</source>
+        <translation>自中性位起的度数，每次只做一种运动，该关节其他角度为零。</translation>
+    </message>
+    <message>
+        <source>dorsiflexion</source>
+        <translation>背屈</translation>
+    </message>
+    <message>
+        <source>ventriflexion</source>
+        <translation>腹屈</translation>
+    </message>
+    <message>
+        <source>what ends dorsiflexion</source>
+        <translation>止住背屈者</translation>
+    </message>
+    <message>
+        <source>Ranges are of bare bones. They may be off by 5 degrees a joint (Kuznetsov &amp; Tereschenko 2010), and soft tissue may lessen them or not (Cobley, Rayfield &amp; Barrett 2013; Hutson &amp; Hutson 2012).</source>
+        <translation>范围只就裸骨而言。每个关节可能相差 5 度（Kuznetsov &amp; Tereschenko 2010），软组织可能减小它们，也可能不会（Cobley, Rayfield &amp; Barrett 2013; Hutson &amp; Hutson 2012）。</translation>
+    </message>
+    <message>
+        <source>Angles of every joint</source>
+        <translation>各关节的角度</translation>
+    </message>
+    <message>
+        <source>Degrees from the neutral articulation: dorsiflexion, left and left side up are positive in the column; flexion, abduction and long-axis rotation in the limbs. Joints at zero that are within range are left out.</source>
+        <translation>自中性关节位起的度数：脊柱中背屈、向左和左侧抬高为正；四肢中屈曲、外展和长轴旋转为正。角度为零且在范围内的关节略去。</translation>
+    </message>
+    <message>
+        <source>dorsiflexion or flexion</source>
+        <translation>背屈或屈曲</translation>
+    </message>
+    <message>
+        <source>left or abduction</source>
+        <translation>向左或外展</translation>
+    </message>
+    <message>
+        <source>axial rotation</source>
+        <translation>轴向旋转</translation>
+    </message>
+    <message>
+        <source>This could not be worked out: %1</source>
+        <translation>无法算出：%1</translation>
+    </message>
+    <message>
+        <source>Side view to scale: what the snout reaches with every joint of neck and head inside its range.</source>
+        <translation>按比例的侧视：颈和头的每个关节都在范围内时吻端可及之处。</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>注意</translation>
+    </message>
+    <message>
+        <source>Bones permit a pose or they do not; that an animal took a pose is another matter.</source>
+        <translation>骨骼允许某种姿态或不允许；动物是否曾取该姿态是另一回事。</translation>
+    </message>
+    <message>
+        <source>Everything above holds under the assumptions stated, and changes with them.</source>
+        <translation>以上一切都以所述假设为前提，并随之改变。</translation>
+    </message>
+    <message>
+        <source>Speeds from tracks on soft ground are too high (Prescott et al. 2025, Biol. Lett. 21:20250191).</source>
+        <translation>由软地足迹得出的速度偏高（Prescott et al. 2025, Biol. Lett. 21:20250191）。</translation>
+    </message>
+    <message>
+        <source>Claims put to the bones; pose: %1</source>
+        <translation>对骨骼提出的论断；姿态：%1</translation>
+    </message>
+    <message>
+        <source>What the bones support; pose: %1</source>
+        <translation>骨骼所支持的；姿态：%1</translation>
+    </message>
+    <message>
+        <source>mirrored or scaled</source>
+        <translation>镜像或按比例</translation>
+    </message>
+    <message>
+        <source>restored</source>
+        <translation>复原</translation>
+    </message>
+    <message>
+        <source>the page could not be made</source>
+        <translation>无法生成页面</translation>
+    </message>
+    <message>
+        <source>there is not enough memory for %1 x %2 pixels; choose a smaller width</source>
+        <translation>内存不足以容纳 %1 x %2 像素；请选择较小的宽度</translation>
+    </message>
+    <message>
+        <source>the page could not be written as PNG</source>
+        <translation>无法把页面写成 PNG</translation>
+    </message>
+    <message>
+        <source>a sheet ends in .pdf, .svg or .png</source>
+        <translation>图纸的扩展名是 .pdf、.svg 或 .png</translation>
     </message>
     <message>
         <source>At %1 the drawing does not fit on this paper; the largest round scale that fits is %2. Choose that, a larger paper, or another layout.</source>
@@ -640,36 +966,32 @@
         <translation>没有可画的骨骼。</translation>
     </message>
     <message>
-        <source>%1 m</source>
-        <translation>%1 米</translation>
-    </message>
-    <message>
         <source>%1 (%2)</source>
         <translation>%1（%2）</translation>
     </message>
     <message>
-        <source>joint supported</source>
-        <translation>关节受支持</translation>
+        <source>joint within range</source>
+        <translation>关节在范围内</translation>
     </message>
     <message>
-        <source>near its limit</source>
-        <translation>接近极限</translation>
+        <source>joint near limit</source>
+        <translation>关节接近限度</translation>
     </message>
     <message>
-        <source>beyond its range</source>
-        <translation>超出范围</translation>
+        <source>joint out of range</source>
+        <translation>关节超出范围</translation>
     </message>
     <message>
-        <source>not judged</source>
-        <translation>未判定</translation>
+        <source>joint not assessed</source>
+        <translation>关节未评估</translation>
     </message>
     <message>
-        <source>%1 m as posed</source>
-        <translation>%1 米（按当前姿态）</translation>
+        <source>%1 as posed</source>
+        <translation>%1（按此姿态）</translation>
     </message>
     <message>
-        <source>%1 %2 m</source>
-        <translation>%1 %2 米</translation>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>shoulder</source>
@@ -696,12 +1018,12 @@
         <translation>颈部，左侧视图</translation>
     </message>
     <message>
-        <source>area</source>
-        <translation>面积</translation>
+        <source>At least %1 zygapophyseal overlap (by length).</source>
+        <translation>关节突重叠至少 %1（按长度）。</translation>
     </message>
     <message>
-        <source>Facets share at least %1 % by %2.</source>
-        <translation>关节面至少共有 %1 %，按%2计。</translation>
+        <source>At least %1 zygapophyseal overlap (by area).</source>
+        <translation>关节突重叠至少 %1（按面积）。</translation>
     </message>
     <message>
         <source>Cartilage %1.</source>
@@ -712,8 +1034,8 @@
         <translation>软骨：颈 %1，躯干 %2，尾 %3。</translation>
     </message>
     <message>
-        <source>Facets may press in by %1 % and gape by %2 % of their length.</source>
-        <translation>关节面可压入其长度的 %1 %，可张开 %2 %。</translation>
+        <source>Facets may interpenetrate by %1 and separate by %2 of their length.</source>
+        <translation>关节面可相互嵌入其长度的 %1，可分离 %2。</translation>
     </message>
     <message>
         <source>Neutral: facets in greatest contact.</source>
@@ -747,621 +1069,35 @@
         <source>No source is given.</source>
         <translation>未给出出处。</translation>
     </message>
-    <message>
-        <source>and %1 more</source>
-        <translation>以及另外 %1 个</translation>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>及另外 %n 个</numerusform>
+        </translation>
     </message>
     <message>
         <source>Sources: %1.</source>
         <translation>出处：%1。</translation>
     </message>
     <message>
-        <source> (%1, %2</source>
-        <translation>（%1，%2</translation>
+        <source>%1  %2 (%3, %4)</source>
+        <translation>%1  %2（%3，%4）</translation>
     </message>
     <message>
-        <source>; %1)</source>
-        <translation>；%1）</translation>
-    </message>
-    <message>
-        <source>%1 of %2 joints beyond their range</source>
-        <translation>%2 个关节中 %1 个超出范围</translation>
-    </message>
-    <message>
-        <source>No joint beyond its range, %1 of %2 near it</source>
-        <translation>没有关节超出范围，%2 个中 %1 个接近极限</translation>
-    </message>
-    <message>
-        <source>No joint beyond its range</source>
-        <translation>没有关节超出范围</translation>
-    </message>
-    <message>
-        <source>present pose</source>
-        <translation>当前姿态</translation>
-    </message>
-    <message>
-        <source>Pose: %1.</source>
-        <translation>姿态：%1。</translation>
-    </message>
-    <message>
-        <source>Ranges are of bare bones: they may be off by 5 degrees a joint, and soft tissue may lessen them.</source>
-        <translation>范围仅取自裸骨：每个关节可能相差 5 度，软组织可能使其变小。</translation>
-    </message>
-    <message>
-        <source>Not an engineering document; local codes and licensed practice decide.</source>
-        <translation>并非工程文件；以当地规范和持证从业者的意见为准。</translation>
+        <source>%1  %2 (%3, %4; %5)</source>
+        <translation>%1  %2（%3，%4；%5）</translation>
     </message>
     <message>
         <source>Sizes</source>
         <translation>尺寸</translation>
     </message>
     <message>
-        <source>Assumptions</source>
-        <translation>假设</translation>
-    </message>
-    <message>
         <source>Evidence and cautions</source>
         <translation>证据与提醒</translation>
     </message>
     <message>
-        <source>%1   %2</source>
-        <translation>%1   %2</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 / %2</translation>
-    </message>
-    <message>
-        <source>dorsal</source>
-        <translation>背侧</translation>
-    </message>
-    <message>
-        <source>ventral</source>
-        <translation>腹侧</translation>
-    </message>
-    <message>
-        <source>right</source>
-        <translation>右</translation>
-    </message>
-    <message>
-        <source>left up</source>
-        <translation>左侧抬起</translation>
-    </message>
-    <message>
-        <source>right up</source>
-        <translation>右侧抬起</translation>
-    </message>
-    <message>
-        <source>Dorsal / ventral</source>
-        <translation>背 / 腹</translation>
-    </message>
-    <message>
-        <source>Left / right</source>
-        <translation>左 / 右</translation>
-    </message>
-    <message>
-        <source>these bones do not move against each other</source>
-        <translation>这些骨骼之间没有相对运动</translation>
-    </message>
-    <message>
-        <source>not judged: the facets of one bone are missing</source>
-        <translation>未判定：一块骨骼缺少关节面</translation>
-    </message>
-    <message>
-        <source>not judged: no facets and no typed limits</source>
-        <translation>未判定：没有关节面，也没有给定限度</translation>
-    </message>
-    <message>
-        <source>Head height and neck slope</source>
-        <translation>头高与颈部坡度</translation>
-    </message>
-    <message>
-        <source>Reach envelope</source>
-        <translation>可达包络</translation>
-    </message>
-    <message>
-        <source>Ranges of the column</source>
-        <translation>脊柱的活动范围</translation>
-    </message>
-    <message>
-        <source>Spread of the answer</source>
-        <translation>答案的离散</translation>
-    </message>
-    <message>
-        <source>Blood pressure</source>
-        <translation>血压</translation>
-    </message>
-    <message>
-        <source>How high the head comes with the neck neutral, at the ends of its range and now.</source>
-        <translation>颈部处于中性、范围两端以及当前时，头部有多高。</translation>
-    </message>
-    <message>
-        <source>Where the snout gets to with every joint inside its range, the animal as it stands.</source>
-        <translation>每个关节都在范围之内、动物按现状站立时，吻端可到之处。</translation>
-    </message>
-    <message>
-        <source>How far each joint goes from neutral, one motion at a time.</source>
-        <translation>每个关节从中性起可动多少，一次一种运动。</translation>
-    </message>
-    <message>
-        <source>How far heights and slopes move with errors of measurement and with assumptions.</source>
-        <translation>高度与坡度随测量误差和假设变动多少。</translation>
-    </message>
-    <message>
-        <source>The column of blood between heart and head.</source>
-        <translation>心脏与头部之间的血柱。</translation>
-    </message>
-    <message>
-        <source>%1 inside</source>
-        <translation>内侧余量 %1</translation>
-    </message>
-    <message>
-        <source>%1 outside</source>
-        <translation>超出 %1</translation>
-    </message>
-    <message>
-        <source>Sculpting bones, %1 of %2</source>
-        <translation>正在塑形骨骼，第 %1 块，共 %2 块</translation>
-    </message>
-    <message>
-        <source>Drop a measurement table or a project here</source>
-        <translation>将测量表或项目拖到此处</translation>
-    </message>
-    <message>
-        <source>or open the sample from the File menu to see a whole animal</source>
-        <translation>或从“文件”菜单打开样本，查看整只动物</translation>
-    </message>
-    <message>
-        <source>%1. Not an engineering document; local codes and licensed practice decide.</source>
-        <translation>%1。并非工程文件；以当地规范和持证从业者的意见为准。</translation>
-    </message>
-    <message>
-        <source>%1 not judged: %2</source>
-        <translation>%1 未判定：%2</translation>
-    </message>
-    <message>
-        <source>%1 near the edge: %2</source>
-        <translation>%1 接近极限：%2</translation>
-    </message>
-    <message>
-        <source>%1 supported: %2</source>
-        <translation>%1 受支持：%2</translation>
-    </message>
-    <message>
-        <source>%1 beyond: %2</source>
-        <translation>%1 超出：%2</translation>
-    </message>
-    <message>
-        <source>%1 can't be articulated: %2</source>
-        <translation>%1 无法关节化：%2</translation>
-    </message>
-    <message>
-        <source>%1 articulates roughly: its facets stay %2 off centre</source>
-        <translation>%1 只能大致吻合：其关节面偏离中心 %2</translation>
-    </message>
-    <message>
-        <source>the facets of %1 and %2 face the same way</source>
-        <translation>%1 与 %2 的关节面朝向同一侧</translation>
-    </message>
-    <message>
-        <source>no position within a right angle brings the facets of %1 and %2 together</source>
-        <translation>在直角之内没有位置能使 %1 与 %2 的关节面相接</translation>
-    </message>
-    <message>
-        <source>%1 enter each other by %2 (tolerated %3)</source>
-        <translation>%1相互进入 %2（容许 %3）</translation>
-    </message>
-    <message>
-        <source>%1 enters %2 by %3 (tolerated %4)</source>
-        <translation>%1进入%2，深 %3（容许 %4）</translation>
-    </message>
-    <message>
-        <source>contact: %1, %2</source>
-        <translation>接触：%1，%2</translation>
-    </message>
-    <message>
-        <source>facets share %1 left, %2 right (least %3)</source>
-        <translation>关节面共有左 %1、右 %2（至少 %3）</translation>
-    </message>
-    <message>
-        <source>facets share %1 left, %2 right of area (least %3)</source>
-        <translation>关节面共有面积左 %1、右 %2（至少 %3）</translation>
-    </message>
-    <message>
-        <source>facets press %1 left, %2 right into each other (tolerated %3)</source>
-        <translation>关节面相互压入左 %1、右 %2（容许 %3）</translation>
-    </message>
-    <message>
-        <source>facets gape %1 left, %2 right (tolerated %3)</source>
-        <translation>关节面张开左 %1、右 %2（容许 %3）</translation>
-    </message>
-    <message>
-        <source>%1 facets share %2 of area (least %3)</source>
-        <translation>%1侧关节面共有面积 %2（至少 %3）</translation>
-    </message>
-    <message>
-        <source>%1 facets share %2 (least %3)</source>
-        <translation>%1侧关节面共有 %2（至少 %3）</translation>
-    </message>
-    <message>
-        <source>%1 facets press %2 into each other (tolerated %3)</source>
-        <translation>%1侧关节面相互压入 %2（容许 %3）</translation>
-    </message>
-    <message>
-        <source>%1 facets gape %2 (tolerated %3)</source>
-        <translation>%1侧关节面张开 %2（容许 %3）</translation>
-    </message>
-    <message>
-        <source>facets share of area %1 left, %2 right</source>
-        <translation>关节面共有面积左 %1、右 %2</translation>
-    </message>
-    <message>
-        <source>facets share %1 left, %2 right</source>
-        <translation>关节面共有左 %1、右 %2</translation>
-    </message>
-    <message>
-        <source>facets share %1</source>
-        <translation>关节面共有 %1</translation>
-    </message>
-    <message>
-        <source> facets share %1</source>
-        <translation> 侧关节面共有 %1</translation>
-    </message>
-    <message>
-        <source>%1 facets press %2 into each other</source>
-        <translation>%1侧关节面相互压入 %2</translation>
-    </message>
-    <message>
-        <source>%1 facets gape %2</source>
-        <translation>%1侧关节面张开 %2</translation>
-    </message>
-    <message>
-        <source>%1 facets share %2</source>
-        <translation>%1侧关节面共有 %2</translation>
-    </message>
-    <message>
-        <source>nothing stops it within %1</source>
-        <translation>在 %1 之内没有阻碍</translation>
-    </message>
-    <message>
-        <source>limit %1 (%2)</source>
-        <translation>限度 %1（%2）</translation>
-    </message>
-    <message>
-        <source>%1, each supported by itself but not together</source>
-        <translation>%1，各自受支持，但合在一起不受支持</translation>
-    </message>
-    <message>
-        <source>%1, and the neutral pose is beyond as well</source>
-        <translation>%1，且中性姿态也超出</translation>
-    </message>
-    <message>
-        <source>%1 by itself</source>
-        <translation>%1（单独）</translation>
-    </message>
-    <message>
-        <source>%1 where %2 is the least</source>
-        <translation>%1，而最小值为%2</translation>
-    </message>
-    <message>
-        <source>%1, phalanx %2</source>
-        <translation>%1，第 %2 指节</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1，%2</translation>
-    </message>
-    <message>
-        <source>finger %1</source>
-        <translation>第 %1 指</translation>
-    </message>
-    <message>
-        <source>toe %1</source>
-        <translation>第 %1 趾</translation>
-    </message>
-    <message>
-        <source>dorsiflexion %1 of %2</source>
-        <translation>背屈 %1，限度 %2</translation>
-    </message>
-    <message>
-        <source>ventriflexion %1 of %2</source>
-        <translation>腹屈 %1，限度 %2</translation>
-    </message>
-    <message>
-        <source>left bend %1 of %2</source>
-        <translation>左弯 %1，限度 %2</translation>
-    </message>
-    <message>
-        <source>right bend %1 of %2</source>
-        <translation>右弯 %1，限度 %2</translation>
-    </message>
-    <message>
-        <source>left-up torsion %1 of %2</source>
-        <translation>左侧抬起扭转 %1，限度 %2</translation>
-    </message>
-    <message>
-        <source>right-up torsion %1 of %2</source>
-        <translation>右侧抬起扭转 %1，限度 %2</translation>
-    </message>
-    <message>
-        <source>dorsiflexion %1</source>
-        <translation>背屈 %1</translation>
-    </message>
-    <message>
-        <source>ventriflexion %1</source>
-        <translation>腹屈 %1</translation>
-    </message>
-    <message>
-        <source>left bend %1</source>
-        <translation>左弯 %1</translation>
-    </message>
-    <message>
-        <source>right bend %1</source>
-        <translation>右弯 %1</translation>
-    </message>
-    <message>
-        <source>left-up torsion %1</source>
-        <translation>左侧抬起扭转 %1</translation>
-    </message>
-    <message>
-        <source>right-up torsion %1</source>
-        <translation>右侧抬起扭转 %1</translation>
-    </message>
-    <message>
-        <source>flexion %1</source>
-        <translation>屈曲 %1</translation>
-    </message>
-    <message>
-        <source>extension %1</source>
-        <translation>伸展 %1</translation>
-    </message>
-    <message>
-        <source>abduction %1</source>
-        <translation>外展 %1</translation>
-    </message>
-    <message>
-        <source>adduction %1</source>
-        <translation>内收 %1</translation>
-    </message>
-    <message>
-        <source>opening %1</source>
-        <translation>张开 %1</translation>
-    </message>
-    <message>
-        <source>closing %1</source>
-        <translation>闭合 %1</translation>
-    </message>
-    <message>
-        <source>inward rotation %1</source>
-        <translation>内旋 %1</translation>
-    </message>
-    <message>
-        <source>outward rotation %1</source>
-        <translation>外旋 %1</translation>
-    </message>
-    <message>
-        <source>centra of %1 and %2</source>
-        <translation>%1 与 %2 的椎体</translation>
-    </message>
-    <message>
-        <source>spines of %1 and %2</source>
-        <translation>%1 与 %2 的神经棘</translation>
-    </message>
-    <message>
-        <source>arches of %1 and %2</source>
-        <translation>%1 与 %2 的椎弓</translation>
-    </message>
-    <message>
-        <source>ribs of %1 and %2</source>
-        <translation>%1 与 %2 的肋骨</translation>
-    </message>
-    <message>
-        <source>zygapophyses of %1 and %2</source>
-        <translation>%1 与 %2 的关节突</translation>
-    </message>
-    <message>
-        <source>transverse processes of %1 and %2</source>
-        <translation>%1 与 %2 的横突</translation>
-    </message>
-    <message>
-        <source>centrum of %1</source>
-        <translation>%1 的椎体</translation>
-    </message>
-    <message>
-        <source>spine of %1</source>
-        <translation>%1 的神经棘</translation>
-    </message>
-    <message>
-        <source>arch of %1</source>
-        <translation>%1 的椎弓</translation>
-    </message>
-    <message>
-        <source>rib of %1</source>
-        <translation>%1 的肋骨</translation>
-    </message>
-    <message>
-        <source>zygapophysis of %1</source>
-        <translation>%1 的关节突</translation>
-    </message>
-    <message>
-        <source>transverse process of %1</source>
-        <translation>%1 的横突</translation>
-    </message>
-    <message>
-        <source>%1 and %2</source>
-        <translation>%1与%2</translation>
-    </message>
-    <message>
-        <source>left %1</source>
-        <translation>左%1</translation>
-    </message>
-    <message>
-        <source>right %1</source>
-        <translation>右%1</translation>
-    </message>
-    <message>
-        <source>cervical vertebra %1</source>
-        <translation>第 %1 颈椎</translation>
-    </message>
-    <message>
-        <source>dorsal vertebra %1</source>
-        <translation>第 %1 背椎</translation>
-    </message>
-    <message>
-        <source>sacral vertebra %1</source>
-        <translation>第 %1 荐椎</translation>
-    </message>
-    <message>
-        <source>caudal vertebra %1</source>
-        <translation>第 %1 尾椎</translation>
-    </message>
-    <message>
-        <source>cervical rib %1</source>
-        <translation>第 %1 颈肋</translation>
-    </message>
-    <message>
-        <source>dorsal rib %1</source>
-        <translation>第 %1 背肋</translation>
-    </message>
-    <message>
-        <source>chevron %1</source>
-        <translation>第 %1 脉弧</translation>
-    </message>
-    <message>
-        <source>carpal %1</source>
-        <translation>第 %1 腕骨</translation>
-    </message>
-    <message>
-        <source>metacarpal %1</source>
-        <translation>第 %1 掌骨</translation>
-    </message>
-    <message>
-        <source>metatarsal %1</source>
-        <translation>第 %1 跖骨</translation>
-    </message>
-    <message>
-        <source>The centre of mass lies over %1, %2 inside the nearest edge, which is %3.</source>
-        <translation>质心位于%1上方，距最近的边缘（在%3）%2。</translation>
-    </message>
-    <message>
-        <source>The centre of mass lies %1 outside %2, %3: the animal would tip over.</source>
-        <translation>质心在%2之外 %1，%3：动物会倾倒。</translation>
-    </message>
-    <message>
-        <source>the %1 planted feet</source>
-        <translation>%1 只落地的脚</translation>
-    </message>
-    <message>
-        <source>supported</source>
-        <translation>受支持</translation>
-    </message>
-    <message>
-        <source>near</source>
-        <translation>接近极限</translation>
-    </message>
-    <message>
-        <source>beyond</source>
-        <translation>超出</translation>
-    </message>
-    <message>
-        <source>both</source>
-        <translation>两</translation>
-    </message>
-    <message>
-        <source>in the neutral pose</source>
-        <translation>在中性姿态下</translation>
-    </message>
-    <message>
-        <source>all angles zero</source>
-        <translation>全部角度为零</translation>
-    </message>
-    <message>
-        <source>no facets and no typed limits</source>
-        <translation>没有关节面，也没有给定限度</translation>
-    </message>
-    <message>
-        <source>the right facets are not known</source>
-        <translation>右侧关节面未知</translation>
-    </message>
-    <message>
-        <source>the left facets are not known</source>
-        <translation>左侧关节面未知</translation>
-    </message>
-    <message>
-        <source>author's choice</source>
-        <translation>作者的选择</translation>
-    </message>
-    <message>
-        <source>dorsiflexion</source>
-        <translation>背屈</translation>
-    </message>
-    <message>
-        <source>ventriflexion</source>
-        <translation>腹屈</translation>
-    </message>
-    <message>
-        <source>left bend</source>
-        <translation>左弯</translation>
-    </message>
-    <message>
-        <source>right bend</source>
-        <translation>右弯</translation>
-    </message>
-    <message>
-        <source>left-up torsion</source>
-        <translation>左侧抬起扭转</translation>
-    </message>
-    <message>
-        <source>right-up torsion</source>
-        <translation>右侧抬起扭转</translation>
-    </message>
-    <message>
-        <source>closing</source>
-        <translation>闭合</translation>
-    </message>
-    <message>
-        <source>opening</source>
-        <translation>张开</translation>
-    </message>
-    <message>
-        <source>left swing</source>
-        <translation>左摆</translation>
-    </message>
-    <message>
-        <source>right swing</source>
-        <translation>右摆</translation>
-    </message>
-    <message>
-        <source>flexion</source>
-        <translation>屈曲</translation>
-    </message>
-    <message>
-        <source>extension</source>
-        <translation>伸展</translation>
-    </message>
-    <message>
-        <source>abduction</source>
-        <translation>外展</translation>
-    </message>
-    <message>
-        <source>adduction</source>
-        <translation>内收</translation>
-    </message>
-    <message>
-        <source>inward rotation</source>
-        <translation>内旋</translation>
-    </message>
-    <message>
-        <source>outward rotation</source>
-        <translation>外旋</translation>
-    </message>
-    <message>
-        <source>torsion left</source>
-        <translation>向左扭转</translation>
-    </message>
-    <message>
-        <source>torsion right</source>
-        <translation>向右扭转</translation>
+        <source>%1 could not be worked out: %2</source>
+        <translation>%1无法算出：%2</translation>
     </message>
     <message>
         <source>Head</source>
@@ -1404,80 +1140,20 @@
         <translation>后足</translation>
     </message>
     <message>
-        <source>atlas</source>
-        <translation>寰椎</translation>
+        <source>cervical vertebrae</source>
+        <translation>颈椎</translation>
     </message>
     <message>
-        <source>axis</source>
-        <translation>枢椎</translation>
+        <source>dorsal vertebrae</source>
+        <translation>背椎</translation>
     </message>
     <message>
-        <source>skull</source>
-        <translation>头骨</translation>
+        <source>sacral vertebrae</source>
+        <translation>荐椎</translation>
     </message>
     <message>
-        <source>lower jaw</source>
-        <translation>下颌</translation>
-    </message>
-    <message>
-        <source>shoulder blade</source>
-        <translation>肩胛骨</translation>
-    </message>
-    <message>
-        <source>coracoid</source>
-        <translation>乌喙骨</translation>
-    </message>
-    <message>
-        <source>sternal plate</source>
-        <translation>胸骨板</translation>
-    </message>
-    <message>
-        <source>radius</source>
-        <translation>桡骨</translation>
-    </message>
-    <message>
-        <source>ulna</source>
-        <translation>尺骨</translation>
-    </message>
-    <message>
-        <source>ilium</source>
-        <translation>髂骨</translation>
-    </message>
-    <message>
-        <source>pubis</source>
-        <translation>耻骨</translation>
-    </message>
-    <message>
-        <source>ischium</source>
-        <translation>坐骨</translation>
-    </message>
-    <message>
-        <source>tibia</source>
-        <translation>胫骨</translation>
-    </message>
-    <message>
-        <source>fibula</source>
-        <translation>腓骨</translation>
-    </message>
-    <message>
-        <source>astragalus</source>
-        <translation>距骨</translation>
-    </message>
-    <message>
-        <source>left hind foot</source>
-        <translation>左后足</translation>
-    </message>
-    <message>
-        <source>left fore foot</source>
-        <translation>左前足</translation>
-    </message>
-    <message>
-        <source>right hind foot</source>
-        <translation>右后足</translation>
-    </message>
-    <message>
-        <source>right fore foot</source>
-        <translation>右前足</translation>
+        <source>caudal vertebrae</source>
+        <translation>尾椎</translation>
     </message>
     <message>
         <source>length with condyle</source>
@@ -1496,8 +1172,8 @@
         <translation>神经棘高</translation>
     </message>
     <message>
-        <source>spine fork</source>
-        <translation>神经棘分叉</translation>
+        <source>depth of the bifid spine</source>
+        <translation>分叉棘的深度</translation>
     </message>
     <message>
         <source>diapophysis width</source>
@@ -1524,16 +1200,16 @@
         <translation>关节面倾角</translation>
     </message>
     <message>
-        <source>postzyg length</source>
-        <translation>后关节突长</translation>
+        <source>postzygapophyseal facet length</source>
+        <translation>后关节突关节面长</translation>
     </message>
     <message>
         <source>facet turn</source>
         <translation>关节面转角</translation>
     </message>
     <message>
-        <source>wedge</source>
-        <translation>楔角</translation>
+        <source>wedging angle</source>
+        <translation>楔形角</translation>
     </message>
     <message>
         <source>height</source>
@@ -1556,212 +1232,996 @@
         <translation>远端宽</translation>
     </message>
     <message>
-        <source>circumference</source>
-        <translation>周长</translation>
+        <source>minimum shaft circumference</source>
+        <translation>骨干最小周长</translation>
     </message>
     <message>
-        <source>found, deformed</source>
-        <translation>已发现，已变形</translation>
+        <source>preserved, deformed</source>
+        <translation>已保存，已变形</translation>
     </message>
     <message>
-        <source>scaled from another</source>
-        <translation>由另一标本按比例</translation>
+        <source>scaled from another specimen</source>
+        <translation>由另一标本按比例换算</translation>
     </message>
     <message>
-        <source>fore limbs</source>
-        <translation>前肢</translation>
+        <source>the bone shows it</source>
+        <translation>骨骼所示</translation>
     </message>
     <message>
-        <source>hind limbs</source>
-        <translation>后肢</translation>
+        <source>inferred from living relatives</source>
+        <translation>由现生近亲推断</translation>
     </message>
     <message>
-        <source>the one planted foot</source>
-        <translation>唯一落地的脚</translation>
+        <source>conjecture</source>
+        <translation>推测</translation>
     </message>
     <message>
-        <source>the tail</source>
-        <translation>尾部</translation>
+        <source>left prezygapophyseal facet</source>
+        <translation>左前关节突关节面</translation>
     </message>
     <message>
-        <source>in front</source>
-        <translation>前方</translation>
+        <source>right prezygapophyseal facet</source>
+        <translation>右前关节突关节面</translation>
     </message>
     <message>
-        <source>behind</source>
-        <translation>后方</translation>
+        <source>left postzygapophyseal facet</source>
+        <translation>左后关节突关节面</translation>
     </message>
     <message>
-        <source>on the left</source>
-        <translation>左侧</translation>
+        <source>right postzygapophyseal facet</source>
+        <translation>右后关节突关节面</translation>
     </message>
     <message>
-        <source>on the right</source>
-        <translation>右侧</translation>
+        <source>prezygapophyseal facet</source>
+        <translation>前关节突关节面</translation>
     </message>
     <message>
-        <source>Nothing touches the ground: no balance to tell.</source>
-        <translation>没有任何部分接触地面：无平衡可言。</translation>
+        <source>the joint in front is assessed by it</source>
+        <translation>据此评定前面的关节</translation>
     </message>
     <message>
-        <source>Standing alert</source>
-        <translation>警觉站立</translation>
+        <source>postzygapophyseal facet</source>
+        <translation>后关节突关节面</translation>
     </message>
     <message>
-        <source>Browsing high</source>
-        <translation>高处取食</translation>
+        <source>the joint behind is assessed by it</source>
+        <translation>据此评定后面的关节</translation>
     </message>
     <message>
-        <source>Drinking</source>
-        <translation>饮水</translation>
+        <source>base of the condyle</source>
+        <translation>关节髁的基部</translation>
     </message>
     <message>
-        <source>Walking 1: left hind swings</source>
-        <translation>行走 1：左后肢摆动</translation>
+        <source>rim of the cranial face</source>
+        <translation>前端面的边缘</translation>
     </message>
     <message>
-        <source>Walking 2: left fore swings</source>
-        <translation>行走 2：左前肢摆动</translation>
+        <source>the cranial end of the centrum's axis</source>
+        <translation>椎体轴线的前端</translation>
     </message>
     <message>
-        <source>Walking 3: right hind swings</source>
-        <translation>行走 3：右后肢摆动</translation>
+        <source>rim of the cotyle</source>
+        <translation>关节窝的边缘</translation>
     </message>
     <message>
-        <source>Walking 4: right fore swings</source>
-        <translation>行走 4：右前肢摆动</translation>
+        <source>rim of the caudal face</source>
+        <translation>后端面的边缘</translation>
     </message>
     <message>
-        <source>Rearing</source>
-        <translation>后肢直立</translation>
+        <source>the caudal end of the centrum's axis</source>
+        <translation>椎体轴线的后端</translation>
     </message>
     <message>
-        <source>Rhea</source>
-        <translation>美洲鸵</translation>
+        <source>cranial opening of the neural canal</source>
+        <translation>椎管前口</translation>
     </message>
     <message>
-        <source>Sauroposeidon</source>
-        <translation>波塞东龙</translation>
+        <source>caudal opening of the neural canal</source>
+        <translation>椎管后口</translation>
     </message>
     <message>
-        <source>Turkey</source>
-        <translation>火鸡</translation>
+        <source>the neural canal is taken as level</source>
+        <translation>椎管视为水平</translation>
     </message>
     <message>
-        <source>Juvenile giraffe</source>
-        <translation>幼年长颈鹿</translation>
+        <source>top of the neural spine</source>
+        <translation>神经棘顶端</translation>
     </message>
     <message>
-        <source>Juvenile Apatosaurus, low</source>
-        <translation>幼年迷惑龙，下限</translation>
+        <source>lies in the mid-plane and says where up is</source>
+        <translation>位于中矢面内，表明何处为上</translation>
     </message>
     <message>
-        <source>Juvenile Apatosaurus, high</source>
-        <translation>幼年迷惑龙，上限</translation>
+        <source>condyle</source>
+        <translation>关节髁</translation>
     </message>
     <message>
-        <source>cannot save %1: %7; %8</source>
-        <translation>无法保存 %1：%7；%8</translation>
+        <source>middle of the cranial face</source>
+        <translation>前端面的中央</translation>
     </message>
     <message>
-        <source>cannot save: %7 is not a finite number</source>
-        <translation>无法保存：%7不是有限数</translation>
+        <source>centre of rotation of the joint in front</source>
+        <translation>前面关节的旋转中心</translation>
     </message>
     <message>
-        <source>cannot open %1: %7</source>
-        <translation>无法打开 %1：%7</translation>
+        <source>cotyle</source>
+        <translation>关节窝</translation>
     </message>
     <message>
-        <source>cannot read %1: %7</source>
-        <translation>无法读取 %1：%7</translation>
+        <source>middle of the caudal face</source>
+        <translation>后端面的中央</translation>
     </message>
     <message>
-        <source>cannot export to %1: %7</source>
-        <translation>无法导出到 %1：%7</translation>
+        <source>centre of rotation of the joint behind</source>
+        <translation>后面关节的旋转中心</translation>
     </message>
     <message>
-        <source>cannot make the folder %1: %7</source>
-        <translation>无法建立文件夹 %1：%7</translation>
+        <source>diapophysis</source>
+        <translation>横突关节突</translation>
+    </message>
+    <message>
+        <source>tip of the transverse process, carries the tuberculum</source>
+        <translation>横突末端，承托肋结节</translation>
+    </message>
+    <message>
+        <source>parapophysis</source>
+        <translation>椎体横突</translation>
+    </message>
+    <message>
+        <source>carries the capitulum of the rib</source>
+        <translation>承托肋骨小头</translation>
+    </message>
+    <message>
+        <source>tip of the fused cervical rib</source>
+        <translation>愈合颈肋的末端</translation>
+    </message>
+    <message>
+        <source>shows how far the rib reaches</source>
+        <translation>表明肋骨伸至何处</translation>
+    </message>
+    <message>
+        <source>most cranial point of the condyle</source>
+        <translation>关节髁的最前点</translation>
+    </message>
+    <message>
+        <source>gives the length with condyle</source>
+        <translation>给出含关节髁的长度</translation>
+    </message>
+    <message>
+        <source>tuberculum</source>
+        <translation>肋结节</translation>
+    </message>
+    <message>
+        <source>articulates with the diapophysis</source>
+        <translation>与横突关节突相接</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>中部</translation>
+    </message>
+    <message>
+        <source>the point half-way along that lies farthest out</source>
+        <translation>半途中最靠外的一点</translation>
+    </message>
+    <message>
+        <source>tip</source>
+        <translation>尾端</translation>
+    </message>
+    <message>
+        <source>the far end of the bone</source>
+        <translation>骨骼的远端</translation>
+    </message>
+    <message>
+        <source>tip of the snout</source>
+        <translation>吻端</translation>
+    </message>
+    <message>
+        <source>one end of the skull</source>
+        <translation>头骨的一端</translation>
+    </message>
+    <message>
+        <source>jaw joint</source>
+        <translation>颌关节</translation>
+    </message>
+    <message>
+        <source>where the lower jaw turns</source>
+        <translation>下颌转动之处</translation>
+    </message>
+    <message>
+        <source>middle of the orbit</source>
+        <translation>眼眶中央</translation>
+    </message>
+    <message>
+        <source>middle of the external naris</source>
+        <translation>外鼻孔中央</translation>
+    </message>
+    <message>
+        <source>foramen magnum</source>
+        <translation>枕骨大孔</translation>
+    </message>
+    <message>
+        <source>shows how the skull lies</source>
+        <translation>表明头骨如何放置</translation>
+    </message>
+    <message>
+        <source>front end of the lower jaw</source>
+        <translation>下颌前端</translation>
+    </message>
+    <message>
+        <source>one end of the lower jaw</source>
+        <translation>下颌的一端</translation>
+    </message>
+    <message>
+        <source>proximal articular surface</source>
+        <translation>近端关节面</translation>
+    </message>
+    <message>
+        <source>centre of rotation of the joint above</source>
+        <translation>上方关节的旋转中心</translation>
+    </message>
+    <message>
+        <source>distal articular surface</source>
+        <translation>远端关节面</translation>
+    </message>
+    <message>
+        <source>centre of rotation of the joint below</source>
+        <translation>下方关节的旋转中心</translation>
+    </message>
+    <message>
+        <source>proximal end</source>
+        <translation>近端</translation>
+    </message>
+    <message>
+        <source>one end of the greatest length</source>
+        <translation>最大长度的一端</translation>
+    </message>
+    <message>
+        <source>distal end</source>
+        <translation>远端</translation>
+    </message>
+    <message>
+        <source>the other end of the greatest length</source>
+        <translation>最大长度的另一端</translation>
+    </message>
+    <message>
+        <source>proximal end of the shaft</source>
+        <translation>骨干近端</translation>
+    </message>
+    <message>
+        <source>distal end of the shaft</source>
+        <translation>骨干远端</translation>
+    </message>
+    <message>
+        <source>shows how the shaft runs</source>
+        <translation>表明骨干的走向</translation>
+    </message>
+    <message>
+        <source>cranial end of the blade</source>
+        <translation>骨板前端</translation>
+    </message>
+    <message>
+        <source>caudal end of the blade</source>
+        <translation>骨板后端</translation>
+    </message>
+    <message>
+        <source>dorsal edge of the blade</source>
+        <translation>骨板背缘</translation>
+    </message>
+    <message>
+        <source>shows how the blade lies</source>
+        <translation>表明骨板如何放置</translation>
+    </message>
+    <message>
+        <source>articular face for the humerus</source>
+        <translation>与肱骨相接的关节面</translation>
+    </message>
+    <message>
+        <source>shows how the bone lies</source>
+        <translation>表明骨骼如何放置</translation>
+    </message>
+    <message>
+        <source>lowest point of the foot</source>
+        <translation>足的最低点</translation>
+    </message>
+    <message>
+        <source>stands on the ground</source>
+        <translation>立于地面</translation>
+    </message>
+    <message>
+        <source>the table has no row for %1</source>
+        <translation>表中没有 %1 的行</translation>
+    </message>
+    <message>
+        <source>the %2 of %1 has not been filled in</source>
+        <translation>%1 的%2尚未填入</translation>
+    </message>
+    <message>
+        <source>a skull needs an atlas (C1) to sit on</source>
+        <translation>头骨需要寰椎（C1）来承托</translation>
+    </message>
+    <message>
+        <source>a scapula needs a dorsal vertebra (D1 to D3) to hang from</source>
+        <translation>肩胛骨需要一块背椎（D1 至 D3）来悬挂</translation>
+    </message>
+    <message>
+        <source>a pelvis needs the sacral vertebra %1</source>
+        <translation>骨盆需要荐椎 %1</translation>
+    </message>
+    <message>
+        <source>the specimen has no %1</source>
+        <translation>标本没有 %1</translation>
+    </message>
+    <message>
+        <source>%1 is fused to %2 and has no mesh of its own</source>
+        <translation>%1 与 %2 愈合，没有自己的网格</translation>
+    </message>
+    <message>
+        <source>the factor must be more than 0</source>
+        <translation>倍数必须大于 0</translation>
+    </message>
+    <message>
+        <source>the landmarks of %1 do not yet say how it lies</source>
+        <translation>%1 的标志点尚未表明它如何放置</translation>
+    </message>
+    <message>
+        <source>the cranial centre of rotation of %1 has not been marked</source>
+        <translation>%1 的前旋转中心尚未标记</translation>
+    </message>
+    <message>
+        <source>the caudal centre of rotation of %1 has not been marked</source>
+        <translation>%1 的后旋转中心尚未标记</translation>
+    </message>
+    <message>
+        <source>the %2 of %1 has not been marked</source>
+        <translation>%1 的%2尚未标记</translation>
+    </message>
+    <message>
+        <source>%1 is a paired bone and has no mid-plane</source>
+        <translation>%1 是成对的骨骼，没有中矢面</translation>
+    </message>
+    <message>
+        <source>%1 does not lie by its landmarks yet, so that its mid-plane is not known</source>
+        <translation>%1 还没有按标志点摆放，因此中矢面未知</translation>
+    </message>
+    <message>
+        <source>%1 is a paired bone: it has no symmetry to go by</source>
+        <translation>%1 是成对的骨骼：没有可依据的对称</translation>
+    </message>
+    <message>
+        <source>straightening needs at least two pairs of landmarks</source>
+        <translation>校正至少需要两对标志点</translation>
+    </message>
+    <message>
+        <source>the middles of the pairs lie along one line: mark a point of the mid-plane off it</source>
+        <translation>各对的中点在一条直线上：请在中矢面上、该直线之外再标一点</translation>
+    </message>
+    <message>
+        <source>the name does not say which side</source>
+        <translation>名称未表明是哪一侧</translation>
+    </message>
+    <message>
+        <source>the name gives no number</source>
+        <translation>名称没有给出编号</translation>
+    </message>
+    <message>
+        <source>a sacrum in one piece is held by its first vertebra</source>
+        <translation>整块荐椎由其第一块椎骨代表</translation>
+    </message>
+    <message>
+        <source>a pelvis in one piece is held by the left ilium</source>
+        <translation>整块骨盆由左髂骨代表</translation>
+    </message>
+    <message>
+        <source>lumbar %1: its number among the dorsals is not in the name</source>
+        <translation>第 %1 腰椎：名称中没有它在背椎中的编号</translation>
+    </message>
+    <message>
+        <source>lumbar %1, counted as a dorsal</source>
+        <translation>第 %1 腰椎，计为背椎</translation>
+    </message>
+    <message>
+        <source>lower jaw</source>
+        <translation>下颌</translation>
+    </message>
+    <message>
+        <source>cervical vertebra %1</source>
+        <translation>第 %1 颈椎</translation>
+    </message>
+    <message>
+        <source>dorsal vertebra %1</source>
+        <translation>第 %1 背椎</translation>
+    </message>
+    <message>
+        <source>sacral vertebra %1</source>
+        <translation>第 %1 荐椎</translation>
+    </message>
+    <message>
+        <source>caudal vertebra %1</source>
+        <translation>第 %1 尾椎</translation>
+    </message>
+    <message>
+        <source>cervical rib %1</source>
+        <translation>第 %1 颈肋</translation>
+    </message>
+    <message>
+        <source>dorsal rib %1</source>
+        <translation>第 %1 背肋</translation>
+    </message>
+    <message>
+        <source>chevron %1</source>
+        <translation>第 %1 脉弧</translation>
+    </message>
+    <message>
+        <source>scapula</source>
+        <translation>肩胛骨</translation>
+    </message>
+    <message>
+        <source>coracoid</source>
+        <translation>乌喙骨</translation>
+    </message>
+    <message>
+        <source>sternal plate</source>
+        <translation>胸骨板</translation>
+    </message>
+    <message>
+        <source>radius</source>
+        <translation>桡骨</translation>
+    </message>
+    <message>
+        <source>ulna</source>
+        <translation>尺骨</translation>
+    </message>
+    <message>
+        <source>carpal %1</source>
+        <translation>第 %1 腕骨</translation>
+    </message>
+    <message>
+        <source>metacarpal %1</source>
+        <translation>第 %1 掌骨</translation>
+    </message>
+    <message>
+        <source>finger %1</source>
+        <translation>第 %1 指</translation>
+    </message>
+    <message>
+        <source>ilium</source>
+        <translation>髂骨</translation>
+    </message>
+    <message>
+        <source>pubis</source>
+        <translation>耻骨</translation>
+    </message>
+    <message>
+        <source>ischium</source>
+        <translation>坐骨</translation>
+    </message>
+    <message>
+        <source>tibia</source>
+        <translation>胫骨</translation>
+    </message>
+    <message>
+        <source>fibula</source>
+        <translation>腓骨</translation>
+    </message>
+    <message>
+        <source>astragalus</source>
+        <translation>距骨</translation>
+    </message>
+    <message>
+        <source>metatarsal %1</source>
+        <translation>第 %1 跖骨</translation>
+    </message>
+    <message>
+        <source>toe %1</source>
+        <translation>第 %1 趾</translation>
+    </message>
+    <message>
+        <source>left %1</source>
+        <translation>左%1</translation>
+    </message>
+    <message>
+        <source>right %1</source>
+        <translation>右%1</translation>
+    </message>
+    <message>
+        <source>mirrored from %1</source>
+        <translation>由 %1 镜像</translation>
+    </message>
+    <message>
+        <source>between %1 and %2 along the column</source>
+        <translation>沿脊柱介于 %1 与 %2 之间</translation>
+    </message>
+    <message>
+        <source>by proportion to %1</source>
+        <translation>按 %1 的比例</translation>
+    </message>
+    <message numerus="yes">
+        <source>by proportion to the measured bones (median of %n)</source>
+        <translation>
+            <numerusform>按实测骨骼的比例（%n 个的中位数）</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>by the body plan's own size</source>
+        <translation>按体型方案自身的尺寸</translation>
+    </message>
+    <message>
+        <source>length with condyle less a condyle by proportion</source>
+        <translation>含关节髁的长度减去按比例的关节髁</translation>
+    </message>
+    <message>
+        <source>by proportion to the length</source>
+        <translation>按长度的比例</translation>
+    </message>
+    <message>
+        <source>by the body plan's angle</source>
+        <translation>按体型方案的角度</translation>
+    </message>
+    <message>
+        <source>by proportion to the measured bones of the limb</source>
+        <translation>按该肢实测骨骼的比例</translation>
+    </message>
+    <message>
+        <source>by proportion to the other limb</source>
+        <translation>按另一肢的比例</translation>
+    </message>
+    <message>
+        <source>%1, fitted to the measured length of the tail</source>
+        <translation>%1，并与实测的尾长相符</translation>
+    </message>
+    <message>
+        <source>%1, fitted to the measured length of the neck</source>
+        <translation>%1，并与实测的颈长相符</translation>
+    </message>
+    <message>
+        <source>%1, fitted to the measured length of the trunk</source>
+        <translation>%1，并与实测的躯干长相符</translation>
+    </message>
+    <message>
+        <source>%1, fitted to the measured length of the sacrum</source>
+        <translation>%1，并与实测的荐椎长相符</translation>
+    </message>
+    <message>
+        <source>atlas</source>
+        <translation>寰椎</translation>
+    </message>
+    <message>
+        <source>axis</source>
+        <translation>枢椎</translation>
+    </message>
+    <message>
+        <source>%1, phalanx %2</source>
+        <translation>%1，第 %2 指节</translation>
+    </message>
+    <message>
+        <source>high browser</source>
+        <translation>高处取食者</translation>
+    </message>
+    <message>
+        <source>low browser</source>
+        <translation>低处取食者</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>实测</translation>
+    </message>
+    <message>
+        <source>inferred: %1</source>
+        <translation>推断：%1</translation>
+    </message>
+    <message>
+        <source>at least %1 overlap (by length)</source>
+        <translation>重叠至少 %1（按长度）</translation>
+    </message>
+    <message>
+        <source>at least %1 overlap (by area)</source>
+        <translation>重叠至少 %1（按面积）</translation>
+    </message>
+    <message>
+        <source>%1 cartilage</source>
+        <translation>软骨 %1</translation>
+    </message>
+    <message>
+        <source>centrum faces parallel</source>
+        <translation>椎体端面平行</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap of at least %1 (by length)</source>
+        <translation>关节面重叠至少 %1（按长度）</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap of at least %1 (by area)</source>
+        <translation>关节面重叠至少 %1（按面积）</translation>
+    </message>
+    <message>
+        <source>cartilage %1</source>
+        <translation>软骨 %1</translation>
+    </message>
+    <message>
+        <source>cartilage neck %1, trunk %2, tail %3</source>
+        <translation>软骨：颈 %1，躯干 %2，尾 %3</translation>
+    </message>
+    <message>
+        <source>assuming %1, near limit within %2 of it; %3; neutral articulation: %4</source>
+        <translation>假设：%1，余量不足 %2 为接近极限；%3；中性关节位：%4</translation>
+    </message>
+    <message>
+        <source>facets centred</source>
+        <translation>关节面居中</translation>
+    </message>
+    <message>
+        <source>facets centred, centrum faces parallel</source>
+        <translation>关节面居中，椎体端面平行</translation>
+    </message>
+    <message>
+        <source>Neutral is where the facets of both sides are in greatest contact, their centres on each other.
+Taylor, Wedel &amp; Naish 2009, Acta Palaeontol. Pol. 54:213; Vidal et al. 2020, PLoS ONE 15(1):e0227537</source>
+        <translation>中性位是两侧关节面接触最多、中心彼此重合之处。
+Taylor, Wedel &amp; Naish 2009, Acta Palaeontol. Pol. 54:213; Vidal et al. 2020, PLoS ONE 15(1):e0227537</translation>
+    </message>
+    <message>
+        <source>Neutral is where the facets are centred and the faces of the centra are parallel besides; where a centrum is wedged the two pull against each other.
+Mallison 2010, Swiss J. Geosci. 103:211; Vidal et al. 2020, PLoS ONE 15(1):e0227537</source>
+        <translation>中性位是关节面居中且椎体端面平行之处；椎体呈楔形时两者相互牵制。
+Mallison 2010, Swiss J. Geosci. 103:211; Vidal et al. 2020, PLoS ONE 15(1):e0227537</translation>
+    </message>
+    <message>
+        <source>A range from bare bone may be off by 5° a joint; flesh may lessen it.</source>
+        <translation>仅凭裸骨得出的范围每个关节可能相差 5°；软组织可能使其变小。</translation>
+    </message>
+    <message>
+        <source>Ranges that bones alone give were off by up to 5° a joint against the living animal, and soft tissue lessens them in some (ostrich necks) and not in others.
+Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187; Hutson &amp; Hutson 2012</source>
+        <translation>仅凭骨骼得出的范围与活体动物相比每个关节最多相差 5°；软组织在有些动物（鸵鸟颈部）中使其变小，在另一些动物中则不然。
+Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187; Hutson &amp; Hutson 2012</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n joints</source>
+        <translation>
+            <numerusform>%n 个关节</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 out of range, %2 near limit of %3</source>
+        <translation>%3中 %1 个超出活动范围，%2 个接近极限</translation>
+    </message>
+    <message>
+        <source>%1 out of range of %2</source>
+        <translation>%2中 %1 个超出活动范围</translation>
+    </message>
+    <message>
+        <source>%1 near limit of %2</source>
+        <translation>%2中 %1 个接近极限</translation>
+    </message>
+    <message>
+        <source>%1 of %2 within range</source>
+        <translation>%2中 %1 个在活动范围内</translation>
+    </message>
+    <message>
+        <source>all %1 within range</source>
+        <translation>全部 %1在活动范围内</translation>
+    </message>
+    <message>
+        <source>%1 not assessed</source>
+        <translation>%1 个未评估</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n contacts</source>
+        <translation>
+            <numerusform>%n 处相撞</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>less than %1</source>
+        <translation>不到 %1</translation>
+    </message>
+    <message>
+        <source>Within range: the snout reaches up to %1.</source>
+        <translation>在活动范围内：吻端最高可达 %1。</translation>
+    </message>
+    <message>
+        <source>Out of range: the snout reaches %1 at most, %2 short.</source>
+        <translation>超出活动范围：吻端最高只到 %1，差 %2。</translation>
+    </message>
+    <message>
+        <source>Within range: the neck rises to %1.</source>
+        <translation>在活动范围内：颈部可抬至 %1。</translation>
+    </message>
+    <message>
+        <source>Out of range: the neck rises to %1 and no farther, %2 too flat.</source>
+        <translation>超出活动范围：颈部只能抬至 %1，过平 %2。</translation>
+    </message>
+    <message>
+        <source>Within range: the neck comes down to %1.</source>
+        <translation>在活动范围内：颈部可降至 %1。</translation>
+    </message>
+    <message>
+        <source>Out of range: the neck comes down to %1 and no farther, %2 too steep.</source>
+        <translation>超出活动范围：颈部只能降至 %1，过陡 %2。</translation>
+    </message>
+    <message>
+        <source>Within range: the base of the neck rises to %1.</source>
+        <translation>在活动范围内：颈根可抬至 %1。</translation>
+    </message>
+    <message>
+        <source>Out of range: the base of the neck rises to %1 and no farther, %2 too flat.</source>
+        <translation>超出活动范围：颈根只能抬至 %1，过平 %2。</translation>
+    </message>
+    <message>
+        <source>Within range: the base of the neck comes down to %1.</source>
+        <translation>在活动范围内：颈根可降至 %1。</translation>
+    </message>
+    <message>
+        <source>Out of range: the base of the neck comes down to %1 and no farther, %2 too steep.</source>
+        <translation>超出活动范围：颈根只能降至 %1，过陡 %2。</translation>
+    </message>
+    <message>
+        <source>Out of range: the snout gets there only with neck or head %1 in the ground.</source>
+        <translation>超出活动范围：吻端只有在颈部或头部没入地面 %1 时才能到达。</translation>
+    </message>
+    <message>
+        <source>Within range: the snout reaches the ground up to %1 ahead.</source>
+        <translation>在活动范围内：吻端最远可触及前方 %1 处的地面。</translation>
+    </message>
+    <message>
+        <source>Out of range: the snout stays %1 short of that place.</source>
+        <translation>超出活动范围：吻端距该处还差 %1。</translation>
+    </message>
+    <message>
+        <source>It does not come to the ground anywhere ahead of or beside the forefeet.</source>
+        <translation>在前足之前或两旁，它都触不到地面。</translation>
+    </message>
+    <message>
+        <source>The nearest place where it reaches the ground is %1 ahead; nearer to the feet the neck cannot bend enough.</source>
+        <translation>它能触地的最近处在前方 %1；离脚更近时颈部弯曲不足。</translation>
+    </message>
+    <message>
+        <source>The nearest place where it reaches the ground is %1 ahead.</source>
+        <translation>它能触地的最近处在前方 %1。</translation>
+    </message>
+    <message>
+        <source>Within range: %1 ahead the snout reaches up to %2.</source>
+        <translation>在活动范围内：在前方 %1 处吻端最高可达 %2。</translation>
+    </message>
+    <message>
+        <source>Out of range: the snout stays %1 short of that point.</source>
+        <translation>超出活动范围：吻端距该点还差 %1。</translation>
+    </message>
+    <message>
+        <source>The nearest height it has %1 ahead is %2.</source>
+        <translation>它在前方 %1 处最接近的高度为 %2。</translation>
+    </message>
+    <message>
+        <source>It comes %1 ahead at no height.</source>
+        <translation>它在任何高度都到不了前方 %1。</translation>
+    </message>
+    <message>
+        <source>Within range: the base of the tail can be carried at %1 to the horizontal.</source>
+        <translation>在活动范围内：尾根可与水平成 %1。</translation>
+    </message>
+    <message>
+        <source>Out of range: the base of the tail comes no nearer to horizontal than %1, %2 too steep.</source>
+        <translation>超出活动范围：尾根与水平最接近时为 %1，过陡 %2。</translation>
+    </message>
+    <message>
+        <source>Not answered: %1.</source>
+        <translation>未能回答：%1。</translation>
+    </message>
+    <message>
+        <source>Out of range: a joint on the way is out of range at every angle.</source>
+        <translation>超出活动范围：途中有一个关节在任何角度都超出活动范围。</translation>
+    </message>
+    <message>
+        <source>No minimum overlap alone brings it within range, however small.</source>
+        <translation>仅靠降低最小重叠，无论多小，都不能使其进入活动范围。</translation>
+    </message>
+    <message>
+        <source>It stays within range up to a minimum overlap of %1 (now %2).</source>
+        <translation>最小重叠不超过 %1 时仍在活动范围内（现为 %2）。</translation>
+    </message>
+    <message>
+        <source>It would be within range with a minimum overlap of %1 or less (now %2).</source>
+        <translation>若最小重叠为 %1 或更小，则在活动范围内（现为 %2）。</translation>
+    </message>
+    <message>
+        <source>No cartilage in the %1 up to %2 of the centrum's length alone brings it within range.</source>
+        <translation>仅靠%1的软骨，至椎体长度的 %2 为止，都不能使其进入活动范围。</translation>
+    </message>
+    <message>
+        <source>It stays within range without cartilage in the %1 and with any up to %2 of the centrum's length (now %3).</source>
+        <translation>%1无软骨时，以及软骨至椎体长度的 %2 为止，都在活动范围内（现为 %3）。</translation>
+    </message>
+    <message>
+        <source>It stays within range with cartilage in the %1 up to %2 of the centrum's length (now %3).</source>
+        <translation>%1的软骨不超过椎体长度的 %2 时仍在活动范围内（现为 %3）。</translation>
+    </message>
+    <message>
+        <source>It would be within range with cartilage in the %1 up to %2 of the centrum's length (now %3).</source>
+        <translation>若%1的软骨不超过椎体长度的 %2，则在活动范围内（现为 %3）。</translation>
+    </message>
+    <message>
+        <source>It stays within range with cartilage in the %1 from %2 of the centrum's length on (now %3).</source>
+        <translation>%1的软骨达到椎体长度的 %2 起仍在活动范围内（现为 %3）。</translation>
+    </message>
+    <message>
+        <source>It would be within range with cartilage in the %1 from %2 of the centrum's length on (now %3).</source>
+        <translation>若%1的软骨达到椎体长度的 %2，则在活动范围内（现为 %3）。</translation>
+    </message>
+    <message>
+        <source>It stays within range with cartilage in the %1 from %2 to %3 of the centrum's length (now %4).</source>
+        <translation>%1的软骨为椎体长度的 %2 至 %3 时仍在活动范围内（现为 %4）。</translation>
+    </message>
+    <message>
+        <source>It would be within range with cartilage in the %1 from %2 to %3 of the centrum's length (now %4).</source>
+        <translation>若%1的软骨为椎体长度的 %2 至 %3，则在活动范围内（现为 %4）。</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 以及另外 %2 个</translation>
+    </message>
+    <message>
+        <source>Joints near their limit in this pose: %1 of %2 that bend.</source>
+        <translation>此姿态中接近极限的关节：可弯曲的 %2 个中有 %1 个。</translation>
+    </message>
+    <message>
+        <source>Not assessed, therefore left as posed: %1.</source>
+        <translation>未评估，因此保持原姿态：%1。</translation>
+    </message>
+    <message>
+        <source>Out of range in what stays as posed: %1.</source>
+        <translation>在保持原姿态的部分中超出活动范围：%1。</translation>
+    </message>
+    <message>
+        <source>In this pose a part lies %1 in the ground.</source>
+        <translation>此姿态中有一部分没入地面 %1。</translation>
+    </message>
+    <message>
+        <source>Minimum head height</source>
+        <translation>最低头高</translation>
+    </message>
+    <message>
+        <source>Neck inclination</source>
+        <translation>颈部倾角</translation>
+    </message>
+    <message>
+        <source>Neck base inclination</source>
+        <translation>颈根倾角</translation>
+    </message>
+    <message>
+        <source>Snout reaches the ground</source>
+        <translation>吻端触地</translation>
+    </message>
+    <message>
+        <source>Head reaches a point ahead</source>
+        <translation>头部到达前方一点</translation>
+    </message>
+    <message>
+        <source>Tail base near horizontal</source>
+        <translation>尾根接近水平</translation>
+    </message>
+    <message>
+        <source>Height of the snout over the ground.</source>
+        <translation>吻端离地的高度。</translation>
+    </message>
+    <message>
+        <source>Slope to the horizontal of the straight line from the neck's base to its far end, positive upwards.</source>
+        <translation>颈根到颈部远端的直线与水平的夹角，向上为正。</translation>
+    </message>
+    <message>
+        <source>Slope to the horizontal of the neural canal of the hindmost cervical, positive upwards.</source>
+        <translation>最后一节颈椎的椎管与水平的夹角，向上为正。</translation>
+    </message>
+    <message>
+        <source>Distance of the snout ahead of the foremost standing forefoot, along the ground.</source>
+        <translation>吻端超前于最前方着地前足的距离，沿地面计。</translation>
+    </message>
+    <message>
+        <source>Height of the snout over the ground at a distance ahead of the foremost standing forefoot.</source>
+        <translation>在最前方着地前足之前一定距离处，吻端离地的高度。</translation>
+    </message>
+    <message>
+        <source>Slope to the horizontal of the line through the first five caudals.</source>
+        <translation>前五节尾椎连线与水平的夹角。</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>至少</translation>
+    </message>
+    <message>
+        <source>at most</source>
+        <translation>至多</translation>
+    </message>
+    <message>
+        <source>Minimum head height %1</source>
+        <translation>最低头高 %1</translation>
+    </message>
+    <message>
+        <source>Neck inclination at least %1</source>
+        <translation>颈部倾角至少 %1</translation>
+    </message>
+    <message>
+        <source>Neck inclination at most %1</source>
+        <translation>颈部倾角至多 %1</translation>
+    </message>
+    <message>
+        <source>Neck base inclination at least %1</source>
+        <translation>颈根倾角至少 %1</translation>
+    </message>
+    <message>
+        <source>Neck base inclination at most %1</source>
+        <translation>颈根倾角至多 %1</translation>
+    </message>
+    <message>
+        <source>Snout reaches the ground %1 ahead of the forefeet</source>
+        <translation>吻端触及前足之前 %1 处的地面</translation>
+    </message>
+    <message>
+        <source>Head reaches a height of %1, %2 ahead of the forefeet</source>
+        <translation>头部在前足之前 %2 处达到 %1 高</translation>
+    </message>
+    <message>
+        <source>Tail base within %1 of horizontal</source>
+        <translation>尾根与水平相差不超过 %1</translation>
+    </message>
+    <message>
+        <source>%1 at every angle: %2</source>
+        <translation>%1 在任何角度：%2</translation>
+    </message>
+    <message>
+        <source>not answered</source>
+        <translation>未回答</translation>
+    </message>
+    <message>
+        <source>within range</source>
+        <translation>范围内</translation>
+    </message>
+    <message>
+        <source>out of range</source>
+        <translation>超出范围</translation>
+    </message>
+    <message>
+        <source>Trunk, limbs and feet stay as posed; neck, head and tail bend up and down only, each joint within its range. Bone collision and soft tissue are ignored. Ranges of bare bones may be off by several degrees a joint (Kuznetsov &amp; Tereschenko 2010; Hutson &amp; Hutson 2012).</source>
+        <translation>躯干、四肢和脚保持原姿态；颈、头、尾只上下弯曲，每个关节都在其活动范围内。不考虑骨骼碰撞与软组织。裸骨的活动范围每个关节可能相差数度（Kuznetsov &amp; Tereschenko 2010; Hutson &amp; Hutson 2012）。</translation>
+    </message>
+    <message>
+        <source>cannot save %1: %2; %3</source>
+        <translation>无法保存 %1：%2；%3</translation>
+    </message>
+    <message>
+        <source>cannot open %1: %2</source>
+        <translation>无法打开 %1：%2</translation>
+    </message>
+    <message>
+        <source>cannot read %1: %2</source>
+        <translation>无法读取 %1：%2</translation>
+    </message>
+    <message>
+        <source>cannot export to %1: %2</source>
+        <translation>无法导出到 %1：%2</translation>
+    </message>
+    <message>
+        <source>cannot make the folder %1: %2</source>
+        <translation>无法建立文件夹 %1：%2</translation>
     </message>
     <message>
         <source>the folder %1 cannot be written; choose another one or change its rights</source>
         <translation>无法写入文件夹 %1；请另选一个或更改其权限</translation>
     </message>
     <message>
-        <source>%1 stays as sculpted, its scan %2 cannot be used: %7</source>
-        <translation>%1 保持塑形的样子，它的扫描 %2 无法使用：%7</translation>
-    </message>
-    <message>
-        <source>its JSON:%2, column %3: %7; the file is damaged or was edited by hand</source>
-        <translation>它的 JSON，第 %2 行第 %3 列：%7；文件已损坏或被手工改过</translation>
-    </message>
-    <message>
-        <source>its JSON:%2, column %3, %4: %7</source>
-        <translation>它的 JSON，第 %2 行第 %3 列，%4：%7</translation>
-    </message>
-    <message>
-        <source>its JSON:%2, column %3: %7</source>
-        <translation>它的 JSON，第 %2 行第 %3 列：%7</translation>
-    </message>
-    <message>
-        <source>%1:%2, column %3, %4: %7</source>
-        <translation>%1:%2，第 %3 列，%4：%7</translation>
-    </message>
-    <message>
-        <source>%1:%2, column %3: %7; the file is damaged or was edited by hand</source>
-        <translation>%1:%2，第 %3 列：%7；文件已损坏或被手工改过</translation>
-    </message>
-    <message>
-        <source>%1:%2, column %3: %7</source>
-        <translation>%1:%2，第 %3 列：%7</translation>
-    </message>
-    <message>
-        <source>%1 cannot be read (%7); check that it is still there</source>
-        <translation>无法读取 %1（%7）；请检查它是否还在</translation>
-    </message>
-    <message>
-        <source>%1 is too large for a measurement table; choose a CSV file</source>
-        <translation>%1 太大，不会是测量表；请选择 CSV 文件</translation>
-    </message>
-    <message>
-        <source>%1 cannot be opened; check that you may read it</source>
-        <translation>无法打开 %1；请检查您是否有权读取</translation>
-    </message>
-    <message>
-        <source>%1: a figure is written as svg, pdf or png, numbers as json</source>
-        <translation>%1：图写成 svg、pdf 或 png，数值写成 json</translation>
-    </message>
-    <message>
         <source>the name of the file is missing</source>
         <translation>缺少文件名</translation>
-    </message>
-    <message>
-        <source>add a name after the folder</source>
-        <translation>请在文件夹之后加上名称</translation>
     </message>
     <message>
         <source>there is no folder %1</source>
         <translation>没有文件夹 %1</translation>
     </message>
     <message>
-        <source>make the folder first or choose another one</source>
-        <translation>请先建立该文件夹，或另选一个</translation>
-    </message>
-    <message>
         <source>%1 is a file, not a folder</source>
         <translation>%1 是文件，不是文件夹</translation>
     </message>
     <message>
-        <source>choose a folder</source>
-        <translation>请选择文件夹</translation>
-    </message>
-    <message>
         <source>this is the name of a folder</source>
         <translation>这是文件夹的名称</translation>
-    </message>
-    <message>
-        <source>choose another name</source>
-        <translation>请另取一个名称</translation>
     </message>
     <message>
         <source>you may not write this file</source>
@@ -1772,18 +2232,6 @@
         <translation>您无权在此文件夹中写入</translation>
     </message>
     <message>
-        <source>choose another folder</source>
-        <translation>请另选文件夹</translation>
-    </message>
-    <message>
-        <source>make room or choose another folder; the old file, if any, is untouched</source>
-        <translation>请腾出空间或另选文件夹；原有文件（若有）未受影响</translation>
-    </message>
-    <message>
-        <source>make room or choose another folder</source>
-        <translation>请腾出空间或另选文件夹</translation>
-    </message>
-    <message>
         <source>there is no such file</source>
         <translation>没有这个文件</translation>
     </message>
@@ -1792,48 +2240,64 @@
         <translation>这是文件夹，不是文件</translation>
     </message>
     <message>
-        <source>there is not enough memory for %1 x %2 pixels; choose a smaller width</source>
-        <translation>内存不足以容纳 %1 x %2 像素；请选择较小的宽度</translation>
+        <source>%1 is too large for a measurement table; choose a CSV file</source>
+        <translation>%1 太大，不会是测量表；请选择 CSV 文件</translation>
     </message>
     <message>
-        <source>there is not enough memory for %1; choose a smaller width or fewer passes</source>
-        <translation>内存不足以容纳 %1；请选择较小的宽度或较少的分层图</translation>
+        <source>add a name after the folder</source>
+        <translation>请在文件夹之后加上名称</translation>
     </message>
     <message>
-        <source>the ending must be .glb, .gltf, .obj, .ply, .stl or .dae</source>
-        <translation>扩展名必须是 .glb、.gltf、.obj、.ply、.stl 或 .dae</translation>
+        <source>make the folder first or choose another one</source>
+        <translation>请先建立该文件夹，或另选一个</translation>
     </message>
     <message>
-        <source>there are no bone meshes yet</source>
-        <translation>还没有骨骼网格</translation>
+        <source>choose a folder</source>
+        <translation>请选择文件夹</translation>
     </message>
     <message>
-        <source>%7, found "%1"</source>
-        <translation>%7，但这里是“%1”</translation>
+        <source>choose another name</source>
+        <translation>请另取一个名称</translation>
     </message>
     <message>
-        <source>%7, but the file ends here</source>
-        <translation>%7，但文件到此为止</translation>
+        <source>choose another folder</source>
+        <translation>请另选文件夹</translation>
     </message>
     <message>
-        <source>expected a list of %1 %7, found %8</source>
-        <translation>此处应为由 %1 个%7组成的列表，但这里是 %8</translation>
+        <source>make room or choose another folder; the old file, if any, is untouched</source>
+        <translation>请腾出空间或另选文件夹；原有文件（若有）未受影响</translation>
     </message>
     <message>
-        <source>expected [value, origin] or [value, origin, rule]</source>
-        <translation>此处应为 [value, origin] 或 [value, origin, rule]</translation>
+        <source>%1:%2, column %3: %4</source>
+        <translation>%1:%2，第 %3 列：%4</translation>
+    </message>
+    <message>
+        <source>%1:%2, column %3, %4: %5</source>
+        <translation>%1:%2，第 %3 列，%4：%5</translation>
+    </message>
+    <message>
+        <source>%1:%2, column %3: %4; the file is damaged or was edited by hand</source>
+        <translation>%1:%2，第 %3 列：%4；文件已损坏或被手工改过</translation>
+    </message>
+    <message>
+        <source>%1, found "%2"</source>
+        <translation>%1，但这里是“%2”</translation>
+    </message>
+    <message>
+        <source>%1, but the file ends here</source>
+        <translation>%1，但文件到此为止</translation>
     </message>
     <message>
         <source>expected ',' or '}' after a member</source>
         <translation>成员之后应为“,”或“}”</translation>
     </message>
     <message>
-        <source>expected ':' after the key</source>
-        <translation>键之后应为“:”</translation>
-    </message>
-    <message>
         <source>expected ',' or ']' after an item</source>
         <translation>列表项之后应为“,”或“]”</translation>
+    </message>
+    <message>
+        <source>expected ':' after the key</source>
+        <translation>键之后应为“:”</translation>
     </message>
     <message>
         <source>expected a key in quotes</source>
@@ -1850,46 +2314,6 @@
     <message>
         <source>expected four hexadecimal digits after \u</source>
         <translation>\u 之后应为四位十六进制数字</translation>
-    </message>
-    <message>
-        <source>expected %7, found %8</source>
-        <translation>此处应为%7，但这里是%8</translation>
-    </message>
-    <message>
-        <source>numbers</source>
-        <translation>数</translation>
-    </message>
-    <message>
-        <source>rows</source>
-        <translation>行</translation>
-    </message>
-    <message>
-        <source>angles in degrees</source>
-        <translation>角度（度）</translation>
-    </message>
-    <message>
-        <source>true or false</source>
-        <translation>true 或 false</translation>
-    </message>
-    <message>
-        <source>a number</source>
-        <translation>一个数</translation>
-    </message>
-    <message>
-        <source>a whole number</source>
-        <translation>一个整数</translation>
-    </message>
-    <message>
-        <source>a text in quotes</source>
-        <translation>带引号的文字</translation>
-    </message>
-    <message>
-        <source>a list [...]</source>
-        <translation>列表 [...]</translation>
-    </message>
-    <message>
-        <source>an object {...}</source>
-        <translation>对象 {...}</translation>
     </message>
     <message>
         <source>there is more after the end of the document</source>
@@ -1928,6 +2352,18 @@
         <translation>只有半个代理对</translation>
     </message>
     <message>
+        <source>expected %1, found %2</source>
+        <translation>此处应为%1，但这里是%2</translation>
+    </message>
+    <message>
+        <source>expected a list of %1 %2, found %3</source>
+        <translation>此处应为由 %1 个%2组成的列表，但这里是 %3</translation>
+    </message>
+    <message>
+        <source>expected a whole number, found %1</source>
+        <translation>应为整数，但这里是 %1</translation>
+    </message>
+    <message>
         <source>the member "%1" is missing</source>
         <translation>缺少成员“%1”</translation>
     </message>
@@ -1940,8 +2376,36 @@
         <translation>数太大</translation>
     </message>
     <message>
-        <source>a number is too large</source>
-        <translation>有一个数太大</translation>
+        <source>true or false</source>
+        <translation>true 或 false</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>一个数</translation>
+    </message>
+    <message>
+        <source>a text in quotes</source>
+        <translation>带引号的文字</translation>
+    </message>
+    <message>
+        <source>a list [...]</source>
+        <translation>列表 [...]</translation>
+    </message>
+    <message>
+        <source>an object {...}</source>
+        <translation>对象 {...}</translation>
+    </message>
+    <message>
+        <source>numbers</source>
+        <translation>数</translation>
+    </message>
+    <message>
+        <source>rows</source>
+        <translation>行</translation>
+    </message>
+    <message>
+        <source>angles in degrees</source>
+        <translation>角度（度）</translation>
     </message>
     <message>
         <source>%1 is not a Zygapose project: its "schema" is not %2</source>
@@ -1956,44 +2420,48 @@
         <translation>没有第 %1 版的项目</translation>
     </message>
     <message>
-        <source>"%1" is not among %2</source>
-        <translation>“%1”不在 %2 之中</translation>
+        <source>the table is not complete: %1</source>
+        <translation>表不完整：%1</translation>
     </message>
     <message>
-        <source>"%1" is not known here</source>
-        <translation>这里不认识“%1”</translation>
+        <source>%1 stays as sculpted, its scan %2 cannot be used: %3</source>
+        <translation>%1 保持塑形的样子，它的扫描 %2 无法使用：%3</translation>
+    </message>
+    <message>
+        <source>"%1" is not among %2</source>
+        <translation>“%1”不在 %2 之中</translation>
     </message>
     <message>
         <source>must not be negative</source>
         <translation>不能为负</translation>
     </message>
     <message>
-        <source>must be 0 or from %1 to %2</source>
-        <translation>必须是 0，或在 %1 到 %2 之间</translation>
+        <source>must be more than 0</source>
+        <translation>必须大于 0</translation>
     </message>
     <message>
         <source>must be from %1 to %2</source>
         <translation>必须在 %1 到 %2 之间</translation>
     </message>
     <message>
-        <source>must be above zero</source>
-        <translation>必须大于零</translation>
-    </message>
-    <message>
-        <source>must be more than 0</source>
-        <translation>必须大于 0</translation>
-    </message>
-    <message>
-        <source>must be "at least" or "at most"</source>
-        <translation>必须是“at least”或“at most”</translation>
+        <source>must be 0 or from %1 to %2</source>
+        <translation>必须是 0，或在 %1 到 %2 之间</translation>
     </message>
     <message>
         <source>must be of length 1</source>
         <translation>长度必须为 1</translation>
     </message>
     <message>
-        <source>must lie in the facet's plane</source>
-        <translation>必须位于关节面的平面内</translation>
+        <source>these rows are not a rotation</source>
+        <translation>这几行不是旋转</translation>
+    </message>
+    <message>
+        <source>these rows turn space inside out or press it flat</source>
+        <translation>这几行会把空间翻转或压平</translation>
+    </message>
+    <message>
+        <source>expected [value, origin] or [value, origin, rule]</source>
+        <translation>此处应为 [value, origin] 或 [value, origin, rule]</translation>
     </message>
     <message>
         <source>there is no bone "%1"</source>
@@ -2002,10 +2470,6 @@
     <message>
         <source>"%1" is no kind of evidence</source>
         <translation>“%1”不是一种证据</translation>
-    </message>
-    <message>
-        <source>"%1" is no kind of claim; there are %2</source>
-        <translation>“%1”不是一种论断；可用的有 %2</translation>
     </message>
     <message>
         <source>"%1" is no body plan</source>
@@ -2024,104 +2488,696 @@
         <translation>%1 给出了两次</translation>
     </message>
     <message>
-        <source>these rows are not a rotation</source>
-        <translation>这几行不是旋转</translation>
-    </message>
-    <message>
-        <source>these rows turn space inside out or press it flat</source>
-        <translation>这几行会把空间翻转或压平</translation>
-    </message>
-    <message>
-        <source>an outline needs at least three corners</source>
-        <translation>轮廓至少需要三个角点</translation>
-    </message>
-    <message>
-        <source>this bone has two scans</source>
-        <translation>这块骨骼有两个扫描</translation>
-    </message>
-    <message>
-        <source>the specimen has no joint of this name</source>
-        <translation>标本没有这个名称的关节</translation>
-    </message>
-    <message>
         <source>the specimen has no joint "%1"</source>
         <translation>标本没有关节“%1”</translation>
-    </message>
-    <message>
-        <source>the specimen has no %1</source>
-        <translation>标本没有 %1</translation>
     </message>
     <message>
         <source>this joint is named twice</source>
         <translation>这个关节写了两次</translation>
     </message>
     <message>
-        <source>the table is not complete: %7</source>
-        <translation>表不完整：%7</translation>
+        <source>"%1" is no kind of claim; there are %2</source>
+        <translation>“%1”不是一种论断；可用的有 %2</translation>
     </message>
     <message>
-        <source>the table has no row for %1</source>
-        <translation>表中没有 %1 的行</translation>
+        <source>this bone has two scans</source>
+        <translation>这块骨骼有两个扫描</translation>
     </message>
     <message>
-        <source>%1: '%2' has not been filled</source>
-        <translation>%1：“%2”没有填写</translation>
+        <source>must lie in the facet's plane</source>
+        <translation>必须位于关节面的平面内</translation>
     </message>
     <message>
-        <source>%1 has grown into %2</source>
-        <translation>%1 已与 %2 愈合</translation>
+        <source>an outline needs at least three corners</source>
+        <translation>轮廓至少需要三个角点</translation>
     </message>
     <message>
-        <source>a shoulder blade needs a dorsal vertebra (D1 to D3) to hang from</source>
-        <translation>肩胛骨需要一节背椎（D1 至 D3）来悬挂</translation>
+        <source>it does not lie in the folder of the scans</source>
+        <translation>它不在扫描文件夹中</translation>
     </message>
     <message>
-        <source>a pelvis needs the sacral vertebra S%1</source>
-        <translation>骨盆需要荐椎 S%1</translation>
+        <source>it has been changed since</source>
+        <translation>它后来被改动过</translation>
     </message>
     <message>
-        <source>a skull needs an atlas (C1) to sit on</source>
-        <translation>头骨需要寰椎（C1）来承托</translation>
+        <source>it is not a scan as kept beside a project</source>
+        <translation>它不是项目旁保存的那种扫描</translation>
     </message>
     <message>
-        <source>the value of a claim on %7 must be from %1 to %2</source>
-        <translation>关于%7的论断，其数值必须在 %1 到 %2 之间</translation>
+        <source>it is cut short</source>
+        <translation>它不完整</translation>
     </message>
     <message>
-        <source>the distance ahead must be from %1 to %2</source>
-        <translation>向前的距离必须在 %1 到 %2 之间</translation>
+        <source>it is damaged</source>
+        <translation>它已损坏</translation>
     </message>
     <message>
-        <source>a claim on %7 cannot be an "at most"</source>
-        <translation>关于%7的论断不能是“至多”</translation>
+        <source>cannot save: %1 is not a finite number</source>
+        <translation>无法保存：%1不是有限数</translation>
     </message>
     <message>
-        <source>head height</source>
-        <translation>头高</translation>
+        <source>the angle of %1</source>
+        <translation>%1 的角度</translation>
     </message>
     <message>
-        <source>neck slope</source>
-        <translation>颈部坡度</translation>
+        <source>"%1" of %2</source>
+        <translation>%2 的“%1”</translation>
     </message>
     <message>
-        <source>neck base slope</source>
-        <translation>颈基部坡度</translation>
+        <source>a thickness of the body guide</source>
+        <translation>体形参考面的厚度</translation>
     </message>
     <message>
-        <source>snout to ground</source>
-        <translation>吻端触地</translation>
-    </message>
-    <message>
-        <source>head ahead</source>
-        <translation>头部前伸</translation>
-    </message>
-    <message>
-        <source>tail base level</source>
-        <translation>尾基部水平</translation>
+        <source>the value of a claim</source>
+        <translation>论断的数值</translation>
     </message>
     <message>
         <source>a footprint</source>
         <translation>一个足迹</translation>
+    </message>
+    <message>
+        <source>the trackway's place</source>
+        <translation>行迹的位置</translation>
+    </message>
+    <message>
+        <source>the trackway's heading</source>
+        <translation>行迹的方向</translation>
+    </message>
+    <message>
+        <source>the hip multiplier</source>
+        <translation>髋高倍数</translation>
+    </message>
+    <message>
+        <source>a density</source>
+        <translation>密度</translation>
+    </message>
+    <message>
+        <source>a note's place</source>
+        <translation>注释的位置</translation>
+    </message>
+    <message>
+        <source>a sheet's scale</source>
+        <translation>图版的比例</translation>
+    </message>
+    <message>
+        <source>the height of a sheet's person</source>
+        <translation>图版中人的身高</translation>
+    </message>
+    <message>
+        <source>a scan's placing</source>
+        <translation>扫描的放置</translation>
+    </message>
+    <message>
+        <source>cartilage</source>
+        <translation>软骨</translation>
+    </message>
+    <message>
+        <source>the tolerated contact</source>
+        <translation>容许的接触</translation>
+    </message>
+    <message>
+        <source>the animal's place</source>
+        <translation>动物的位置</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>未知</translation>
+    </message>
+    <message>
+        <source>the tail</source>
+        <translation>尾部</translation>
+    </message>
+    <message>
+        <source>the one planted foot and the tail</source>
+        <translation>唯一落地的脚和尾部</translation>
+    </message>
+    <message>
+        <source>the one planted foot</source>
+        <translation>唯一落地的脚</translation>
+    </message>
+    <message>
+        <source>the %1 planted feet and the tail</source>
+        <translation>%1 只落地的脚和尾部</translation>
+    </message>
+    <message>
+        <source>the %1 planted feet</source>
+        <translation>%1 只落地的脚</translation>
+    </message>
+    <message>
+        <source>in front</source>
+        <translation>前方</translation>
+    </message>
+    <message>
+        <source>behind</source>
+        <translation>后方</translation>
+    </message>
+    <message>
+        <source>on the left</source>
+        <translation>左侧</translation>
+    </message>
+    <message>
+        <source>on the right</source>
+        <translation>右侧</translation>
+    </message>
+    <message>
+        <source>%1 %2 ahead of %4</source>
+        <translation>%1在 %4 前 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2 behind %4</source>
+        <translation>%1在 %4 后 %2</translation>
+    </message>
+    <message>
+        <source>%1 %3 left of %4</source>
+        <translation>%1在 %4 左 %3</translation>
+    </message>
+    <message>
+        <source>%1 %3 right of %4</source>
+        <translation>%1在 %4 右 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 ahead of and %3 left of %4</source>
+        <translation>%1在 %4 前 %2、左 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 ahead of and %3 right of %4</source>
+        <translation>%1在 %4 前 %2、右 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 behind and %3 left of %4</source>
+        <translation>%1在 %4 后 %2、左 %3</translation>
+    </message>
+    <message>
+        <source>%1 %2 behind and %3 right of %4</source>
+        <translation>%1在 %4 后 %2、右 %3</translation>
+    </message>
+    <message>
+        <source>after %1</source>
+        <translation>%1 之后</translation>
+    </message>
+    <message>
+        <source>%1: no print</source>
+        <translation>%1：没有足迹</translation>
+    </message>
+    <message>
+        <source>the print after %1</source>
+        <translation>%1 之后的足迹</translation>
+    </message>
+    <message>
+        <source>%1 on %2 (%3)</source>
+        <translation>%1在 %2 上（%3）</translation>
+    </message>
+    <message>
+        <source>Speeds from tracks on soft ground are too high (Prescott et al. 2025, Biol. Lett. 21:20250191); take the speed as an estimate.</source>
+        <translation>由软地足迹得出的速度偏高（Prescott 等 2025，Biol. Lett. 21:20250191）；请将速度视为估算。</translation>
+    </message>
+    <message>
+        <source>fore limbs</source>
+        <translation>前肢</translation>
+    </message>
+    <message>
+        <source>hind limbs</source>
+        <translation>后肢</translation>
+    </message>
+    <message>
+        <source>%1 to %2 kg</source>
+        <translation>%1 至 %2 kg</translation>
+    </message>
+    <message>
+        <source>%1 to %2 t</source>
+        <translation>%1 至 %2 t</translation>
+    </message>
+    <message>
+        <source>unknown: no circumferences</source>
+        <translation>未知：没有周长</translation>
+    </message>
+    <message>
+        <source>%1, circumferences measured</source>
+        <translation>%1，周长为实测</translation>
+    </message>
+    <message>
+        <source>%1, circumferences inferred</source>
+        <translation>%1，周长为推断</translation>
+    </message>
+    <message>
+        <source>Nothing touches the ground: no balance to tell.</source>
+        <translation>没有任何部分接触地面：无平衡可言。</translation>
+    </message>
+    <message>
+        <source>The centre of mass lies over %1, %2 inside the nearest edge, which is %3.</source>
+        <translation>质心位于%1上方，距最近的边缘（在%3）%2。</translation>
+    </message>
+    <message>
+        <source>The centre of mass lies %1 outside %2, %3: the animal would tip over.</source>
+        <translation>质心在%2之外 %1，%3：动物会倾倒。</translation>
+    </message>
+    <message>
+        <source>off the ground</source>
+        <translation>离开地面</translation>
+    </message>
+    <message>
+        <source>balanced, %1 inside</source>
+        <translation>平衡，内侧余量 %1</translation>
+    </message>
+    <message>
+        <source>tips, %1 outside</source>
+        <translation>倾倒，超出 %1</translation>
+    </message>
+    <message>
+        <source>left zygapophyseal overlap %1</source>
+        <translation>左侧关节面重叠 %1</translation>
+    </message>
+    <message>
+        <source>right zygapophyseal overlap %1</source>
+        <translation>右侧关节面重叠 %1</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap %1 on both sides</source>
+        <translation>两侧关节面重叠 %1</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap %1</source>
+        <translation>关节面重叠 %1</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap %1 on that side</source>
+        <translation>该侧关节面重叠 %1</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap %1 on the other side</source>
+        <translation>另一侧关节面重叠 %1</translation>
+    </message>
+    <message>
+        <source>left facets interpenetrate by %1</source>
+        <translation>左侧关节面相互嵌入 %1</translation>
+    </message>
+    <message>
+        <source>right facets interpenetrate by %1</source>
+        <translation>右侧关节面相互嵌入 %1</translation>
+    </message>
+    <message>
+        <source>facets interpenetrate by %1 on both sides</source>
+        <translation>两侧关节面相互嵌入 %1</translation>
+    </message>
+    <message>
+        <source>facets interpenetrate by %1</source>
+        <translation>关节面相互嵌入 %1</translation>
+    </message>
+    <message>
+        <source>facets interpenetrate by %1 on that side</source>
+        <translation>该侧关节面相互嵌入 %1</translation>
+    </message>
+    <message>
+        <source>facets interpenetrate by %1 on the other side</source>
+        <translation>另一侧关节面相互嵌入 %1</translation>
+    </message>
+    <message>
+        <source>left facets separate by %1</source>
+        <translation>左侧关节面分离 %1</translation>
+    </message>
+    <message>
+        <source>right facets separate by %1</source>
+        <translation>右侧关节面分离 %1</translation>
+    </message>
+    <message>
+        <source>facets separate by %1 on both sides</source>
+        <translation>两侧关节面分离 %1</translation>
+    </message>
+    <message>
+        <source>facets separate by %1</source>
+        <translation>关节面分离 %1</translation>
+    </message>
+    <message>
+        <source>facets separate by %1 on that side</source>
+        <translation>该侧关节面分离 %1</translation>
+    </message>
+    <message>
+        <source>facets separate by %1 on the other side</source>
+        <translation>另一侧关节面分离 %1</translation>
+    </message>
+    <message>
+        <source>spine of %1</source>
+        <translation>%1 的神经棘</translation>
+    </message>
+    <message>
+        <source>zygapophysis of %1</source>
+        <translation>%1 的关节突</translation>
+    </message>
+    <message>
+        <source>transverse process of %1</source>
+        <translation>%1 的横突</translation>
+    </message>
+    <message>
+        <source>rib of %1</source>
+        <translation>%1 的肋骨</translation>
+    </message>
+    <message>
+        <source>arch of %1</source>
+        <translation>%1 的椎弓</translation>
+    </message>
+    <message>
+        <source>centrum of %1</source>
+        <translation>%1 的椎体</translation>
+    </message>
+    <message>
+        <source>spines of %1 and %2</source>
+        <translation>%1 与 %2 的神经棘</translation>
+    </message>
+    <message>
+        <source>zygapophyses of %1 and %2</source>
+        <translation>%1 与 %2 的关节突</translation>
+    </message>
+    <message>
+        <source>transverse processes of %1 and %2</source>
+        <translation>%1 与 %2 的横突</translation>
+    </message>
+    <message>
+        <source>ribs of %1 and %2</source>
+        <translation>%1 与 %2 的肋骨</translation>
+    </message>
+    <message>
+        <source>arches of %1 and %2</source>
+        <translation>%1 与 %2 的椎弓</translation>
+    </message>
+    <message>
+        <source>centra of %1 and %2</source>
+        <translation>%1 与 %2 的椎体</translation>
+    </message>
+    <message>
+        <source>%1 has no left prezygapophyseal facet</source>
+        <translation>%1 缺少左前关节面</translation>
+    </message>
+    <message>
+        <source>%1 has no right prezygapophyseal facet</source>
+        <translation>%1 缺少右前关节面</translation>
+    </message>
+    <message>
+        <source>%1 has no left postzygapophyseal facet</source>
+        <translation>%1 缺少左后关节面</translation>
+    </message>
+    <message>
+        <source>%1 has no right postzygapophyseal facet</source>
+        <translation>%1 缺少右后关节面</translation>
+    </message>
+    <message>
+        <source>left lateral flexion</source>
+        <translation>左侧屈</translation>
+    </message>
+    <message>
+        <source>right lateral flexion</source>
+        <translation>右侧屈</translation>
+    </message>
+    <message>
+        <source>axial rotation (left side up)</source>
+        <translation>轴向旋转（左侧抬起）</translation>
+    </message>
+    <message>
+        <source>axial rotation (right side up)</source>
+        <translation>轴向旋转（右侧抬起）</translation>
+    </message>
+    <message>
+        <source>closing</source>
+        <translation>闭合</translation>
+    </message>
+    <message>
+        <source>opening</source>
+        <translation>张开</translation>
+    </message>
+    <message>
+        <source>left swing</source>
+        <translation>左摆</translation>
+    </message>
+    <message>
+        <source>right swing</source>
+        <translation>右摆</translation>
+    </message>
+    <message>
+        <source>flexion</source>
+        <translation>屈曲</translation>
+    </message>
+    <message>
+        <source>extension</source>
+        <translation>伸展</translation>
+    </message>
+    <message>
+        <source>abduction</source>
+        <translation>外展</translation>
+    </message>
+    <message>
+        <source>adduction</source>
+        <translation>内收</translation>
+    </message>
+    <message>
+        <source>inward rotation</source>
+        <translation>内旋</translation>
+    </message>
+    <message>
+        <source>outward rotation</source>
+        <translation>外旋</translation>
+    </message>
+    <message>
+        <source>left side up</source>
+        <translation>左侧抬起</translation>
+    </message>
+    <message>
+        <source>right side up</source>
+        <translation>右侧抬起</translation>
+    </message>
+    <message>
+        <source>program default, no source</source>
+        <translation>程序默认值，无出处</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1与%2</translation>
+    </message>
+    <message>
+        <source>no facets and no typed limits</source>
+        <translation>没有关节面，也没有给定限度</translation>
+    </message>
+    <message>
+        <source>nothing stops it within a right angle</source>
+        <translation>在直角之内没有阻碍</translation>
+    </message>
+    <message>
+        <source>limit %1 (%2)</source>
+        <translation>限度 %1（%2）</translation>
+    </message>
+    <message>
+        <source>bones collide: %1, %2</source>
+        <translation>骨骼相撞：%1，%2</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3: %4</source>
+        <translation>%1 %2 %3：%4</translation>
+    </message>
+    <message>
+        <source>%1: poor articulation, facet centres %2 apart</source>
+        <translation>%1：关节吻合不佳，关节面中心相距 %2</translation>
+    </message>
+    <message>
+        <source>%1 cannot be articulated: %2</source>
+        <translation>%1 无法关节化：%2</translation>
+    </message>
+    <message>
+        <source>%1 cannot be articulated: the facets of %2 and %3 face the same way</source>
+        <translation>%1 无法关节化：%2 与 %3 的关节面朝向同一侧</translation>
+    </message>
+    <message>
+        <source>%1 cannot be articulated: no position within a right angle brings the facets of %2 and %3 together</source>
+        <translation>%1 无法关节化：在直角之内没有位置能使 %2 与 %3 的关节面相接</translation>
+    </message>
+    <message>
+        <source>the ray tracer cannot start on this processor</source>
+        <translation>光线追踪无法在此处理器上启动</translation>
+    </message>
+    <message>
+        <source>there is not enough memory for %1; choose a smaller width or fewer passes</source>
+        <translation>内存不足以容纳 %1；请选择较小的宽度或较少的分层图</translation>
+    </message>
+    <message>
+        <source>cannot save %1: %2; make room or choose another folder</source>
+        <translation>无法保存 %1：%2；请腾出空间或选择其他文件夹</translation>
+    </message>
+    <message>
+        <source>Taylor &amp; Wedel 2013, PLoS ONE 8(10):e78214</source>
+        <translation>Taylor &amp; Wedel 2013, PLoS ONE 8(10):e78214</translation>
+    </message>
+    <message>
+        <source>Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187</source>
+        <translation>Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187</translation>
+    </message>
+    <message>
+        <source>Kambic et al. 2017, Front. Zool. 14:37</source>
+        <translation>Kambic et al. 2017, Front. Zool. 14:37</translation>
+    </message>
+    <message>
+        <source>Rhea</source>
+        <translation>美洲鸵</translation>
+    </message>
+    <message>
+        <source>Sauroposeidon</source>
+        <translation>波塞东龙</translation>
+    </message>
+    <message>
+        <source>Turkey</source>
+        <translation>火鸡</translation>
+    </message>
+    <message>
+        <source>Juvenile Apatosaurus, low</source>
+        <translation>幼年迷惑龙，下限</translation>
+    </message>
+    <message>
+        <source>Juvenile Apatosaurus, high</source>
+        <translation>幼年迷惑龙，上限</translation>
+    </message>
+    <message>
+        <source>Juvenile giraffe</source>
+        <translation>幼年长颈鹿</translation>
+    </message>
+    <message>
+        <source>published rule</source>
+        <translation>已发表的规则</translation>
+    </message>
+    <message>
+        <source>seen in living animals</source>
+        <translation>见于现生动物</translation>
+    </message>
+    <message>
+        <source>facets may all but part, seen in living animals</source>
+        <translation>关节面几乎分离亦可，见于现生动物</translation>
+    </message>
+    <message>
+        <source>left zygapophyseal overlap %1 (minimum %2)</source>
+        <translation>左侧关节面重叠 %1（最小 %2）</translation>
+    </message>
+    <message>
+        <source>right zygapophyseal overlap %1 (minimum %2)</source>
+        <translation>右侧关节面重叠 %1（最小 %2）</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap %1 left, %2 right (minimum %3)</source>
+        <translation>关节面重叠左 %1、右 %2（最小 %3）</translation>
+    </message>
+    <message>
+        <source>left zygapophyseal overlap by area %1 (minimum %2)</source>
+        <translation>左侧关节面面积重叠 %1（最小 %2）</translation>
+    </message>
+    <message>
+        <source>right zygapophyseal overlap by area %1 (minimum %2)</source>
+        <translation>右侧关节面面积重叠 %1（最小 %2）</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap by area %1 left, %2 right (minimum %3)</source>
+        <translation>关节面面积重叠左 %1、右 %2（最小 %3）</translation>
+    </message>
+    <message>
+        <source>left facets interpenetrate by %1 (tolerated %2)</source>
+        <translation>左侧关节面相互嵌入 %1（容许 %2）</translation>
+    </message>
+    <message>
+        <source>right facets interpenetrate by %1 (tolerated %2)</source>
+        <translation>右侧关节面相互嵌入 %1（容许 %2）</translation>
+    </message>
+    <message>
+        <source>facets interpenetrate by %1 left, %2 right (tolerated %3)</source>
+        <translation>关节面相互嵌入左 %1、右 %2（容许 %3）</translation>
+    </message>
+    <message>
+        <source>left facets separate by %1 (tolerated %2)</source>
+        <translation>左侧关节面分离 %1（容许 %2）</translation>
+    </message>
+    <message>
+        <source>right facets separate by %1 (tolerated %2)</source>
+        <translation>右侧关节面分离 %1（容许 %2）</translation>
+    </message>
+    <message>
+        <source>facets separate by %1 left, %2 right (tolerated %3)</source>
+        <translation>关节面分离左 %1、右 %2（容许 %3）</translation>
+    </message>
+    <message>
+        <source>%1 %2 (limit %3, %4)</source>
+        <translation>%1 %2（限度 %3，%4）</translation>
+    </message>
+    <message>
+        <source>%1 interpenetrate by %2 (tolerated %3)</source>
+        <translation>%1相互嵌入 %2（容许 %3）</translation>
+    </message>
+    <message>
+        <source>%1 %2 (limit %3)</source>
+        <translation>%1 %2（限度 %3）</translation>
+    </message>
+    <message>
+        <source>%1 %2 (limit %3 by itself)</source>
+        <translation>%1 %2（单独时限度 %3）</translation>
+    </message>
+    <message>
+        <source>%1 %2 (minimum %3 %4)</source>
+        <translation>%1 %2（最小为%3 %4）</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap by area %1 left, %2 right</source>
+        <translation>关节面面积重叠左 %1、右 %2</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap %1 left, %2 right</source>
+        <translation>关节面重叠左 %1、右 %2</translation>
+    </message>
+    <message>
+        <source>near limit</source>
+        <translation>接近极限</translation>
+    </message>
+    <message>
+        <source>bones collide</source>
+        <translation>骨骼相撞</translation>
+    </message>
+    <message>
+        <source>the right facets are not known</source>
+        <translation>右侧关节面未知</translation>
+    </message>
+    <message>
+        <source>the left facets are not known</source>
+        <translation>左侧关节面未知</translation>
+    </message>
+    <message>
+        <source>in the neutral pose</source>
+        <translation>在中性姿态下</translation>
+    </message>
+    <message>
+        <source>and the neutral pose is out of range as well</source>
+        <translation>且中性姿态也超出活动范围</translation>
+    </message>
+    <message>
+        <source>each within range by itself but not together</source>
+        <translation>各自在活动范围内，但合在一起不在</translation>
+    </message>
+    <message>
+        <source>all angles zero</source>
+        <translation>全部角度为零</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3</source>
+        <translation>%1 %2：%3</translation>
+    </message>
+    <message>
+        <source>present pose</source>
+        <translation>当前姿态</translation>
+    </message>
+    <message>
+        <source>%1 of the centrum's length</source>
+        <translation>椎体长度的 %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2, middle %3</source>
+        <translation>%1 至 %2，居中 %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2 bones preserved: %3; counting mirrored counterparts %4: %5</source>
+        <translation>%2 块骨中已保存 %1 块：%3；计入对侧镜像为 %4 块：%5</translation>
+    </message>
+    <message>
+        <source>Not an engineering document; local codes and licensed practice decide.</source>
+        <translation>并非工程文件；以当地规范和持证从业者的意见为准。</translation>
     </message>
     <message>
         <source>it is a folder</source>
@@ -2144,68 +3200,16 @@
         <translation>它是空的</translation>
     </message>
     <message>
-        <source>no folder for a moment in %1</source>
-        <translation>无法在 %1 中建立临时文件夹</translation>
-    </message>
-    <message>
-        <source>reading it takes longer than the %1 seconds allowed</source>
-        <translation>读取它所需的时间超过允许的 %1 秒</translation>
-    </message>
-    <message>
-        <source>the system stopped the process that read it, most likely for want of memory</source>
-        <translation>系统终止了读取它的进程，多半是因为内存不足</translation>
-    </message>
-    <message>
-        <source>its mesh is larger than the %1 allowed</source>
-        <translation>它的网格大于允许的 %1</translation>
-    </message>
-    <message>
-        <source>it is damaged, or of a kind that is not understood: the process that read it broke down (SIG%1); nothing else is harmed</source>
-        <translation>它已损坏，或是无法理解的类型：读取它的进程中途崩溃（SIG%1）；其他一切未受影响</translation>
-    </message>
-    <message>
-        <source>reading it needs more memory than the %1 allowed</source>
-        <translation>读取它所需的内存超过允许的 %1</translation>
-    </message>
-    <message>
-        <source>the process that read it ended with code %1</source>
-        <translation>读取它的进程以代码 %1 结束</translation>
-    </message>
-    <message>
-        <source>none of its triangles can be used</source>
-        <translation>它的三角形都不能用</translation>
-    </message>
-    <message>
-        <source>it is not a scan as kept beside a project</source>
-        <translation>它不是项目旁保存的那种扫描</translation>
-    </message>
-    <message>
-        <source>it is cut short</source>
-        <translation>它不完整</translation>
-    </message>
-    <message>
-        <source>it is damaged</source>
-        <translation>它已损坏</translation>
-    </message>
-    <message>
-        <source>it does not lie in the folder of the scans</source>
-        <translation>它不在扫描文件夹中</translation>
-    </message>
-    <message>
-        <source>it has been changed since</source>
-        <translation>它后来被改动过</translation>
+        <source>it is in no mesh format that is read here</source>
+        <translation>它不是这里能读的网格格式</translation>
     </message>
     <message>
         <source>there is no surface in it</source>
         <translation>其中没有表面</translation>
     </message>
     <message>
-        <source>there is no room for it in %1</source>
-        <translation>%1 中没有放它的空间</translation>
-    </message>
-    <message>
-        <source>it is in no mesh format that is read here</source>
-        <translation>它不是这里能读的网格格式</translation>
+        <source>none of its triangles can be used</source>
+        <translation>它的三角形都不能用</translation>
     </message>
     <message>
         <source>its counts are beyond all measure: it is damaged</source>
@@ -2216,12 +3220,16 @@
         <translation>它的顶点多得无法计数</translation>
     </message>
     <message>
-        <source>its header gives '%1' as the number of %7</source>
-        <translation>它的文件头把“%1”写作%7的数目</translation>
+        <source>its header gives '%1' as the number of %2</source>
+        <translation>它的文件头把“%1”写作%2的数目</translation>
     </message>
     <message>
-        <source>it declares %1 %7, which need at least %2 bytes each, but only %3 bytes are left for them: it is damaged or cut short</source>
-        <translation>它声明有 %1 个%7，每个至少需要 %2 字节，但只剩 %3 字节：它已损坏或不完整</translation>
+        <source>%1 elements</source>
+        <translation>%1 元素</translation>
+    </message>
+    <message>
+        <source>it declares %1 %2, which need at least %3 bytes each, but only %4 bytes are left for them: it is damaged or cut short</source>
+        <translation>它声明有 %1 个%2，每个至少需要 %3 字节，但只剩 %4 字节：它已损坏或不完整</translation>
     </message>
     <message>
         <source>its header names a type '%1', which PLY does not have</source>
@@ -2244,32 +3252,20 @@
         <translation>它太短，不会是 GLB 文件</translation>
     </message>
     <message>
-        <source>its JSON is no glTF document</source>
-        <translation>它的 JSON 不是 glTF 文档</translation>
+        <source>its JSON:%1, column %2: %3</source>
+        <translation>它的 JSON，第 %1 行第 %2 列：%3</translation>
     </message>
     <message>
         <source>its JSON is cut short</source>
         <translation>它的 JSON 不完整</translation>
     </message>
     <message>
-        <source>its meshes are compressed (%1), which is not read here; export it without compression</source>
-        <translation>它的网格是压缩的（%1），这里不能读；请不压缩地导出</translation>
-    </message>
-    <message>
         <source>it says it is %1 bytes long, but has %2: it is cut short</source>
         <translation>它自称长 %1 字节，实有 %2：它不完整</translation>
     </message>
     <message>
-        <source>%1 elements</source>
-        <translation>%1 元素</translation>
-    </message>
-    <message>
-        <source>vertex</source>
-        <translation>顶点</translation>
-    </message>
-    <message>
-        <source>face</source>
-        <translation>面</translation>
+        <source>its meshes are compressed (%1), which is not read here; export it without compression</source>
+        <translation>它的网格是压缩的（%1），这里不能读；请不压缩地导出</translation>
     </message>
     <message>
         <source>vertices</source>
@@ -2284,40 +3280,52 @@
         <translation>三角形</translation>
     </message>
     <message>
-        <source>%1 is a paired bone and has no mid-plane</source>
-        <translation>%1 是成对的骨骼，没有中矢面</translation>
+        <source>no temporary folder can be made in %1</source>
+        <translation>无法在 %1 中建立临时文件夹</translation>
     </message>
     <message>
-        <source>%1 does not lie by its landmarks yet, so that its mid-plane is not known</source>
-        <translation>%1 还没有按标志点摆放，因此中矢面未知</translation>
+        <source>cannot start %1: %2</source>
+        <translation>无法启动 %1：%2</translation>
     </message>
     <message>
-        <source>an animal can only be scaled by more than 0</source>
-        <translation>动物只能按大于 0 的倍数缩放</translation>
+        <source>reading it takes longer than the %1 seconds allowed</source>
+        <translation>读取它所需的时间超过允许的 %1 秒</translation>
     </message>
     <message>
-        <source>a bone can only be scaled by more than 0</source>
-        <translation>骨骼只能按大于 0 的倍数缩放</translation>
+        <source>the system stopped the process that read it, most likely for want of memory</source>
+        <translation>系统终止了读取它的进程，多半是因为内存不足</translation>
     </message>
     <message>
-        <source>%1 is a paired bone: it has no symmetry to go by</source>
-        <translation>%1 是成对的骨骼：没有可依据的对称</translation>
+        <source>its mesh is larger than the %1 allowed</source>
+        <translation>它的网格大于允许的 %1</translation>
     </message>
     <message>
-        <source>straightening needs at least two pairs of landmarks</source>
-        <translation>校正至少需要两对标志点</translation>
+        <source>it is damaged, or of a kind that is not understood: the process that read it broke down (%1); nothing else is harmed</source>
+        <translation>文件已损坏，或属于不认识的一种：读取它的进程崩溃了（%1）；其他一切无损</translation>
     </message>
     <message>
-        <source>the middles of the pairs lie along one line: mark a point of the mid-plane off it</source>
-        <translation>各对的中点在一条直线上：请在中矢面上、该直线之外再标一点</translation>
+        <source>reading it needs more memory than the %1 allowed</source>
+        <translation>读取它所需的内存超过允许的 %1</translation>
     </message>
     <message>
-        <source>the patch is flat: no sphere goes through it</source>
-        <translation>所刷的面是平的：没有球面能通过它</translation>
+        <source>the process that read it ended with code %1</source>
+        <translation>读取它的进程以代码 %1 结束</translation>
+    </message>
+    <message>
+        <source>the process that read it gave a damaged answer</source>
+        <translation>读取它的进程给出了损坏的回答</translation>
+    </message>
+    <message>
+        <source>there is no room for it in %1</source>
+        <translation>%1 中没有放它的空间</translation>
     </message>
     <message>
         <source>nothing has been brushed</source>
         <translation>还没有刷任何地方</translation>
+    </message>
+    <message>
+        <source>the patch is flat: no sphere goes through it</source>
+        <translation>所刷的面是平的：没有球面能通过它</translation>
     </message>
     <message>
         <source>a sphere needs at least four triangles brushed</source>
@@ -2332,6 +3340,14 @@
         <translation>各处在一条直线上：请绕边缘点击</translation>
     </message>
     <message>
+        <source>there are no bone meshes yet</source>
+        <translation>还没有骨骼网格</translation>
+    </message>
+    <message>
+        <source>none of the bones has a closed surface</source>
+        <translation>没有一块骨骼有封闭的曲面</translation>
+    </message>
+    <message>
         <source>there are no bones to put a body guide around</source>
         <translation>没有可围绕其做体形参考的骨骼</translation>
     </message>
@@ -2344,56 +3360,704 @@
         <translation>%1 的体素太粗：骨骼什么都不剩；请试 %2</translation>
     </message>
     <message>
-        <source>none of the bones has a closed surface</source>
-        <translation>没有一块骨骼有封闭的曲面</translation>
+        <source>the ending must be .glb, .gltf, .obj, .ply, .stl or .dae</source>
+        <translation>扩展名必须是 .glb、.gltf、.obj、.ply、.stl 或 .dae</translation>
     </message>
     <message>
-        <source>the ray tracer cannot start on this processor</source>
-        <translation>光线追踪无法在此处理器上启动</translation>
+        <source>the mesh library wrote no %1</source>
+        <translation>网格库没有写出 %1</translation>
     </message>
     <message>
-        <source>a sheet ends in .pdf, .svg or .png</source>
-        <translation>图纸的扩展名是 .pdf、.svg 或 .png</translation>
+        <source>head and feet</source>
+        <translation>头与足</translation>
     </message>
     <message>
-        <source>the page could not be made</source>
-        <translation>无法生成页面</translation>
+        <source>neck base</source>
+        <translation>颈基部</translation>
     </message>
     <message>
-        <source>the page could not be written as PNG</source>
-        <translation>无法把页面写成 PNG</translation>
+        <source>tail base</source>
+        <translation>尾基部</translation>
+    </message>
+    <message>
+        <source>upper limbs</source>
+        <translation>四肢上段</translation>
+    </message>
+    <message>
+        <source>lower limbs</source>
+        <translation>四肢下段</translation>
+    </message>
+    <message>
+        <source>%1: a figure is written as svg, pdf or png, numbers as json</source>
+        <translation>%1：图写成 svg、pdf 或 png，数值写成 json</translation>
+    </message>
+    <message>
+        <source>%1 in the file's unit</source>
+        <translation>%1（文件的单位）</translation>
+    </message>
+    <message numerus="yes">
+        <source>left out %n of %1 declared faces, which could not be used</source>
+        <translation>
+            <numerusform>所声明的 %1 个面中有 %n 个无法使用，已略去</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>dropped %n faces naming vertices that are not there</source>
+        <translation>
+            <numerusform>去掉了 %n 个指向不存在顶点的面</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>left out %n points and lines</source>
+        <translation>
+            <numerusform>略去了 %n 个点和线</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>dropped %n triangles naming vertices that are not there</source>
+        <translation>
+            <numerusform>去掉了 %n 个指向不存在顶点的三角形</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>dropped %n triangles with a corner that is no number</source>
+        <translation>
+            <numerusform>去掉了 %n 个有角点不是数的三角形</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>welded %n vertices standing at the same place as another</source>
+        <translation>
+            <numerusform>焊接了 %n 个与别的顶点同处一点的顶点</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>closed seams at %n vertices</source>
+        <translation>
+            <numerusform>在 %n 个顶点处合上了接缝</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>dropped %n triangles without area</source>
+        <translation>
+            <numerusform>去掉了 %n 个没有面积的三角形</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>dropped %n triangles given twice</source>
+        <translation>
+            <numerusform>去掉了 %n 个重复给出的三角形</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>turned %n triangles over to face as the rest</source>
+        <translation>
+            <numerusform>翻转了 %n 个三角形，使其与其余的朝向一致</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>turned %n surfaces over, inside out before</source>
+        <translation>
+            <numerusform>翻转了 %n 个原先内外颠倒的曲面</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>dropped %n vertices without triangles</source>
+        <translation>
+            <numerusform>去掉了 %n 个没有三角形的顶点</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n holes left open, the longest border %1</source>
+        <translation>
+            <numerusform>留下 %n 个未封的孔，最长的边缘 %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n edges with more than two triangles</source>
+        <translation>
+            <numerusform>%n 条边有两个以上的三角形</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n edges where the surface is one-sided</source>
+        <translation>
+            <numerusform>%n 条边处曲面是单侧的</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n surfaces that are not connected</source>
+        <translation>
+            <numerusform>%n 个互不相连的曲面</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hollows inside, counted off the volume</source>
+        <translation>
+            <numerusform>内有 %n 个空腔，已从体积中扣除</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>One closed surface: %1, %2, %3, voxel %4.</source>
+        <translation>一个封闭曲面：%1，%2，%3，体素 %4。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n triangles</source>
+        <translation>
+            <numerusform>%n 个三角形</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n separate pieces</source>
+        <translation>
+            <numerusform>%n 个分开的部分</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n closed hollows were filled.</source>
+        <translation>
+            <numerusform>填实了 %n 个封闭的空腔。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n specks smaller than eight voxels left out.</source>
+        <translation>
+            <numerusform>略去了 %n 个小于八个体素的碎屑。</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Holes in %n bones were closed over.</source>
+        <translation>
+            <numerusform>封上了 %n 块骨骼的孔。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Left out because their surfaces enclose nothing: %1.</source>
+        <translation>因曲面不围成任何空间而略去：%1。</translation>
+    </message>
+    <message>
+        <source>Joints left open because the bones stand too far apart: %1.</source>
+        <translation>因骨骼相距太远而未填的关节：%1。</translation>
+    </message>
+    <message>
+        <source>Body guide: %1, %2. A guide, not anatomy.</source>
+        <translation>体形参考面：%1，%2。只是参考，并非解剖。</translation>
+    </message>
+    <message>
+        <source>%1 ahead of the base</source>
+        <translation>根部前方 %1</translation>
+    </message>
+    <message>
+        <source>%1 ahead of the base and %2 to the left</source>
+        <translation>根部前方 %1、偏左 %2</translation>
+    </message>
+    <message>
+        <source>%1 ahead of the base and %2 to the right</source>
+        <translation>根部前方 %1、偏右 %2</translation>
+    </message>
+    <message>
+        <source>%1 behind the base</source>
+        <translation>根部后方 %1</translation>
+    </message>
+    <message>
+        <source>%1 behind the base and %2 to the left</source>
+        <translation>根部后方 %1、偏左 %2</translation>
+    </message>
+    <message>
+        <source>%1 behind the base and %2 to the right</source>
+        <translation>根部后方 %1、偏右 %2</translation>
+    </message>
+    <message>
+        <source>Standing alert</source>
+        <translation>警觉站立</translation>
+    </message>
+    <message>
+        <source>Browsing high</source>
+        <translation>高处取食</translation>
+    </message>
+    <message>
+        <source>Drinking</source>
+        <translation>饮水</translation>
+    </message>
+    <message>
+        <source>Walking 1: left hind swings</source>
+        <translation>行走 1：左后肢摆动</translation>
+    </message>
+    <message>
+        <source>Walking 2: left fore swings</source>
+        <translation>行走 2：左前肢摆动</translation>
+    </message>
+    <message>
+        <source>Walking 3: right hind swings</source>
+        <translation>行走 3：右后肢摆动</translation>
+    </message>
+    <message>
+        <source>Walking 4: right fore swings</source>
+        <translation>行走 4：右前肢摆动</translation>
+    </message>
+    <message>
+        <source>Rearing</source>
+        <translation>后肢直立</translation>
+    </message>
+    <message>
+        <source>Four feet on the ground, the neck raised from its base.</source>
+        <translation>四足着地，颈部自根部抬起。</translation>
+    </message>
+    <message>
+        <source>The head at the maximum height within range, over four planted feet.</source>
+        <translation>四足着地，头部处于活动范围内的最大高度。</translation>
+    </message>
+    <message>
+        <source>The snout at the ground; forelimbs give way only if the neck falls short.</source>
+        <translation>吻端触地；只有颈部不够时前肢才让位。</translation>
+    </message>
+    <message>
+        <source>First of four moments of a lateral sequence.</source>
+        <translation>侧序步态四个时刻之一。</translation>
+    </message>
+    <message>
+        <source>Second of four moments of a lateral sequence.</source>
+        <translation>侧序步态四个时刻之二。</translation>
+    </message>
+    <message>
+        <source>Third of four moments of a lateral sequence.</source>
+        <translation>侧序步态四个时刻之三。</translation>
+    </message>
+    <message>
+        <source>Fourth of four moments of a lateral sequence.</source>
+        <translation>侧序步态四个时刻之四。</translation>
+    </message>
+    <message>
+        <source>On the hind feet, the tail as a prop on the ground, forelimbs hanging.</source>
+        <translation>后足站立，尾部撑地，前肢下垂。</translation>
+    </message>
+    <message>
+        <source>Neck, maximum dorsiflexion</source>
+        <translation>颈部最大背屈</translation>
+    </message>
+    <message>
+        <source>Neck, maximum ventriflexion</source>
+        <translation>颈部最大腹屈</translation>
+    </message>
+    <message>
+        <source>Neck, maximum left lateral flexion</source>
+        <translation>颈部最大左侧屈</translation>
+    </message>
+    <message>
+        <source>Neck, maximum right lateral flexion</source>
+        <translation>颈部最大右侧屈</translation>
+    </message>
+    <message>
+        <source>Neck, maximum axial rotation (left side up)</source>
+        <translation>颈部最大轴向旋转（左侧抬起）</translation>
+    </message>
+    <message>
+        <source>Neck, maximum axial rotation (right side up)</source>
+        <translation>颈部最大轴向旋转（右侧抬起）</translation>
+    </message>
+    <message>
+        <source>Tail, maximum dorsiflexion</source>
+        <translation>尾部最大背屈</translation>
+    </message>
+    <message>
+        <source>Tail, maximum ventriflexion</source>
+        <translation>尾部最大腹屈</translation>
+    </message>
+    <message>
+        <source>Tail, maximum left lateral flexion</source>
+        <translation>尾部最大左侧屈</translation>
+    </message>
+    <message>
+        <source>Tail, maximum right lateral flexion</source>
+        <translation>尾部最大右侧屈</translation>
+    </message>
+    <message>
+        <source>Tail, maximum axial rotation (left side up)</source>
+        <translation>尾部最大轴向旋转（左侧抬起）</translation>
+    </message>
+    <message>
+        <source>Tail, maximum axial rotation (right side up)</source>
+        <translation>尾部最大轴向旋转（右侧抬起）</translation>
+    </message>
+    <message>
+        <source>snout at %1, %2; sum of joint angles %3 (joints: %4)</source>
+        <translation>吻端高 %1，%2；关节角之和 %3（关节数：%4）</translation>
+    </message>
+    <message>
+        <source>tip at %1, %2; sum of joint angles %3 (joints: %4)</source>
+        <translation>尾端高 %1，%2；关节角之和 %3（关节数：%4）</translation>
+    </message>
+    <message>
+        <source>%1; not assessed: %2</source>
+        <translation>%1；未评估：%2</translation>
+    </message>
+    <message>
+        <source>%1; part of it would be %2 in the ground</source>
+        <translation>%1；有一部分会没入地面 %2</translation>
+    </message>
+    <message>
+        <source>head height</source>
+        <translation>头高</translation>
+    </message>
+    <message>
+        <source>neck inclination</source>
+        <translation>颈部倾角</translation>
+    </message>
+    <message>
+        <source>neck base inclination</source>
+        <translation>颈根倾角</translation>
+    </message>
+    <message>
+        <source>snout to ground</source>
+        <translation>吻端触地</translation>
+    </message>
+    <message>
+        <source>head ahead</source>
+        <translation>头部前伸</translation>
+    </message>
+    <message>
+        <source>tail base level</source>
+        <translation>尾基部水平</translation>
+    </message>
+    <message>
+        <source>the value of a claim on %1 must be from %2 to %3</source>
+        <translation>关于%1的论断，其数值必须在 %2 到 %3 之间</translation>
+    </message>
+    <message>
+        <source>the distance ahead must be from %1 to %2</source>
+        <translation>向前的距离必须在 %1 到 %2 之间</translation>
+    </message>
+    <message>
+        <source>a claim on %1 cannot be an "at most"</source>
+        <translation>关于%1的论断不能是“至多”</translation>
+    </message>
+    <message>
+        <source>the specimen has no skull</source>
+        <translation>标本没有头骨</translation>
+    </message>
+    <message>
+        <source>the specimen has no neck</source>
+        <translation>标本没有颈部</translation>
+    </message>
+    <message>
+        <source>the specimen has no five caudals</source>
+        <translation>标本没有五节尾椎</translation>
+    </message>
+    <message>
+        <source>the specimen has no forefeet</source>
+        <translation>标本没有前足</translation>
+    </message>
+    <message>
+        <source>left hind foot</source>
+        <translation>左后足</translation>
+    </message>
+    <message>
+        <source>left fore foot</source>
+        <translation>左前足</translation>
+    </message>
+    <message>
+        <source>right hind foot</source>
+        <translation>右后足</translation>
+    </message>
+    <message>
+        <source>right fore foot</source>
+        <translation>右前足</translation>
+    </message>
+    <message>
+        <source>The forelimbs stand apart and bend, because the neck alone is too short or too stiff.</source>
+        <translation>前肢分开并弯曲，因为仅靠颈部太短或太僵硬。</translation>
+    </message>
+    <message>
+        <source>The snout stays %1 over the ground with every neck joint as far down as its range goes.</source>
+        <translation>颈部每个关节都降到其活动范围的尽头时，吻端仍离地 %1。</translation>
+    </message>
+    <message>
+        <source>The %1 misses its place by %2.</source>
+        <translation>%1偏离其位置 %2。</translation>
+    </message>
+    <message>
+        <source>The %1 is held up and does not carry.</source>
+        <translation>%1被抬起，不承重。</translation>
+    </message>
+    <message>
+        <source>The tail's range leaves it %1 over the ground.</source>
+        <translation>尾部的活动范围使其仍离地 %1。</translation>
+    </message>
+    <message>
+        <source>The tail's range leaves it %1 under the ground.</source>
+        <translation>尾部的活动范围使其没入地面 %1。</translation>
+    </message>
+    <message>
+        <source>The estimated centre of mass lies %1 outside what hind feet and tail stand on: it would fall.</source>
+        <translation>估算的质心在后足与尾部支撑面之外 %1：它会倒下。</translation>
+    </message>
+    <message>
+        <source>There are no two hind feet to rear on.</source>
+        <translation>没有可供直立的两只后足。</translation>
     </message>
     <message>
         <source>the two have different joints: %1 in the first, %2 in the second</source>
         <translation>两者的关节不同：前者有 %1，后者有 %2</translation>
     </message>
     <message>
-        <source>the specimen has no skull whose snout could reach anything</source>
-        <translation>标本没有头骨，也就没有可以够到东西的吻端</translation>
+        <source>the two have different joints: only one of them has %1</source>
+        <translation>两者的关节不同：只有其中一个有 %1</translation>
     </message>
     <message>
-        <source>the specimen has no skull to carry blood to</source>
-        <translation>标本没有需要供血的头骨</translation>
+        <source>The prints after %1 can't be laid: its pace is unknown.</source>
+        <translation>%1 之后的足迹无法排布：其单步长未知。</translation>
     </message>
     <message>
-        <source>the specimen has no dorsal vertebrae to place a heart under</source>
-        <translation>标本没有可在其下放置心脏的背椎</translation>
+        <source>The prints after %1 can't be laid: its next pace and stride, or its gauge, are unknown.</source>
+        <translation>%1 之后的足迹无法排布：其下一单步长与复步长，或其轨距，未知。</translation>
     </message>
     <message>
-        <source>the specimen has no neck that moves</source>
-        <translation>标本没有能活动的颈部</translation>
+        <source>The prints after %1 can't be laid: the stride before it, or its gauge, is unknown.</source>
+        <translation>%1 之后的足迹无法排布：其前的复步长，或其轨距，未知。</translation>
+    </message>
+    <message>
+        <source>A print without a name can't be laid: its side is unknown.</source>
+        <translation>没有名称的足迹无法排布：不知其左右。</translation>
+    </message>
+    <message>
+        <source>'%1' can't be laid: its side is unknown.</source>
+        <translation>“%1”无法排布：不知其左右。</translation>
+    </message>
+    <message>
+        <source>The fore prints can't be laid: no row says how far they lie ahead of the hind prints.</source>
+        <translation>前足迹无法排布：没有一行说明它们超前后足迹多远。</translation>
+    </message>
+    <message>
+        <source>circumferences must be above zero: humerus %1, femur %2</source>
+        <translation>周长必须大于零：肱骨 %1，股骨 %2</translation>
+    </message>
+    <message>
+        <source>Alexander 1976, Nature 261:129</source>
+        <translation>Alexander 1976，Nature 261:129</translation>
+    </message>
+    <message>
+        <source>derived titanosaurs, González Riga 2011, An. Acad. Bras. Ciênc. 83:279</source>
+        <translation>进步的泰坦巨龙类，González Riga 2011，An. Acad. Bras. Ciênc. 83:279</translation>
+    </message>
+    <message>
+        <source>Thulborn 1990, recalled, not verified</source>
+        <translation>Thulborn 1990，凭记忆，未核实</translation>
+    </message>
+    <message>
+        <source>own choice</source>
+        <translation>自选</translation>
+    </message>
+    <message>
+        <source>Campione &amp; Evans 2012, BMC Biol. 10:60</source>
+        <translation>Campione &amp; Evans 2012，BMC Biol. 10:60</translation>
+    </message>
+    <message>
+        <source>factor 1.21: Sellers et al. 2012, Biol. Lett. 8:842; error 20 %: Brassey &amp; Sellers 2014, PLoS ONE 9(3):e91691</source>
+        <translation>系数 1.21：Sellers 等 2012，Biol. Lett. 8:842；误差 20 %：Brassey &amp; Sellers 2014，PLoS ONE 9(3):e91691</translation>
+    </message>
+    <message>
+        <source>The specimen has no neck that moves.</source>
+        <translation>标本没有可活动的颈部。</translation>
+    </message>
+    <message>
+        <source>The specimen has no skull whose snout could reach anything.</source>
+        <translation>标本没有头骨，谈不上吻端可及。</translation>
+    </message>
+    <message>
+        <source>The specimen has no skull to carry blood to.</source>
+        <translation>标本没有头骨，无处供血。</translation>
+    </message>
+    <message>
+        <source>The specimen has no dorsal vertebrae to place a heart under.</source>
+        <translation>标本没有背椎，无法在其下安放心脏。</translation>
+    </message>
+    <message>
+        <source>There are no measurements that could vary.</source>
+        <translation>没有可变动的测量值。</translation>
+    </message>
+    <message>
+        <source>Something unforeseen went wrong: %1</source>
+        <translation>发生意外错误：%1</translation>
+    </message>
+    <message>
+        <source>%1: snout %2 over the ground, neck rising by %3, its base at %4.</source>
+        <translation>%1：吻端离地 %2，颈部上升 %3，颈基为 %4。</translation>
+    </message>
+    <message>
+        <source>%1: snout %2 over the ground, neck falling by %3, its base at %4.</source>
+        <translation>%1：吻端离地 %2，颈部下降 %3，颈基为 %4。</translation>
+    </message>
+    <message>
+        <source>It would be %1 in the ground.</source>
+        <translation>它会陷入地面 %1。</translation>
+    </message>
+    <message>
+        <source>It reaches the ground from %1 to %2 ahead of the foremost fore foot.</source>
+        <translation>吻端可触及最前的前足前方 %1 至 %2 的地面。</translation>
+    </message>
+    <message>
+        <source>It reaches the ground from %1 to %2 ahead of the neck's base.</source>
+        <translation>吻端可触及颈基前方 %1 至 %2 的地面。</translation>
+    </message>
+    <message>
+        <source>With lateral flexion and axial rotation it reaches at least %1 of space over the ground.</source>
+        <translation>加上侧屈和轴向旋转，它至少可及地面以上 %1 的空间。</translation>
+    </message>
+    <message>
+        <source>With lateral flexion and axial rotation it reaches at least %1 of space over the ground and %2 of ground.</source>
+        <translation>加上侧屈和轴向旋转，它至少可及地面以上 %1 的空间和 %2 的地面。</translation>
+    </message>
+    <message>
+        <source>%1: dorsiflexion %2, ventriflexion %3, left lateral flexion %4, right lateral flexion %5 in all, one motion at a time.</source>
+        <translation>%1：合计背屈 %2、腹屈 %3、左侧屈 %4、右侧屈 %5，每次只做一种运动。</translation>
+    </message>
+    <message>
+        <source>%1: %2, between %3 and %4 in nine samples of ten; the table as it is gives %5.</source>
+        <translation>%1：%2，十次抽样中有九次在 %3 与 %4 之间；表格原值给出 %5。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n joints are not assessed and were held in neutral.</source>
+        <translation>
+            <numerusform>%n 个关节未评估，保持在中性位。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Head height and neck slope</source>
+        <translation>头高与颈部坡度</translation>
+    </message>
+    <message>
+        <source>Feeding envelope (snout reach)</source>
+        <translation>取食范围（吻端可及）</translation>
+    </message>
+    <message>
+        <source>Ranges of the column</source>
+        <translation>脊柱的活动范围</translation>
+    </message>
+    <message>
+        <source>Uncertainty (Monte Carlo)</source>
+        <translation>不确定性（蒙特卡罗）</translation>
+    </message>
+    <message>
+        <source>Blood pressure</source>
+        <translation>血压</translation>
+    </message>
+    <message>
+        <source>How high the head comes with the neck neutral, at the ends of its range and now.</source>
+        <translation>颈部处于中性、范围两端以及当前时，头部有多高。</translation>
+    </message>
+    <message>
+        <source>Where the snout gets to with every joint inside its range, the animal as it stands.</source>
+        <translation>每个关节都在范围之内、动物按现状站立时，吻端可到之处。</translation>
+    </message>
+    <message>
+        <source>How far each joint goes from neutral, one motion at a time.</source>
+        <translation>每个关节从中性起可动多少，一次一种运动。</translation>
+    </message>
+    <message>
+        <source>How far heights and slopes move with errors of measurement and with assumptions.</source>
+        <translation>高度与坡度随测量误差和假设变动多少。</translation>
+    </message>
+    <message>
+        <source>The column of blood between heart and head.</source>
+        <translation>心脏与头部之间的血柱。</translation>
+    </message>
+    <message>
+        <source>maximum dorsiflexion</source>
+        <translation>最大背屈</translation>
+    </message>
+    <message>
+        <source>maximum ventriflexion</source>
+        <translation>最大腹屈</translation>
+    </message>
+    <message>
+        <source>neutral snout height</source>
+        <translation>中性位吻端高度</translation>
+    </message>
+    <message>
+        <source>highest snout height</source>
+        <translation>吻端最高高度</translation>
+    </message>
+    <message>
+        <source>lowest snout height</source>
+        <translation>吻端最低高度</translation>
+    </message>
+    <message>
+        <source>present snout height</source>
+        <translation>当前吻端高度</translation>
+    </message>
+    <message>
+        <source>neutral neck slope</source>
+        <translation>中性位颈部坡度</translation>
+    </message>
+    <message>
+        <source>neck slope with the snout highest</source>
+        <translation>吻端最高时的颈部坡度</translation>
+    </message>
+    <message>
+        <source>present neck slope</source>
+        <translation>当前颈部坡度</translation>
+    </message>
+    <message>
+        <source>neck length</source>
+        <translation>颈长</translation>
+    </message>
+    <message>
+        <source>Bending up and down only, the snout reaches %1 high and %2 ahead of the neck's base.</source>
+        <translation>仅作背腹屈时，吻端可达 %1 高、颈基前方 %2。</translation>
+    </message>
+    <message>
+        <source>It does not reach the ground; its lowest place is %1 over it.</source>
+        <translation>吻端触不到地面；最低处离地 %1。</translation>
+    </message>
+    <message>
+        <source>Neck and head</source>
+        <translation>颈与头</translation>
+    </message>
+    <message>
+        <source>No animal could be built from any of the samples.</source>
+        <translation>没有一次抽样能建成动物。</translation>
+    </message>
+    <message>
+        <source>The neck's present angles are within range in %1 of %2 samples (seed %3).</source>
+        <translation>在 %2 次抽样的 %1 中，颈部当前角度在范围内（种子 %3）。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n samples gave no animal that could be built and were left out.</source>
+        <translation>
+            <numerusform>有 %n 次抽样无法建成动物，已略去。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The heart is taken to lie %1 over the ground, in the lower part of the chest.</source>
+        <translation>假定心脏离地 %1，位于胸腔下部。</translation>
+    </message>
+    <message>
+        <source>%1: head %2 over the heart, %3 (%4 to %5).</source>
+        <translation>%1：头高于心脏 %2，%3（%4 至 %5）。</translation>
+    </message>
+    <message>
+        <source>One view: the heart has to lift the whole column, on top of what the head itself needs; about 700 mmHg at the heart of an upright sauropod (Seymour &amp; Lillywhite 2000, Proc. R. Soc. B 267:1883).</source>
+        <translation>一种观点：心脏除满足头部所需外，还须托起整段血柱；直立的蜥脚类心脏处约 700 mmHg（Seymour &amp; Lillywhite 2000, Proc. R. Soc. B 267:1883）。</translation>
+    </message>
+    <message>
+        <source>The other view: blood that falls back through the veins helps to lift the rest as in a siphon, so that the heart has to overcome friction alone; disputed (discussed in the same paper).</source>
+        <translation>另一种观点：经静脉回落的血液像虹吸一样帮助托起其余血液，心脏只须克服摩擦；尚有争议（同一论文中有讨论）。</translation>
+    </message>
+    <message>
+        <source>Bones tell heights, not pressures: the heart's place is assumed, and which view holds is not settled.</source>
+        <translation>骨骼只说明高度，不说明压力：心脏的位置是假定的，何种观点成立尚无定论。</translation>
+    </message>
+    <message>
+        <source>the table is empty</source>
+        <translation>表格是空的</translation>
     </message>
     <message>
         <source>'%1' is no body plan</source>
         <translation>“%1”不是体型方案</translation>
     </message>
     <message>
-        <source>'%1' %2 cannot be</source>
-        <translation>%2不能是“%1”</translation>
-    </message>
-    <message>
-        <source>write a whole number from %1 to %2</source>
-        <translation>请写 %1 到 %2 之间的整数</translation>
+        <source>'%1' is no number of %2</source>
+        <translation>“%1”不能是%2的数目</translation>
     </message>
     <message>
         <source>there is no column '%1'</source>
@@ -2402,10 +4066,6 @@
     <message>
         <source>a second column '%1'</source>
         <translation>“%1”列重复</translation>
-    </message>
-    <message>
-        <source>a second column for '%1'</source>
-        <translation>“%1”有第二列</translation>
     </message>
     <message>
         <source>'%1' does not say whether the condyle is counted</source>
@@ -2424,28 +4084,16 @@
         <translation>“%1”不是%2的单位</translation>
     </message>
     <message>
-        <source>write '%1', '%2' or '%3'</source>
-        <translation>请写“%1”、“%2”或“%3”</translation>
-    </message>
-    <message>
-        <source>write '%1'</source>
-        <translation>请写“%1”</translation>
-    </message>
-    <message>
-        <source>write %1 (mm), (cm) or (m)</source>
-        <translation>请写 %1 (mm)、(cm) 或 (m)</translation>
-    </message>
-    <message>
         <source>%1 cells under %2 titles</source>
         <translation>%2 个标题下有 %1 个单元格</translation>
     </message>
     <message>
-        <source>'%1' is no bone</source>
-        <translation>“%1”不是骨骼</translation>
+        <source>a row without a bone</source>
+        <translation>有一行没有骨骼</translation>
     </message>
     <message>
-        <source>there is no bone '%1'</source>
-        <translation>没有骨骼“%1”</translation>
+        <source>'%1' is no bone</source>
+        <translation>“%1”不是骨骼</translation>
     </message>
     <message>
         <source>%1 stands in line %2 already</source>
@@ -2460,24 +4108,12 @@
         <translation>“%1”不是数字</translation>
     </message>
     <message>
-        <source>write a number in %1, or leave the cell blank when it is not known</source>
-        <translation>请写以 %1 为单位的数字，未知时留空</translation>
+        <source>%1 %2 is not a length</source>
+        <translation>%1 %2 不是长度</translation>
     </message>
     <message>
-        <source>%1 is not a length</source>
-        <translation>%1 不是长度</translation>
-    </message>
-    <message>
-        <source>%1 is no distance</source>
-        <translation>%1 不是距离</translation>
-    </message>
-    <message>
-        <source>%1 is more than 20 m</source>
-        <translation>%1 超过 20 m</translation>
-    </message>
-    <message>
-        <source>'%1' is more than a kilometre away</source>
-        <translation>“%1”远在一公里之外</translation>
+        <source>%1 %2 is more than 20 m</source>
+        <translation>%1 %2 超过 20 m</translation>
     </message>
     <message>
         <source>%1 degrees is beyond a right angle</source>
@@ -2508,104 +4144,28 @@
         <translation>%1 超出了 %2 块%3</translation>
     </message>
     <message>
-        <source>correct the number of the bone or the line '%1'</source>
-        <translation>请更正骨骼编号，或更正“%1”这一行</translation>
-    </message>
-    <message>
         <source>an animal with these counts has no %1</source>
         <translation>按这些椎骨数目，没有 %1</translation>
     </message>
     <message>
-        <source>%1 has '%2' twice</source>
-        <translation>%1 的“%2”出现两次</translation>
+        <source>humerus to femur is %1, outside the published %2 to %3</source>
+        <translation>肱骨与股骨之比为 %1，超出已发表的 %2 至 %3</translation>
     </message>
     <message>
-        <source>the column '%1' is not used</source>
-        <translation>“%1”列未被使用</translation>
+        <source>tibia to femur is %1, outside the published %2 to %3</source>
+        <translation>胫骨与股骨之比为 %1，超出已发表的 %2 至 %3</translation>
     </message>
     <message>
-        <source>'%1' does not tell left from right</source>
-        <translation>“%1”分不出左右</translation>
-    </message>
-    <message>
-        <source>no three prints can lie %1, %2 and %3 cm apart</source>
-        <translation>没有三个足迹能相距 %1、%2 和 %3 cm</translation>
-    </message>
-    <message>
-        <source>%1 and %2 follow each other on the same side</source>
-        <translation>%1 与 %2 在同一侧相继出现</translation>
-    </message>
-    <message>
-        <source>check whether a print between them is missing; the distances of %1 reach over it</source>
-        <translation>请检查两者之间是否缺了足迹；%1 的距离跨过了它</translation>
-    </message>
-    <message>
-        <source>the pace %1 cm differs from the next pace of %2, %3 cm</source>
-        <translation>步距 %1 cm 与 %2 的下一步距 %3 cm 不符</translation>
-    </message>
-    <message>
-        <source>The prints after %1 can't be laid: %2 is unknown.</source>
-        <translation>%1 之后的足迹无法排布：%2未知。</translation>
-    </message>
-    <message>
-        <source>The prints after %1 can't be laid: %2 are unknown.</source>
-        <translation>%1 之后的足迹无法排布：%2未知。</translation>
-    </message>
-    <message>
-        <source>'%1' can't be laid: its side is unknown.</source>
-        <translation>“%1”无法排布：不知其左右。</translation>
-    </message>
-    <message>
-        <source>%1: no print</source>
-        <translation>%1：没有足迹</translation>
-    </message>
-    <message>
-        <source>%1 on %2 (%3 mm)</source>
-        <translation>%1踏在 %2 上（%3 mm）</translation>
-    </message>
-    <message>
-        <source>%1 %2 mm ahead of and %3 mm left of %4</source>
-        <translation>%1在 %4 前 %2 mm、左 %3 mm</translation>
-    </message>
-    <message>
-        <source>%1 %2 mm ahead of and %3 mm right of %4</source>
-        <translation>%1在 %4 前 %2 mm、右 %3 mm</translation>
-    </message>
-    <message>
-        <source>%1 %2 mm behind and %3 mm left of %4</source>
-        <translation>%1在 %4 后 %2 mm、左 %3 mm</translation>
-    </message>
-    <message>
-        <source>%1 %2 mm behind and %3 mm right of %4</source>
-        <translation>%1在 %4 后 %2 mm、右 %3 mm</translation>
-    </message>
-    <message>
-        <source>%1 %2 mm ahead of %3</source>
-        <translation>%1在 %3 前 %2 mm</translation>
-    </message>
-    <message>
-        <source>%1 %2 mm behind %3</source>
-        <translation>%1在 %3 后 %2 mm</translation>
-    </message>
-    <message>
-        <source>%1 %2 mm left of %3</source>
-        <translation>%1在 %3 左 %2 mm</translation>
-    </message>
-    <message>
-        <source>%1 %2 mm right of %3</source>
-        <translation>%1在 %3 右 %2 mm</translation>
+        <source>write a header line such as 'bone,length (mm)' and one row a bone</source>
+        <translation>请写一行标题，例如“bone,length (mm)”，每块骨一行</translation>
     </message>
     <message>
         <source>write 'high browser' or 'low browser'</source>
         <translation>请写“high browser”或“low browser”</translation>
     </message>
     <message>
-        <source>the table is empty</source>
-        <translation>表格是空的</translation>
-    </message>
-    <message>
-        <source>write a header line such as 'bone,length (mm)' and one row a bone</source>
-        <translation>请写一行标题，例如“bone,length (mm)”，每块骨一行</translation>
+        <source>write a whole number from %1 to %2</source>
+        <translation>请写 %1 到 %2 之间的整数</translation>
     </message>
     <message>
         <source>name the column that holds C1, D1, femur.L ... 'bone'</source>
@@ -2624,12 +4184,16 @@
         <translation>请用 README 列出的标题，或把该列命名为“remark”</translation>
     </message>
     <message>
-        <source>remove the surplus cells, or write numbers with a decimal point</source>
-        <translation>请删去多余的单元格，或用小数点写数字</translation>
+        <source>write '%1 (mm), (cm) or (m)'</source>
+        <translation>请写“%1 (mm)、(cm) 或 (m)”</translation>
     </message>
     <message>
-        <source>a row without a bone</source>
-        <translation>有一行没有骨骼</translation>
+        <source>write '%1 (deg)'</source>
+        <translation>请写“%1 (deg)”</translation>
+    </message>
+    <message>
+        <source>remove the surplus cells, or write numbers with a decimal point</source>
+        <translation>请删去多余的单元格，或用小数点写数字</translation>
     </message>
     <message>
         <source>write an id such as C7, D3, Ca12, rib.D4.L, humerus.R or metacarpal3.L</source>
@@ -2644,16 +4208,16 @@
         <translation>请写 found、“found, deformed”、mirrored、“scaled from another”或 inferred</translation>
     </message>
     <message>
+        <source>write a number in %1, or leave the cell blank when it is not known</source>
+        <translation>请写以 %1 为单位的数字，未知时留空</translation>
+    </message>
+    <message>
         <source>write a length above zero, or leave the cell blank when it is not known</source>
         <translation>请写大于零的长度，未知时留空</translation>
     </message>
     <message>
         <source>check the unit in the header</source>
         <translation>请检查标题中的单位</translation>
-    </message>
-    <message>
-        <source>check the unit</source>
-        <translation>请检查单位</translation>
     </message>
     <message>
         <source>check the angle</source>
@@ -2668,20 +4232,44 @@
         <translation>请检查长度和关节窝高的小数点是否错位</translation>
     </message>
     <message>
-        <source>it is kept in no file</source>
-        <translation>它不会存入文件</translation>
+        <source>the value is ignored</source>
+        <translation>该值不予采用</translation>
     </message>
     <message>
         <source>write the region's total length</source>
         <translation>请写该区段的总长</translation>
     </message>
     <message>
+        <source>correct the number of the bone or the line '# %1: N'</source>
+        <translation>请改正骨骼的编号或“# %1: N”这一行</translation>
+    </message>
+    <message>
         <source>correct the id, or the counts in the lines that start with #</source>
         <translation>请更正编号，或更正以 # 开头的行中的数目</translation>
     </message>
     <message>
+        <source>check the two lengths</source>
+        <translation>请检查这两个长度</translation>
+    </message>
+    <message>
         <source>there is no header</source>
         <translation>没有标题行</translation>
+    </message>
+    <message>
+        <source>there is no bone '%1'</source>
+        <translation>没有骨骼“%1”</translation>
+    </message>
+    <message>
+        <source>the landmark has no name</source>
+        <translation>标志点没有名称</translation>
+    </message>
+    <message>
+        <source>'%1' is more than a kilometre away</source>
+        <translation>“%1”远在一公里之外</translation>
+    </message>
+    <message>
+        <source>%1 has '%2' twice</source>
+        <translation>%1 的“%2”出现两次</translation>
     </message>
     <message>
         <source>write bone,landmark,x (mm),y (mm),z (mm) in the first line</source>
@@ -2692,16 +4280,16 @@
         <translation>请写编号，例如 C5 或 femur.L</translation>
     </message>
     <message>
-        <source>the landmark has no name</source>
-        <translation>标志点没有名称</translation>
-    </message>
-    <message>
         <source>write one, such as cranialRim</source>
         <translation>请写一个，例如 cranialRim</translation>
     </message>
     <message>
         <source>write a coordinate</source>
         <translation>请写坐标</translation>
+    </message>
+    <message>
+        <source>check the unit</source>
+        <translation>请检查单位</translation>
     </message>
     <message>
         <source>leave one of them out</source>
@@ -2712,20 +4300,12 @@
         <translation>标题行下没有足迹</translation>
     </message>
     <message>
-        <source>write one row a print</source>
-        <translation>请每个足迹写一行</translation>
-    </message>
-    <message>
         <source>there is no column of distances</source>
         <translation>没有距离列</translation>
     </message>
     <message>
-        <source>write a header line 'foot,pace_cm,next_pace_cm,stride_cm,length_cm' and one row a print</source>
-        <translation>请写标题行“foot,pace_cm,next_pace_cm,stride_cm,length_cm”，每个足迹一行</translation>
-    </message>
-    <message>
-        <source>nothing need be done</source>
-        <translation>无需处理</translation>
+        <source>the column '%1' is not used</source>
+        <translation>“%1”列未被使用</translation>
     </message>
     <message>
         <source>the row says nothing of a print and is left out</source>
@@ -2736,7 +4316,43 @@
         <translation>有足迹未注明是哪只足</translation>
     </message>
     <message>
-        <source>write a name such as LP1 or 'right fore' if the prints shall lie on the ground</source>
+        <source>'%1' does not tell left from right</source>
+        <translation>“%1”分不出左右</translation>
+    </message>
+    <message>
+        <source>%1 %2 is no distance</source>
+        <translation>%1 %2 不是距离</translation>
+    </message>
+    <message>
+        <source>no three prints can lie %1, %2 and %3 apart</source>
+        <translation>三个足迹不可能相距 %1、%2 与 %3</translation>
+    </message>
+    <message>
+        <source>%1 and %2 follow each other on the same side</source>
+        <translation>%1 与 %2 在同一侧相继出现</translation>
+    </message>
+    <message>
+        <source>the pace %1 differs from the next pace of %2, %3</source>
+        <translation>单步长 %1 与 %2 的下一单步长 %3 不同</translation>
+    </message>
+    <message>
+        <source>write one row a print</source>
+        <translation>请每个足迹写一行</translation>
+    </message>
+    <message>
+        <source>write a header line 'foot,pace_cm,next_pace_cm,stride_cm,length_cm' and one row a print</source>
+        <translation>请写标题行“foot,pace_cm,next_pace_cm,stride_cm,length_cm”，每个足迹一行</translation>
+    </message>
+    <message>
+        <source>write '%1', '%2' or '%3'</source>
+        <translation>请写“%1”、“%2”或“%3”</translation>
+    </message>
+    <message>
+        <source>nothing need be done</source>
+        <translation>无需处理</translation>
+    </message>
+    <message>
+        <source>write a name such as LP1 or 'right fore' if the prints are to lie on the ground</source>
         <translation>若要把足迹排在地面上，请写 LP1 或“right fore”之类的名称</translation>
     </message>
     <message>
@@ -2744,64 +4360,550 @@
         <translation>请检查步距与复步长；最长的必须小于另两者之和</translation>
     </message>
     <message>
-        <source>check both; each row is reckoned with its own</source>
+        <source>check whether a print between them is missing; the distances of %1 reach over it</source>
+        <translation>请检查两者之间是否缺了足迹；%1 的距离跨过了它</translation>
+    </message>
+    <message>
+        <source>check both; each row is calculated with its own</source>
         <translation>请两处都检查；各行按自己的数值计算</translation>
     </message>
     <message>
-        <source>its pace</source>
-        <translation>其步距</translation>
+        <source>%4; %5</source>
+        <translation>%4；%5</translation>
     </message>
     <message>
-        <source>its next pace and stride, or its gauge</source>
-        <translation>其下一步距与复步长，或行迹宽</translation>
+        <source>%1:%2: %4; %5</source>
+        <translation>%1:%2：%4；%5</translation>
     </message>
     <message>
-        <source>the stride before it, or its gauge</source>
-        <translation>其前的复步长，或行迹宽</translation>
+        <source>%1:%2, column %3: %4; %5</source>
+        <translation>%1:%2，第 %3 列：%4；%5</translation>
     </message>
     <message>
-        <source>A print without a name can't be laid: its side is unknown.</source>
-        <translation>没有名称的足迹无法排布：不知其左右。</translation>
+        <source>unknown option %1; %2 knows %3</source>
+        <translation>未知的选项 %1；%2 认识 %3</translation>
     </message>
     <message>
-        <source>cervicals</source>
-        <translation>颈椎</translation>
+        <source>%1 takes no value</source>
+        <translation>%1 不带值</translation>
     </message>
     <message>
-        <source>dorsals</source>
-        <translation>背椎</translation>
+        <source>%1 needs a value: %1 %2</source>
+        <translation>%1 需要一个值：%1 %2</translation>
     </message>
     <message>
-        <source>sacrals</source>
-        <translation>荐椎</translation>
+        <source>%1 is missing: %1 %2</source>
+        <translation>缺少 %1：%1 %2</translation>
     </message>
     <message>
-        <source>caudals</source>
-        <translation>尾椎</translation>
+        <source>the %1 is missing</source>
+        <translation>缺少 %1</translation>
     </message>
     <message>
-        <source>%1, column %2</source>
-        <translation>%1，第 %2 列</translation>
+        <source>'%1' is one file too many; %2 takes one %3</source>
+        <translation>“%1”多出了一个文件；%2 只取一个 %3</translation>
     </message>
     <message>
-        <source>%1: %2; %3</source>
-        <translation>%1：%2；%3</translation>
+        <source>%1: '%2' is not a number; write %3 from %4 to %5</source>
+        <translation>%1：“%2”不是数；请写 %3，从 %4 到 %5</translation>
     </message>
     <message>
-        <source>Add claim “%1”</source>
-        <translation>添加论断“%1”</translation>
+        <source>%1: %2 is too far; write %3 from %4 to %5</source>
+        <translation>%1：%2 超出界限；请写 %3，从 %4 到 %5</translation>
     </message>
     <message>
-        <source>Claim “%1”</source>
-        <translation>论断“%1”</translation>
+        <source>%1: '%2' is not among %3</source>
+        <translation>%1：“%2”不在 %3 之中</translation>
     </message>
     <message>
-        <source>Remove claim “%1”</source>
-        <translation>移除论断“%1”</translation>
+        <source>every joint that can be assessed is within range</source>
+        <translation>可评估的关节全部在活动范围内</translation>
     </message>
     <message>
-        <source>Pose</source>
-        <translation>姿态</translation>
+        <source>state</source>
+        <translation>状态</translation>
+    </message>
+    <message>
+        <source>lateral</source>
+        <translation>侧屈</translation>
+    </message>
+    <message>
+        <source>%1: %2 out of range, %3 near limit, %4 within range, %5 not assessed</source>
+        <translation>%1：%2 个超出活动范围，%3 个接近极限，%4 个在活动范围内，%5 个未评估</translation>
+    </message>
+    <message>
+        <source>collisions between bones were not assessed (--contact assesses them)</source>
+        <translation>未评估骨骼相撞（用 --contact 评估）</translation>
+    </message>
+    <message>
+        <source>no bones interpenetrate by more than the tolerated %1</source>
+        <translation>没有骨骼相互嵌入超过容许的 %1</translation>
+    </message>
+    <message>
+        <source>angles in degrees from neutral, dorsiflexion, left and rising left side positive; left and right: zygapophyseal overlap</source>
+        <translation>角度以度计，自中性位起，背屈、向左与左侧抬起为正；左与右：关节面重叠</translation>
+    </message>
+    <message>
+        <source>ranges are of bare bones: they may be off by 5 degrees a joint, and soft tissue may lessen them</source>
+        <translation>活动范围只依据裸骨：每个关节可能相差 5 度，软组织还可能使其减小</translation>
+    </message>
+    <message>
+        <source>warning: %1: no joint of it has a range for %2; the turn is shared evenly</source>
+        <translation>警告：%1：其中没有关节具有 %2 的活动范围；转角平均分配</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n joints bent, %1 within range</source>
+        <translation>
+            <numerusform>已弯曲 %n 个关节，%1 个在活动范围内</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>bent the pose '%1', now also the present pose</source>
+        <translation>已弯曲姿态“%1”，它现在也是当前姿态</translation>
+    </message>
+    <message>
+        <source>bent the present pose</source>
+        <translation>已弯曲当前姿态</translation>
+    </message>
+    <message>
+        <source>further joints: %1</source>
+        <translation>其他关节：%1</translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation>差</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>单位</translation>
+    </message>
+    <message>
+        <source>no joint differs</source>
+        <translation>没有关节不同</translation>
+    </message>
+    <message>
+        <source>angles in degrees: dorsiflexion, left lateral flexion, axial rotation</source>
+        <translation>角度（度）：背屈、左侧屈、轴向旋转</translation>
+    </message>
+    <message>
+        <source>%1: joints out of range %2, near limit %3, within range %4, not assessed %5</source>
+        <translation>%1：关节超出活动范围 %2，接近极限 %3，在活动范围内 %4，未评估 %5</translation>
+    </message>
+    <message>
+        <source>%1 needs --watertight</source>
+        <translation>%1 需要 --watertight</translation>
+    </message>
+    <message>
+        <source>%1 long, %2 wide, %3 high</source>
+        <translation>长 %1，宽 %2，高 %3</translation>
+    </message>
+    <message>
+        <source>%1 triangles, %2 vertices, closed</source>
+        <translation>%1 个三角形，%2 个顶点，封闭</translation>
+    </message>
+    <message>
+        <source>%1 triangles, %2 vertices, not closed</source>
+        <translation>%1 个三角形，%2 个顶点，不封闭</translation>
+    </message>
+    <message>
+        <source>size %1 × %2 × %3, volume %4 l</source>
+        <translation>尺寸 %1 × %2 × %3，体积 %4 l</translation>
+    </message>
+    <message>
+        <source>unit guessed %1</source>
+        <translation>猜测单位为 %1</translation>
+    </message>
+    <message>
+        <source>unit guessed %1, not sure</source>
+        <translation>猜测单位为 %1，不确定</translation>
+    </message>
+    <message>
+        <source>by its name %1</source>
+        <translation>按名称为%1</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1；%2</translation>
+    </message>
+    <message>
+        <source>repairs: none</source>
+        <translation>修复：无</translation>
+    </message>
+    <message>
+        <source>repairs:</source>
+        <translation>修复：</translation>
+    </message>
+    <message>
+        <source>left as found: nothing</source>
+        <translation>保持原样：无</translation>
+    </message>
+    <message>
+        <source>left as found:</source>
+        <translation>保持原样：</translation>
+    </message>
+    <message>
+        <source>limit (%1)</source>
+        <translation>限度（%1）</translation>
+    </message>
+    <message>
+        <source>stopped by</source>
+        <translation>受阻于</translation>
+    </message>
+    <message>
+        <source>not assessed: %1</source>
+        <translation>未评估：%1</translation>
+    </message>
+    <message>
+        <source>turn</source>
+        <translation>转角</translation>
+    </message>
+    <message>
+        <source>snout</source>
+        <translation>吻端</translation>
+    </message>
+    <message>
+        <source>eyes</source>
+        <translation>眼</translation>
+    </message>
+    <message>
+        <source>ahead</source>
+        <translation>前方</translation>
+    </message>
+    <message>
+        <source>slope</source>
+        <translation>倾角</translation>
+    </message>
+    <message>
+        <source>swing</source>
+        <translation>摆角</translation>
+    </message>
+    <message>
+        <source>%1 into the ground</source>
+        <translation>入地 %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n joints not assessed</source>
+        <translation>
+            <numerusform>%n 个关节未评估</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>every joint at its own limit from neutral; heights over the ground and ways from the base in m, angles in degrees</source>
+        <translation>每个关节都处于自中性位起的自身极限；离地高度与离基部的距离以 m 计，角度以度计</translation>
+    </message>
+    <message>
+        <source>%1: limits from %2</source>
+        <translation>%1：自 %2 起的极限</translation>
+    </message>
+    <message>
+        <source>%1: limits from neutral</source>
+        <translation>%1：自中性位起的极限</translation>
+    </message>
+    <message>
+        <source>neighbouring bones stop each other</source>
+        <translation>相邻骨骼互相阻挡</translation>
+    </message>
+    <message>
+        <source>collisions of neighbouring bones are ignored; --contact counts them</source>
+        <translation>忽略相邻骨骼的相撞；用 --contact 计入</translation>
+    </message>
+    <message>
+        <source>degrees from neutral in the direction named, one motion at a time; the side named rises in axial rotation</source>
+        <translation>自中性位起沿所示方向的度数，一次一种运动；轴向旋转时所示一侧抬起</translation>
+    </message>
+    <message>
+        <source>warning: %1</source>
+        <translation>警告：%1</translation>
+    </message>
+    <message>
+        <source>the table has one fault; nothing was written</source>
+        <translation>表中有一处错误；没有写出任何内容</translation>
+    </message>
+    <message numerus="yes">
+        <source>the table has %n faults; nothing was written</source>
+        <translation>
+            <numerusform>表中有 %n 处错误；没有写出任何内容</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 bones, %2 preserved; %3 cells measured, %4 inferred and marked with their rule</source>
+        <translation>%1 块骨骼，%2 块已保存；%3 个单元格为实测，%4 个为推断并注明其规则</translation>
+    </message>
+    <message>
+        <source>An estimate, not an engineering document.</source>
+        <translation>仅为估算，不是工程文件。</translation>
+    </message>
+    <message>
+        <source>mass by circumference: %1</source>
+        <translation>按周长的质量：%1</translation>
+    </message>
+    <message>
+        <source>log10 M(g) = 2.749 log10(humerus + femur, mm) - 1.104, %1; mean error %2</source>
+        <translation>log10 M(g) = 2.749 log10(肱骨 + 股骨, mm) - 1.104，%1；平均误差 %2</translation>
+    </message>
+    <message>
+        <source>mass by volume: %1</source>
+        <translation>按体积的质量：%1</translation>
+    </message>
+    <message>
+        <source>hulls around the bones x 1.21 x density; %1</source>
+        <translation>骨骼凸包 × 1.21 × 密度；%1</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>部位</translation>
+    </message>
+    <message>
+        <source>from measured circumferences of humerus and femur; %1</source>
+        <translation>由实测的肱骨与股骨周长；%1</translation>
+    </message>
+    <message>
+        <source>from inferred circumferences of humerus and femur; %1</source>
+        <translation>由推断的肱骨与股骨周长；%1</translation>
+    </message>
+    <message>
+        <source>balance of the %1: centre of mass %2 over the ground</source>
+        <translation>%1的平衡：质心离地 %2</translation>
+    </message>
+    <message>
+        <source>%1: all joints at neutral, standing</source>
+        <translation>%1：全部关节处于中性位，站立</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n joints with facets</source>
+        <translation>
+            <numerusform>%n 个有关节面的关节</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 articulated of %2</source>
+        <translation>%2中已关节化 %1 个</translation>
+    </message>
+    <message>
+        <source>%1; facet centres farthest apart at %2, by %3</source>
+        <translation>%1；关节面中心相距最远处为 %2，相距 %3</translation>
+    </message>
+    <message>
+        <source>--pose: there is no pose '%1'; the project has no named poses</source>
+        <translation>--pose：没有姿态“%1”；这个项目没有命名的姿态</translation>
+    </message>
+    <message>
+        <source>--pose: there is no pose '%1'; there are %2</source>
+        <translation>--pose：没有姿态“%1”；有 %2</translation>
+    </message>
+    <message>
+        <source>wrote %1</source>
+        <translation>已写入 %1</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3 m</source>
+        <translation>%1，%2，%3 m</translation>
+    </message>
+    <message>
+        <source>nearest pose: %1 short, at %2</source>
+        <translation>最近的姿态：差 %1，位于 %2</translation>
+    </message>
+    <message>
+        <source>nearest pose within range: %1 short, at %2</source>
+        <translation>活动范围内最近的姿态：差 %1，位于 %2</translation>
+    </message>
+    <message>
+        <source>%1 reaches %2</source>
+        <translation>%1 到达 %2</translation>
+    </message>
+    <message>
+        <source>%1 does not reach %2</source>
+        <translation>%1 到不了 %2</translation>
+    </message>
+    <message>
+        <source>the chain is stretched out</source>
+        <translation>链条已完全伸展</translation>
+    </message>
+    <message>
+        <source>%1 out of range</source>
+        <translation>%1 超出活动范围</translation>
+    </message>
+    <message>
+        <source>gaze off by %1</source>
+        <translation>视线偏差 %1</translation>
+    </message>
+    <message>
+        <source>there is no verb '%1'; there are %2</source>
+        <translation>没有动词“%1”；有 %2</translation>
+    </message>
+    <message>
+        <source>zygapose [FILE]         opens the window, on a project (.zyga) or a measurement table (.csv)
+zygapose VERB ...       works in batch, without a display
+</source>
+        <translation>zygapose [FILE]         打开窗口，载入项目（.zyga）或测量表（.csv）
+zygapose VERB ...       批处理，不需要显示器
+</translation>
+    </message>
+    <message>
+        <source>help VERB tells a verb's options</source>
+        <translation>help VERB 说明一个动词的选项</translation>
+    </message>
+    <message>
+        <source>Every verb takes --language CODE: en or zh_CN.</source>
+        <translation>每个命令都接受 --language CODE：en 或 zh_CN。</translation>
+    </message>
+    <message>
+        <source>Exit 0: done, and for assess within range; 1: assess finds something out of range; 2: bad input, told on stderr.
+</source>
+        <translation>退出码 0：完成，assess 时在活动范围内；1：assess 发现超出范围；2：输入有误，见 stderr。
+</translation>
+    </message>
+    <message>
+        <source>[options]</source>
+        <translation>[选项]</translation>
+    </message>
+    <message>
+        <source>the output could not be written</source>
+        <translation>无法写出结果</translation>
+    </message>
+    <message>
+        <source>--bone: there are more bones than files</source>
+        <translation>--bone：骨骼比文件多</translation>
+    </message>
+    <message>
+        <source>--bone: there is no bone '%1'</source>
+        <translation>--bone：没有骨骼“%1”</translation>
+    </message>
+    <message>
+        <source>%1: its name does not tell which bone it is; give --bone ID</source>
+        <translation>%1：名称未表明是哪块骨骼；请给出 --bone 编号</translation>
+    </message>
+    <message>
+        <source>taken to be in %1</source>
+        <translation>视为以 %1 为单位</translation>
+    </message>
+    <message>
+        <source>taken to be in %1, which is not sure</source>
+        <translation>视为以 %1 为单位，但不确定</translation>
+    </message>
+    <message>
+        <source>%1 is %2</source>
+        <translation>%1 是 %2</translation>
+    </message>
+    <message>
+        <source>placed by its landmarks</source>
+        <translation>按标志点放置</translation>
+    </message>
+    <message>
+        <source>placed by a guess</source>
+        <translation>按猜测放置</translation>
+    </message>
+    <message>
+        <source>%1 is not marked enough to be measured</source>
+        <translation>%1 的标记不足，无法测量</translation>
+    </message>
+    <message>
+        <source>%1 measures %2</source>
+        <translation>%1 量得%2</translation>
+    </message>
+    <message>
+        <source>%1: the animal has no %2</source>
+        <translation>%1：该动物没有 %2</translation>
+    </message>
+    <message>
+        <source>trunk slope</source>
+        <translation>躯干坡度</translation>
+    </message>
+    <message>
+        <source>%1 rising forwards, roll %2</source>
+        <translation>%1，向前升高，侧倾 %2</translation>
+    </message>
+    <message>
+        <source>hip height</source>
+        <translation>髋高</translation>
+    </message>
+    <message>
+        <source>shoulder height</source>
+        <translation>肩高</translation>
+    </message>
+    <message>
+        <source>glenoacetabular</source>
+        <translation>肩臼至髋臼</translation>
+    </message>
+    <message>
+        <source>base of neck</source>
+        <translation>颈根</translation>
+    </message>
+    <message>
+        <source>%1 rising forwards</source>
+        <translation>%1，向前升高</translation>
+    </message>
+    <message>
+        <source>base of tail</source>
+        <translation>尾根</translation>
+    </message>
+    <message>
+        <source>%1 rising backwards</source>
+        <translation>%1，向后升高</translation>
+    </message>
+    <message>
+        <source>shoulder blades</source>
+        <translation>肩胛骨</translation>
+    </message>
+    <message>
+        <source>%1 left, %2 right, to the horizontal</source>
+        <translation>左 %1、右 %2，相对水平</translation>
+    </message>
+    <message>
+        <source>%1 over the ground</source>
+        <translation>离地 %1</translation>
+    </message>
+    <message>
+        <source>misses by %1</source>
+        <translation>偏离 %1</translation>
+    </message>
+    <message>
+        <source>misses by %1; stopped by %2</source>
+        <translation>偏离 %1；受 %2 限制</translation>
+    </message>
+    <message>
+        <source>skull %1, neck %2, trunk %3, sacrum %4, tail %5</source>
+        <translation>头骨 %1，颈 %2，躯干 %3，荐椎 %4，尾 %5</translation>
+    </message>
+    <message>
+        <source>%1 from snout to tail tip along the column, %2 without the skull</source>
+        <translation>沿脊柱自吻端至尾端 %1，不含头骨 %2</translation>
+    </message>
+    <message>
+        <source>femur %1, humerus to femur %2</source>
+        <translation>股骨 %1，肱骨与股骨之比 %2</translation>
+    </message>
+    <message>
+        <source>print</source>
+        <translation>足迹</translation>
+    </message>
+    <message>
+        <source>pace angulation</source>
+        <translation>步角</translation>
+    </message>
+    <message>
+        <source>gauge</source>
+        <translation>轨距</translation>
+    </message>
+    <message>
+        <source>relative stride</source>
+        <translation>相对复步长</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>速度</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>度</translation>
+    </message>
+    <message>
+        <source>hip height = %1 x length of the hind print: %2</source>
+        <translation>髋高 = %1 × 后足迹长度：%2</translation>
+    </message>
+    <message>
+        <source>speed = 0.25 g^0.5 stride^1.67 hip^-1.17: %1</source>
+        <translation>速度 = 0.25 g^0.5 复步长^1.67 髋高^-1.17：%1</translation>
     </message>
     <message>
         <source>Add pose “%1”</source>
@@ -2820,60 +4922,32 @@
         <translation>更新姿态“%1”</translation>
     </message>
     <message>
-        <source>the neck's base</source>
-        <translation>颈根</translation>
-    </message>
-    <message>
-        <source>the tail's base</source>
-        <translation>尾根</translation>
-    </message>
-    <message>
-        <source>%1 ahead of %2</source>
-        <translation>%2之前 %1</translation>
-    </message>
-    <message>
-        <source>%1 behind %2</source>
-        <translation>%2之后 %1</translation>
-    </message>
-    <message>
-        <source> and %1 to the left</source>
-        <translation> 并向左 %1</translation>
-    </message>
-    <message>
-        <source> and %1 to the right</source>
-        <translation> 并向右 %1</translation>
-    </message>
-    <message>
-        <source>Neck at its %1 limit</source>
-        <translation>颈部处于%1极限</translation>
-    </message>
-    <message>
-        <source>Tail at its %1 limit</source>
-        <translation>尾部处于%1极限</translation>
-    </message>
-    <message>
-        <source>%1 at %2, %3; %4 joints turn %5 together</source>
-        <translation>%1在 %2，%3；%4 个关节共转动 %5</translation>
-    </message>
-    <message>
-        <source>snout</source>
-        <translation>吻端</translation>
-    </message>
-    <message>
-        <source>tip</source>
-        <translation>尾端</translation>
-    </message>
-    <message>
-        <source>, %1 of them not judged</source>
-        <translation>，其中 %1 个未判定</translation>
-    </message>
-    <message>
-        <source>; part of it would be %1 in the ground</source>
-        <translation>；有一部分会没入地面 %1</translation>
-    </message>
-    <message>
         <source>Keep the limits of neck and tail</source>
         <translation>保存颈部与尾部的极限</translation>
+    </message>
+    <message>
+        <source>Unlock %1</source>
+        <translation>解锁 %1</translation>
+    </message>
+    <message>
+        <source>Lock %1</source>
+        <translation>锁定 %1</translation>
+    </message>
+    <message>
+        <source>Unlock all joints</source>
+        <translation>解锁全部关节</translation>
+    </message>
+    <message>
+        <source>Add claim “%1”</source>
+        <translation>添加论断“%1”</translation>
+    </message>
+    <message>
+        <source>Claim “%1”</source>
+        <translation>论断“%1”</translation>
+    </message>
+    <message>
+        <source>Remove claim “%1”</source>
+        <translation>移除论断“%1”</translation>
     </message>
     <message>
         <source>Pin a note to %1</source>
@@ -2882,36 +4956,6 @@
     <message>
         <source>Delete note %1</source>
         <translation>删除注释 %1</translation>
-    </message>
-    <message>
-        <source>facets centred</source>
-        <translation>关节面居中</translation>
-    </message>
-    <message>
-        <source>facets centred, centrum faces parallel</source>
-        <translation>关节面居中，椎体端面平行</translation>
-    </message>
-    <message>
-        <source>Neutral is where the facets of both sides are in greatest contact, their centres on each other.
-Taylor, Wedel &amp; Naish 2009, Acta Palaeontol. Pol. 54:213; Vidal et al. 2020, PLoS ONE 15(1):e0227537</source>
-        <translation>中性位是两侧关节面接触最多、中心彼此重合之处。
-Taylor, Wedel &amp; Naish 2009, Acta Palaeontol. Pol. 54:213; Vidal et al. 2020, PLoS ONE 15(1):e0227537</translation>
-    </message>
-    <message>
-        <source>Neutral is where the facets are centred and the faces of the centra are parallel besides; where a centrum is wedged the two pull against each other.
-Mallison 2010, Swiss J. Geosci. 103:211; Vidal et al. 2020, PLoS ONE 15(1):e0227537</source>
-        <translation>中性位是关节面居中且椎体端面平行之处；椎体呈楔形时两者相互牵制。
-Mallison 2010, Swiss J. Geosci. 103:211; Vidal et al. 2020, PLoS ONE 15(1):e0227537</translation>
-    </message>
-    <message>
-        <source>A range from bare bone may be off by 5° a joint; flesh may lessen it.</source>
-        <translation>仅凭裸骨得出的范围每个关节可能相差 5°；软组织可能使其变小。</translation>
-    </message>
-    <message>
-        <source>Ranges that bones alone give were off by up to 5° a joint against the living animal, and soft tissue lessens them in some (ostrich necks) and not in others.
-Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187; Hutson &amp; Hutson 2012</source>
-        <translation>仅凭骨骼得出的范围与活体动物相比每个关节最多相差 5°；软组织在有些动物（鸵鸟颈部）中使其变小，在另一些动物中则不然。
-Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187; Hutson &amp; Hutson 2012</translation>
     </message>
     <message>
         <source>About Zygapose</source>
@@ -2934,10 +4978,6 @@ For mounts and models that carry weight or stand over people this is not an engi
 对于承重或立于人上方的装架与模型，本程序并非工程文件；以当地规范和持证从业者的意见为准。</translation>
     </message>
     <message>
-        <source>and %1 joints more</source>
-        <translation>以及另外 %1 个关节</translation>
-    </message>
-    <message>
         <source>Stopped by %1</source>
         <translation>受 %1 限制</translation>
     </message>
@@ -2946,8 +4986,12 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>显示该姿态</translation>
     </message>
     <message>
-        <source>The bones are being asked.</source>
-        <translation>正在询问骨骼。</translation>
+        <source>Testing…</source>
+        <translation>正在检验……</translation>
+    </message>
+    <message>
+        <source>Could not be tested: %1.</source>
+        <translation>无法检验：%1。</translation>
     </message>
     <message>
         <source>Show the nearest pose</source>
@@ -2974,23 +5018,23 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>重叠按长度或按面积</translation>
     </message>
     <message>
-        <source>Facets must overlap</source>
-        <translation>关节面必须重叠</translation>
+        <source>Zygapophyseal overlap</source>
+        <translation>关节面重叠</translation>
     </message>
     <message>
-        <source>At least</source>
-        <translation>至少</translation>
+        <source>Minimum</source>
+        <translation>最小</translation>
     </message>
     <message>
         <source>Share of the facet that must stay covered</source>
         <translation>关节面必须保持被覆盖的份额</translation>
     </message>
     <message>
-        <source>Least overlap</source>
+        <source>Minimum overlap</source>
         <translation>最小重叠</translation>
     </message>
     <message>
-        <source>Least overlap %1</source>
+        <source>Minimum overlap %1</source>
         <translation>最小重叠 %1</translation>
     </message>
     <message>
@@ -3014,16 +5058,16 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>椎体之间的厚度</translation>
     </message>
     <message>
-        <source>Neck as in…</source>
-        <translation>颈部取自……</translation>
+        <source>Published values…</source>
+        <translation>已发表的数值……</translation>
+    </message>
+    <message>
+        <source>Published cartilage values</source>
+        <translation>已发表的软骨数值</translation>
     </message>
     <message>
         <source>Thickness found or argued for in other animals, each with its source</source>
         <translation>在其他动物中发现或论证的厚度，各附出处</translation>
-    </message>
-    <message>
-        <source>%1: %2 %</source>
-        <translation>%1：%2 %</translation>
     </message>
     <message>
         <source>None of them is the right value for another animal</source>
@@ -3034,52 +5078,52 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>容许</translation>
     </message>
     <message>
-        <source>Pressing</source>
-        <translation>压入</translation>
+        <source>Facet contact</source>
+        <translation>关节面嵌入</translation>
     </message>
     <message>
-        <source>Share of the facet's length by which facets may enter each other. Author's choice</source>
-        <translation>关节面可相互压入其长度的份额。作者的选择</translation>
+        <source>Share of the facet's length by which facets may interpenetrate. Program default, no source</source>
+        <translation>关节面可相互嵌入其长度的份额。程序默认值，无出处</translation>
     </message>
     <message>
-        <source>Tolerated facet pressure</source>
-        <translation>容许的关节面压入</translation>
+        <source>Tolerated facet interpenetration</source>
+        <translation>容许的关节面嵌入</translation>
     </message>
     <message>
-        <source>Gaping</source>
-        <translation>张开</translation>
+        <source>Facet gap</source>
+        <translation>关节面间隙</translation>
     </message>
     <message>
-        <source>Share of the facet's length by which facets may stand apart. Author's choice</source>
-        <translation>关节面可分开其长度的份额。作者的选择</translation>
+        <source>Share of the facet's length by which facets may separate. Program default, no source</source>
+        <translation>关节面可分离其长度的份额。程序默认值，无出处</translation>
     </message>
     <message>
         <source>Tolerated facet gap</source>
         <translation>容许的关节面间隙</translation>
     </message>
     <message>
-        <source>Touching</source>
-        <translation>接触</translation>
+        <source>Bone contact</source>
+        <translation>骨骼嵌入</translation>
     </message>
     <message>
-        <source>Depth by which bones may enter each other away from their joint. Author's choice</source>
-        <translation>骨骼在关节以外可相互进入的深度。作者的选择</translation>
+        <source>Depth by which bones may interpenetrate away from their joint. Program default, no source</source>
+        <translation>骨骼在关节以外可相互嵌入的深度。程序默认值，无出处</translation>
     </message>
     <message>
-        <source>Tolerated contact</source>
-        <translation>容许的接触</translation>
+        <source>Tolerated bone interpenetration</source>
+        <translation>容许的骨骼嵌入</translation>
     </message>
     <message>
-        <source>Near edge</source>
+        <source>Near limit</source>
         <translation>接近极限</translation>
     </message>
     <message>
-        <source>How close to a limit counts as near, as a share of the range. Author's choice</source>
-        <translation>离限度多近算作接近，以范围的份额计。作者的选择</translation>
+        <source>How close to a limit counts as near, as a share of the range. Program default, no source</source>
+        <translation>离极限多近算作接近，以活动范围的份额计。程序默认值，无出处</translation>
     </message>
     <message>
-        <source>Near margin</source>
-        <translation>接近的余量</translation>
+        <source>Near-limit margin</source>
+        <translation>接近极限的余量</translation>
     </message>
     <message>
         <source>Neutral articulation</source>
@@ -3146,8 +5190,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>骨骼外包络 × 1.21 × 密度；%1</translation>
     </message>
     <message>
-        <source>From humerus and femur, %1; mean error 25.63 %</source>
-        <translation>由肱骨与股骨得出，%1；平均误差 25.63 %</translation>
+        <source>From humerus and femur, %1; mean error 25.63 %</source>
+        <translation>由肱骨与股骨，%1；平均误差 25.63 %</translation>
     </message>
     <message>
         <source>By volume</source>
@@ -3170,20 +5214,16 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>打开一只动物以称重。</translation>
     </message>
     <message>
-        <source>%1 m over the ground</source>
-        <translation>离地 %1 米</translation>
-    </message>
-    <message>
-        <source>%1 % of the weight</source>
-        <translation>体重的 %1 %</translation>
+        <source>%1 of the weight</source>
+        <translation>体重的 %1</translation>
     </message>
     <message>
         <source>not told by mechanics alone</source>
         <translation>仅凭力学无法得知</translation>
     </message>
     <message>
-        <source>%1 × %2 mm, residual %3</source>
-        <translation>%1 × %2 毫米，残差 %3</translation>
+        <source>%1 × %2, residual %3</source>
+        <translation>%1 × %2，残差 %3</translation>
     </message>
     <message>
         <source>radius %1, residual %2</source>
@@ -3202,27 +5242,23 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>中心只知道到 %1：请多刷一些曲面。</translation>
     </message>
     <message>
-        <source>Centre known to %1; %2.</source>
-        <translation>中心知道到 %1；%2。</translation>
+        <source>Centre known to %1; the surface is concave.</source>
+        <translation>中心的误差为 %1；表面为凹面。</translation>
     </message>
     <message>
-        <source>the surface is hollow</source>
-        <translation>表面凹陷</translation>
+        <source>Centre known to %1; the surface is convex.</source>
+        <translation>中心的误差为 %1；表面为凸面。</translation>
     </message>
     <message>
-        <source>the surface bulges</source>
-        <translation>表面凸起</translation>
-    </message>
-    <message>
-        <source>%1 % of what was brushed does not lie in the facet's plane and was left out.</source>
-        <translation>所刷部分有 %1 % 不在关节面的平面内，已略去。</translation>
+        <source>%1 of what was brushed does not lie in the facet's plane and was left out.</source>
+        <translation>所刷部分有 %1 不在关节面的平面内，已略去。</translation>
     </message>
     <message>
         <source>Mark the %1 of %2</source>
         <translation>标记 %2 的%1</translation>
     </message>
     <message>
-        <source>Take the %1 of %2 away</source>
+        <source>Remove the %1 of %2</source>
         <translation>移除 %2 的%1</translation>
     </message>
     <message>
@@ -3290,32 +5326,28 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>%1 的量度写入测量表</translation>
     </message>
     <message>
-        <source>table: blank</source>
-        <translation>表中：空白</translation>
+        <source>%1 %2 (table: blank)</source>
+        <translation>%1 %2（表中：空白）</translation>
     </message>
     <message>
-        <source>table: %1</source>
-        <translation>表中：%1</translation>
+        <source>%1 %2 (table: %3)</source>
+        <translation>%1 %2（表中：%3）</translation>
     </message>
     <message>
-        <source>table: %1, inferred</source>
-        <translation>表中：%1，推断</translation>
+        <source>%1 %2 (table: %3, inferred)</source>
+        <translation>%1 %2（表中：%3，推断）</translation>
     </message>
     <message>
         <source>%1 of %2 into the table</source>
         <translation>%2 的%1写入测量表</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation>%1：%2</translation>
-    </message>
-    <message>
-        <source>Undo a shear of %1</source>
+        <source>Undo shear of %1</source>
         <translation>消除 %1 的剪切</translation>
     </message>
     <message>
-        <source>Undo a squash of %1 %</source>
-        <translation>消除 %1 % 的挤压</translation>
+        <source>Undo compression of %1</source>
+        <translation>消除 %1 的压缩</translation>
     </message>
     <message>
         <source>%1 (pairs off by %2, then %3)</source>
@@ -3326,11 +5358,11 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>恢复为发现时的样子</translation>
     </message>
     <message>
-        <source>Landmarks out</source>
+        <source>Export landmarks</source>
         <translation>导出标志点</translation>
     </message>
     <message>
-        <source>Landmarks in</source>
+        <source>Import landmarks</source>
         <translation>导入标志点</translation>
     </message>
     <message>
@@ -3338,7 +5370,7 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>标志点表 (*.csv)</translation>
     </message>
     <message>
-        <source>%1 has no landmark of a bone that was brought in.</source>
+        <source>%1 has no landmark of a bone that was imported.</source>
         <translation>%1 中没有已导入骨骼的标志点。</translation>
     </message>
     <message>
@@ -3362,16 +5394,20 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>把平坦的表面刷到边缘；按 Ctrl 则擦去。</translation>
     </message>
     <message>
-        <source>Bench</source>
-        <translation>工作台</translation>
+        <source>Landmarks</source>
+        <translation>标志点</translation>
     </message>
     <message>
-        <source>From the left</source>
-        <translation>从左侧</translation>
+        <source>Bone to be marked</source>
+        <translation>要标记的骨骼</translation>
     </message>
     <message>
-        <source>From the right</source>
-        <translation>从右侧</translation>
+        <source>Left lateral</source>
+        <translation>左侧视</translation>
+    </message>
+    <message>
+        <source>Right lateral</source>
+        <translation>右侧视</translation>
     </message>
     <message>
         <source>Dorsal</source>
@@ -3386,8 +5422,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>尾侧</translation>
     </message>
     <message>
-        <source>Frame the bone</source>
-        <translation>显示该骨骼</translation>
+        <source>Show bone</source>
+        <translation>显示骨骼</translation>
     </message>
     <message>
         <source>Redo</source>
@@ -3410,8 +5446,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>状态</translation>
     </message>
     <message>
-        <source>What its joints still lack</source>
-        <translation>其关节仍缺少的</translation>
+        <source>What its joints still need</source>
+        <translation>其关节还需要什么</translation>
     </message>
     <message>
         <source>Radius of the brush</source>
@@ -3434,43 +5470,43 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>刷</translation>
     </message>
     <message>
-        <source>Take away</source>
-        <translation>擦去</translation>
+        <source>Remove mark</source>
+        <translation>移除标记</translation>
     </message>
     <message>
         <source>Mirror this one</source>
         <translation>镜像此项</translation>
     </message>
     <message>
-        <source>Mirror all across</source>
-        <translation>全部镜像到对侧</translation>
+        <source>Mirror all</source>
+        <translation>全部镜像</translation>
     </message>
     <message>
         <source>Makes the missing partner of every mark, across the mid-plane of the bone</source>
         <translation>跨骨骼的中矢面补出每个标记缺少的对应者</translation>
     </message>
     <message>
-        <source>Landmarks in…</source>
+        <source>Import landmarks…</source>
         <translation>导入标志点……</translation>
     </message>
     <message>
-        <source>Landmarks out…</source>
+        <source>Export landmarks…</source>
         <translation>导出标志点……</translation>
     </message>
     <message>
-        <source>Bench: %1</source>
-        <translation>工作台：%1</translation>
+        <source>Landmarks: %1</source>
+        <translation>标志点：%1</translation>
     </message>
     <message>
         <source>Preparing the bone</source>
         <translation>正在准备骨骼</translation>
     </message>
     <message>
-        <source>needed</source>
-        <translation>需要</translation>
+        <source>required</source>
+        <translation>必需</translation>
     </message>
     <message>
-        <source>if you like</source>
+        <source>optional</source>
         <translation>可选</translation>
     </message>
     <message>
@@ -3478,19 +5514,11 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>骨骼按猜测放置：其标志点尚不足。</translation>
     </message>
     <message>
-        <source>%1 can be judged.</source>
-        <translation>%1 可以判定。</translation>
-    </message>
-    <message>
-        <source>%1 lacks %2</source>
-        <translation>%1 缺少 %2</translation>
+        <source>%1 can be assessed.</source>
+        <translation>%1 可以评定。</translation>
     </message>
     <message>
         <source>Source</source>
-        <translation>出处</translation>
-    </message>
-    <message>
-        <source>source</source>
         <translation>出处</translation>
     </message>
     <message>
@@ -3510,8 +5538,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>%1 的出处</translation>
     </message>
     <message>
-        <source>%1 of %2 found</source>
-        <translation>%2 块中发现 %1 块</translation>
+        <source>%1 of %2</source>
+        <translation>%1 / %2</translation>
     </message>
     <message>
         <source>Bone</source>
@@ -3534,20 +5562,16 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>所选骨骼的量度</translation>
     </message>
     <message>
-        <source>%1 of %2 bones found (%3 %); with their mirror images %4 (%5 %)</source>
-        <translation>%2 块骨骼中发现 %1 块（%3 %）；连同镜像为 %4 块（%5 %）</translation>
+        <source>%1 of %2 bones preserved (%3); counting mirrored counterparts %4 (%5)</source>
+        <translation>%2 块骨骼中已保存 %1 块（%3）；计入镜像对应者为 %4 块（%5）</translation>
     </message>
     <message>
-        <source> (%1)</source>
-        <translation>（%1）</translation>
+        <source>%1, fused to %2</source>
+        <translation>%1，与 %2 愈合</translation>
     </message>
     <message>
-        <source>, grown into %1</source>
-        <translation>，与 %1 愈合</translation>
-    </message>
-    <message>
-        <source>Bring in bones</source>
-        <translation>导入骨骼</translation>
+        <source>Import bone scans</source>
+        <translation>导入骨骼扫描</translation>
     </message>
     <message>
         <source>Which bones are these?</source>
@@ -3570,11 +5594,11 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>向上</translation>
     </message>
     <message>
-        <source>What came of it</source>
+        <source>Result</source>
         <translation>结果</translation>
     </message>
     <message>
-        <source>Files to bring in</source>
+        <source>Files to import</source>
         <translation>要导入的文件</translation>
     </message>
     <message>
@@ -3582,8 +5606,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>已读取的文件</translation>
     </message>
     <message>
-        <source>Put in place</source>
-        <translation>放置到位</translation>
+        <source>Add to skeleton</source>
+        <translation>加入骨架</translation>
     </message>
     <message>
         <source>Add files…</source>
@@ -3594,8 +5618,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>从表格读取标志点……</translation>
     </message>
     <message>
-        <source>Leave out</source>
-        <translation>略去</translation>
+        <source>Remove</source>
+        <translation>移除</translation>
     </message>
     <message>
         <source>Takes the chosen files out of the list, also while they are being read  (Del)</source>
@@ -3634,8 +5658,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>等待读取</translation>
     </message>
     <message>
-        <source>Reading, %1 %</source>
-        <translation>正在读取，%1 %</translation>
+        <source>Reading, %1</source>
+        <translation>正在读取，%1</translation>
     </message>
     <message>
         <source>Left out: %1</source>
@@ -3662,16 +5686,16 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>已读取 %1 / %2。“取消”即停止，且没有任何改变。</translation>
     </message>
     <message>
-        <source>%1 of %2 can be put in place; the others are left out.</source>
-        <translation>%2 个中有 %1 个可以放置；其余略去。</translation>
+        <source>%1 of %2 can be added to the skeleton; the others are left out.</source>
+        <translation>%2 块中有 %1 块可加入骨架；其余略去。</translation>
     </message>
     <message>
-        <source>It can be put in place.</source>
-        <translation>可以放置。</translation>
+        <source>It can be added to the skeleton.</source>
+        <translation>它可以加入骨架。</translation>
     </message>
     <message>
-        <source>All %1 can be put in place.</source>
-        <translation>全部 %1 个都可以放置。</translation>
+        <source>All %1 can be added to the skeleton.</source>
+        <translation>全部 %1 块都可以加入骨架。</translation>
     </message>
     <message>
         <source>%</source>
@@ -3690,8 +5714,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>椎体功能长度的百分比，或毫米</translation>
     </message>
     <message>
-        <source>A claim cannot be answered: %1.</source>
-        <translation>某项论断无法回答：%1。</translation>
+        <source>%1 could not be tested: %2.</source>
+        <translation>%1 无法检验：%2。</translation>
     </message>
     <message>
         <source>What is claimed</source>
@@ -3700,18 +5724,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Lower or upper bound</source>
         <translation>下限或上限</translation>
-    </message>
-    <message>
-        <source>at least</source>
-        <translation>至少</translation>
-    </message>
-    <message>
-        <source>at most</source>
-        <translation>至多</translation>
-    </message>
-    <message>
-        <source>m</source>
-        <translation>米</translation>
     </message>
     <message>
         <source>Value of the claim</source>
@@ -3742,16 +5754,24 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>数值</translation>
     </message>
     <message>
-        <source>being asked</source>
-        <translation>正在询问</translation>
+        <source>&amp;Claims</source>
+        <translation>论断(&amp;C)</translation>
     </message>
     <message>
-        <source>not answered</source>
-        <translation>未回答</translation>
+        <source>&amp;Add a claim</source>
+        <translation>添加论断(&amp;A)</translation>
     </message>
     <message>
-        <source>not supported</source>
-        <translation>不受支持</translation>
+        <source>&amp;Show the pose of the chosen claim</source>
+        <translation>显示所选论断的姿态(&amp;S)</translation>
+    </message>
+    <message>
+        <source>testing</source>
+        <translation>正在检验</translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <translation>失败</translation>
     </message>
     <message>
         <source>Add a claim</source>
@@ -3766,16 +5786,12 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>停止</translation>
     </message>
     <message>
-        <source>Stop asking the bones; the next change asks again</source>
-        <translation>停止询问骨骼；下次更改时再询问</translation>
+        <source>Stop testing; the next change tests again</source>
+        <translation>停止检验；下次更改时再检验</translation>
     </message>
     <message>
-        <source>Claims</source>
-        <translation>论断</translation>
-    </message>
-    <message>
-        <source>A claim says what the animal could do, such as “head at least 8.5 m high”. The bones answer whether they support it, in which pose, which joints stop it, and which overlap or cartilage it would take.</source>
-        <translation>论断说明动物能做什么，例如“头至少高 8.5 米”。骨骼回答是否支持、在哪种姿态下、受哪些关节限制，以及需要多大的重叠或软骨。</translation>
+        <source>A claim says what the animal could do, such as “minimum head height 8.50 m”. It is tested whether that is within the ranges of the joints, in which pose, which joints stop it, and which overlap or cartilage it would take.</source>
+        <translation>论断说的是动物能做什么，例如“最低头高 8.50 m”。程序检验它是否在各关节的活动范围内、以何种姿态、受哪些关节限制，以及需要怎样的重叠或软骨。</translation>
     </message>
     <message>
         <source>Show “%1”</source>
@@ -3790,28 +5806,16 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>已停止</translation>
     </message>
     <message>
-        <source>asking, %1 %</source>
-        <translation>正在询问，%1 %</translation>
+        <source>testing, %1</source>
+        <translation>正在检验，%1</translation>
     </message>
     <message>
-        <source>asking</source>
-        <translation>正在询问</translation>
+        <source>Test again</source>
+        <translation>再次检验</translation>
     </message>
     <message>
-        <source>Ask again</source>
-        <translation>重新询问</translation>
-    </message>
-    <message>
-        <source>1 claim</source>
-        <translation>1 项论断</translation>
-    </message>
-    <message>
-        <source>%1 claims</source>
-        <translation>%1 项论断</translation>
-    </message>
-    <message>
-        <source>%1 of %2 supported</source>
-        <translation>%2 项中 %1 项受支持</translation>
+        <source>claims: %1</source>
+        <translation>论断：%1</translation>
     </message>
     <message>
         <source>Reading</source>
@@ -3840,6 +5844,10 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Left</source>
         <translation>左</translation>
+    </message>
+    <message>
+        <source>Torsion</source>
+        <translation>扭转</translation>
     </message>
     <message>
         <source>Verdict, now → other</source>
@@ -3886,8 +5894,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>通常数值</translation>
     </message>
     <message>
-        <source>800 kg/m³ for the trunk (used with hulls by Sellers et al. 2012), less for the neck's air spaces, 1000 for limbs: author's choice</source>
-        <translation>躯干 800 kg/m³（Sellers 等 2012 与包络一同使用），颈部因气腔而较小，四肢 1000：作者的选择</translation>
+        <source>800 kg/m³ for the trunk (used with hulls by Sellers et al. 2012), less for the neck's air spaces, 1000 for limbs: program default, no source</source>
+        <translation>躯干 800 kg/m³（Sellers 等 2012 与凸包一同使用），颈部因气腔而较小，四肢 1000：程序默认值，无来源</translation>
     </message>
     <message>
         <source>Usual densities</source>
@@ -3906,7 +5914,7 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>体形参考的厚度</translation>
     </message>
     <message>
-        <source>Take the scan of %1 out</source>
+        <source>Remove the scan of %1</source>
         <translation>移除 %1 的扫描</translation>
     </message>
     <message>
@@ -4138,19 +6146,19 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>全部关节</translation>
     </message>
     <message>
-        <source>The bones support every joint as it is posed.</source>
-        <translation>骨骼支持每个关节的当前姿态。</translation>
+        <source>Every joint is within its range as it is posed.</source>
+        <translation>在这个姿态下，每个关节都在活动范围内。</translation>
     </message>
     <message>
-        <source>Also list the joints that are supported or not judged</source>
-        <translation>同时列出受支持或未判定的关节</translation>
+        <source>Also list the joints that are within range or not assessed</source>
+        <translation>也列出在活动范围内或未评估的关节</translation>
     </message>
     <message>
         <source>Findings, worst first</source>
         <translation>判定结果，最差者在前</translation>
     </message>
     <message>
-        <source>under %1</source>
+        <source>assuming %1</source>
         <translation>假设：%1</translation>
     </message>
     <message>
@@ -4182,8 +6190,12 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>完成</translation>
     </message>
     <message>
+        <source>Ground</source>
+        <translation>地面</translation>
+    </message>
+    <message>
         <source>% of bone</source>
-        <translation>% 骨骼</translation>
+        <translation>占骨宽的 %</translation>
     </message>
     <message>
         <source>My own</source>
@@ -4238,8 +6250,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>每关节 ± 5°</translation>
     </message>
     <message>
-        <source>Neutral: %1 (%2 off)</source>
-        <translation>中性：%1（残差 %2）</translation>
+        <source>Neutral: %1 (facet centres %2 apart)</source>
+        <translation>中性关节位：%1（关节面中心相距 %2）</translation>
     </message>
     <message>
         <source>Turn %1</source>
@@ -4442,28 +6454,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>%1，滑块</translation>
     </message>
     <message>
-        <source>&amp;Claims</source>
-        <translation>论断(&amp;C)</translation>
-    </message>
-    <message>
-        <source>&amp;Add a claim</source>
-        <translation>添加论断(&amp;A)</translation>
-    </message>
-    <message>
-        <source>&amp;Show the pose of the chosen claim</source>
-        <translation>显示所选论断的姿态(&amp;S)</translation>
-    </message>
-    <message>
-        <source>Ground</source>
-        <translation>地面</translation>
-    </message>
-    <message>
         <source>Poses</source>
         <translation>姿态</translation>
-    </message>
-    <message>
-        <source>Findings</source>
-        <translation>判定结果</translation>
     </message>
     <message>
         <source>Range strip</source>
@@ -4666,68 +6658,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>工具</translation>
     </message>
     <message>
-        <source>Notes</source>
-        <translation>注释</translation>
-    </message>
-    <message>
-        <source>Pin a &amp;note here</source>
-        <translation>在此钉注释(&amp;N)</translation>
-    </message>
-    <message>
-        <source>Pin a &amp;note to the chosen bone</source>
-        <translation>在所选骨骼上钉注释(&amp;N)</translation>
-    </message>
-    <message>
-        <source>Reach</source>
-        <translation>到达</translation>
-    </message>
-    <message>
-        <source>&amp;Reach</source>
-        <translation>到达(&amp;R)</translation>
-    </message>
-    <message>
-        <source>Bend from the &amp;base</source>
-        <translation>从根部弯曲(&amp;B)</translation>
-    </message>
-    <message>
-        <source>&amp;Past the ranges</source>
-        <translation>越过范围(&amp;P)</translation>
-    </message>
-    <message>
-        <source>Keep the &amp;gaze</source>
-        <translation>保持注视(&amp;G)</translation>
-    </message>
-    <message>
-        <source>&amp;Lock or unlock the chosen joint</source>
-        <translation>锁定或解锁所选关节(&amp;L)</translation>
-    </message>
-    <message>
         <source>The bones are still being sculpted. Try again when they are on screen.</source>
         <translation>骨骼仍在塑形。待其显示后再试。</translation>
-    </message>
-    <message>
-        <source>Stand</source>
-        <translation>站立</translation>
-    </message>
-    <message>
-        <source>Studies</source>
-        <translation>研究</translation>
-    </message>
-    <message>
-        <source>St&amp;udies</source>
-        <translation>研究(&amp;U)</translation>
-    </message>
-    <message>
-        <source>&amp;Draw the reach envelope</source>
-        <translation>绘制可达包络(&amp;D)</translation>
-    </message>
-    <message>
-        <source>measured</source>
-        <translation>实测</translation>
-    </message>
-    <message>
-        <source>inferred: %1</source>
-        <translation>推断：%1</translation>
     </message>
     <message>
         <source>Measure</source>
@@ -4746,20 +6678,20 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>椎体间隙，毫米</translation>
     </message>
     <message>
-        <source>least %1 of area</source>
-        <translation>至少面积的 %1</translation>
+        <source>minimum %1 by area</source>
+        <translation>最小 %1（按面积）</translation>
     </message>
     <message>
-        <source>least %1 of length</source>
-        <translation>至少长度的 %1</translation>
+        <source>minimum %1 by length</source>
+        <translation>最小 %1（按长度）</translation>
     </message>
     <message>
-        <source>Length shared</source>
-        <translation>共有长度</translation>
+        <source>Overlap by length</source>
+        <translation>按长度重叠</translation>
     </message>
     <message>
-        <source>Area shared</source>
-        <translation>共有面积</translation>
+        <source>Overlap by area</source>
+        <translation>按面积重叠</translation>
     </message>
     <message>
         <source>Close this message</source>
@@ -4772,6 +6704,18 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Motion shown by the range strip</source>
         <translation>活动范围条显示的运动</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>注释</translation>
+    </message>
+    <message>
+        <source>Pin a &amp;note here</source>
+        <translation>在此钉注释(&amp;N)</translation>
+    </message>
+    <message>
+        <source>Pin a &amp;note to the chosen bone</source>
+        <translation>在所选骨骼上钉注释(&amp;N)</translation>
     </message>
     <message>
         <source>Nothing is pinned. Click a bone with the right button and choose “Pin a note here”.</source>
@@ -4810,12 +6754,14 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>书写注释 %1</translation>
     </message>
     <message>
-        <source> (the animal has no such bone)</source>
-        <translation>（该动物没有这块骨骼）</translation>
+        <source>%1 (the animal has no such bone)</source>
+        <translation>%1（该动物没有这块骨骼）</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <source>%n pinned</source>
-        <translation>已钉 %n 条</translation>
+        <translation>
+            <numerusform>已钉 %n 条</numerusform>
+        </translation>
     </message>
     <message>
         <source>Exporting %1</source>
@@ -4964,6 +6910,14 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>As on screen</source>
         <translation>与屏幕相同</translation>
+    </message>
+    <message>
+        <source>From the left</source>
+        <translation>从左侧</translation>
+    </message>
+    <message>
+        <source>From the right</source>
+        <translation>从右侧</translation>
     </message>
     <message>
         <source>Three-quarter</source>
@@ -5118,11 +7072,11 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>尾部右侧(&amp;R)</translation>
     </message>
     <message>
-        <source>%1: %2. Under %3.</source>
+        <source>%1: %2. Assuming %3.</source>
         <translation>%1：%2。假设：%3。</translation>
     </message>
     <message>
-        <source>Under %1. They are among the named poses now.</source>
+        <source>Assuming %1. They are among the named poses now.</source>
         <translation>假设：%1。它们现已列入命名姿态。</translation>
     </message>
     <message>
@@ -5180,6 +7134,10 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>That of the desktop</source>
         <translation>与桌面相同</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Light</source>
@@ -5274,6 +7232,30 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>  ·  横向拖动以选择一段</translation>
     </message>
     <message>
+        <source>Reach</source>
+        <translation>到达</translation>
+    </message>
+    <message>
+        <source>&amp;Reach</source>
+        <translation>到达(&amp;R)</translation>
+    </message>
+    <message>
+        <source>Bend from the &amp;base</source>
+        <translation>从根部弯曲(&amp;B)</translation>
+    </message>
+    <message>
+        <source>&amp;Past the ranges</source>
+        <translation>越过范围(&amp;P)</translation>
+    </message>
+    <message>
+        <source>Keep the &amp;gaze</source>
+        <translation>保持注视(&amp;G)</translation>
+    </message>
+    <message>
+        <source>&amp;Lock or unlock the chosen joint</source>
+        <translation>锁定或解锁所选关节(&amp;L)</translation>
+    </message>
+    <message>
         <source>Bend evenly</source>
         <translation>均匀弯曲</translation>
     </message>
@@ -5336,14 +7318,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Locked: %1</source>
         <translation>已锁定：%1</translation>
-    </message>
-    <message>
-        <source>Unlock %1</source>
-        <translation>解锁 %1</translation>
-    </message>
-    <message>
-        <source>Lock %1</source>
-        <translation>锁定 %1</translation>
     </message>
     <message>
         <source>Lock the chosen joint</source>
@@ -5430,28 +7404,24 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>依据</translation>
     </message>
     <message>
-        <source>Shall be</source>
-        <translation>应为</translation>
+        <source>New size</source>
+        <translation>新尺寸</translation>
     </message>
     <message>
-        <source>%1 to %2 mm</source>
-        <translation>%1 到 %2 毫米</translation>
+        <source>Every length becomes %1 times what it is. What is preserved is then marked as scaled from another specimen.</source>
+        <translation>每个长度变为原来的 %1 倍。已保存的部分此后标为由另一标本按比例换算。</translation>
     </message>
     <message>
-        <source>Every length becomes %1 times what it is. What was found is then marked as scaled from another specimen.</source>
-        <translation>每个长度变为原来的 %1 倍。已发现的部分此后标为由另一标本按比例换算。</translation>
+        <source>Type the new length.</source>
+        <translation>请输入新的长度。</translation>
     </message>
     <message>
-        <source>Type the length it shall have.</source>
-        <translation>输入它应有的长度。</translation>
+        <source>&amp;Import bone scans…</source>
+        <translation>导入骨骼扫描(&amp;I)……</translation>
     </message>
     <message>
-        <source>&amp;Bring in bones…</source>
-        <translation>导入骨骼(&amp;B)……</translation>
-    </message>
-    <message>
-        <source>&amp;Mark on the bench…</source>
-        <translation>在工作台上标记(&amp;M)……</translation>
+        <source>&amp;Place landmarks…</source>
+        <translation>放置标志点(&amp;P)……</translation>
     </message>
     <message>
         <source>Mi&amp;rror to the other side</source>
@@ -5462,23 +7432,23 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>缩放此骨骼(&amp;S)……</translation>
     </message>
     <message>
-        <source>&amp;Take the scan out</source>
-        <translation>移除扫描(&amp;T)</translation>
+        <source>&amp;Remove scan</source>
+        <translation>移除扫描(&amp;R)</translation>
     </message>
     <message>
         <source>Scale the &amp;animal…</source>
         <translation>缩放动物(&amp;A)……</translation>
     </message>
     <message>
-        <source>Mark on the bench…</source>
-        <translation>在工作台上标记……</translation>
+        <source>Place landmarks…</source>
+        <translation>放置标志点……</translation>
     </message>
     <message>
         <source>Mirror to the other side</source>
         <translation>镜像到另一侧</translation>
     </message>
     <message>
-        <source>Take the scan out</source>
+        <source>Remove scan</source>
         <translation>移除扫描</translation>
     </message>
     <message>
@@ -5494,28 +7464,24 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>网格 %1</translation>
     </message>
     <message>
-        <source>Landmarks</source>
-        <translation>标志点</translation>
-    </message>
-    <message>
-        <source>Bring in %1</source>
+        <source>Import %1</source>
         <translation>导入 %1</translation>
     </message>
     <message>
-        <source>Bring in %1 bones</source>
+        <source>Import %1 bones</source>
         <translation>导入 %1 块骨骼</translation>
     </message>
     <message>
-        <source>%1 is in place. Its marks decide how it lies and what its joints support.</source>
-        <translation>%1 已就位。其标记决定它如何放置以及其关节支持什么。</translation>
+        <source>%1 is in the skeleton. Its landmarks decide how it lies and what its joints allow.</source>
+        <translation>%1 已加入骨架。其标志点决定它如何放置以及其关节允许什么。</translation>
     </message>
     <message>
-        <source>%1 bones are in place. Their marks decide how they lie and what their joints support.</source>
-        <translation>%1 块骨骼已就位。其标记决定它们如何放置以及其关节支持什么。</translation>
+        <source>%1 bones are in the skeleton. Their landmarks decide how they lie and what their joints allow.</source>
+        <translation>%1 块骨骼已加入骨架。其标志点决定它们如何放置以及其关节允许什么。</translation>
     </message>
     <message>
-        <source>Mark on the bench</source>
-        <translation>在工作台上标记</translation>
+        <source>Place landmarks</source>
+        <translation>放置标志点</translation>
     </message>
     <message>
         <source>No real bone has been brought in yet. Drop mesh files on the window, or choose them here.</source>
@@ -5698,8 +7664,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>变动假设</translation>
     </message>
     <message>
-        <source>Draws</source>
-        <translation>抽样次数</translation>
+        <source>Samples</source>
+        <translation>抽样数</translation>
     </message>
     <message>
         <source>Animals that might have been; more give steadier numbers</source>
@@ -5794,12 +7760,12 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>全部脚落地(&amp;A)</translation>
     </message>
     <message>
-        <source>%1: snout at %2 m, under %3.</source>
-        <translation>%1：吻端在 %2 米，假设：%3。</translation>
+        <source>%1: snout at %2, assuming %3.</source>
+        <translation>%1：吻端高 %2，假设：%3。</translation>
     </message>
     <message>
-        <source>Beyond range: %1.</source>
-        <translation>超出范围：%1。</translation>
+        <source>Out of range: %1.</source>
+        <translation>超出活动范围：%1。</translation>
     </message>
     <message>
         <source>Raise the trunk</source>
@@ -5812,6 +7778,10 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Tilt the trunk</source>
         <translation>倾斜躯干</translation>
+    </message>
+    <message>
+        <source>Stand</source>
+        <translation>站立</translation>
     </message>
     <message>
         <source>Feet</source>
@@ -5894,16 +7864,12 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>在地面上</translation>
     </message>
     <message>
-        <source>%1 %2 ground</source>
-        <translation>%2地面 %1</translation>
+        <source>%1 over ground</source>
+        <translation>离地 %1</translation>
     </message>
     <message>
-        <source>over</source>
-        <translation>高于</translation>
-    </message>
-    <message>
-        <source>under</source>
-        <translation>低于</translation>
+        <source>%1 under ground</source>
+        <translation>没入地面 %1</translation>
     </message>
     <message>
         <source>tilted %1</source>
@@ -5926,12 +7892,20 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>比已发表的更平缓。</translation>
     </message>
     <message>
-        <source>Unlock all joints</source>
-        <translation>解锁全部关节</translation>
-    </message>
-    <message>
         <source>Key to the marks</source>
         <translation>标记说明</translation>
+    </message>
+    <message>
+        <source>Studies</source>
+        <translation>研究</translation>
+    </message>
+    <message>
+        <source>St&amp;udies</source>
+        <translation>研究(&amp;U)</translation>
+    </message>
+    <message>
+        <source>&amp;Draw the feeding envelope</source>
+        <translation>画出取食范围(&amp;D)</translation>
     </message>
     <message>
         <source>Study</source>
@@ -5958,12 +7932,12 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>句子为文本，图为图片</translation>
     </message>
     <message>
-        <source>Work out again</source>
-        <translation>重新计算</translation>
+        <source>Run again</source>
+        <translation>重新运行</translation>
     </message>
     <message>
-        <source>Work out</source>
-        <translation>计算</translation>
+        <source>Run</source>
+        <translation>运行</translation>
     </message>
     <message>
         <source>Out of date: the pose or the assumptions have changed since.</source>
@@ -6018,16 +7992,12 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>0 % 在肋骨末端，100 % 在脊柱处；为一项假设</translation>
     </message>
     <message>
-        <source>%1 could not be worked out: %2.</source>
-        <translation>%1 无法算出：%2。</translation>
+        <source>Range of dorsiflexion and lateral flexion together</source>
+        <translation>背屈与侧屈合在一起的活动范围</translation>
     </message>
     <message>
-        <source>Supported dorsiflexion and lateral flexion</source>
-        <translation>受支持的背屈与侧屈</translation>
-    </message>
-    <message>
-        <source>What the bones support when this joint is raised or lowered (up, down) and bent to a side (left, right), its torsion as it is. Drag the mark to turn the joint; arrow keys do the same.</source>
-        <translation>在当前扭转下，此关节升降（上、下）与侧弯（左、右）时骨骼所支持的范围。拖动标记以转动关节；方向键作用相同。</translation>
+        <source>What is within range when this joint is raised or lowered (up, down) and bent to a side (left, right), its axial rotation as it is. Drag the mark to turn the joint; arrow keys do the same.</source>
+        <translation>此关节抬起或放下（上、下）并侧屈（左、右）时的活动范围，轴向旋转不变。拖动标记可转动关节；方向键亦可。</translation>
     </message>
     <message>
         <source>dorsiflexion %1, lateral flexion %2, %3</source>
@@ -6041,9 +8011,11 @@ For mounts and models that carry weight or stand over people this is not an engi
         <source>%1 has one fault</source>
         <translation>%1 有一处错误</translation>
     </message>
-    <message>
-        <source>%1 has %2 faults</source>
-        <translation>%1 有 %2 处错误</translation>
+    <message numerus="yes">
+        <source>%1 has %n faults</source>
+        <translation>
+            <numerusform>%1 有 %n 处错误</numerusform>
+        </translation>
     </message>
     <message>
         <source>Kind</source>
@@ -6078,7 +8050,7 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>测量表</translation>
     </message>
     <message>
-        <source>Nothing was opened, and what was open is as it was. Mend the table and open it again.</source>
+        <source>Nothing was opened, and what was open is as it was. Correct the table and open it again.</source>
         <translation>没有打开任何内容，原先打开的内容保持不变。请修正该表后重新打开。</translation>
     </message>
     <message>
@@ -6116,10 +8088,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>A further footprint, with the last one's distances</source>
         <translation>再加一个足迹，沿用上一个的距离</translation>
-    </message>
-    <message>
-        <source>Remove</source>
-        <translation>移除</translation>
     </message>
     <message>
         <source>Remove the chosen footprint</source>
@@ -6166,16 +8134,16 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>踏在其上的脚</translation>
     </message>
     <message>
-        <source>Bring under the feet</source>
-        <translation>移到脚下</translation>
+        <source>Move trackway to feet</source>
+        <translation>将足迹移到脚下</translation>
     </message>
     <message>
         <source>Move the trackway to where it lies best under the feet</source>
         <translation>将行迹移到与脚最吻合之处</translation>
     </message>
     <message>
-        <source>Step onto it</source>
-        <translation>踏上行迹</translation>
+        <source>Place feet on prints</source>
+        <translation>将脚放到足迹上</translation>
     </message>
     <message>
         <source>Put every foot onto its nearest print; the trunk comes down as far as the legs need</source>
@@ -6206,12 +8174,12 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>由足迹得出的髋高</translation>
     </message>
     <message>
-        <source>Bring the trackway under the feet</source>
-        <translation>将行迹移到脚下</translation>
+        <source>Move the trackway to the feet</source>
+        <translation>将足迹移到脚下</translation>
     </message>
     <message>
-        <source>Step onto the trackway</source>
-        <translation>踏上行迹</translation>
+        <source>Place the feet on the prints</source>
+        <translation>将脚放到足迹上</translation>
     </message>
     <message>
         <source>The trunk came down by %1.</source>
@@ -6222,7 +8190,7 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>并非每只脚都够得到足迹；最差者相距 %1。</translation>
     </message>
     <message>
-        <source>Under %1</source>
+        <source>Assuming %1</source>
         <translation>假设：%1</translation>
     </message>
     <message>

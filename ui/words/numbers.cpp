@@ -51,7 +51,9 @@ QString written(double value, Unit unit, int decimals) {
 
 QString plain(double value, int decimals) {
   if (!std::isfinite(value)) return QStringLiteral("?");
-  const QString figures = QString::number(std::abs(value), 'f', decimals);
+  // Halves go up as people round them by hand: 100.05 is 100.1, though its nearest double lies below the half.
+  const double power = std::pow(10, decimals);
+  const QString figures = QString::number(std::round(std::abs(value) * power) / power, 'f', decimals);
   return (value < 0 && figures.toDouble() != 0 ? kMinus : QString()) + figures;
 }
 
@@ -67,7 +69,17 @@ QString percent(double share, int decimals) { return written(share, Unit::Share,
 QString millimetres(double length, int decimals) { return written(length, Unit::Length, decimals); }
 QString metres(double length, int decimals) { return written(length, Unit::Distance, decimals); }
 QString kilograms(double mass) { return written(mass, Unit::Mass, 0); }
-QString quantity(double value, Unit unit) { return written(value, unit, styleOf(unit).decimals); }
+QString bytes(double count) {
+  constexpr double kMega = 1 << 20, kGiga = 1 << 30;
+  return count < kGiga ? plain(count / kMega, 1) + kNoBreak + "MB" : plain(count / kGiga, 1) + kNoBreak + "GB";
+}
+QString tonnes(double mass) { return plain(mass / 1000, 1) + kNoBreak + QStringLiteral("t"); }
+QString squareMetres(double area) { return plain(area, 1) + kNoBreak + QStringLiteral("m\u00B2"); }
+QString cubicMetres(double volume) { return plain(volume, 1) + kNoBreak + QStringLiteral("m\u00B3"); }
+QString millimetresOfMercury(double pressure) { return plain(pressure, 0) + kNoBreak + QStringLiteral("mmHg"); }
+QString quantity(double value, Unit unit) {
+  return unit == Unit::Bytes ? bytes(value) : written(value, unit, styleOf(unit).decimals);
+}
 
 Apart apart(double measured, double limit, Unit unit) {
   const int decimals = styleOf(unit).decimals;

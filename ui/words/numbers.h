@@ -20,6 +20,15 @@ QString millimetres(double length, int decimals = 1);
 /// "4.99 m".
 QString metres(double length, int decimals = 2);
 QString kilograms(double mass);
+/// "1.5 GB", "20.0 MB": GB is 2^30, MB 2^20.
+QString bytes(double count);
+/// "22.8 t" from kg.
+QString tonnes(double mass);
+/// "12.3 m²", "45.6 m³".
+QString squareMetres(double area);
+QString cubicMetres(double volume);
+/// "155 mmHg" from mmHg.
+QString millimetresOfMercury(double pressure);
 /// A bare number with so many decimals.
 QString plain(double value, int decimals);
 QString quantity(double value, reason::Unit unit);

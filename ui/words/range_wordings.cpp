@@ -6,7 +6,19 @@ namespace zyga::ui {
 
 Wordings rangeWordings() {
   static constexpr Wording kWordings[] = {
-      {"range.none", QT_TRANSLATE_NOOP("words", "none")},
+      // Sources.
+      {"source.taylor-wedel-2013", QT_TRANSLATE_NOOP("words", "Taylor & Wedel 2013, PLoS ONE 8(10):e78214")},
+      {"source.cobley-2013", QT_TRANSLATE_NOOP("words", "Cobley, Rayfield & Barrett 2013, PLoS ONE 8(8):e72187")},
+      {"source.kambic-2017", QT_TRANSLATE_NOOP("words", "Kambic et al. 2017, Front. Zool. 14:37")},
+      {"cartilage.rhea", QT_TRANSLATE_NOOP("words", "Rhea")},
+      {"cartilage.sauroposeidon", QT_TRANSLATE_NOOP("words", "Sauroposeidon")},
+      {"cartilage.turkey", QT_TRANSLATE_NOOP("words", "Turkey")},
+      {"cartilage.juvenile-apatosaurus-low", QT_TRANSLATE_NOOP("words", "Juvenile Apatosaurus, low")},
+      {"cartilage.juvenile-apatosaurus-high", QT_TRANSLATE_NOOP("words", "Juvenile Apatosaurus, high")},
+      {"cartilage.juvenile-giraffe", QT_TRANSLATE_NOOP("words", "Juvenile giraffe")},
+      {"overlap.published-rule", QT_TRANSLATE_NOOP("words", "published rule")},
+      {"overlap.seen-in-living-animals", QT_TRANSLATE_NOOP("words", "seen in living animals")},
+      {"overlap.facets-all-but-part", QT_TRANSLATE_NOOP("words", "facets may all but part, seen in living animals")},
   };
   return kWordings;
 }

@@ -111,7 +111,8 @@ QString sayFailure(const std::exception& error) {
 }
 
 std::span<const Wordings> allWordings() {
-  static const std::array<Wordings, 4> all{anatomyWordings(), fileWordings(), rangeWordings(), studyWordings()};
+  static const std::array<Wordings, 8> all{anatomyWordings(), tableWordings(), fileWordings(), pictureWordings(),
+                                           rangeWordings(),   studyWordings(), scanWordings(), verbWordings()};
   return all;
 }
 

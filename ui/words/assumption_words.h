@@ -1,0 +1,38 @@
+#pragma once
+
+#include <QString>
+
+#include "core/range/findings.h"
+#include "core/range/presets.h"
+
+namespace zyga::ui {
+
+// What verdicts take for granted, in words, and how many of them there are of each kind.
+
+/// "at least 50 % overlap (by length), 4.5 % cartilage": the assumptions in one line.
+QString assumptionsInShort(const range::Assumptions& assumptions);
+/// "assuming zygapophyseal overlap of at least 50 % (by length), near limit within 10 % of it; cartilage 4.5 % of the
+/// centrum; neutral articulation: facets centred".
+QString assumptionsInFull(const range::Assumptions& assumptions);
+/// "4.5 %" of the centrum's length, or "12 mm".
+QString cartilageWords(const range::Cartilage& cartilage);
+
+/// "facets centred", "facets centred, centrum faces parallel".
+QString neutralName(range::NeutralBy by);
+/// The definition in full, with where it is published.
+QString neutralSources(range::NeutralBy by);
+
+/// "Turkey: 4.56 %".
+QString presetWords(const range::CartilagePreset& preset);
+/// "published rule".
+QString presetWords(const range::OverlapPreset& preset);
+
+/// What must be said beside every limit, and where it is published.
+QString bareBoneCaution();
+QString bareBoneSources();
+
+/// "3 out of range, 2 near limit of 118 joints", "all 118 joints within range"; joints that nothing judges and contacts
+/// are counted apart.
+QString verdictCount(const range::Assessment& assessment);
+
+}  // namespace zyga::ui

@@ -1,0 +1,321 @@
+#include "ui/words/claim_words.h"
+
+#include <QCoreApplication>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+#include "core/study/reach/extremes.h"
+#include "ui/words/numbers.h"
+#include "ui/words/range_words.h"
+#include "ui/words/say.h"
+
+namespace zyga::ui {
+namespace {
+
+using study::Bound;
+using study::Claim;
+using study::ClaimAnswer;
+using study::ClaimKind;
+using study::ClaimStop;
+
+QString said(const char* english, const QStringList& parts = {}) { return filled(translated(english), parts); }
+
+QString idOf(const range::Scenario& scenario, kinematics::JointIndex joint) {
+  return QString::fromStdString(scenario.specimen()[joint].id);
+}
+
+/// Short of something by so much; never "0.0 mm", which would say that nothing is missing.
+QString missingWords(double amount, bool angle) {
+  constexpr double kTenthDegree = 0.1 * std::numbers::pi / 180, kTenthMillimetre = 1e-4;
+  const double seen = angle ? kTenthDegree : kTenthMillimetre;
+  if (amount < seen)
+    return said(QT_TRANSLATE_NOOP("words", "less than %1"), {angle ? degrees(seen) : millimetres(seen)});
+  if (angle) return degrees(amount);
+  return amount < 0.01 ? millimetres(amount) : metres(amount);
+}
+
+QString heightVerdict(const ClaimAnswer& a) {
+  const QString best = metres(*a.best);
+  if (a.supported) return said(QT_TRANSLATE_NOOP("words", "Within range: the snout reaches up to %1."), {best});
+  return said(QT_TRANSLATE_NOOP("words", "Out of range: the snout reaches %1 at most, %2 short."),
+              {best, missingWords(a.shortBy, false)});
+}
+
+/// Of the neck and of its base, rising and coming down, within range and out of it.
+QString slopeVerdict(const Claim& claim, const ClaimAnswer& a) {
+  static constexpr std::array<const char*, 8> kForms{
+      QT_TRANSLATE_NOOP("words", "Within range: the neck rises to %1."),
+      QT_TRANSLATE_NOOP("words", "Out of range: the neck rises to %1 and no farther, %2 too flat."),
+      QT_TRANSLATE_NOOP("words", "Within range: the neck comes down to %1."),
+      QT_TRANSLATE_NOOP("words", "Out of range: the neck comes down to %1 and no farther, %2 too steep."),
+      QT_TRANSLATE_NOOP("words", "Within range: the base of the neck rises to %1."),
+      QT_TRANSLATE_NOOP("words", "Out of range: the base of the neck rises to %1 and no farther, %2 too flat."),
+      QT_TRANSLATE_NOOP("words", "Within range: the base of the neck comes down to %1."),
+      QT_TRANSLATE_NOOP("words", "Out of range: the base of the neck comes down to %1 and no farther, %2 too steep.")};
+  const std::size_t form = (claim.kind == ClaimKind::NeckBaseSlope ? 4u : 0u) +
+                           (claim.bound == Bound::AtMost ? 2u : 0u) + (a.supported ? 0u : 1u);
+  return said(kForms.at(form), {degrees(*a.best), missingWords(a.shortBy, true)});
+}
+
+/// A point that bones alone would let the snout come to.
+QString throughGround(const ClaimAnswer& a) {
+  return said(QT_TRANSLATE_NOOP("words", "Out of range: the snout gets there only with neck or head %1 in the ground."),
+              {missingWords(a.shortBy, false)});
+}
+
+QString groundVerdict(const Claim& claim, const ClaimAnswer& a) {
+  if (a.supported)
+    return said(QT_TRANSLATE_NOOP("words", "Within range: the snout reaches the ground up to %1 ahead."),
+                {metres(*a.best)});
+  const QString misses = a.throughGround
+                             ? throughGround(a)
+                             : said(QT_TRANSLATE_NOOP("words", "Out of range: the snout stays %1 short of that place."),
+                                    {missingWords(a.shortBy, false)});
+  QString nearest;
+  if (!a.best)
+    nearest =
+        said(QT_TRANSLATE_NOOP("words", "It does not come to the ground anywhere ahead of or beside the forefeet."));
+  else if (*a.best > claim.value)
+    nearest = said(QT_TRANSLATE_NOOP("words",
+                                     "The nearest place where it reaches the ground is %1 ahead; nearer to "
+                                     "the feet the neck cannot bend enough."),
+                   {metres(*a.best)});
+  else
+    nearest = said(QT_TRANSLATE_NOOP("words", "The nearest place where it reaches the ground is %1 ahead."),
+                   {metres(*a.best)});
+  return said(QT_TRANSLATE_NOOP("words", "%1 %2"), {misses, nearest});
+}
+
+QString aheadVerdict(const Claim& claim, const ClaimAnswer& a) {
+  const QString ahead = metres(claim.ahead);
+  if (a.supported)
+    return said(QT_TRANSLATE_NOOP("words", "Within range: %1 ahead the snout reaches up to %2."),
+                {ahead, metres(*a.best)});
+  const QString misses = a.throughGround
+                             ? throughGround(a)
+                             : said(QT_TRANSLATE_NOOP("words", "Out of range: the snout stays %1 short of that point."),
+                                    {missingWords(a.shortBy, false)});
+  const QString nearest =
+      a.best ? said(QT_TRANSLATE_NOOP("words", "The nearest height it has %1 ahead is %2."), {ahead, metres(*a.best)})
+             : said(QT_TRANSLATE_NOOP("words", "It comes %1 ahead at no height."), {ahead});
+  return said(QT_TRANSLATE_NOOP("words", "%1 %2"), {misses, nearest});
+}
+
+QString tailVerdict(const ClaimAnswer& a) {
+  const QString best = degrees(*a.best);
+  if (a.supported)
+    return said(
+        QT_TRANSLATE_NOOP("words", "Within range: the base of the tail can be carried at %1 to the horizontal."),
+        {best});
+  return said(QT_TRANSLATE_NOOP("words",
+                                "Out of range: the base of the tail comes no nearer to horizontal than %1, %2 "
+                                "too steep."),
+              {best, missingWords(a.shortBy, true)});
+}
+
+QString verdictOf(const Claim& claim, const ClaimAnswer& a) {
+  if (!a.unanswerable.empty()) return said(QT_TRANSLATE_NOOP("words", "Not answered: %1."), {say(a.unanswerable)});
+  // A point may have no best value; then at least it is known how far it is missed.
+  if (!a.best && (!isPoint(claim.kind) || a.shortBy == 0))
+    return said(QT_TRANSLATE_NOOP("words", "Out of range: a joint on the way is out of range at every angle."));
+  switch (claim.kind) {
+    case ClaimKind::HeadHeight:
+      return heightVerdict(a);
+    case ClaimKind::NeckSlope:
+    case ClaimKind::NeckBaseSlope:
+      return slopeVerdict(claim, a);
+    case ClaimKind::SnoutToGround:
+      return groundVerdict(claim, a);
+    case ClaimKind::HeadAhead:
+      return aheadVerdict(claim, a);
+    case ClaimKind::TailBaseLevel:
+      break;
+  }
+  return tailVerdict(a);
+}
+
+QString overlapNeed(const range::Assumptions& assumptions, const ClaimAnswer& a) {
+  if (!a.leastOverlap)
+    return said(QT_TRANSLATE_NOOP("words", "No minimum overlap alone brings it within range, however small."));
+  // Rounded downwards, so that the rule as it is written still does.
+  const QStringList parts{percent(std::floor(*a.leastOverlap * 100 + 1e-9) / 100), percent(assumptions.leastOverlap)};
+  return a.supported
+             ? said(QT_TRANSLATE_NOOP("words", "It stays within range up to a minimum overlap of %1 (now %2)."), parts)
+             : said(QT_TRANSLATE_NOOP("words",
+                                      "It would be within range with a minimum overlap of %1 or less (now "
+                                      "%2)."),
+                    parts);
+}
+
+/// "12.5 %", rounded upwards or downwards so that the amount as it is written still does.
+QString cartilageAmount(double percents, bool upwards) {
+  const double tenths = upwards ? std::ceil(std::max(0.0, percents * 10 - 1e-6)) : std::floor(percents * 10 + 1e-6);
+  return percent(tenths / 1000, 1);
+}
+
+QString presentAmount(const range::Cartilage& cartilage) {
+  if (cartilage.in == range::Cartilage::In::Millimetres) return millimetres(cartilage.amount * 1e-3);
+  return cartilageAmount(cartilage.amount, true);
+}
+
+QString cartilageNeed(const range::Assumptions& assumptions, const Claim& claim, const ClaimAnswer& a) {
+  const bool tail = claim.kind == ClaimKind::TailBaseLevel;
+  const QString where = tail ? said(QT_TRANSLATE_NOOP("words", "tail")) : said(QT_TRANSLATE_NOOP("words", "neck"));
+  const QString now = presentAmount(tail ? assumptions.tail : assumptions.neck);
+  if (!a.leastCartilage)
+    return said(QT_TRANSLATE_NOOP("words",
+                                  "No cartilage in the %1 up to %2 of the centrum's length alone brings it "
+                                  "within range."),
+                {where, cartilageAmount(study::kMaxCartilage, true)});
+  const QString least = cartilageAmount(*a.leastCartilage, true), most = cartilageAmount(*a.mostCartilage, false);
+  const bool fromNone = *a.leastCartilage == 0, toTheEnd = *a.mostCartilage >= study::kMaxCartilage;
+  if (fromNone && toTheEnd)
+    return said(QT_TRANSLATE_NOOP("words",
+                                  "It stays within range without cartilage in the %1 and with any up to %2 of "
+                                  "the centrum's length (now %3)."),
+                {where, most, now});
+  if (fromNone)
+    return said(a.supported ? QT_TRANSLATE_NOOP("words",
+                                                "It stays within range with cartilage in the %1 up to %2 of the "
+                                                "centrum's length (now %3).")
+                            : QT_TRANSLATE_NOOP("words",
+                                                "It would be within range with cartilage in the %1 up to %2 of the "
+                                                "centrum's length (now %3)."),
+                {where, most, now});
+  if (toTheEnd)
+    return said(a.supported ? QT_TRANSLATE_NOOP("words",
+                                                "It stays within range with cartilage in the %1 from %2 of the "
+                                                "centrum's length on (now %3).")
+                            : QT_TRANSLATE_NOOP("words",
+                                                "It would be within range with cartilage in the %1 from %2 of the "
+                                                "centrum's length on (now %3)."),
+                {where, least, now});
+  return said(a.supported ? QT_TRANSLATE_NOOP("words",
+                                              "It stays within range with cartilage in the %1 from %2 to %3 "
+                                              "of the centrum's length (now %4).")
+                          : QT_TRANSLATE_NOOP("words",
+                                              "It would be within range with cartilage in the %1 from %2 to "
+                                              "%3 of the centrum's length (now %4)."),
+              {where, least, most, now});
+}
+
+QString idsOf(const range::Scenario& scenario, const std::vector<kinematics::JointIndex>& joints) {
+  constexpr std::size_t kMostNamed = 4;
+  QStringList ids;
+  for (std::size_t i = 0; i < joints.size() && i < kMostNamed; ++i) ids << idOf(scenario, joints[i]);
+  if (joints.size() <= kMostNamed) return inOneLine(ids);
+  return said(QT_TRANSLATE_NOOP("words", "%1 and %2 more"),
+              {inOneLine(ids), QString::number(joints.size() - kMostNamed)});
+}
+
+QStringList notesOf(const range::Scenario& scenario, const ClaimAnswer& a) {
+  QStringList notes{said(QT_TRANSLATE_NOOP("words", "Joints near their limit in this pose: %1 of %2 that bend."),
+                         {QString::number(a.nearEdge.size()), QString::number(a.joints)})};
+  if (!a.notJudged.empty())
+    notes << said(QT_TRANSLATE_NOOP("words", "Not assessed, therefore left as posed: %1."),
+                  {idsOf(scenario, a.notJudged)});
+  if (!a.elsewhereBeyond.empty())
+    notes << said(QT_TRANSLATE_NOOP("words", "Out of range in what stays as posed: %1."),
+                  {idsOf(scenario, a.elsewhereBeyond)});
+  if (a.inGround > 0)
+    notes << said(QT_TRANSLATE_NOOP("words", "In this pose a part lies %1 in the ground."),
+                  {millimetres(a.inGround, 0)});
+  return notes;
+}
+
+}  // namespace
+
+QString claimKindName(ClaimKind kind) {
+  static constexpr std::array<const char*, study::kClaimKinds.size()> kNames{
+      QT_TRANSLATE_NOOP("words", "Minimum head height"),
+      QT_TRANSLATE_NOOP("words", "Neck inclination"),
+      QT_TRANSLATE_NOOP("words", "Neck base inclination"),
+      QT_TRANSLATE_NOOP("words", "Snout reaches the ground"),
+      QT_TRANSLATE_NOOP("words", "Head reaches a point ahead"),
+      QT_TRANSLATE_NOOP("words", "Tail base near horizontal")};
+  return translated(kNames[static_cast<std::size_t>(kind)]);
+}
+
+QString claimKindMeaning(ClaimKind kind) {
+  static constexpr std::array<const char*, study::kClaimKinds.size()> kMeanings{
+      QT_TRANSLATE_NOOP("words", "Height of the snout over the ground."),
+      QT_TRANSLATE_NOOP("words",
+                        "Slope to the horizontal of the straight line from the neck's base to its far end, "
+                        "positive upwards."),
+      QT_TRANSLATE_NOOP("words",
+                        "Slope to the horizontal of the neural canal of the hindmost cervical, positive "
+                        "upwards."),
+      QT_TRANSLATE_NOOP("words", "Distance of the snout ahead of the foremost standing forefoot, along the ground."),
+      QT_TRANSLATE_NOOP("words",
+                        "Height of the snout over the ground at a distance ahead of the foremost standing "
+                        "forefoot."),
+      QT_TRANSLATE_NOOP("words", "Slope to the horizontal of the line through the first five caudals.")};
+  return translated(kMeanings[static_cast<std::size_t>(kind)]);
+}
+
+QString boundWord(Bound bound) {
+  return translated(bound == Bound::AtLeast ? QT_TRANSLATE_NOOP("words", "at least")
+                                            : QT_TRANSLATE_NOOP("words", "at most"));
+}
+
+QString claimName(const Claim& claim) {
+  const bool least = claim.bound == Bound::AtLeast;
+  switch (claim.kind) {
+    case ClaimKind::HeadHeight:
+      return said(QT_TRANSLATE_NOOP("words", "Minimum head height %1"), {metres(claim.value)});
+    case ClaimKind::NeckSlope:
+      return said(least ? QT_TRANSLATE_NOOP("words", "Neck inclination at least %1")
+                        : QT_TRANSLATE_NOOP("words", "Neck inclination at most %1"),
+                  {degrees(claim.value)});
+    case ClaimKind::NeckBaseSlope:
+      return said(least ? QT_TRANSLATE_NOOP("words", "Neck base inclination at least %1")
+                        : QT_TRANSLATE_NOOP("words", "Neck base inclination at most %1"),
+                  {degrees(claim.value)});
+    case ClaimKind::SnoutToGround:
+      return said(QT_TRANSLATE_NOOP("words", "Snout reaches the ground %1 ahead of the forefeet"),
+                  {metres(claim.value)});
+    case ClaimKind::HeadAhead:
+      return said(QT_TRANSLATE_NOOP("words", "Head reaches a height of %1, %2 ahead of the forefeet"),
+                  {metres(claim.value), metres(claim.ahead)});
+    case ClaimKind::TailBaseLevel:
+      break;
+  }
+  return said(QT_TRANSLATE_NOOP("words", "Tail base within %1 of horizontal"), {degrees(claim.value)});
+}
+
+QString claimWithSource(const Claim& claim) {
+  if (claim.source.empty()) return claimName(claim);
+  return said(QT_TRANSLATE_NOOP("words", "%1 (%2)"), {claimName(claim), QString::fromStdString(claim.source)});
+}
+
+QString claimStopWords(const range::Scenario& scenario, const ClaimStop& stop) {
+  if (!stop.atNoAngle) return stopWords(scenario.specimen(), stop.stop);
+  return said(QT_TRANSLATE_NOOP("words", "%1 at every angle: %2"),
+              {idOf(scenario, stop.joint), stopWords(scenario.specimen(), stop.joint, stop.stop.stop)});
+}
+
+QString claimState(const ClaimAnswer& answer) {
+  if (!answer.unanswerable.empty()) return said(QT_TRANSLATE_NOOP("words", "not answered"));
+  return answer.supported ? said(QT_TRANSLATE_NOOP("words", "within range"))
+                          : said(QT_TRANSLATE_NOOP("words", "out of range"));
+}
+
+ClaimWords claimWords(const range::Scenario& scenario, const Claim& claim, const ClaimAnswer& answer) {
+  ClaimWords words{claimName(claim), verdictOf(claim, answer), {}, {}, {}};
+  if (!answer.unanswerable.empty()) return words;
+  for (const ClaimStop& stop : answer.stopping) words.stops << claimStopWords(scenario, stop);
+  words.needs << overlapNeed(scenario.assumptions(), answer) << cartilageNeed(scenario.assumptions(), claim, answer);
+  words.notes = notesOf(scenario, answer);
+  return words;
+}
+
+QString claimBasis() {
+  return said(QT_TRANSLATE_NOOP("words",
+                                "Trunk, limbs and feet stay as posed; neck, head and tail bend up and down only, each "
+                                "joint within its range. Bone collision and soft tissue are ignored. Ranges of bare "
+                                "bones may be off by several degrees a joint (Kuznetsov & Tereschenko 2010; Hutson & "
+                                "Hutson 2012)."));
+}
+
+}  // namespace zyga::ui

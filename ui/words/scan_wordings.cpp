@@ -1,0 +1,87 @@
+#include <QCoreApplication>
+
+#include "ui/words/wordings.h"
+
+namespace zyga::ui {
+
+/// Meshes: of scans that are read, of surfaces that are made, of files that are written.
+Wordings scanWordings() {
+  static constexpr Wording kWordings[] = {
+      // The file.
+      {"scan.is-folder", QT_TRANSLATE_NOOP("words", "it is a folder")},
+      {"scan.not-plain-file", QT_TRANSLATE_NOOP("words", "it is not a plain file")},
+      {"scan.file-too-large", QT_TRANSLATE_NOOP("words", "it is %1 large, the most that is read is %2")},
+      {"scan.unreadable", QT_TRANSLATE_NOOP("words", "it cannot be read")},
+      {"scan.empty-file", QT_TRANSLATE_NOOP("words", "it is empty")},
+      {"scan.no-mesh-format", QT_TRANSLATE_NOOP("words", "it is in no mesh format that is read here")},
+      {"scan.no-surface", QT_TRANSLATE_NOOP("words", "there is no surface in it")},
+      {"scan.no-usable-triangle", QT_TRANSLATE_NOOP("words", "none of its triangles can be used")},
+      {"scan.counts-beyond-measure", QT_TRANSLATE_NOOP("words", "its counts are beyond all measure: it is damaged")},
+      {"scan.too-many-vertices", QT_TRANSLATE_NOOP("words", "it has more vertices than can be counted here")},
+      {"scan.bad-count", QT_TRANSLATE_NOOP("words", "its header gives '%1' as the number of %2")},
+      {"scan.elements", QT_TRANSLATE_NOOP("words", "%1 elements")},
+      {"scan.declares-too-many",
+       QT_TRANSLATE_NOOP("words",
+                         "it declares %1 %2, which need at least %3 bytes each, but only %4 bytes are left for them: "
+                         "it is damaged or cut short")},
+      {"scan.no-ply-type", QT_TRANSLATE_NOOP("words", "its header names a type '%1', which PLY does not have")},
+      {"scan.ply-head-open", QT_TRANSLATE_NOOP("words", "its PLY header does not end")},
+      {"scan.face-names-no-vertex",
+       QT_TRANSLATE_NOOP("words", "its face %1 names vertex %2, but there are only %3, counted from 0: it is damaged")},
+      {"scan.too-short-for-stl", QT_TRANSLATE_NOOP("words", "it is too short for an STL file")},
+      {"scan.too-short-for-glb", QT_TRANSLATE_NOOP("words", "it is too short for a GLB file")},
+      {"scan.gltf-json", QT_TRANSLATE_NOOP("words", "its JSON:%1, column %2: %3")},
+      {"scan.gltf-json-cut-short", QT_TRANSLATE_NOOP("words", "its JSON is cut short")},
+      {"scan.glb-cut-short", QT_TRANSLATE_NOOP("words", "it says it is %1 bytes long, but has %2: it is cut short")},
+      {"scan.compressed",
+       QT_TRANSLATE_NOOP("words",
+                         "its meshes are compressed (%1), which is not read here; export it without compression")},
+      {"scan.vertices", QT_TRANSLATE_NOOP("words", "vertices")},
+      {"scan.faces", QT_TRANSLATE_NOOP("words", "faces")},
+      {"scan.triangles", QT_TRANSLATE_NOOP("words", "triangles")},
+      // The process that reads it.
+      {"scan.no-temporary-folder", QT_TRANSLATE_NOOP("words", "no temporary folder can be made in %1")},
+      {"scan.cannot-start", QT_TRANSLATE_NOOP("words", "cannot start %1: %2")},
+      {"scan.took-too-long", QT_TRANSLATE_NOOP("words", "reading it takes longer than the %1 seconds allowed")},
+      {"scan.stopped-by-system",
+       QT_TRANSLATE_NOOP("words", "the system stopped the process that read it, most likely for want of memory")},
+      {"scan.mesh-too-large", QT_TRANSLATE_NOOP("words", "its mesh is larger than the %1 allowed")},
+      {"scan.broke-down",
+       QT_TRANSLATE_NOOP("words",
+                         "it is damaged, or of a kind that is not understood: the process that read it broke down "
+                         "(%1); nothing else is harmed")},
+      {"scan.too-much-memory", QT_TRANSLATE_NOOP("words", "reading it needs more memory than the %1 allowed")},
+      {"scan.ended-with-code", QT_TRANSLATE_NOOP("words", "the process that read it ended with code %1")},
+      {"scan.damaged-answer", QT_TRANSLATE_NOOP("words", "the process that read it gave a damaged answer")},
+      {"scan.no-room", QT_TRANSLATE_NOOP("words", "there is no room for it in %1")},
+      // What is fitted to a scan.
+      {"fit.nothing-brushed", QT_TRANSLATE_NOOP("words", "nothing has been brushed")},
+      {"fit.flat-patch", QT_TRANSLATE_NOOP("words", "the patch is flat: no sphere goes through it")},
+      {"fit.too-few-for-sphere", QT_TRANSLATE_NOOP("words", "a sphere needs at least four triangles brushed")},
+      {"fit.too-few-for-ring", QT_TRANSLATE_NOOP("words", "a ring needs at least three places")},
+      {"fit.ring-on-line", QT_TRANSLATE_NOOP("words", "the places lie along one line: click round the rim")},
+      // Surfaces that are made, and files of meshes.
+      {"mesh.no-bone-meshes", QT_TRANSLATE_NOOP("words", "there are no bone meshes yet")},
+      {"mesh.no-closed-bone", QT_TRANSLATE_NOOP("words", "none of the bones has a closed surface")},
+      {"mesh.no-bones-for-guide", QT_TRANSLATE_NOOP("words", "there are no bones to put a body guide around")},
+      {"mesh.voxel-too-fine",
+       QT_TRANSLATE_NOOP("words", "a voxel of %1 would need about %2 of memory; the smallest that fits in %3 is %4")},
+      {"mesh.voxel-too-coarse",
+       QT_TRANSLATE_NOOP("words", "a voxel of %1 is too coarse: nothing is left of the bones; try %2")},
+      {"export.unknown-ending", QT_TRANSLATE_NOOP("words", "the ending must be .glb, .gltf, .obj, .ply, .stl or .dae")},
+      {"export.library-left-out", QT_TRANSLATE_NOOP("words", "the mesh library wrote no %1")},
+      {"guide.head-and-feet", QT_TRANSLATE_NOOP("words", "head and feet")},
+      {"guide.neck", QT_TRANSLATE_NOOP("words", "neck")},
+      {"guide.neck-base", QT_TRANSLATE_NOOP("words", "neck base")},
+      {"guide.trunk", QT_TRANSLATE_NOOP("words", "trunk")},
+      {"guide.tail-base", QT_TRANSLATE_NOOP("words", "tail base")},
+      {"guide.upper-limbs", QT_TRANSLATE_NOOP("words", "upper limbs")},
+      {"guide.lower-limbs", QT_TRANSLATE_NOOP("words", "lower limbs")},
+      // Figures.
+      {"study.unknown-ending",
+       QT_TRANSLATE_NOOP("words", "%1: a figure is written as svg, pdf or png, numbers as json")},
+  };
+  return kWordings;
+}
+
+}  // namespace zyga::ui

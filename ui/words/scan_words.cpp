@@ -1,0 +1,129 @@
+#include "ui/words/scan_words.h"
+
+#include <QCoreApplication>
+
+#include "core/files/json/numeral.h"
+#include "core/files/project/project_body_guide.h"
+#include "core/solid/flesh/body_guide.h"
+#include "ui/words/numbers.h"
+#include "ui/words/say.h"
+
+namespace zyga::ui {
+namespace {
+
+constexpr const char* kCaution =
+    QT_TRANSLATE_NOOP("words", "Not an engineering document; local codes and licensed practice decide.");
+
+/// One phrase for a count, where there is something to count.
+void tell(QStringList& said, std::size_t count, const char* english, const QStringList& parts = {}) {
+  if (count > 0) said << filled(translated(english, static_cast<int>(count)), parts);
+}
+
+QString length(double value, double unit) {
+  return unit > 0 ? millimetres(value * unit)
+                  : filled(translated(QT_TRANSLATE_NOOP("words", "%1 in the file's unit")), {plain(value, 1)});
+}
+
+QString cubicMetres(double volume, int decimals) {
+  return plain(volume, decimals) + QString::fromUtf8("\u00A0m\u00B3");
+}
+
+template <class Index>
+QString ids(const std::vector<Index>& indices, const anatomy::Specimen& specimen) {
+  QStringList all;
+  for (const Index i : indices) all << QString::fromStdString(specimen[i].id);
+  return inOneLine(all);
+}
+
+std::string digits(double value, int decimals) { return QString::number(value, 'f', decimals).toStdString(); }
+
+/// "head and feet 20, neck 50, ... mm; tail 1.35 x bone width, 1.2 x bone height", ASCII.
+std::string thicknessNoted(const solid::GuideThickness& thickness) {
+  std::string out;
+  for (const auto& part : files::kGuideParts) {
+    std::string name(part.part.id.substr(part.part.id.find('.') + 1));
+    std::replace(name.begin(), name.end(), '-', ' ');
+    out += (out.empty() ? "" : ", ") + name + " " + digits(thickness.*part.field * 1000, 0);
+  }
+  return out + " mm; tail " + files::toNumeral(thickness.tailWidth) + " x bone width, " +
+         files::toNumeral(thickness.tailHeight) + " x bone height";
+}
+
+}  // namespace
+
+QStringList repairsSaid(const files::CleanScan& scan) {
+  const solid::Repairs& r = scan.repairs;
+  const files::CleanScan::LeftOut& out = scan.leftOut;
+  QStringList said;
+  tell(said, out.facesLost, QT_TRANSLATE_N_NOOP("words", "left out %n of %1 declared faces, which could not be used"),
+       {QString::number(out.facesDeclared)});
+  tell(said, out.badFaces, QT_TRANSLATE_N_NOOP("words", "dropped %n faces naming vertices that are not there"));
+  tell(said, out.pointsAndLines, QT_TRANSLATE_N_NOOP("words", "left out %n points and lines"));
+  tell(said, r.badIndices, QT_TRANSLATE_N_NOOP("words", "dropped %n triangles naming vertices that are not there"));
+  tell(said, r.notFinite, QT_TRANSLATE_N_NOOP("words", "dropped %n triangles with a corner that is no number"));
+  tell(said, r.welded, QT_TRANSLATE_N_NOOP("words", "welded %n vertices standing at the same place as another"));
+  tell(said, r.seamsClosed, QT_TRANSLATE_N_NOOP("words", "closed seams at %n vertices"));
+  tell(said, r.degenerate, QT_TRANSLATE_N_NOOP("words", "dropped %n triangles without area"));
+  tell(said, r.duplicates, QT_TRANSLATE_N_NOOP("words", "dropped %n triangles given twice"));
+  tell(said, r.turned, QT_TRANSLATE_N_NOOP("words", "turned %n triangles over to face as the rest"));
+  tell(said, r.insideOut, QT_TRANSLATE_N_NOOP("words", "turned %n surfaces over, inside out before"));
+  tell(said, r.unusedVertices, QT_TRANSLATE_N_NOOP("words", "dropped %n vertices without triangles"));
+  return said;
+}
+
+QStringList flawsSaid(const solid::Flaws& f, double unit) {
+  QStringList said;
+  tell(said, f.holes, QT_TRANSLATE_N_NOOP("words", "%n holes left open, the longest border %1"),
+       {length(f.longestHole, unit)});
+  tell(said, f.nonManifoldEdges, QT_TRANSLATE_N_NOOP("words", "%n edges with more than two triangles"));
+  tell(said, f.twisted, QT_TRANSLATE_N_NOOP("words", "%n edges where the surface is one-sided"));
+  tell(said, f.surfaces > 1 ? f.surfaces : 0, QT_TRANSLATE_N_NOOP("words", "%n surfaces that are not connected"));
+  tell(said, f.cavities, QT_TRANSLATE_N_NOOP("words", "%n hollows inside, counted off the volume"));
+  return said;
+}
+
+QString causeAlone(const std::exception& error) {
+  const auto* failure = dynamic_cast<const reason::Failure*>(&error);
+  if (failure && failure->reason().id == files::fault::kCannotRead) return say(failure->reason().values.back());
+  return sayFailure(error);
+}
+
+QStringList surfacesSaid(const files::SculptedSurfaces& made, const anatomy::Specimen& specimen) {
+  QStringList said;
+  if (const auto& skeleton = made.skeleton) {
+    said << filled(translated(QT_TRANSLATE_NOOP("words", "One closed surface: %1, %2, %3, voxel %4.")),
+                   {translated(QT_TRANSLATE_N_NOOP("words", "%n triangles"), static_cast<int>(made.skeletonTriangles)),
+                    translated(QT_TRANSLATE_N_NOOP("words", "%n separate pieces"), static_cast<int>(skeleton->pieces)),
+                    cubicMetres(skeleton->volume, 3), millimetres(skeleton->voxel)});
+    tell(said, skeleton->hollows, QT_TRANSLATE_N_NOOP("words", "%n closed hollows were filled."));
+    tell(said, skeleton->specks, QT_TRANSLATE_N_NOOP("words", "%n specks smaller than eight voxels left out."));
+    tell(said, skeleton->holesClosed, QT_TRANSLATE_N_NOOP("words", "Holes in %n bones were closed over."));
+    if (!skeleton->leftOut.empty())
+      said << filled(translated(QT_TRANSLATE_NOOP("words", "Left out because their surfaces enclose nothing: %1.")),
+                     {ids(skeleton->leftOut, specimen)});
+    if (!skeleton->unfilled.empty())
+      said << filled(
+          translated(QT_TRANSLATE_NOOP("words", "Joints left open because the bones stand too far apart: %1.")),
+          {ids(skeleton->unfilled, specimen)});
+  }
+  if (const auto& guide = made.guide)
+    said << filled(translated(QT_TRANSLATE_NOOP("words", "Body guide: %1, %2. A guide, not anatomy.")),
+                   {translated(QT_TRANSLATE_N_NOOP("words", "%n triangles"), static_cast<int>(guide->triangles)),
+                    cubicMetres(guide->volume, 2)});
+  return said;
+}
+
+QString fabricationCaution() { return translated(kCaution); }
+
+void noteSurfaces(files::SculptedSurfaces& made, const anatomy::Specimen& specimen,
+                  const solid::GuideThickness& thickness) {
+  for (files::NamedSurface& surface : made.surfaces) {
+    if (surface.name == solid::kGuideName)
+      surface.note = "Body guide: an envelope of chosen thickness, not anatomy. " + thicknessNoted(thickness) + ".";
+    else if (made.skeleton)
+      surface.note = "Posed skeleton of " + specimen.name + " as one closed surface, voxel " +
+                     digits(made.skeleton->voxel * 1000, 1) + " mm. " + kCaution;
+  }
+}
+
+}  // namespace zyga::ui

@@ -1,0 +1,28 @@
+#pragma once
+
+#include <QStringList>
+
+#include "core/files/export/sculpting_base.h"
+#include "core/files/scan/clean_scan.h"
+
+namespace zyga::ui {
+
+/// What was left out of a scan and what was put right on it, a phrase each: "welded 742 vertices that stood at the
+/// place of another".
+QStringList repairsSaid(const files::CleanScan& scan);
+/// What is left as it was found: "2 holes left open, the longest border 14.2 mm". `unit` is that of the mesh, m; 0 when
+/// it is not known, and lengths are then said without unit.
+QStringList flawsSaid(const solid::Flaws& flaws, double unit);
+/// Why a scan cannot be used, where its name stands already.
+QString causeAlone(const std::exception& error);
+
+/// What came of surfaces made for sculptors, a sentence each.
+QStringList surfacesSaid(const files::SculptedSurfaces& made, const anatomy::Specimen& specimen);
+/// Of output that may be made into something that stands.
+QString fabricationCaution();
+/// Tells in the header of each surface's file what it is. In English, whatever is spoken: headers of mesh files hold
+/// ASCII.
+void noteSurfaces(files::SculptedSurfaces& made, const anatomy::Specimen& specimen,
+                  const solid::GuideThickness& thickness);
+
+}  // namespace zyga::ui

@@ -1,0 +1,38 @@
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include "core/files/export/study_json.h"
+#include "core/study/run.h"
+
+/// Studies said in the language chosen: what they are called and what they have found.
+namespace zyga::ui {
+
+QString title(study::StudyKind kind);
+/// One sentence on what it tells.
+QString tells(study::StudyKind kind);
+
+/// "maximum dorsiflexion"
+QString carriageWord(study::NeckCarriage which);
+/// "highest snout height"
+QString quantityWord(study::SpreadOf what);
+
+/// What was found, a complete sentence each.
+QStringList sentences(const study::Elevation& elevation);
+QStringList sentences(const study::Envelope& envelope);
+QStringList sentences(const study::RangeChart& chart);
+QStringList sentences(const study::SpreadStudy& spread);
+QStringList sentences(const study::Pressure& pressure);
+QStringList sentences(const study::StudyResult& result);
+/// What always goes with a result: views and cautions, in full sentences.
+QStringList cautions(const study::StudyResult& result);
+
+/// All of it, for files of numbers.
+files::StudyTold toldOf(const study::StudyResult& result);
+
+/// Both views of what a column of blood asks of the heart, with their sources; and that neither is settled.
+QStringList pressureViews();
+QString pressureCaution();
+
+}  // namespace zyga::ui

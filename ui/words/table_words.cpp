@@ -1,0 +1,135 @@
+#include "ui/words/table_words.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include "ui/words/wordings.h"
+
+namespace zyga::ui {
+
+Wordings tableWordings() {
+  static constexpr Wording kWordings[] = {
+      // What is wrong with a table. In quotes stands what the table holds, as it stands there.
+      {"table.empty", QT_TRANSLATE_NOOP("words", "the table is empty")},
+      {"table.unknown-plan", QT_TRANSLATE_NOOP("words", "'%1' is no body plan")},
+      {"table.impossible-count", QT_TRANSLATE_NOOP("words", "'%1' is no number of %2")},
+      {"table.no-column", QT_TRANSLATE_NOOP("words", "there is no column '%1'")},
+      {"table.second-column", QT_TRANSLATE_NOOP("words", "a second column '%1'")},
+      {"table.condyle-unclear", QT_TRANSLATE_NOOP("words", "'%1' does not say whether the condyle is counted")},
+      {"table.unknown-measure", QT_TRANSLATE_NOOP("words", "'%1' is no measure this program knows")},
+      {"table.no-unit", QT_TRANSLATE_NOOP("words", "'%1' has no unit")},
+      {"table.wrong-unit", QT_TRANSLATE_NOOP("words", "'%1' is no unit for %2")},
+      {"table.surplus-cells", QT_TRANSLATE_NOOP("words", "%1 cells under %2 titles")},
+      {"table.row-without-bone", QT_TRANSLATE_NOOP("words", "a row without a bone")},
+      {"table.unknown-bone", QT_TRANSLATE_NOOP("words", "'%1' is no bone")},
+      {"table.bone-twice", QT_TRANSLATE_NOOP("words", "%1 stands in line %2 already")},
+      {"table.unknown-evidence", QT_TRANSLATE_NOOP("words", "'%1' is no kind of evidence")},
+      {"table.not-a-number", QT_TRANSLATE_NOOP("words", "'%1' is not a number")},
+      {"table.not-a-length", QT_TRANSLATE_NOOP("words", "%1 %2 is not a length")},
+      {"table.too-long", QT_TRANSLATE_NOOP("words", "%1 %2 is more than 20 m")},
+      {"table.beyond-right-angle", QT_TRANSLATE_NOOP("words", "%1 degrees is beyond a right angle")},
+      {"table.shorter-with-condyle", QT_TRANSLATE_NOOP("words", "%1 is shorter with its condyle than without")},
+      {"table.impossible-shape", QT_TRANSLATE_NOOP("words", "%1 would be %2 times as long as high")},
+      {"table.measure-not-used", QT_TRANSLATE_NOOP("words", "'%1' is not used for %2")},
+      {"table.total-without-length", QT_TRANSLATE_NOOP("words", "the row '%1' has no length")},
+      {"table.second-row", QT_TRANSLATE_NOOP("words", "a second row '%1'")},
+      {"table.beyond-count", QT_TRANSLATE_NOOP("words", "%1 is beyond the %2 %3")},
+      {"table.no-such-bone", QT_TRANSLATE_NOOP("words", "an animal with these counts has no %1")},
+      {"table.humerus-to-femur", QT_TRANSLATE_NOOP("words", "humerus to femur is %1, outside the published %2 to %3")},
+      {"table.tibia-to-femur", QT_TRANSLATE_NOOP("words", "tibia to femur is %1, outside the published %2 to %3")},
+
+      // What mends it.
+      {"table.write-header",
+       QT_TRANSLATE_NOOP("words", "write a header line such as 'bone,length (mm)' and one row a bone")},
+      {"table.write-plan", QT_TRANSLATE_NOOP("words", "write 'high browser' or 'low browser'")},
+      {"table.write-count", QT_TRANSLATE_NOOP("words", "write a whole number from %1 to %2")},
+      {"table.name-bone-column", QT_TRANSLATE_NOOP("words", "name the column that holds C1, D1, femur.L ... 'bone'")},
+      {"table.keep-one-of-two", QT_TRANSLATE_NOOP("words", "keep one of the two")},
+      {"table.taken-without-condyle",
+       QT_TRANSLATE_NOOP("words", "it is taken as without; write 'length' (without) or 'length with condyle'")},
+      {"table.use-known-title",
+       QT_TRANSLATE_NOOP("words", "use a title of the list in the README, or name the column 'remark'")},
+      {"table.write-length-unit", QT_TRANSLATE_NOOP("words", "write '%1 (mm), (cm) or (m)'")},
+      {"table.write-angle-unit", QT_TRANSLATE_NOOP("words", "write '%1 (deg)'")},
+      {"table.remove-surplus",
+       QT_TRANSLATE_NOOP("words", "remove the surplus cells, or write numbers with a decimal point")},
+      {"table.write-bone-id",
+       QT_TRANSLATE_NOOP("words", "write an id such as C7, D3, Ca12, rib.D4.L, humerus.R or metacarpal3.L")},
+      {"table.keep-one-row", QT_TRANSLATE_NOOP("words", "keep one of the two rows")},
+      {"table.write-evidence",
+       QT_TRANSLATE_NOOP("words", "write found, 'found, deformed', mirrored, 'scaled from another' or inferred")},
+      {"table.write-number",
+       QT_TRANSLATE_NOOP("words", "write a number in %1, or leave the cell blank when it is not known")},
+      {"table.write-length",
+       QT_TRANSLATE_NOOP("words", "write a length above zero, or leave the cell blank when it is not known")},
+      {"table.check-header-unit", QT_TRANSLATE_NOOP("words", "check the unit in the header")},
+      {"table.check-angle", QT_TRANSLATE_NOOP("words", "check the angle")},
+      {"table.swap-lengths", QT_TRANSLATE_NOOP("words", "swap the two lengths, or check their columns")},
+      {"table.check-decimal-point",
+       QT_TRANSLATE_NOOP("words", "check length and cotyle height for a slip of the decimal point")},
+      {"table.ignored", QT_TRANSLATE_NOOP("words", "the value is ignored")},
+      {"table.write-total", QT_TRANSLATE_NOOP("words", "write the region's total length")},
+      {"table.correct-number-or-count",
+       QT_TRANSLATE_NOOP("words", "correct the number of the bone or the line '# %1: N'")},
+      {"table.correct-id-or-counts",
+       QT_TRANSLATE_NOOP("words", "correct the id, or the counts in the lines that start with #")},
+      {"table.check-two-lengths", QT_TRANSLATE_NOOP("words", "check the two lengths")},
+
+      // Tables of landmarks.
+      {"landmark.no-header", QT_TRANSLATE_NOOP("words", "there is no header")},
+      {"landmark.unknown-bone", QT_TRANSLATE_NOOP("words", "there is no bone '%1'")},
+      {"landmark.unnamed", QT_TRANSLATE_NOOP("words", "the landmark has no name")},
+      {"landmark.too-far", QT_TRANSLATE_NOOP("words", "'%1' is more than a kilometre away")},
+      {"landmark.twice", QT_TRANSLATE_NOOP("words", "%1 has '%2' twice")},
+      {"landmark.write-header",
+       QT_TRANSLATE_NOOP("words", "write bone,landmark,x (mm),y (mm),z (mm) in the first line")},
+      {"landmark.write-bone-id", QT_TRANSLATE_NOOP("words", "write an id such as C5 or femur.L")},
+      {"landmark.write-name", QT_TRANSLATE_NOOP("words", "write one, such as cranialRim")},
+      {"landmark.write-coordinate", QT_TRANSLATE_NOOP("words", "write a coordinate")},
+      {"landmark.check-unit", QT_TRANSLATE_NOOP("words", "check the unit")},
+      {"landmark.leave-one-out", QT_TRANSLATE_NOOP("words", "leave one of them out")},
+
+      // Tables of footprints.
+      {"track.no-print", QT_TRANSLATE_NOOP("words", "no footprint stands below the header")},
+      {"track.no-distances", QT_TRANSLATE_NOOP("words", "there is no column of distances")},
+      {"track.column-not-used", QT_TRANSLATE_NOOP("words", "the column '%1' is not used")},
+      {"track.says-nothing", QT_TRANSLATE_NOOP("words", "the row says nothing of a print and is left out")},
+      {"track.no-foot", QT_TRANSLATE_NOOP("words", "a print without a foot")},
+      {"track.unclear-side", QT_TRANSLATE_NOOP("words", "'%1' does not tell left from right")},
+      {"track.no-distance", QT_TRANSLATE_NOOP("words", "%1 %2 is no distance")},
+      {"track.no-triangle", QT_TRANSLATE_NOOP("words", "no three prints can lie %1, %2 and %3 apart")},
+      {"track.same-side", QT_TRANSLATE_NOOP("words", "%1 and %2 follow each other on the same side")},
+      {"track.paces-differ", QT_TRANSLATE_NOOP("words", "the pace %1 differs from the next pace of %2, %3")},
+      {"track.write-print", QT_TRANSLATE_NOOP("words", "write one row a print")},
+      {"track.write-header",
+       QT_TRANSLATE_NOOP("words",
+                         "write a header line 'foot,pace_cm,next_pace_cm,stride_cm,length_cm' and one row a print")},
+      {"track.write-unit", QT_TRANSLATE_NOOP("words", "write '%1', '%2' or '%3'")},
+      {"track.nothing", QT_TRANSLATE_NOOP("words", "nothing need be done")},
+      {"track.write-foot",
+       QT_TRANSLATE_NOOP("words", "write a name such as LP1 or 'right fore' if the prints are to lie on the ground")},
+      {"track.check-triangle",
+       QT_TRANSLATE_NOOP("words",
+                         "check the paces and the stride; the longest must be less than the other two together")},
+      {"track.print-missing",
+       QT_TRANSLATE_NOOP("words", "check whether a print between them is missing; the distances of %1 reach over it")},
+      {"track.check-both", QT_TRANSLATE_NOOP("words", "check both; each row is calculated with its own")},
+  };
+  return kWordings;
+}
+
+QString say(const anatomy::TableMessage& message) {
+  const QStringList parts{QString::fromStdString(message.file), QString::number(message.line),
+                          QString::number(message.column), say(message.cause), say(message.mend)};
+  if (message.line == 0) return filled(translated(QT_TRANSLATE_NOOP("words", "%4; %5")), parts);
+  if (message.column == 0) return filled(translated(QT_TRANSLATE_NOOP("words", "%1:%2: %4; %5")), parts);
+  return filled(translated(QT_TRANSLATE_NOOP("words", "%1:%2, column %3: %4; %5")), parts);
+}
+
+QString say(const std::vector<anatomy::TableMessage>& messages) {
+  QStringList lines;
+  for (const anatomy::TableMessage& message : messages) lines << say(message);
+  return lines.join('\n');
+}
+
+}  // namespace zyga::ui
