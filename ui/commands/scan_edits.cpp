@@ -3,7 +3,7 @@
 #include <QUndoCommand>
 #include <algorithm>
 
-#include "core/anatomy/plan/scaled_table.h"
+#include "core/anatomy/plan/build_specimen.h"
 
 namespace zyga::ui {
 namespace {
@@ -73,7 +73,7 @@ void changeScan(Document& document, const anatomy::Scan& after, const QString& t
 void removeScan(Document& document, const anatomy::BoneName& bone) {
   Scans after = document.project().scans;
   if (std::erase_if(after, [&](const auto& kept) { return kept.scan.bone == bone; }) == 0) return;
-  changeScans(document, std::move(after), Document::tr("Take the scan of %1 out").arg(idOf(bone)));
+  changeScans(document, std::move(after), Document::tr("Remove the scan of %1").arg(idOf(bone)));
 }
 
 bool mirrorScan(Document& document, const anatomy::BoneName& bone) {

@@ -5,9 +5,8 @@
 #include <numbers>
 
 #include "core/kinematics/feet.h"
-#include "ui/theme/figures.h"
-#include "ui/theme/words.h"
 #include "ui/words/numbers.h"
+#include "ui/words/stance_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -25,8 +24,6 @@ FeetAnswer commit(Document& document, FeetAnswer answer, const QString& name, in
 }
 
 }  // namespace
-
-QString footName(Foot foot) { return text(toText(foot)); }
 
 std::vector<Foot> plantedFeet(const Document& document) {
   return kinematics::plantedFeet(document.specimen(), document.placement());
@@ -89,9 +86,8 @@ FeetAnswer placeBlades(Document& document, const std::vector<anatomy::Side>& sid
 }
 
 study::StanceAnswer takeStance(Document& document, study::Stance stance) {
-  study::StanceAnswer answer =
-      study::takeStance(document.specimen(), document.articulation(), document.assumptions(), document.pose(), stance);
-  document.changePose(answer.pose, text(study::wordsOf(stance).title));
+  study::StanceAnswer answer = study::takeStance(document.scenario(), stance);
+  document.changePose(answer.pose, stanceName(stance));
   return answer;
 }
 

@@ -4,12 +4,11 @@
 #include "core/kinematics/shoulder_blade.h"
 #include "core/study/stances/stances.h"
 #include "ui/document/document.h"
+#include "ui/words/ground_words.h"
 
 /// Feet, trunk, shoulder blades and stances: each function makes one undoable step and tells how it went.
 namespace zyga::ui {
 
-/// "left hind foot"
-QString footName(kinematics::Foot foot);
 /// The feet that stand on the ground in the pose on screen.
 std::vector<kinematics::Foot> plantedFeet(const Document& document);
 

@@ -9,10 +9,11 @@
 #include <QVBoxLayout>
 #include <cmath>
 
-#include "core/range/neutral.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/words/numbers.h"
+#include "ui/words/range_words.h"
+#include "ui/words/stance_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -52,9 +53,8 @@ QString difference(double number, bool angle) {
 }
 
 QString levels(const study::ComparedJoint& joint) {
-  const auto word = [](range::Level level) { return QString::fromUtf8(toText(level).data()); };
-  if (joint.firstLevel == joint.secondLevel) return word(joint.firstLevel);
-  return word(joint.firstLevel) + " → " + word(joint.secondLevel);
+  if (joint.firstLevel == joint.secondLevel) return levelWords(joint.firstLevel);
+  return levelWords(joint.firstLevel) + " → " + levelWords(joint.secondLevel);
 }
 
 }  // namespace
@@ -86,7 +86,8 @@ CompareDialog::CompareDialog(Document& document, QWidget* parent)
   connect(other_, &QComboBox::activated, this, &CompareDialog::choose);
   connect(&document_, &Document::changed, this, [this](Changes what) {
     if (what & (Changes(Change::NamedPoses) | Change::Compared)) fillChoices();
-    if (what & (Changes(Change::Pose) | Change::Assumptions | Change::NamedPoses | Change::Compared)) refresh();
+    if (what & (Changes(Change::Pose) | Change::Assumptions | Change::Contact | Change::NamedPoses | Change::Compared))
+      refresh();
   });
   fillChoices();
   if (!document_.comparedPose() && document_.hasProject() && !document_.project().poses.empty())
@@ -124,14 +125,11 @@ void CompareDialog::choose() {
 
 void CompareDialog::refresh() {
   if (!document_.hasProject()) return;
-  const study::Subject now{document_.specimen(), document_.articulation(), document_.assumptions(), document_.pose()};
+  const range::Scenario& now = document_.scenario();
   const auto pose = chosenPose();
   if (pose && *pose < document_.project().poses.size())
-    return fill(compare(now, {document_.specimen(), document_.articulation(), document_.assumptions(),
-                              document_.project().poses[*pose].pose}));
-  const range::Assumptions usual;
-  const auto articulation = range::articulate(document_.specimen(), usual);
-  fill(compare(now, {document_.specimen(), articulation, usual, document_.pose()}));
+    return fill(study::compare(now, now.withPose(document_.project().poses[*pose].pose)));
+  fill(study::compare(now, now.withAssumptions({})));
 }
 
 void CompareDialog::fill(const study::Comparison& comparison) {
@@ -139,8 +137,8 @@ void CompareDialog::fill(const study::Comparison& comparison) {
   for (std::size_t i = 0; i < comparison.readings.size(); ++i) {
     const auto& r = comparison.readings[i];
     setRow(*readings_, static_cast<int>(i),
-           {QString::fromStdString(r.words), value(r.first, r.angle), value(r.second, r.angle),
-            difference(r.second - r.first, r.angle)});
+           {readingName(r.reading), value(r.first, isAngle(r.reading)), value(r.second, isAngle(r.reading)),
+            difference(r.second - r.first, isAngle(r.reading))});
   }
   joints_->setRowCount(static_cast<int>(comparison.joints.size()));
   for (std::size_t i = 0; i < comparison.joints.size(); ++i) {

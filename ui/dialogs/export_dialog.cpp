@@ -16,6 +16,7 @@
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/unit_spin_box.h"
+#include "ui/words/scan_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -98,7 +99,7 @@ QWidget* ExportDialog::fileSide() {
   form->addRow(note_);
   size_->setObjectName("exportSize");
   form->addRow(size_);
-  form->addRow(mutedLabel(QString::fromUtf8(files::kFabricationCaution.data())));
+  form->addRow(mutedLabel(fabricationCaution()));
   connect(format_, &QComboBox::currentIndexChanged, this, &ExportDialog::fitToFormat);
   for (QComboBox* box : {unit_, up_}) connect(box, &QComboBox::currentIndexChanged, this, &ExportDialog::tellSize);
   for (QRadioButton* choice : {single_, joined_, watertight_})

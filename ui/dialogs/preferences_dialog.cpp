@@ -9,8 +9,8 @@
 #include <QVBoxLayout>
 
 #include "ui/parts/panel_parts.h"
-#include "ui/settings/language.h"
 #include "ui/theme/figures.h"
+#include "ui/words/language.h"
 
 namespace zyga::ui {
 namespace {

@@ -12,7 +12,8 @@
 
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
-#include "ui/theme/words.h"
+#include "ui/words/say.h"
+#include "ui/words/table_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -25,7 +26,7 @@ QString headline(const QString& fileName, const std::vector<TableMessage>& messa
   const auto errors = std::count_if(messages.begin(), messages.end(), isError);
   if (errors == 0) return TableFaultsDialog::tr("%1 was opened with remarks").arg(fileName);
   if (errors == 1) return TableFaultsDialog::tr("%1 has one fault").arg(fileName);
-  return TableFaultsDialog::tr("%1 has %2 faults").arg(fileName).arg(errors);
+  return TableFaultsDialog::tr("%1 has %n faults", nullptr, static_cast<int>(errors)).arg(fileName);
 }
 
 QTableWidgetItem* cell(const QString& text) {
@@ -47,8 +48,8 @@ QTableWidget* listOf(const std::vector<TableMessage>& messages) {
     table->setItem(row, 0, cell(isError(message) ? TableFaultsDialog::tr("fault") : TableFaultsDialog::tr("remark")));
     table->setItem(row, 1, cell(message.line > 0 ? QString::number(message.line) : QString()));
     table->setItem(row, 2, cell(message.column > 0 ? QString::number(message.column) : QString()));
-    table->setItem(row, 3, cell(text(message.cause)));
-    table->setItem(row, 4, cell(text(message.mend)));
+    table->setItem(row, 3, cell(say(message.cause)));
+    table->setItem(row, 4, cell(say(message.mend)));
   }
   table->setSelectionBehavior(QAbstractItemView::SelectRows);
   table->setShowGrid(false);
@@ -72,9 +73,10 @@ TableFaultsDialog::TableFaultsDialog(const QString& fileName, const std::vector<
   auto* title = new QLabel(headline(fileName, messages));
   title->setFont(titleFont(font()));
   const bool refused = std::any_of(messages.begin(), messages.end(), isError);
-  auto* note = mutedLabel(refused ? tr("Nothing was opened, and what was open is as it was. Mend the table and open it "
-                                       "again.")
-                                  : tr("The table is in use. These cells deserve a second look."));
+  auto* note =
+      mutedLabel(refused ? tr("Nothing was opened, and what was open is as it was. Correct the table and open it "
+                              "again.")
+                         : tr("The table is in use. These cells deserve a second look."));
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
   auto* copy = buttons->addButton(tr("Copy all"), QDialogButtonBox::ActionRole);
   connect(copy, &QPushButton::clicked, this, &TableFaultsDialog::copyAll);
@@ -89,10 +91,6 @@ TableFaultsDialog::TableFaultsDialog(const QString& fileName, const std::vector<
   resize(760, 420);
 }
 
-void TableFaultsDialog::copyAll() const {
-  QStringList lines;
-  for (const TableMessage& message : messages_) lines += text(message);
-  QApplication::clipboard()->setText(lines.join('\n'));
-}
+void TableFaultsDialog::copyAll() const { QApplication::clipboard()->setText(say(messages_)); }
 
 }  // namespace zyga::ui

@@ -9,8 +9,6 @@
 #include <QUuid>
 #include <algorithm>
 
-#include "ui/theme/words.h"
-
 namespace zyga::ui {
 namespace {
 
@@ -85,7 +83,7 @@ void Autosave::write() {
     return [this] { emit written(); };
   };
   worker_.start(work, [this](const QString& cause) {
-    emit failed(tr("Unsaved work could not be kept for recovery: %1. Save often.").arg(faultText(cause)));
+    emit failed(tr("Unsaved work could not be kept for recovery: %1. Save often.").arg(cause));
   });
 }
 

@@ -1,8 +1,8 @@
 #pragma once
 
-#include <map>
+#include <filesystem>
 
-#include "core/solid/levelset/level_set.h"
+#include "core/files/scan/bone_meshes.h"
 #include "ui/document/document.h"
 #include "ui/document/worker.h"
 
@@ -14,7 +14,8 @@ namespace zyga::ui {
 class ContactJob : public QObject {
   Q_OBJECT
  public:
-  explicit ContactJob(Document& document, QObject* parent = nullptr);
+  /// `cacheFolder` empty: nothing is kept on disk.
+  ContactJob(Document& document, std::filesystem::path cacheFolder, QObject* parent = nullptr);
   bool busy() const { return worker_.busy(); }
 
  signals:
@@ -23,11 +24,11 @@ class ContactJob : public QObject {
   void failed(const QString& message);
 
  private:
-  using FieldsByMesh = std::map<std::shared_ptr<const solid::BoneMesh>, std::shared_ptr<const anatomy::BoneField>>;
   void start();
 
-  FieldsByMesh fields_;
+  files::FieldsByMesh fields_;
   Document& document_;
+  const std::filesystem::path cacheFolder_;
   Worker worker_;
 };
 

@@ -1,7 +1,6 @@
 #include "ui/document/document.h"
 
 #include <algorithm>
-#include <array>
 
 #include "core/kinematics/keep_in_space.h"
 #include "core/range/neutral.h"
@@ -12,90 +11,38 @@ namespace zyga::ui {
 
 using kinematics::Pose;
 
-namespace {
-
-bool movesNeutral(const range::Assumptions& a, const range::Assumptions& b) {
-  return a.neutralBy != b.neutralBy || a.neck != b.neck || a.trunk != b.trunk || a.tail != b.tail;
-}
-
-}  // namespace
-
 struct Document::State {
   std::optional<files::Project> project;
   std::filesystem::path path;
-  std::optional<Pose> preview;
-  std::optional<range::Assumptions> previewAssumptions;
   bool keepsInSpace = false;
 
-  kinematics::Articulation articulation;
-  kinematics::Articulation settled;  ///< under the project's assumptions, while others are previewed
-  kinematics::Placement placement;
-  range::Assessment assessment;
-  std::vector<std::array<std::optional<range::Band>, 3>> bands;
+  range::Scenario scenario;                      ///< what is on screen
+  std::optional<range::Scenario> beforeAssumed;  ///< the project's own, while other assumptions are previewed
+  bool posePreviewed = false;                    ///< the scenario's pose is not the project's
   files::BoneMeshes meshes, roughMeshes;
-  std::shared_ptr<const range::ContactModel> contact;
   QUndoStack undoStack;
 
   std::optional<JointIndex> selectedJoint, bendBase;
   std::optional<BoneIndex> selectedBone, hoveredBone;
   std::optional<std::size_t> comparedPose, selectedNote;
 
-  const Pose& pose() const { return preview ? *preview : project->pose; }
-  const range::Assumptions& assumptions() const {
-    return previewAssumptions ? *previewAssumptions : project->assumptions;
+  /// Another specimen: nothing is kept but what the project holds.
+  void beginAnew() {
+    scenario = files::scenarioOf(*project);
+    endPreview();
   }
-  void deriveAll();
-  void deriveFrom(const range::Assumptions& before);
-  void judgeAll();
-  void judgeContact();
+  void endPreview() {
+    beforeAssumed.reset();
+    posePreviewed = false;
+  }
+  const range::Scenario& settled() const { return beforeAssumed ? *beforeAssumed : scenario; }
   Pose carriedTo(const kinematics::Articulation& next) const;
-  void deriveFrom(const Pose& before);
-  void place() { kinematics::placeInto(project->specimen, articulation, pose(), placement); }
-  void forgetBands(JointIndex joint) { bands[joint.value] = {}; }
 };
-
-void Document::State::deriveAll() {
-  articulation = range::articulate(project->specimen, assumptions());
-  judgeAll();
-}
-
-/// Only cartilage and the definition of neutral move the bones; the rest changes verdicts alone.
-void Document::State::deriveFrom(const range::Assumptions& before) {
-  if (movesNeutral(before, assumptions())) articulation = range::articulate(project->specimen, assumptions());
-  judgeAll();
-}
-
-void Document::State::judgeAll() {
-  bands.assign(project->specimen.joints.size(), {});
-  place();
-  assessment = range::assess(project->specimen, articulation, assumptions(), pose());
-  judgeContact();
-}
-
-void Document::State::judgeContact() {
-  if (contact) range::judgeContact(*contact, placement, assumptions(), assessment);
-}
 
 /// The project's pose as it is under another articulation.
 Pose Document::State::carriedTo(const kinematics::Articulation& next) const {
   if (!keepsInSpace) return project->pose;
-  return kinematics::keepInSpace(project->specimen, previewAssumptions ? settled : articulation, next, project->pose);
-}
-
-/// A verdict hangs on its own joint's angles alone, so only the joints that have moved since `before` are judged again.
-void Document::State::deriveFrom(const Pose& before) {
-  const Pose& now = pose();
-  place();
-  assessment.level = range::Level::Supported;
-  for (std::size_t j = 0; j < now.angles.size(); ++j)
-    if (now.angles[j] != before.angles[j]) forgetBands({j});
-  for (range::JointVerdict& verdict : assessment.joints) {
-    const JointIndex joint = verdict.joint;
-    if (now[joint] != before[joint])
-      verdict = range::assessJoint(project->specimen, articulation, assumptions(), joint, now[joint]);
-    assessment.level = std::max(assessment.level, verdict.level);
-  }
-  judgeContact();
+  return kinematics::keepInSpace(project->specimen(), settled().articulation(), next, project->pose);
 }
 
 Document::Document(QObject* parent) : QObject(parent), state_(std::make_unique<State>()) {}
@@ -103,46 +50,30 @@ Document::~Document() = default;
 
 bool Document::hasProject() const { return state_->project.has_value(); }
 const files::Project& Document::project() const { return state_->project.value(); }
-const range::Assumptions& Document::assumptions() const {
-  return state_->previewAssumptions ? *state_->previewAssumptions : project().assumptions;
-}
-const Pose& Document::pose() const { return state_->pose(); }
-bool Document::previewing() const { return state_->preview || state_->previewAssumptions; }
+const range::Scenario& Document::scenario() const { return state_->scenario; }
+bool Document::previewing() const { return state_->posePreviewed || state_->beforeAssumed; }
 bool Document::keepsInSpace() const { return state_->keepsInSpace; }
 void Document::setKeepsInSpace(bool keeps) { state_->keepsInSpace = keeps; }
-const kinematics::Articulation& Document::articulation() const { return state_->articulation; }
-const kinematics::Placement& Document::placement() const { return state_->placement; }
-const range::Assessment& Document::assessment() const { return state_->assessment; }
 const files::BoneMeshes& Document::meshes() const { return state_->meshes; }
 const files::BoneMeshes& Document::meshesToShow() const {
   return state_->meshes.empty() ? state_->roughMeshes : state_->meshes;
 }
-const range::ContactModel* Document::contact() const { return state_->contact.get(); }
 QUndoStack& Document::undoStack() { return state_->undoStack; }
 bool Document::hasUnsavedWork() const { return hasProject() && !state_->undoStack.isClean(); }
 const std::filesystem::path& Document::path() const { return state_->path; }
 
-const range::Band& Document::band(JointIndex joint, int motion) const {
-  std::optional<range::Band>& kept = state_->bands.at(joint.value).at(static_cast<std::size_t>(motion));
-  if (!kept) kept = range::band(specimen(), articulation(), assumptions(), joint, pose()[joint], motion, contact());
-  return *kept;
-}
-
 void Document::open(files::Project project, const std::filesystem::path& path) {
   State& s = *state_;
-  if (project.pose.angles.size() != project.specimen.joints.size()) project.pose = Pose::neutral(project.specimen);
+  if (project.pose.angles.size() != project.specimen().joints.size()) project.pose = Pose::neutral(project.specimen());
   s.project = std::move(project);
   s.path = path;
-  s.preview.reset();
-  s.previewAssumptions.reset();
   s.meshes.clear();
   s.roughMeshes.clear();
-  s.contact.reset();
   s.selectedJoint = s.bendBase = std::nullopt;
   s.selectedBone = s.hoveredBone = std::nullopt;
   s.comparedPose.reset();
   s.selectedNote.reset();
-  s.deriveAll();
+  s.beginAnew();
   s.undoStack.clear();
   emit changed(Change::Everything);
 }
@@ -159,9 +90,10 @@ void Document::setRoughMeshes(files::BoneMeshes meshes) {
 }
 
 void Document::setContact(std::shared_ptr<const range::ContactModel> contact) {
-  state_->contact = std::move(contact);
-  state_->judgeAll();
-  emit changed(Change::Assumptions);
+  State& s = *state_;
+  if (s.beforeAssumed) s.beforeAssumed = s.beforeAssumed->withContact(contact);
+  s.scenario = s.scenario.withContact(std::move(contact));
+  emit changed(Change::Contact);
 }
 
 void Document::setSavedAs(const std::filesystem::path& path) {
@@ -170,36 +102,33 @@ void Document::setSavedAs(const std::filesystem::path& path) {
 }
 
 void Document::previewPose(const Pose& pose) {
-  const Pose before = this->pose();
-  state_->preview = pose;
-  state_->deriveFrom(before);
+  state_->scenario = state_->scenario.withPose(pose);
+  state_->posePreviewed = true;
   emit changed(Change::Pose);
 }
 
 void Document::previewAssumptions(const range::Assumptions& assumptions) {
   State& s = *state_;
-  const range::Assumptions before = this->assumptions();
-  if (!s.previewAssumptions) s.settled = s.articulation;
-  s.previewAssumptions = assumptions;
-  s.preview.reset();
-  if (movesNeutral(before, assumptions)) s.articulation = range::articulate(specimen(), assumptions);
-  if (s.keepsInSpace) s.preview = s.carriedTo(s.articulation);
-  s.judgeAll();
+  const range::Scenario before = s.settled();
+  const range::Scenario turned = s.scenario.withAssumptions(assumptions, project().pose);
+  s.beforeAssumed = before;
+  s.posePreviewed = s.keepsInSpace;
+  s.scenario = s.keepsInSpace ? turned.withPose(s.carriedTo(turned.articulation())) : turned;
   emit changed(Changes(Change::Assumptions) | Change::Pose);
 }
 
 void Document::commitPreview(const QString& text) {
-  if (state_->previewAssumptions) return changeAssumptions(range::Assumptions(assumptions()), text);
-  if (!state_->preview) return;
-  const Pose reached = *state_->preview;
+  if (state_->beforeAssumed) return changeAssumptions(range::Assumptions(assumptions()), text);
+  if (!state_->posePreviewed) return;
+  const Pose reached = pose();
   if (reached == project().pose) return cancelPreview();
   changePose(reached, text);
 }
 
 void Document::cancelPreview() {
   State& s = *state_;
-  if (s.previewAssumptions) return setAssumptions(range::Assumptions(project().assumptions), Pose(project().pose));
-  if (s.preview) setPose(project().pose);
+  if (s.beforeAssumed) return setAssumptions(range::Assumptions(project().assumptions), Pose(project().pose));
+  if (s.posePreviewed) setPose(project().pose);
 }
 
 void Document::changePose(const Pose& pose, const QString& text, int mergeKey) {
@@ -212,7 +141,7 @@ void Document::changeAssumptions(const range::Assumptions& assumptions, const QS
   if (assumptions == settled) return cancelPreview();
   AssumedPose after{assumptions, project().pose};
   QString said = text;
-  if (movesNeutral(settled, assumptions)) {
+  if (range::movesNeutral(settled, assumptions)) {
     after.pose = state_->carriedTo(range::articulate(specimen(), assumptions));
     said = keepsInSpace() ? tr("%1, bones kept in space").arg(text) : tr("%1, deflections kept").arg(text);
   }
@@ -220,21 +149,19 @@ void Document::changeAssumptions(const range::Assumptions& assumptions, const QS
 }
 
 void Document::setPose(const Pose& pose) {
-  const Pose before = this->pose();
-  state_->preview.reset();
-  state_->project->pose = pose;
-  state_->deriveFrom(before);
+  State& s = *state_;
+  s.project->pose = pose;
+  s.scenario = s.settled().withPose(pose);
+  s.endPreview();
   emit changed(Change::Pose);
 }
 
 void Document::setAssumptions(const range::Assumptions& assumptions, const Pose& pose) {
   State& s = *state_;
-  const range::Assumptions before = this->assumptions();
-  s.preview.reset();
-  s.previewAssumptions.reset();
   s.project->assumptions = assumptions;
   s.project->pose = pose;
-  s.deriveFrom(before);
+  s.scenario = s.scenario.withAssumptions(assumptions, pose);
+  s.endPreview();
   emit changed(Changes(Change::Assumptions) | Change::Pose);
 }
 
@@ -297,46 +224,45 @@ void Document::setLockedJoints(std::vector<JointIndex> joints) {
 }
 
 void Document::setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source) {
-  anatomy::Bone& kept = state_->project->specimen.bones.at(bone.value);
+  State& s = *state_;
+  anatomy::Specimen recorded = specimen();
+  anatomy::Bone& kept = recorded.bones.at(bone.value);
   kept.evidence = evidence;
   kept.source = source;
-  if (anatomy::TableRow* row = state_->project->table.find(kept.name)) {
+  if (anatomy::TableRow* row = s.project->table.find(kept.name)) {
     row->evidence = evidence;
     row->source = source;
   }
-  for (files::ProjectScan& scan : state_->project->scans) {
+  for (files::ProjectScan& scan : s.project->scans) {
     if (scan.scan.bone != kept.name) continue;
     scan.scan.evidence = evidence;
     scan.scan.source = source;
   }
+  s.project->setSpecimen(std::move(recorded));
+  s.scenario = s.scenario.withRecords(s.project->sharedSpecimen);
+  if (s.beforeAssumed) s.beforeAssumed = s.beforeAssumed->withRecords(s.project->sharedSpecimen);
   emit changed(Change::Bones);
 }
 
 void Document::setScans(std::vector<files::ProjectScan> scans) {
   State& s = *state_;
-  s.project->specimen = files::specimenOf(s.project->table, scans);
+  s.project->setSpecimen(files::specimenOf(s.project->table, scans));
   s.project->scans = std::move(scans);
-  s.preview.reset();
-  s.previewAssumptions.reset();
-  s.contact.reset();  // of the bones as they were
-  s.deriveAll();
+  s.beginAnew();  // without the shapes of the bones as they were
   emit changed(Changes(Change::Scans) | Change::Bones | Change::Assumptions | Change::Pose);
 }
 
 void Document::setSkeleton(Skeleton skeleton) {
   State& s = *state_;
-  s.project->specimen = files::specimenOf(skeleton.table, skeleton.scans);
+  s.project->setSpecimen(files::specimenOf(skeleton.table, skeleton.scans));
   s.project->table = std::move(skeleton.table);
   s.project->scans = std::move(skeleton.scans);
   s.project->pose = std::move(skeleton.pose);
   s.project->poses = std::move(skeleton.poses);
-  std::erase_if(s.project->lockedJoints, [&s](JointIndex j) { return j.value >= s.project->specimen.joints.size(); });
-  s.preview.reset();
-  s.previewAssumptions.reset();
+  std::erase_if(s.project->lockedJoints, [&s](JointIndex j) { return j.value >= s.project->specimen().joints.size(); });
   s.meshes.clear();
   s.roughMeshes.clear();
-  s.contact.reset();
-  s.deriveAll();
+  s.beginAnew();
   emit changed(Change::Everything);
 }
 

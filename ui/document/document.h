@@ -14,6 +14,7 @@
 #include "core/range/contact/contact.h"
 #include "core/range/findings.h"
 #include "core/range/limits.h"
+#include "core/range/scenario.h"
 
 namespace zyga::ui {
 
@@ -22,7 +23,7 @@ using anatomy::JointIndex;
 
 /// What a Document::changed signal speaks of.
 enum class Change {
-  Everything = 0x3fff,  ///< another specimen or file: throw away all that was derived
+  Everything = 0xffff,  ///< as when another file is opened
   Pose = 0x01,
   Assumptions = 0x02,
   NamedPoses = 0x04,
@@ -34,9 +35,11 @@ enum class Change {
   Ground = 0x100,   ///< footprints, or the densities that mass and balance rest on
   Notes = 0x200,
   Sheet = 0x400,
-  Scans = 0x800,    ///< real bones came, went or were marked: joints and verdicts have followed, shapes will
-  Claims = 0x1000,  ///< the list of claims
-  Locks = 0x2000    ///< joints that drags leave as they are
+  Scans = 0x800,     ///< real bones came, went or were marked: joints and verdicts have followed, shapes will
+  Claims = 0x1000,   ///< the list of claims
+  Locks = 0x2000,    ///< joints that drags leave as they are
+  Contact = 0x4000,  ///< the bones' shapes are ready for contact, or gone: verdicts and ranges may have changed
+  Specimen = 0x8000  ///< another animal: throw away all that was derived
 };
 Q_DECLARE_FLAGS(Changes, Change)
 
@@ -59,27 +62,28 @@ class Document : public QObject {
   /// False before a project has been opened: views show their empty state.
   bool hasProject() const;
   const files::Project& project() const;
-  const anatomy::Specimen& specimen() const { return project().specimen; }
-  /// Those on screen: the preview while a slider moves, else the project's.
-  const range::Assumptions& assumptions() const;
-  /// The pose on screen: the preview during a drag, else the project's.
-  const kinematics::Pose& pose() const;
+  /// What is on screen: the preview of a drag or of a slider, else the project's own. Jobs, studies, claims, sheets and
+  /// reports are asked of it; it never changes, so a copy may go to another thread.
+  const range::Scenario& scenario() const;
   bool previewing() const;
 
-  const kinematics::Articulation& articulation() const;
-  const kinematics::Placement& placement() const;  ///< of pose()
-  const range::Assessment& assessment() const;     ///< of pose()
-  /// The supported interval of one motion at the joint's present other angles; computed on first use and kept until the
-  /// joint or the assumptions change.
-  const range::Band& band(JointIndex joint, int motion) const;
+  // Parts of the scenario.
+  const anatomy::Specimen& specimen() const { return project().specimen(); }
+  const range::Assumptions& assumptions() const { return scenario().assumptions(); }
+  const kinematics::Pose& pose() const { return scenario().pose(); }
+  const kinematics::Articulation& articulation() const { return scenario().articulation(); }
+  const kinematics::Placement& placement() const { return scenario().placement(); }
+  const range::Assessment& assessment() const { return scenario().assessment(); }
+  /// The interval of one motion within range at the joint's present other angles.
+  const range::Band& band(JointIndex joint, int motion) const { return scenario().band(joint, motion); }
+  /// What tells which bones enter each other; none until their shapes are ready. With it the verdicts hold contacts.
+  const range::ContactModel* contact() const { return scenario().contact(); }
 
   /// By bone; empty until the bones have been sculpted.
   const files::BoneMeshes& meshes() const;
   /// The same to look at: while the bones are being sculpted, a rough likeness once there is one. Nothing is measured
   /// on it, and it is not exported.
   const files::BoneMeshes& meshesToShow() const;
-  /// What tells which bones enter each other; none until their shapes are ready. With it the verdicts hold contacts.
-  const range::ContactModel* contact() const;
 
   QUndoStack& undoStack();
   /// True when there is work that no file holds.
@@ -92,7 +96,7 @@ class Document : public QObject {
   void setMeshes(files::BoneMeshes meshes);
   /// What meshesToShow gives until setMeshes.
   void setRoughMeshes(files::BoneMeshes meshes);
-  /// Judges the pose anew, contacts included; told as changed assumptions, since ranges may shrink.
+  /// Judges the pose anew, contacts included: ranges may shrink.
   void setContact(std::shared_ptr<const range::ContactModel> contact);
   void setSavedAs(const std::filesystem::path& path);
 

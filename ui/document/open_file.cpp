@@ -1,29 +1,23 @@
 #include "ui/document/open_file.h"
 
-#include <fstream>
-#include <iterator>
+#include "core/files/disk/atomic_file.h"
 
 namespace zyga::ui {
 namespace {
 
+constexpr reason::Id kTooLargeForTable{"file.too-large-for-table", 1};
 /// Bigger than any measurement table: a picture or a scan with the wrong ending is refused before it is read.
 constexpr std::uintmax_t kLargestTable = 16u << 20;
 
-std::string readWhole(const std::filesystem::path& file) {
-  std::error_code failure;
-  const auto size = std::filesystem::file_size(file, failure);
-  if (failure)
-    throw files::FileError(file.filename().string() + " cannot be read (" + failure.message() +
-                           "); check that it is still there");
-  if (size > kLargestTable)
-    throw files::FileError(file.filename().string() + " is too large for a measurement table; choose a CSV file");
-  std::ifstream stream(file, std::ios::binary);
-  if (!stream) throw files::FileError(file.filename().string() + " cannot be opened; check that you may read it");
-  return {std::istreambuf_iterator<char>(stream), std::istreambuf_iterator<char>()};
+std::string readTableText(const std::filesystem::path& file) {
+  std::error_code unknown;
+  if (std::filesystem::file_size(file, unknown) > kLargestTable && !unknown)
+    throw files::FileError({kTooLargeForTable, {reason::text(file.filename().string())}});
+  return files::readWhole(file);
 }
 
 void openTable(Opened& opened) {
-  const auto reading = anatomy::readMeasurementTable(readWhole(opened.file), opened.file.filename().string());
+  const auto reading = anatomy::readMeasurementTable(readTableText(opened.file), opened.file.filename().string());
   opened.fromTable = true;
   opened.messages = reading.messages;
   if (reading.usable()) opened.project = files::projectFromTable(reading.table);
@@ -42,7 +36,7 @@ Opened openFile(const std::filesystem::path& file) {
     else
       opened.project = files::readProject(file);
   } catch (const std::exception& error) {
-    opened.error = error.what();
+    opened.fault = files::reasonOf(error);
   }
   return opened;
 }

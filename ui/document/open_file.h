@@ -14,7 +14,7 @@ struct Opened {
   std::optional<files::Project> project;
   std::filesystem::path file;
   bool fromTable = false;                       ///< a new project, not yet saved anywhere
-  std::string error;                            ///< cause and mend, where the file as a whole is at fault
+  reason::Reason fault;                         ///< where the file as a whole is at fault; else empty
   std::vector<anatomy::TableMessage> messages;  ///< faults and warnings of a measurement table, all of them
 };
 

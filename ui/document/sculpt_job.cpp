@@ -1,21 +1,17 @@
 #include "ui/document/sculpt_job.h"
 
-#include <QStandardPaths>
-
-#include "ui/theme/words.h"
-
 namespace zyga::ui {
 namespace {
 
 constexpr int kScansRest = 300;  // ms without a change of scans before their shapes are made anew
 
 /// All bones as the table gives them. Where some have to be made, rough ones are shown first.
-files::BoneMeshes sculptedAfterASketch(const files::Project& project, const solid::SculptOptions& options,
-                                       files::ScanLevels& levels, const Worker::Control& control,
-                                       const std::function<void(const files::BoneMeshes&)>& show) {
-  solid::Sketch sketch = files::sketchedMeshes(project, options);
-  if (!sketch.rough) return std::move(sketch.meshes);
-  files::BoneMeshes seen = files::withScans(std::move(sketch.meshes), project, levels, options.cancel);
+files::BoneMeshes sculptedAfterAPreview(const files::Project& project, const solid::SculptOptions& options,
+                                        files::ScanLevels& levels, const Worker::Control& control,
+                                        const std::function<void(const files::BoneMeshes&)>& show) {
+  solid::PreviewMeshes preview = files::previewMeshes(project, options);
+  if (!preview.rough) return std::move(preview.meshes);
+  files::BoneMeshes seen = files::withScans(std::move(preview.meshes), project, levels, options.task);
   if (!seen.empty()) control.show([show, seen = std::move(seen)] { show(seen); });
   return files::sculptedMeshes(project, options);
 }
@@ -30,18 +26,13 @@ SculptJob::SculptJob(Document& document, std::filesystem::path cacheFolder, QObj
   connect(&worker_, &Worker::progress, this, &SculptJob::progress);
   connect(&worker_, &Worker::busyChanged, this, &SculptJob::busyChanged);
   connect(&document_, &Document::changed, this, [this](Changes what) {
-    if (what == Changes(Change::Everything)) {
+    if (what & Change::Specimen) {
       sculpted_.reset();
       start();
     } else if (what & Change::Scans) {
       scansRest_.start();
     }
   });
-}
-
-std::filesystem::path SculptJob::standardCacheFolder() {
-  const QString folder = QStandardPaths::writableLocation(QStandardPaths::CacheLocation);
-  return folder.isEmpty() ? std::filesystem::path() : std::filesystem::path(folder.toStdString()) / "bones";
 }
 
 void SculptJob::cancel() {
@@ -57,15 +48,13 @@ void SculptJob::start() {
                      levels = scanLevels_](const Worker::Control& control) mutable -> Worker::Delivery {
     solid::SculptOptions options;
     options.cacheFolder = folder;
-    options.progress = control.report;
-    options.cancel = &control.cancelled;
+    options.task = control.task;
     const auto show = [this](const files::BoneMeshes& rough) { document_.setRoughMeshes(rough); };
-    const auto sculpted =
-        kept
-            ? kept
-            : std::make_shared<const files::BoneMeshes>(sculptedAfterASketch(*project, options, levels, control, show));
+    const auto sculpted = kept ? kept
+                               : std::make_shared<const files::BoneMeshes>(
+                                     sculptedAfterAPreview(*project, options, levels, control, show));
     if (sculpted->empty()) return {};
-    auto meshes = std::make_shared<files::BoneMeshes>(files::withScans(*sculpted, *project, levels, options.cancel));
+    auto meshes = std::make_shared<files::BoneMeshes>(files::withScans(*sculpted, *project, levels, options.task));
     if (meshes->empty()) return {};
     return [this, sculpted, meshes, levels = std::move(levels)] {
       sculpted_ = sculpted;
@@ -74,8 +63,7 @@ void SculptJob::start() {
     };
   };
   worker_.start(work, [this](const QString& cause) {
-    emit failed(
-        tr("The bones could not be sculpted: %1. Posing and judging go on without them.").arg(faultText(cause)));
+    emit failed(tr("The bones could not be sculpted: %1. Posing and judging go on without them.").arg(cause));
   });
 }
 

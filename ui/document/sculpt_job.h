@@ -10,7 +10,7 @@
 namespace zyga::ui {
 
 /// Sculpts the bones of whatever the document holds, beside the window, puts scanned ones in their places and hands all
-/// to Document::setMeshes; where bones have to be made, a rough likeness of them comes first. Another specimen makes it
+/// to Document::setMeshes; where bones have to be made, a rough preview of them comes first. Another specimen makes it
 /// start again; what it had under way is dropped. Where only scans have changed, it waits until they rest and sculpts
 /// nothing anew.
 class SculptJob : public QObject {
@@ -19,16 +19,13 @@ class SculptJob : public QObject {
   /// `cacheFolder` empty: nothing is kept on disk.
   SculptJob(Document& document, std::filesystem::path cacheFolder, QObject* parent = nullptr);
 
-  /// The user's cache folder for sculpted bones.
-  static std::filesystem::path standardCacheFolder();
-
   bool busy() const { return worker_.busy() || scansRest_.isActive(); }
   void cancel();
   /// Sculpts now; also done by itself whenever the document is given another specimen.
   void start();
 
  signals:
-  void progress(int done, int total);
+  void progress(double share);
   void busyChanged(bool busy);
   /// For people: what went wrong.
   void failed(const QString& message);

@@ -3,9 +3,12 @@
 #include <sys/resource.h>
 
 #include <algorithm>
+#include <atomic>
 #include <chrono>
 #include <exception>
 #include <thread>
+
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -25,7 +28,8 @@ class Pace {
   std::atomic<std::int64_t> last_{-kStep};
 };
 
-/// What the window draws goes first. On Linux a priority is a thread's own, and those it starts take it over.
+/// What the window draws goes first. On Linux a priority is a thread's own; threads that share in the work take it over
+/// (task::forEach).
 void yieldToTheWindow() {
 #ifdef __linux__
   constexpr int kBehind = 8;
@@ -61,18 +65,17 @@ void Worker::start(Work work, Failure failure) {
         },
         Qt::QueuedConnection);
   };
-  const auto report = [this, show, pace = std::make_shared<Pace>()](std::size_t done, std::size_t total) {
-    if (pace->mayTell() || done >= total)
-      show([this, done, total] { emit progress(static_cast<int>(done), static_cast<int>(total)); });
+  const auto tell = [this, show, pace = std::make_shared<Pace>()](double share) {
+    if (pace->mayTell() || share >= 1) show([this, share] { emit progress(share); });
   };
-  const Control control{run->cancelled, report, show};
+  const Control control{task::Task(&run->cancelled, tell), show};
   run->thread = std::thread([this, id = run->id, control, work = std::move(work), failure = std::move(failure)] {
     yieldToTheWindow();
     Delivery delivery;
     try {
       delivery = work(control);
     } catch (const std::exception& error) {
-      if (failure) delivery = [failure, message = QString::fromUtf8(error.what())] { failure(message); };
+      if (failure) delivery = [failure, message = sayFailure(error)] { failure(message); };
     }
     QMetaObject::invokeMethod(
         this, [this, id, delivery] { finish(id, delivery); }, Qt::QueuedConnection);

@@ -1,10 +1,11 @@
 #pragma once
 
 #include <QObject>
-#include <atomic>
 #include <functional>
 #include <memory>
 #include <vector>
+
+#include "core/task/task.h"
 
 namespace zyga::ui {
 
@@ -13,18 +14,18 @@ namespace zyga::ui {
 class Worker : public QObject {
   Q_OBJECT
  public:
-  /// Run in the window's thread, unless the work is stale by then.
+  /// Called in the window's thread, unless other work was started or the work was cancelled meanwhile.
   using Delivery = std::function<void()>;
   /// What the work may use from its own thread.
   struct Control {
-    const std::atomic<bool>& cancelled;
-    std::function<void(std::size_t done, std::size_t total)> report;
+    /// Cancelled with the work; what it tells arrives as progress(), a few times a second.
+    task::Task task;
     /// Delivers something to show before the work is done.
     std::function<void(Delivery)> show;
   };
-  /// What it returns is delivered once it is done.
+  /// Run on a thread of its own. Returns what to deliver once the work is done; nothing, {}, where it was cancelled.
   using Work = std::function<Delivery(const Control&)>;
-  /// Told in the window's thread what an exception said that left the work.
+  /// Told in the window's thread what an exception that left the work has to say, in the language chosen.
   using Failure = std::function<void(const QString& message)>;
 
   explicit Worker(QObject* parent = nullptr);
@@ -37,7 +38,8 @@ class Worker : public QObject {
   bool busy() const { return current_ != 0; }
 
  signals:
-  void progress(int done, int total);
+  /// Share of the work done, 0 to 1.
+  void progress(double share);
   /// busy() has changed.
   void busyChanged(bool busy);
 

@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "ui/drag/drag_words.h"
-#include "ui/theme/words.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {

@@ -2,7 +2,8 @@
 
 #include <QObject>
 
-#include "ui/theme/words.h"
+#include "ui/words/anatomy_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -53,7 +54,7 @@ QString partName(const anatomy::Specimen& specimen, const std::vector<JointIndex
 }
 
 QString boneLabel(const anatomy::Bone& bone) {
-  const QString id = QString::fromStdString(bone.id), title = text(anatomy::title(bone.name));
+  const QString id = QString::fromStdString(bone.id), title = boneName(bone.name);
   return title.compare(id, Qt::CaseInsensitive) == 0 || title.isEmpty() ? id : id + QStringLiteral(" · ") + title;
 }
 

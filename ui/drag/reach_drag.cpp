@@ -2,9 +2,12 @@
 
 #include <algorithm>
 
-#include "ui/theme/words.h"
+#include "ui/drag/reach_settings.h"
+#include "ui/words/numbers.h"
+#include "ui/words/range_words.h"
 
 namespace zyga::ui {
+
 namespace {
 
 using anatomy::BoneKind;
@@ -56,13 +59,7 @@ kinematics::Pose ReachDrag::turned(const kinematics::Pose& wished) {
     if (settings_.pastRanges() || ranges_.supports(joint, pose[joint])) continue;
     // A joint that starts outside has no range to be held in.
     if (!ranges_.supports(joint, start_[joint])) continue;
-    double holds = 0, fails = 1;
-    for (int i = 0; i < 20; ++i) {
-      const double middle = 0.5 * (holds + fails);
-      const Eigen::Vector3d there = start_[joint] + middle * (wished[joint] - start_[joint]);
-      (ranges_.supports(joint, there) ? holds : fails) = middle;
-    }
-    pose[joint] = start_[joint] + holds * (wished[joint] - start_[joint]);
+    pose[joint] = ranges_.lastSupported(joint, start_[joint], wished[joint]);
   }
   return pose;
 }
@@ -78,9 +75,11 @@ QString ReachDrag::telling() const {
   if (const auto lacks = shortfall()) {
     QString text = shortfallText(lacks->length);
     if (!last_.stopping.empty()) {
-      text += QObject::tr(", stopped by %1").arg(zyga::ui::text(ranges_.stopWords(last_.pose, last_.stopping.front())));
+      text += QObject::tr(", stopped by %1")
+                  .arg(stopWords(document_.specimen(), ranges_.stopOf(last_.pose, last_.stopping.front())));
     }
-    if (last_.stopping.size() > 1) text += QObject::tr(" and %1 more").arg(last_.stopping.size() - 1);
+    if (last_.stopping.size() > 1)
+      text += QObject::tr(" and %n more", nullptr, static_cast<int>(last_.stopping.size()) - 1);
     parts << text;
   }
   QStringList broken;
@@ -91,8 +90,25 @@ QString ReachDrag::telling() const {
 }
 
 QString shortfallText(double length) {
-  if (length < 1) return QObject::tr("%1 mm short").arg(QString::number(1000 * length, 'f', 0));
-  return QObject::tr("%1 m short").arg(QString::number(length, 'f', 2));
+  return QObject::tr("%1 short").arg(length < 1 ? millimetres(length, 0) : metres(length));
+}
+
+void ReachSettings::setStyle(kinematics::BendStyle style) {
+  if (style == style_) return;
+  style_ = style;
+  emit changed();
+}
+
+void ReachSettings::setPastRanges(bool past) {
+  if (past == pastRanges_) return;
+  pastRanges_ = past;
+  emit changed();
+}
+
+void ReachSettings::setKeepsGaze(bool keeps) {
+  if (keeps == keepsGaze_) return;
+  keepsGaze_ = keeps;
+  emit changed();
 }
 
 }  // namespace zyga::ui

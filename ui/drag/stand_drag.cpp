@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "ui/theme/words.h"
+#include "ui/words/ground_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -51,7 +51,7 @@ QString StandDrag::hint(const anatomy::Specimen& specimen, kinematics::BoneIndex
   switch (*partOf(specimen, bone)) {
     case Part::Foot:
       return QObject::tr("Drag to move the %1 · Shift lifts it straight up · Alt bends the leg")
-          .arg(text(toText(*kinematics::footOf(specimen, bone))));
+          .arg(footName(*kinematics::footOf(specimen, bone)));
     case Part::Pelvis:
       return QObject::tr("Drag to move the trunk over its planted feet · Shift tilts it about the hips");
     case Part::Ribs:
@@ -136,7 +136,7 @@ Isometry3d StandDrag::turnAboutHips(const DragPointer& pointer) const {
 QString StandDrag::telling() const {
   QStringList parts;
   if (foot_) {
-    parts += QObject::tr("Moving the %1").arg(text(toText(*foot_)));
+    parts += QObject::tr("Moving the %1").arg(footName(*foot_));
   } else {
     parts += QObject::tr("Moving the trunk over %1 planted feet").arg(planted_.size());
   }
@@ -148,7 +148,7 @@ QString StandDrag::telling() const {
 }
 
 QString StandDrag::stepText() const {
-  return foot_ ? QObject::tr("Move the %1").arg(text(toText(*foot_))) : QObject::tr("Move the trunk");
+  return foot_ ? QObject::tr("Move the %1").arg(footName(*foot_)) : QObject::tr("Move the trunk");
 }
 
 }  // namespace zyga::ui

@@ -8,8 +8,8 @@ GroundState::GroundState(Document& document, QObject* parent) : QObject(parent),
 
 void GroundState::forget(Changes what) {
   // The articulation moves with the assumptions, and with it the hulls' parts against each other.
-  if (what & Change::Assumptions) segments_.reset();
-  if (what & (Changes(Change::Pose) | Change::Assumptions | Change::Ground)) {
+  if (what & (Changes(Change::Assumptions) | Change::Specimen | Change::Scans)) segments_.reset();
+  if (what & (Changes(Change::Pose) | Change::Assumptions | Change::Specimen | Change::Scans | Change::Ground)) {
     balance_.reset();
     fits_.reset();
   }
@@ -17,11 +17,8 @@ void GroundState::forget(Changes what) {
 }
 
 const study::Balance& GroundState::balance() const {
-  const auto& specimen = document_.specimen();
-  if (!segments_) segments_ = study::bodySegments(specimen, document_.articulation());
-  if (!balance_) {
-    balance_ = study::balanceOf(specimen, *segments_, document_.project().densities, document_.placement());
-  }
+  if (!segments_) segments_ = study::bodySegments(document_.scenario());
+  if (!balance_) balance_ = study::balanceOf(document_.scenario(), *segments_, document_.project().densities);
   return *balance_;
 }
 

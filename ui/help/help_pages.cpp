@@ -6,8 +6,8 @@
 #include <QSvgRenderer>
 #include <QTextDocumentFragment>
 
-#include "ui/settings/language.h"
 #include "ui/theme/theme.h"
+#include "ui/words/language.h"
 
 namespace zyga::ui {
 namespace {

@@ -12,14 +12,15 @@
 
 #include "core/range/presets.h"
 #include "ui/panels/cartilage_field.h"
-#include "ui/panels/joint/neutral_words.h"
 #include "ui/panels/live_amount.h"
 #include "ui/panels/readouts.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/drag_slider.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
-#include "ui/theme/words.h"
+#include "ui/words/assumption_words.h"
+#include "ui/words/numbers.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -125,9 +126,9 @@ void AssumptionsPanel::addOverlap(QGridLayout& grid) {
     const QSignalBlocker quiet(by_);
     by_->setCurrentIndex(by_->findData(static_cast<int>(a.overlapBy)));
   });
-  addHeading(grid, tr("Facets must overlap"), by_);
-  addAmount(grid, {"leastOverlap", tr("At least"), tr("Share of the facet that must stay covered"), tr("Least overlap"),
-                   "%", &range::Assumptions::leastOverlap, 0.01, 100, 5, 1, Field::Least});
+  addHeading(grid, tr("Zygapophyseal overlap"), by_);
+  addAmount(grid, {"leastOverlap", tr("Minimum"), tr("Share of the facet that must stay covered"),
+                   tr("Minimum overlap"), "%", &range::Assumptions::leastOverlap, 0.01, 100, 5, 1, Field::Least});
   grid.addWidget(overlapPresets(), grid.rowCount(), 1, 1, 2);
 }
 
@@ -138,14 +139,14 @@ QWidget* AssumptionsPanel::overlapPresets() {
   row->setSpacing(kGridStep);
   for (const range::OverlapPreset& preset : range::kOverlapPresets) {
     auto* button = new QToolButton;
-    button->setText(tr("%1 %").arg(preset.share * 100));
+    button->setText(percent(preset.share));
     button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     button->setFocusPolicy(Qt::TabFocus);
     button->setObjectName(QString("overlap%1").arg(preset.share * 100));
-    button->setAccessibleName(tr("Least overlap %1").arg(button->text()));
-    button->setToolTip(QString("%1\n%2").arg(tr(preset.meaning), QString::fromUtf8(preset.source)));
+    button->setAccessibleName(tr("Minimum overlap %1").arg(button->text()));
+    button->setToolTip(QString("%1\n%2").arg(presetWords(preset), say(preset.source)));
     connect(button, &QToolButton::clicked, this, [this, share = preset.share] {
-      change(static_cast<int>(Field::Least), tr("Least overlap"),
+      change(static_cast<int>(Field::Least), tr("Minimum overlap"),
              [=](range::Assumptions& a) { a.leastOverlap = share; });
     });
     row->addWidget(button, 1);
@@ -154,7 +155,9 @@ QWidget* AssumptionsPanel::overlapPresets() {
 }
 
 void AssumptionsPanel::addCartilage(QGridLayout& grid) {
-  addHeading(grid, tr("Cartilage"), cartilagePresets());
+  addHeading(grid, tr("Cartilage"));
+  // Not in the last column alone, or that would be as wide as this beside the longest heading.
+  grid.addWidget(cartilagePresets(), grid.rowCount() - 1, 1, 1, 2, Qt::AlignRight);
   struct Row {
     range::Cartilage range::Assumptions::*part;
     const char* name;
@@ -186,19 +189,19 @@ void AssumptionsPanel::addCartilage(QGridLayout& grid) {
 QToolButton* AssumptionsPanel::cartilagePresets() {
   auto* button = new QToolButton;
   button->setObjectName("cartilagePresets");
-  button->setText(tr("Neck as in…"));
+  button->setText(tr("Published values…"));
+  button->setAccessibleName(tr("Published cartilage values"));
   button->setToolTip(tr("Thickness found or argued for in other animals, each with its source"));
   button->setFocusPolicy(Qt::TabFocus);
   button->setPopupMode(QToolButton::InstantPopup);
   auto* menu = new QMenu(button);
   menu->setToolTipsVisible(true);
   for (const range::CartilagePreset& preset : range::kCartilagePresets) {
-    const QString label = tr("%1: %2 %").arg(text(preset.animal)).arg(preset.percent);
-    QAction* action = menu->addAction(label, this, [this, cartilage = preset.cartilage()] {
+    QAction* action = menu->addAction(presetWords(preset), this, [this, cartilage = preset.cartilage()] {
       change(static_cast<int>(Field::Neck), tr("Cartilage of the neck"),
              [=](range::Assumptions& a) { a.neck = cartilage; });
     });
-    action->setToolTip(QString::fromUtf8(preset.source));
+    action->setToolTip(say(preset.source));
   }
   menu->addSeparator();
   menu->addAction(tr("None of them is the right value for another animal"))->setEnabled(false);
@@ -208,21 +211,21 @@ QToolButton* AssumptionsPanel::cartilagePresets() {
 
 void AssumptionsPanel::addTolerances(QGridLayout& grid) {
   addHeading(grid, tr("Tolerated"));
-  addAmount(grid, {"facetContact", tr("Pressing"),
-                   tr("Share of the facet's length by which facets may enter each other. Author's choice"),
-                   tr("Tolerated facet pressure"), "%", &range::Assumptions::facetContactTolerated, 0.01, 50, 5, 1,
-                   Field::Press});
-  addAmount(
-      grid,
-      {"facetGap", tr("Gaping"), tr("Share of the facet's length by which facets may stand apart. Author's choice"),
-       tr("Tolerated facet gap"), "%", &range::Assumptions::facetGapTolerated, 0.01, 100, 5, 1, Field::Gape});
+  addAmount(grid, {"facetContact", tr("Facet contact"),
+                   tr("Share of the facet's length by which facets may interpenetrate. Program default, no source"),
+                   tr("Tolerated facet interpenetration"), "%", &range::Assumptions::facetContactTolerated, 0.01, 50, 5,
+                   1, Field::Press});
   addAmount(grid,
-            {"boneContact", tr("Touching"),
-             tr("Depth by which bones may enter each other away from their joint. Author's choice"),
-             tr("Tolerated contact"), "mm", &range::Assumptions::contactTolerated, 0.001, 50, 1, 0.5, Field::Contact});
-  addAmount(grid, {"nearMargin", tr("Near edge"),
-                   tr("How close to a limit counts as near, as a share of the range. Author's choice"),
-                   tr("Near margin"), "%", &range::Assumptions::nearMargin, 0.01, 50, 5, 1, Field::Near});
+            {"facetGap", tr("Facet gap"),
+             tr("Share of the facet's length by which facets may separate. Program default, no source"),
+             tr("Tolerated facet gap"), "%", &range::Assumptions::facetGapTolerated, 0.01, 100, 5, 1, Field::Gape});
+  addAmount(grid, {"boneContact", tr("Bone contact"),
+                   tr("Depth by which bones may interpenetrate away from their joint. Program default, no source"),
+                   tr("Tolerated bone interpenetration"), "mm", &range::Assumptions::contactTolerated, 0.001, 50, 1,
+                   0.5, Field::Contact});
+  addAmount(grid, {"nearMargin", tr("Near limit"),
+                   tr("How close to a limit counts as near, as a share of the range. Program default, no source"),
+                   tr("Near-limit margin"), "%", &range::Assumptions::nearMargin, 0.01, 50, 5, 1, Field::Near});
 }
 
 void AssumptionsPanel::addNeutral(QGridLayout& grid) {

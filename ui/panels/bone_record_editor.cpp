@@ -5,7 +5,7 @@
 #include <QLineEdit>
 #include <QSignalBlocker>
 
-#include "ui/commands/set_bone_record.h"
+#include "ui/commands/project_edits.h"
 #include "ui/parts/evidence_mark.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"

@@ -1,11 +1,15 @@
 #include "ui/panels/bones_model.h"
 
+#include <QComboBox>
+#include <QPainter>
 #include <algorithm>
 
-#include "ui/commands/set_bone_record.h"
+#include "ui/commands/project_edits.h"
 #include "ui/parts/evidence_mark.h"
+#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
-#include "ui/theme/words.h"
+#include "ui/words/anatomy_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -16,7 +20,7 @@ constexpr int kMarkSize = 14;
 
 BonesModel::BonesModel(Document& document, QObject* parent) : QAbstractItemModel(parent), document_(document) {
   connect(&document_, &Document::changed, this, [this](Changes what) {
-    if (what == Changes(Change::Everything)) return regroup();
+    if (what & Change::Specimen) return regroup();
     if (what & Change::Bones) announceAll();
   });
   connect(&ThemeSwitch::instance(), &ThemeSwitch::changed, this, &BonesModel::announceAll);
@@ -91,27 +95,27 @@ QVariant BonesModel::data(const QModelIndex& index, int role) const {
 
 QVariant BonesModel::regionData(const Group& group, int column, int role) const {
   if (role != Qt::DisplayRole) return {};
-  if (column == kBone) return capital(text(title(group.region)));
+  if (column == kBone) return regionName(group.region);
   if (column != kEvidence) return {};
   const auto& specimen = document_.specimen();
   const auto found = std::count_if(group.bones.begin(), group.bones.end(), [&](BoneIndex bone) {
     return specimen[bone].evidence == anatomy::Evidence::Found ||
            specimen[bone].evidence == anatomy::Evidence::FoundDeformed;
   });
-  return tr("%1 of %2 found").arg(found).arg(group.bones.size());
+  return tr("%1 of %2").arg(found).arg(group.bones.size());
 }
 
 QVariant BonesModel::boneData(const anatomy::Bone& bone, int column, int role) const {
   if (role == kIdRole) return QString::fromStdString(bone.id);
   if (role == kEvidenceRole) return static_cast<int>(bone.evidence);
-  const QString name = capital(text(title(bone.name)));
+  const QString name = capital(boneName(bone.name));
   if (role == kTitleRole || (role == Qt::ToolTipRole && column == kBone)) return name;
   // Under the heading of its region a vertebra is best told by its number.
   if (column == kBone && role == Qt::DisplayRole)
     return isVertebra(bone.name.kind) ? QString::fromStdString(bone.id) : name;
   if (column == kEvidence) {
     if (role == Qt::DisplayRole) return evidenceWord(bone.evidence);
-    if (role == Qt::ToolTipRole) return text(toText(bone.evidence));
+    if (role == Qt::ToolTipRole) return evidenceName(bone.evidence);
     if (role == Qt::EditRole) return static_cast<int>(bone.evidence);
     if (role == Qt::DecorationRole) return evidenceMark(bone.evidence, kMarkSize, 2);
   }
@@ -155,6 +159,39 @@ Qt::ItemFlags BonesModel::flags(const QModelIndex& index) const {
   Qt::ItemFlags flags = QAbstractItemModel::flags(index);
   if (boneAt(index) && index.column() != kBone) flags |= Qt::ItemIsEditable;
   return flags;
+}
+
+QWidget* EvidenceDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&, const QModelIndex&) const {
+  QComboBox* box = evidenceChoice(parent);
+  connect(box, &QComboBox::activated, this, [this, box] {
+    auto* self = const_cast<EvidenceDelegate*>(this);
+    emit self->commitData(box);
+    emit self->closeEditor(box);
+  });
+  return box;
+}
+
+void EvidenceDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
+  auto* box = static_cast<QComboBox*>(editor);
+  box->setCurrentIndex(box->findData(index.data(Qt::EditRole)));
+}
+
+void EvidenceDelegate::setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const {
+  model->setData(index, static_cast<QComboBox*>(editor)->currentData());
+}
+
+void BoneTitleDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
+  QStyledItemDelegate::paint(painter, option, index);
+  const QString id = index.data(BonesModel::kIdRole).toString();
+  const QString title = index.data().toString();
+  if (id.isEmpty() || title.compare(id, Qt::CaseInsensitive) == 0) return;
+  const QRect area = option.rect.adjusted(kGap, 0, -kGap, 0);
+  if (option.fontMetrics.horizontalAdvance(title + "  " + id) + kGap > area.width()) return;
+  painter->save();
+  painter->setFont(option.font);
+  painter->setPen(theme().muted);
+  painter->drawText(area, Qt::AlignRight | Qt::AlignVCenter, id);
+  painter->restore();
 }
 
 }  // namespace zyga::ui

@@ -9,16 +9,16 @@
 #include <QTreeView>
 #include <QVBoxLayout>
 
-#include "core/anatomy/completeness.h"
+#include "core/anatomy/summary.h"
 #include "ui/panels/bone_record_editor.h"
 #include "ui/panels/bones_model.h"
-#include "ui/panels/evidence_delegate.h"
 #include "ui/panels/measures_model.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
 #include "ui/theme/theme.h"
-#include "ui/theme/words.h"
+#include "ui/words/anatomy_words.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {
@@ -158,12 +158,12 @@ void BonesPanel::updateFound() {
   found_->setVisible(document_.hasProject());
   if (!document_.hasProject()) return;
   const anatomy::Completeness count = anatomy::completeness(document_.specimen());
-  found_->setText(tr("%1 of %2 bones found (%3 %); with their mirror images %4 (%5 %)")
+  found_->setText(tr("%1 of %2 bones preserved (%3); counting mirrored counterparts %4 (%5)")
                       .arg(count.found)
                       .arg(count.bones)
-                      .arg(100 * count.share(), 0, 'f', 1)
+                      .arg(percent(count.share(), 1))
                       .arg(count.withMirrored)
-                      .arg(100 * count.shareWithMirrored(), 0, 'f', 1));
+                      .arg(percent(count.shareWithMirrored(), 1)));
 }
 
 void BonesPanel::updateDetailTitle() {
@@ -172,13 +172,11 @@ void BonesPanel::updateDetailTitle() {
   hint_->setVisible(!chosen);
   if (!chosen) return;
   const anatomy::Bone& bone = document_.specimen()[*document_.selectedBone()];
-  QString words = text(title(bone.name));
-  const QString id = QString::fromStdString(bone.id);
-  if (words.compare(id, Qt::CaseInsensitive) != 0) words += tr(" (%1)").arg(id);
-  words[0] = words[0].toUpper();
-  if (bone.fusedInto)
-    words += tr(", grown into %1").arg(QString::fromStdString(document_.specimen()[*bone.fusedInto].id));
-  detailTitle_->setText(words);
+  const QString words = boneNameAndId(bone.name);
+  detailTitle_->setText(
+      bone.fusedInto
+          ? tr("%1, fused to %2").arg(words, QString::fromStdString(document_.specimen()[*bone.fusedInto].id))
+          : words);
 }
 
 void BonesPanel::showSelection() {

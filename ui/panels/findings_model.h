@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QAbstractListModel>
+#include <QHash>
 #include <vector>
 
 #include "ui/document/document.h"
@@ -11,7 +12,14 @@ namespace zyga::ui {
 class FindingsModel : public QAbstractListModel {
   Q_OBJECT
  public:
-  enum Role { kLevelRole = Qt::UserRole, kContactRole };
+  enum Role {
+    kLevelRole = Qt::UserRole,
+    kContactRole,
+    kNameRole,  ///< the joint's name, with which its sentence begins; empty for a contact
+    /// A sentence at least as long as the one displayed, for laying out: it searches nothing, so that a drag searches
+    /// only for the rows in sight.
+    kRoomRole
+  };
 
   explicit FindingsModel(Document& document, QObject* parent = nullptr);
 
@@ -33,13 +41,17 @@ class FindingsModel : public QAbstractListModel {
     bool operator==(const Row&) const = default;
   };
   std::vector<Row> order() const;
-  range::Level levelOf(const Row& row) const;
-  double excessOf(const Row& row) const;
+  range::Severity severityOf(const Row& row) const;
+  const range::JointVerdict& verdictOf(const Row& row) const;
+  QString sentence(const Row& row) const;
+  QString roomySentence(const Row& row) const;
+  QString findingsInLines(const Row& row) const;
   void refresh();
 
   Document& document_;
   bool all_ = false;
   std::vector<Row> rows_;
+  mutable QHash<int, QString> said_;  ///< by row, until something changes
 };
 
 }  // namespace zyga::ui

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QStyledItemDelegate>
 #include <QWidget>
 
 #include "ui/document/document.h"
@@ -7,6 +8,8 @@
 class QCheckBox;
 class QLabel;
 class QListView;
+
+class QTextLayout;
 
 namespace zyga::ui {
 
@@ -37,6 +40,16 @@ class FindingsPanel : public QWidget {
   QCheckBox* all_;
   QListView* list_;
   QLabel* quiet_;  ///< what is said when there is nothing to say
+};
+
+/// A verdict's shape and its sentence, wrapped to the width of the list; the joint's name stands out.
+class FindingDelegate : public QStyledItemDelegate {
+  Q_OBJECT
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+
+  void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+  QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 };
 
 }  // namespace zyga::ui

@@ -2,22 +2,9 @@
 
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
-#include "ui/theme/words.h"
-#include "ui/words/numbers.h"
+#include "ui/words/anatomy_words.h"
 
 namespace zyga::ui {
-namespace {
-
-QString valueText(anatomy::Measure measure, const anatomy::Cell& cell) {
-  return isAngle(measure) ? degrees(cell.value) : millimetres(cell.value, 0);
-}
-
-QString originText(const anatomy::Cell& cell) {
-  if (cell.measured()) return MeasuresModel::tr("measured");
-  return MeasuresModel::tr("inferred: %1").arg(text(cell.rule));
-}
-
-}  // namespace
 
 MeasuresModel::MeasuresModel(Document& document, QObject* parent) : QAbstractTableModel(parent), document_(document) {
   connect(&document_, &Document::changed, this, [this](Changes what) {
@@ -51,15 +38,15 @@ QVariant MeasuresModel::data(const QModelIndex& index, int role) const {
   if (role == Qt::TextAlignmentRole && index.column() == kValue)
     return QVariant::fromValue(Qt::Alignment(Qt::AlignRight | Qt::AlignVCenter));
   if (role == Qt::ForegroundRole && !row.cell.measured() && index.column() != kMeasure) return theme().muted;
-  if (role == Qt::ToolTipRole && index.column() == kOrigin) return originText(row.cell);
+  if (role == Qt::ToolTipRole && index.column() == kOrigin) return originOf(row.cell);
   if (role != Qt::DisplayRole) return {};
   switch (index.column()) {
     case kMeasure:
-      return text(title(row.measure));
+      return measureName(row.measure);
     case kValue:
-      return valueText(row.measure, row.cell);
+      return measureValue(row.measure, row.cell.value);
     default:
-      return originText(row.cell);
+      return originOf(row.cell);
   }
 }
 

@@ -10,10 +10,11 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
-#include "ui/commands/note_edits.h"
+#include "ui/commands/project_edits.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
-#include "ui/theme/words.h"
+#include "ui/words/anatomy_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 
@@ -41,7 +42,7 @@ NotesPanel::NotesPanel(Document& document, QWidget* parent)
   words_->installEventFilter(this);
   basis_->setObjectName("noteBasis");
   for (const NoteBasis basis : {NoteBasis::Bone, NoteBasis::LivingRelatives, NoteBasis::Conjecture})
-    basis_->addItem(capital(text(title(basis))));
+    basis_->addItem(capital(noteBasisName(basis)));
   basis_->setAccessibleName(tr("What the note rests on"));
   source_->setObjectName("noteSource");
   source_->setPlaceholderText(tr("Source"));
@@ -100,7 +101,7 @@ void NotesPanel::keep(const QString& what) {
 }
 
 void NotesPanel::refresh(Changes what) {
-  if (!(what & Change::Notes) && what != Changes(Change::Everything)) return;
+  if (!(what & Change::Notes) && !(what & Change::Specimen)) return;
   filling_ = true;
   fillList();
   fillFields();
@@ -114,7 +115,7 @@ void NotesPanel::fillList() {
     const anatomy::Note& note = document_.project().notes[i];
     QString line = QString("%1  %2").arg(i + 1).arg(QString::fromStdString(toId(note.bone)));
     if (!note.text.empty()) line += ": " + QString::fromStdString(note.text);
-    if (!boneOf(note, document_.specimen())) line += tr(" (the animal has no such bone)");
+    if (!boneOf(note, document_.specimen())) line = tr("%1 (the animal has no such bone)").arg(line);
     auto* item = new QListWidgetItem(line, list_);
     item->setToolTip(line);
   }

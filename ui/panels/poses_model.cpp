@@ -2,7 +2,7 @@
 
 #include <QFont>
 
-#include "ui/commands/edit_named_poses.h"
+#include "ui/commands/pose_edits.h"
 #include "ui/theme/icons.h"
 
 namespace zyga::ui {
@@ -13,7 +13,7 @@ PosesModel::PosesModel(Document& document, QObject* parent) : QAbstractListModel
 }
 
 void PosesModel::follow(Changes what) {
-  if (what == Changes(Change::Everything)) {
+  if (what & Change::Specimen) {
     beginResetModel();
     rows_ = static_cast<int>(document_.project().poses.size());
     return endResetModel();

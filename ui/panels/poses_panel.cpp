@@ -5,7 +5,7 @@
 #include <QSignalBlocker>
 #include <QToolButton>
 
-#include "ui/commands/edit_named_poses.h"
+#include "ui/commands/pose_edits.h"
 #include "ui/panels/poses_model.h"
 #include "ui/parts/panel_parts.h"
 

@@ -8,7 +8,7 @@
 #include <QScrollArea>
 #include <QSignalBlocker>
 
-#include "ui/commands/lock_joints.h"
+#include "ui/commands/pose_edits.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 

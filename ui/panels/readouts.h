@@ -3,13 +3,10 @@
 #include <QLabel>
 
 #include "ui/document/document.h"
+#include "ui/words/assumption_words.h"
 
 namespace zyga::ui {
 
-/// "3 beyond, 2 near of 118 joints", "all 118 joints supported"; joints that nothing judges are counted apart.
-QString verdictCount(const range::Assessment& assessment);
-/// "50 % by length, 4.5 % cartilage": the assumptions in one line.
-QString assumptionsInShort(const range::Assumptions& assumptions);
 /// Height of the snout's tip over the ground in the present pose, m.
 double headHeight(const Document& document);
 

@@ -14,8 +14,8 @@
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
-#include "ui/theme/words.h"
 #include "ui/words/numbers.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -211,7 +211,7 @@ void StandPanel::showFeet() {
     QString state =
         stands
             ? tr("on the ground")
-            : tr("%1 %2 ground").arg(millimetres(std::abs(at->height), 0), at->height > 0 ? tr("over") : tr("under"));
+            : (at->height > 0 ? tr("%1 over ground") : tr("%1 under ground")).arg(millimetres(std::abs(at->height), 0));
     if (stands && at->tilt > kTilted) state = tr("tilted %1").arg(degrees(at->tilt));
     feet_[i].state->setText(state);
     feet_[i].button->setText(stands ? tr("Lift") : tr("Plant"));

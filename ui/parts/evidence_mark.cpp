@@ -31,7 +31,7 @@ QPixmap evidenceMark(Evidence evidence, int size, qreal devicePixelRatio) {
 QString evidenceWord(Evidence evidence) {
   switch (evidence) {
     case Evidence::Found:
-      return QObject::tr("found");
+      return QObject::tr("preserved");
     case Evidence::FoundDeformed:
       return QObject::tr("deformed");
     case Evidence::Mirrored:

@@ -6,9 +6,8 @@
 #include <memory>
 
 #include "core/files/disk/atomic_file.h"
-#include "core/files/disk/file_error.h"
 #include "core/files/disk/staged_output.h"
-#include "core/picture/horizon.h"
+#include "core/picture/lens_view.h"
 #include "ui/pictures/png_file.h"
 
 namespace zyga::ui {
@@ -98,19 +97,16 @@ class SetWork {
   /// Options whose progress is so much of the whole.
   picture::PictureOptions step(double work) {
     picture::PictureOptions options = set_.options;
-    if (set_.options.progress)
-      options.progress = [this, work, from = done_](double share) {
-        set_.options.progress((from + share * work) / total_);
-      };
+    options.task = set_.options.task.part(done_ / total_, (done_ + work) / total_);
     done_ += work;
     return options;
   }
 
   template <typename AnyImage>
   bool write(const AnyImage& image, const std::string& file) {
-    if (!writePng(image, file, set_.options.cancel)) return false;
+    if (!writePng(image, file, set_.options.task)) return false;
     done_ += kFileWork;
-    if (set_.options.progress) set_.options.progress(std::min(1.0, done_ / total_));
+    set_.options.task.tell(std::min(1.0, done_ / total_));
     return true;
   }
 
@@ -141,10 +137,9 @@ std::optional<WrittenPictures> writePictures(const std::string& out, const Pictu
   try {
     if (!SetWork(set, staged.path().string()).run(written)) return std::nullopt;
   } catch (const std::bad_alloc&) {
-    throw files::FileError("there is not enough memory for " + std::to_string(set.options.width) + " x " +
-                           std::to_string(set.options.height) + " pixels; choose a smaller width");
+    throw reason::Failure({kTooManyPixels, {reason::Count{set.options.width}, reason::Count{set.options.height}}});
   }
-  if (set.options.cancel && *set.options.cancel) return std::nullopt;
+  if (set.options.task.cancelled()) return std::nullopt;
   staged.moveIntoPlace();
   return written;
 }

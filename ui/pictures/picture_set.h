@@ -5,8 +5,11 @@
 #include <vector>
 
 #include "core/picture/passes.h"
+#include "core/reason/reason.h"
 
 namespace zyga::ui {
+
+inline constexpr reason::Id kTooManyPixels{"picture.too-many-pixels", 2};  ///< width, height
 
 /// One view of the bones as files that lie exactly over each other.
 struct PictureSet {
@@ -28,8 +31,9 @@ struct WrittenPictures {
 /// ends in .png.
 std::vector<std::string> pictureFiles(const std::string& out, const PictureSet& set);
 
-/// Traces and writes all files of a set or, when cancelled (options.cancel) or something fails, none of them. Evidence
-/// takes the colours of the instances. Empty when cancelled; throws files::FileError.
+/// Traces and writes all files of a set or, when cancelled (options.task) or something fails, none of them. Evidence
+/// takes the colours of the instances. Empty when cancelled; throws files::FileError, and reason::Failure as
+/// writePng does or kTooManyPixels.
 std::optional<WrittenPictures> writePictures(const std::string& out, const PictureSet& set);
 
 }  // namespace zyga::ui

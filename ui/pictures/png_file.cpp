@@ -4,30 +4,27 @@
 #include <QImageWriter>
 #include <QRgba64>
 
-#include "core/files/disk/file_error.h"
-
 namespace zyga::ui {
 namespace {
 
 /// Refuses to be written on once the work is cancelled, so that packing a large picture ends early.
 class StoppableFile : public QFile {
  public:
-  StoppableFile(const QString& name, const std::atomic<bool>* cancel) : QFile(name), cancel_(cancel) {}
-  bool stopped() const { return cancel_ && cancel_->load(); }
+  StoppableFile(const QString& name, const task::Task& task) : QFile(name), task_(task) {}
+  bool stopped() const { return task_.cancelled(); }
 
  protected:
   qint64 writeData(const char* data, qint64 size) override { return stopped() ? -1 : QFile::writeData(data, size); }
 
  private:
-  const std::atomic<bool>* cancel_;
+  const task::Task& task_;
 };
 
-bool write(const QImage& image, const std::string& name, const std::atomic<bool>* cancel) {
-  if (image.isNull())
-    throw files::FileError("there is not enough memory for " + name + "; choose a smaller width or fewer passes");
-  StoppableFile file(QFile::decodeName(name.c_str()), cancel);
+bool write(const QImage& image, const std::string& name, const task::Task& task) {
+  if (image.isNull()) throw reason::Failure({kNoMemoryForPicture, {reason::text(name)}});
+  StoppableFile file(QFile::decodeName(name.c_str()), task);
   const auto fail = [&](const QString& cause) {
-    throw files::FileError("cannot save " + name + ": " + cause.toStdString() + "; make room or choose another folder");
+    throw reason::Failure({kCannotSavePicture, {reason::text(name), reason::text(cause.toStdString())}});
   };
   if (!file.open(QIODevice::WriteOnly)) fail(file.errorString());
   QImageWriter writer(&file, "PNG");
@@ -39,13 +36,13 @@ bool write(const QImage& image, const std::string& name, const std::atomic<bool>
 
 }  // namespace
 
-bool writePng(const picture::Image& image, const std::string& file, const std::atomic<bool>* cancel) {
+bool writePng(const picture::Image& image, const std::string& file, const task::Task& task) {
   return write(QImage(image.rgba.data(), image.width, image.height, 4 * static_cast<qsizetype>(image.width),
                       QImage::Format_RGBA8888),
-               file, cancel);
+               file, task);
 }
 
-bool writePng(const picture::DepthImage& depth, const std::string& file, const std::atomic<bool>* cancel) {
+bool writePng(const picture::DepthImage& depth, const std::string& file, const task::Task& task) {
   QImage image(depth.width, depth.height, QImage::Format_RGBA64);
   for (int y = 0; y < image.height(); ++y) {
     auto* row = reinterpret_cast<QRgba64*>(image.scanLine(y));
@@ -56,7 +53,7 @@ bool writePng(const picture::DepthImage& depth, const std::string& file, const s
   }
   image.setText("Depth",
                 QString("white %1 m, black %2 m").arg(depth.nearest, 0, 'f', 3).arg(depth.farthest, 0, 'f', 3));
-  return write(image, file, cancel);
+  return write(image, file, task);
 }
 
 }  // namespace zyga::ui

@@ -2,7 +2,10 @@
 
 #include <QColor>
 #include <QFont>
+#include <QLineF>
+#include <QList>
 #include <QPen>
+#include <QPolygonF>
 
 namespace zyga::ui {
 
@@ -25,5 +28,10 @@ struct PlotInk {
 
 /// Black, greys and white, as paper takes them; words 9 units high in the program's usual face.
 PlotInk printInk(int size = 9);
+
+/// Parallel lines inside closed polygons (what lies inside an even number of them is outside), `spacing` apart at
+/// `angle` degrees from the horizontal, counter-clockwise. Real lines and no clipping, so that every kind of paper
+/// takes them.
+QList<QLineF> hatchingIn(const QList<QPolygonF>& polygons, qreal spacing, qreal angle = 45);
 
 }  // namespace zyga::ui

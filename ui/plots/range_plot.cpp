@@ -1,11 +1,10 @@
-#include <QObject>
 #include <QtMath>
 #include <algorithm>
 #include <cmath>
 
-#include "ui/plots/hatching.h"
 #include "ui/plots/plot_axes.h"
 #include "ui/plots/study_plots.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -141,9 +140,9 @@ void paintRangeChart(QPainter& painter, const QRectF& area, const study::RangeCh
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   if (ink.paper.isValid()) painter.fillRect(area, ink.paper);
-  const Lane lanes[] = {{0, QObject::tr("down – up, °")},
-                        {1, QObject::tr("right – left, °")},
-                        {2, QObject::tr("torsion right – left, °")}};
+  const Lane lanes[] = {{0, translated(QT_TRANSLATE_NOOP("words", "ventral – dorsal, °"))},
+                        {1, translated(QT_TRANSLATE_NOOP("words", "right – left, °"))},
+                        {2, translated(QT_TRANSLATE_NOOP("words", "rotation right – left, °"))}};
   const QMarginsF room(4.2 * ink.size(), 0.8 * ink.size(), 1.2 * ink.size(), 3.4 * ink.size());
   const QRectF whole = area.marginsRemoved(room);
   const double gap = 1.2 * ink.size();
@@ -159,7 +158,8 @@ void paintRangeChart(QPainter& painter, const QRectF& area, const study::RangeCh
   }
   painter.setFont(ink.small());
   painter.setPen(ink.muted);
-  const QString key = QObject::tr("bar: supported from neutral; dotted: typed; mark: present angle, triangle beyond");
+  const QString key = translated(QT_TRANSLATE_NOOP(
+      "words", "bar: range from neutral; dotted: typed limits; mark: present angle, triangle where out of range"));
   const QFontMetricsF metrics(ink.small());
   painter.drawText(QPointF(whole.left(), whole.bottom() + 1.8 * ink.size() + metrics.ascent()),
                    metrics.elidedText(key, Qt::ElideRight, area.right() - whole.left()));

@@ -4,10 +4,7 @@
 #include <QRectF>
 #include <QSizeF>
 
-#include "core/study/reach/envelope.h"
-#include "core/study/reach/range_chart.h"
-#include "core/study/stress/pressure.h"
-#include "core/study/uncertainty/spread.h"
+#include "core/study/run.h"
 #include "ui/plots/plot_ink.h"
 
 /// Studies as figures, on anything a QPainter draws on: screen, SVG, PDF, picture. Each fills `area` and stays inside
@@ -20,20 +17,17 @@ void paintEnvelope(QPainter& painter, const QRectF& area, const study::Envelope&
 /// Side view true to scale: the ways of carrying the neck, each with its own kind of line and its numbers beside
 /// the snout.
 void paintElevation(QPainter& painter, const QRectF& area, const study::Elevation& elevation, const PlotInk& ink);
-/// The whole column, snout to the left: supported range of each joint for up and down, left and right, torsion; the
-/// present angle as a mark, a triangle where it is beyond.
+/// The whole column, snout to the left: the range of each joint in dorsiflexion and ventriflexion, lateral flexion and
+/// axial rotation; the present angle as a mark, a triangle where it is out of range.
 void paintRangeChart(QPainter& painter, const QRectF& area, const study::RangeChart& chart, const PlotInk& ink);
-/// How heights and slopes spread: a hill for the draws, a bar from 5 to 95 %, a stroke at the middle, a diamond for the
-/// table as it is.
+/// How heights and slopes spread: a curve for the samples, a bar from 5 to 95 %, a line at the middle, a diamond for
+/// the table as it is.
 void paintSpread(QPainter& painter, const QRectF& area, const study::SpreadStudy& spread, const PlotInk& ink);
 /// The column of blood in each way of carrying the neck, with what thin and thick blood make of it.
 void paintPressure(QPainter& painter, const QRectF& area, const study::Pressure& pressure, const PlotInk& ink);
 
-/// How large each of them is on paper, points.
-inline QSizeF figureSize(const study::Elevation&) { return {480, 320}; }
-inline QSizeF figureSize(const study::Envelope&) { return {480, 400}; }
-inline QSizeF figureSize(const study::RangeChart&) { return {640, 400}; }
-inline QSizeF figureSize(const study::SpreadStudy&) { return {480, 480}; }
-inline QSizeF figureSize(const study::Pressure&) { return {480, 240}; }
+void paintStudy(QPainter& painter, const QRectF& area, const study::StudyResult& result, const PlotInk& ink);
+/// Of a figure on paper, points.
+QSizeF figureSize(study::StudyKind kind);
 
 }  // namespace zyga::ui

@@ -8,9 +8,10 @@
 
 namespace zyga::ui {
 
-QImage posePicture(const anatomy::Specimen& specimen, const files::BoneMeshes& meshes,
-                   const kinematics::Placement& X_WB, int width, const std::function<void(double share)>& progress,
-                   const std::atomic<bool>* cancel) {
+QImage posePicture(const range::Scenario& scenario, const files::BoneMeshes& meshes, int width,
+                   const task::Task& task) {
+  const anatomy::Specimen& specimen = scenario.specimen();
+  const kinematics::Placement& X_WB = scenario.placement();
   std::vector<picture::Instance> instances;
   Eigen::AlignedBox3d box;
   for (std::size_t i = 0; i < meshes.size(); ++i) {
@@ -26,8 +27,7 @@ QImage posePicture(const anatomy::Specimen& specimen, const files::BoneMeshes& m
   options.width = width;
   options.height = static_cast<int>(std::lround(width / aspect));
   options.top = options.bottom = {1, 1, 1};
-  options.progress = progress;
-  options.cancel = cancel;
+  options.task = task;
   const picture::Image traced =
       picture::trace(instances, picture::frame(picture::StandardView::Left, box, aspect), options);
   if (traced.width == 0) return {};

@@ -1,17 +1,16 @@
 #pragma once
 
 #include <QImage>
-#include <atomic>
-#include <functional>
 
-#include "core/files/export/mesh_export.h"
+#include "core/files/scan/bone_meshes.h"
+#include "core/range/scenario.h"
+#include "core/task/task.h"
 
 namespace zyga::ui {
 
 /// The skeleton as posed, traced from its left side on white paper, `width` pixels wide. Null when cancelled or without
 /// meshes.
-QImage posePicture(const anatomy::Specimen& specimen, const files::BoneMeshes& meshes,
-                   const kinematics::Placement& X_WB, int width, const std::function<void(double share)>& progress = {},
-                   const std::atomic<bool>* cancel = nullptr);
+QImage posePicture(const range::Scenario& scenario, const files::BoneMeshes& meshes, int width,
+                   const task::Task& task = {});
 
 }  // namespace zyga::ui

@@ -6,15 +6,17 @@
 #include <QToolButton>
 #include <numbers>
 
-#include "core/anatomy/marks/straighten_scan.h"
+#include "core/anatomy/marks/straighten.h"
 #include "core/anatomy/tables/landmark_table.h"
 #include "core/files/disk/atomic_file.h"
 #include "ui/commands/scan_edits.h"
 #include "ui/scans/bench_window.h"
 #include "ui/scans/scan_words.h"
 #include "ui/theme/figures.h"
-#include "ui/theme/words.h"
+#include "ui/words/anatomy_words.h"
 #include "ui/words/numbers.h"
+#include "ui/words/say.h"
+#include "ui/words/table_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -69,13 +71,13 @@ void BenchWindow::fillMeasures(QMenu& menu) {
   menu.addSeparator();
   for (const auto& measured : measures) {
     const anatomy::Cell& cell = marks_.sculpted().measures[measured.measure];
-    const auto figure = [&](double value) { return isAngle(measured.measure) ? degrees(value) : millimetres(value); };
-    const QString name = capital(text(title(measured.measure)));
-    const QString beside = !cell.known()     ? tr("table: blank")
-                           : cell.measured() ? tr("table: %1").arg(figure(cell.value))
-                                             : tr("table: %1, inferred").arg(figure(cell.value));
-    menu.addAction(QString("%1 %2 (%3)").arg(name, figure(measured.value), beside), this,
-                   [=] { enter({measured}, tr("%1 of %2 into the table").arg(name, id)); });
+    const QString name = capital(measureName(measured.measure));
+    const QString form = !cell.known()     ? tr("%1 %2 (table: blank)")
+                         : cell.measured() ? tr("%1 %2 (table: %3)")
+                                           : tr("%1 %2 (table: %3, inferred)");
+    menu.addAction(filled(form, {name, measureValue(measured.measure, measured.value),
+                                 measureValue(measured.measure, cell.value)}),
+                   this, [=] { enter({measured}, tr("%1 of %2 into the table").arg(name, id)); });
   }
 }
 
@@ -91,15 +93,15 @@ void BenchWindow::fillStraighten(QMenu& menu) {
   try {
     for (const DeformedBy by : {DeformedBy::Shear, DeformedBy::Squash}) {
       const auto found = anatomy::straightening(marks_.scan(), by);
-      const QString amount = by == DeformedBy::Shear ? tr("Undo a shear of %1").arg(degrees(found.amount))
-                                                     : tr("Undo a squash of %1 %").arg(100 * found.amount, 0, 'f', 1);
+      const QString amount = by == DeformedBy::Shear ? tr("Undo shear of %1").arg(degrees(found.amount))
+                                                     : tr("Undo compression of %1").arg(percent(found.amount, 1));
       const double scale = marks_.scan().scale;
       add(tr("%1 (pairs off by %2, then %3)")
               .arg(amount, millimetres(scale * found.before), millimetres(scale * found.asymmetry)),
           found.map);
     }
   } catch (const std::exception& error) {
-    menu.addAction(capital(faultText(error)))->setEnabled(false);
+    menu.addAction(capital(sayFailure(error)))->setEnabled(false);
   }
   menu.addSeparator();
   add(tr("As it was found"), Eigen::Matrix3d::Identity());
@@ -109,8 +111,8 @@ void BenchWindow::fillStraighten(QMenu& menu) {
 void BenchWindow::ask(bool save) {
   const QString folder =
       QSettings().value(kFolderKey, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)).toString();
-  auto* chooser =
-      new QFileDialog(this, save ? tr("Landmarks out") : tr("Landmarks in"), folder, tr("Landmark tables (*.csv)"));
+  auto* chooser = new QFileDialog(this, save ? tr("Export landmarks") : tr("Import landmarks"), folder,
+                                  tr("Landmark tables (*.csv)"));
   chooser->setAttribute(Qt::WA_DeleteOnClose);
   chooser->setAcceptMode(save ? QFileDialog::AcceptSave : QFileDialog::AcceptOpen);
   chooser->setDefaultSuffix("csv");
@@ -127,7 +129,7 @@ void BenchWindow::readMarks(const QString& file) {
   try {
     const std::string path = file.toStdString();
     const auto reading = anatomy::readLandmarkTable(files::readWhole(path), path);
-    if (!reading.usable()) return tellFault(*this, messagesInWords(reading.messages));
+    if (!reading.usable()) return tellFault(*this, say(reading.messages));
     auto scans = document_.project().scans;
     int bones = 0;
     const auto sculpted = files::specimenOf(document_.project().table, {});
@@ -139,11 +141,11 @@ void BenchWindow::readMarks(const QString& file) {
       ++bones;
     }
     if (bones == 0)
-      return tellFault(*this, tr("%1 has no landmark of a bone that was brought in.").arg(QFileInfo(file).fileName()));
+      return tellFault(*this, tr("%1 has no landmark of a bone that was imported.").arg(QFileInfo(file).fileName()));
     changeScans(document_, std::move(scans), tr("Landmarks from %1").arg(QFileInfo(file).fileName()));
     if (marks_.hasScan()) view_->setPlace(boneFromScan(marks_.scan()));
   } catch (const std::exception& error) {
-    tellFault(*this, faultText(error));
+    tellFault(*this, sayFailure(error));
   }
 }
 
@@ -154,7 +156,7 @@ void BenchWindow::writeMarks(const QString& file) {
   try {
     files::writeWhole(file.toStdString(), anatomy::writeLandmarkTable(table));
   } catch (const std::exception& error) {
-    tellFault(*this, faultText(error));
+    tellFault(*this, sayFailure(error));
   }
 }
 

@@ -5,11 +5,12 @@
 #include <iterator>
 
 #include "core/anatomy/plan/build_specimen.h"
-#include "core/solid/mesh/fit_circle.h"
+#include "core/solid/mesh/fit.h"
 #include "ui/commands/scan_edits.h"
 #include "ui/theme/figures.h"
-#include "ui/theme/words.h"
+#include "ui/words/anatomy_words.h"
 #include "ui/words/numbers.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -54,7 +55,7 @@ void BenchMarks::setBone(const anatomy::BoneName& bone, std::shared_ptr<const Be
   traces_.clear();
   current_ = wanted_.empty() ? std::string() : wanted_.front().name;
   for (auto mark = wanted_.rbegin(); mark != wanted_.rend(); ++mark)
-    if (mark->needed && !isMade(*mark)) current_ = mark->name;
+    if (mark->required && !isMade(*mark)) current_ = mark->name;
   adoptTrace();
   emit changed();
 }
@@ -97,10 +98,9 @@ QString BenchMarks::made(const WantedMark& mark) const {
   if (mark.role) {
     const anatomy::ScanFacet& facet = *facetOf(scan(), *mark.role);
     const double scale = scan().scale;
-    return tr("%1 × %2 mm, residual %3")
-        .arg(1000 * scale * facet.facet.length(), 0, 'f', 0)
-        .arg(1000 * scale * facet.facet.width(), 0, 'f', 0)
-        .arg(millimetres(scale * facet.residual, 2));
+    return tr("%1 × %2, residual %3")
+        .arg(millimetres(scale * facet.facet.length(), 0), millimetres(scale * facet.facet.width(), 0),
+             millimetres(scale * facet.residual, 2));
   }
   const auto now = placeIn(scan(), mark);
   for (const MarkTrace& trace : traces_)
@@ -115,8 +115,6 @@ QString BenchMarks::madeBriefly(const WantedMark& mark) const {
   return tr("marked");
 }
 
-QString BenchMarks::title(const WantedMark& mark) const { return text(mark.title); }
-
 void BenchMarks::place(const ScanHit& at) {
   const WantedMark* mark = current();
   if (!mark || !hasScan()) return;
@@ -130,7 +128,7 @@ void BenchMarks::brush(const ScanHit& at, double radius, bool away) {
   const WantedMark* mark = current();
   if (!mark || !surface_ || !hasScan()) return;
   const double turn = mark->by == MarkBy::Facet ? kFacetTurn : kBallTurn;
-  const auto covered = solid::dab(surface_->mesh(), at.p_S, at.normal_S, radius, turn);
+  const auto covered = solid::brushTriangles(surface_->mesh(), at.p_S, at.normal_S, radius, turn);
   std::vector<std::uint32_t> now;
   if (away)
     std::set_difference(trace_.triangles.begin(), trace_.triangles.end(), covered.begin(), covered.end(),
@@ -153,7 +151,7 @@ void BenchMarks::make() {
     if (mark->by == MarkBy::Ball && !trace_.triangles.empty()) return makeBall();
     if (mark->by == MarkBy::Facet && !trace_.triangles.empty()) return makeFacet(*mark);
   } catch (const std::exception& error) {
-    emit told(tr("%1: %2.").arg(capital(title(*mark)), faultText(error)));
+    emit told(tr("%1: %2.").arg(capital(markName(*mark)), sayFailure(error)));
   }
   emit changed();
 }
@@ -170,9 +168,9 @@ void BenchMarks::makeBall() {
   constexpr double kDoubtful = 0.1;
   emit told(share > kDoubtful
                 ? tr("The centre is only known to %1: brush more of the curve.").arg(millimetres(fit.centreError))
-                : tr("Centre known to %1; %2.")
-                      .arg(millimetres(fit.centreError),
-                           fit.hollow ? tr("the surface is hollow") : tr("the surface bulges")));
+                : (fit.hollow ? tr("Centre known to %1; the surface is concave.")
+                              : tr("Centre known to %1; the surface is convex."))
+                      .arg(millimetres(fit.centreError)));
   set(*current(), fit.centre);
 }
 
@@ -199,17 +197,17 @@ void BenchMarks::makeFacet(const WantedMark& mark) {
   traces_.push_back(trace_);
   constexpr double kKept = 0.8;
   if (fit.quality.kept < kKept)
-    emit told(tr("%1 % of what was brushed does not lie in the facet's plane and was left out.")
-                  .arg(100 * (1 - fit.quality.kept), 0, 'f', 0));
+    emit told(tr("%1 of what was brushed does not lie in the facet's plane and was left out.")
+                  .arg(percent(1 - fit.quality.kept)));
   anatomy::Scan after = scan();
   setFacet(after, sculpted(), {fit.facet, fit.quality.rms});
-  push(after, tr("Mark the %1 of %2").arg(title(mark), QString::fromStdString(toId(bone_))));
+  push(after, tr("Mark the %1 of %2").arg(markName(mark), QString::fromStdString(toId(bone_))));
 }
 
 void BenchMarks::set(const WantedMark& mark, const Eigen::Vector3d& p_S) {
   anatomy::Scan after = scan();
   setLandmark(after, sculpted(), mark.name, p_S);
-  push(after, tr("Mark the %1 of %2").arg(title(mark), QString::fromStdString(toId(bone_))));
+  push(after, tr("Mark the %1 of %2").arg(markName(mark), QString::fromStdString(toId(bone_))));
 }
 
 void BenchMarks::push(const anatomy::Scan& after, const QString& text) { changeScan(document_, after, text); }
@@ -225,7 +223,7 @@ void BenchMarks::takeAway() {
     removeFacet(after, *mark->role);
   else
     setLandmark(after, sculpted(), mark->name, std::nullopt);
-  push(after, tr("Take the %1 of %2 away").arg(title(*mark), QString::fromStdString(toId(bone_))));
+  push(after, tr("Remove the %1 of %2").arg(markName(*mark), QString::fromStdString(toId(bone_))));
 }
 
 void BenchMarks::takeBackPlace() {
@@ -243,7 +241,7 @@ void BenchMarks::mirrorAll() {
     push(after, tr("Mirror the marks of %1").arg(QString::fromStdString(toId(bone_))));
     emit told(tr("Mirrored across the mid-plane: %1.").arg(made));
   } catch (const std::exception& error) {
-    emit told(capital(faultText(error)) + ".");
+    emit told(capital(sayFailure(error)) + ".");
   }
 }
 
@@ -254,9 +252,9 @@ void BenchMarks::mirrorCurrent() {
   try {
     const int made = anatomy::mirrorMarks(after, sculpted(), mark->name);
     if (made == 0) return emit told(tr("There is nothing here that could be mirrored: mark one side of a pair first."));
-    push(after, tr("Mirror the %1 of %2").arg(title(*mark), QString::fromStdString(toId(bone_))));
+    push(after, tr("Mirror the %1 of %2").arg(markName(*mark), QString::fromStdString(toId(bone_))));
   } catch (const std::exception& error) {
-    emit told(capital(faultText(error)) + ".");
+    emit told(capital(sayFailure(error)) + ".");
   }
 }
 
@@ -266,7 +264,7 @@ std::vector<ShownMark> BenchMarks::shown() const {
   for (const WantedMark& mark : wanted_) {
     const auto at = placeIn(scan(), mark);
     if (!at) continue;
-    ShownMark drawn{title(mark), *at, {}, 0, mark.name == current_};
+    ShownMark drawn{markName(mark), *at, {}, 0, mark.name == current_};
     if (mark.role) drawn.outline = outlineOf(facetOf(scan(), *mark.role)->facet);
     if (drawn.chosen && mark.by == MarkBy::Ball) drawn.radius = trace_.radius;
     out.push_back(drawn);

@@ -68,7 +68,6 @@ class BenchMarks : public QObject {
   void makeFacet(const anatomy::WantedMark& mark);
   void set(const anatomy::WantedMark& mark, const Eigen::Vector3d& p_S);
   void push(const anatomy::Scan& after, const QString& text);
-  QString title(const anatomy::WantedMark& mark) const;
   Eigen::Vector3d slideOf(anatomy::FacetRole role) const;
 
   Document& document_;

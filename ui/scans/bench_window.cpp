@@ -19,7 +19,8 @@
 #include "ui/theme/icons.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/unit_spin_box.h"
-#include "ui/theme/words.h"
+#include "ui/words/anatomy_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -66,7 +67,7 @@ BenchWindow::BenchWindow(Document& document, QWidget* parent)
       told_(mutedLabel()),
       lacking_(mutedLabel()) {
   setObjectName("benchWindow");
-  setWindowTitle(tr("Bench"));
+  setWindowTitle(tr("Landmarks"));
   auto* left = new QVBoxLayout;
   left->setContentsMargins(0, 0, 0, 0);
   left->setSpacing(0);
@@ -97,7 +98,7 @@ QWidget* BenchWindow::createTop() {
   row->setContentsMargins(kGap, kGridStep, kGap, kGridStep);
   row->setSpacing(kGridStep);
   bones_->setObjectName("benchBone");
-  bones_->setAccessibleName(tr("Bone on the bench"));
+  bones_->setAccessibleName(tr("Bone to be marked"));
   bones_->setMinimumWidth(220);
   connect(bones_, &QComboBox::activated, this,
           [this] { showBone(anatomy::parseBoneId(bones_->currentData().toString().toStdString()).value()); });
@@ -109,7 +110,7 @@ QWidget* BenchWindow::createTop() {
     QString words;
   };
   for (const View& v :
-       {View{StandardView::Left, "left", tr("From the left")}, View{StandardView::Right, "right", tr("From the right")},
+       {View{StandardView::Left, "left", tr("Left lateral")}, View{StandardView::Right, "right", tr("Right lateral")},
         View{StandardView::Dorsal, "dorsal", tr("Dorsal")}, View{StandardView::Cranial, "cranial", tr("Cranial")},
         View{StandardView::Caudal, "caudal", tr("Caudal")}}) {
     QToolButton* turn = iconButton(v.iconName, v.words);
@@ -119,7 +120,7 @@ QWidget* BenchWindow::createTop() {
     });
     row->addWidget(turn);
   }
-  QToolButton* frame = iconButton("frame", tr("Frame the bone"));
+  QToolButton* frame = iconButton("frame", tr("Show bone"));
   connect(frame, &QToolButton::clicked, view_, &BenchView::frameAll);
   row->addWidget(frame);
   for (const bool redo : {false, true}) {
@@ -162,7 +163,7 @@ QWidget* BenchWindow::createSide() {
   purpose_->setObjectName("markPurpose");
   told_->setObjectName("markTold");
   lacking_->setObjectName("benchLacking");
-  auto* title = new QLabel(tr("What its joints still lack"));
+  auto* title = new QLabel(tr("What its joints still need"));
   title->setProperty("role", "title");
   auto* lackingScroll = scrolling(lacking_);
   lackingScroll->setMaximumHeight(112);
@@ -203,7 +204,7 @@ QWidget* BenchWindow::createTools() {
   row->addWidget(brush_);
   row->addStretch(1);
   row->addWidget(outline_);
-  takeAway_ = button(tr("Take away"), "takeMarkAway");
+  takeAway_ = button(tr("Remove mark"), "takeMarkAway");
   mirrorOne_ = button(tr("Mirror this one"), "mirrorMark");
   connect(takeAway_, &QPushButton::clicked, &marks_, &BenchMarks::takeAway);
   connect(mirrorOne_, &QPushButton::clicked, &marks_, &BenchMarks::mirrorCurrent);
@@ -222,7 +223,7 @@ QWidget* BenchWindow::createTools() {
 
 QWidget* BenchWindow::createActions() {
   auto* actions = new QWidget;
-  mirrorAll_ = button(tr("Mirror all across"), "mirrorMarks");
+  mirrorAll_ = button(tr("Mirror all"), "mirrorMarks");
   mirrorAll_->setToolTip(tr("Makes the missing partner of every mark, across the mid-plane of the bone"));
   connect(mirrorAll_, &QPushButton::clicked, &marks_, &BenchMarks::mirrorAll);
   auto* first = new QHBoxLayout;
@@ -231,8 +232,8 @@ QWidget* BenchWindow::createActions() {
   first->addWidget(createStraighten());
   first->addWidget(createMeasures());
   first->addStretch(1);
-  auto* in = button(tr("Landmarks in…"), "landmarksIn");
-  auto* out = button(tr("Landmarks out…"), "landmarksOut");
+  auto* in = button(tr("Import landmarks…"), "landmarksIn");
+  auto* out = button(tr("Export landmarks…"), "landmarksOut");
   connect(in, &QPushButton::clicked, this, [this] { ask(false); });
   connect(out, &QPushButton::clicked, this, [this] { ask(true); });
   auto* second = new QHBoxLayout;
@@ -253,7 +254,7 @@ void BenchWindow::fillBones() {
   bones_->clear();
   if (!document_.hasProject()) return;
   for (const auto& kept : document_.project().scans)
-    bones_->addItem(boneInWords(kept.scan.bone), QString::fromStdString(toId(kept.scan.bone)));
+    bones_->addItem(boneNameAndId(kept.scan.bone), QString::fromStdString(toId(kept.scan.bone)));
   bones_->setCurrentIndex(bones_->findData(QString::fromStdString(toId(bone_))));
 }
 
@@ -262,7 +263,7 @@ void BenchWindow::showBone(const anatomy::BoneName& bone) {
   if (!scan) return;
   bone_ = bone;
   fillBones();
-  setWindowTitle(tr("Bench: %1").arg(boneInWords(bone)));
+  setWindowTitle(tr("Landmarks: %1").arg(boneNameAndId(bone)));
   told_->clear();
   marks_.setBone(bone, nullptr);
   prepare();
@@ -271,7 +272,7 @@ void BenchWindow::showBone(const anatomy::BoneName& bone) {
 void BenchWindow::prepare() {
   const files::ProjectScan& scan = *scanOf(document_, bone_);
   const Eigen::Affine3d X_WS = boneFromScan(scan.scan);
-  if (!scan.mesh) return view_->setBone(nullptr, X_WS, QString::fromStdString(scan.trouble));
+  if (!scan.mesh) return view_->setBone(nullptr, X_WS, say(scan.trouble));
   view_->setBone(nullptr, X_WS, tr("Preparing the bone"));
   const auto work = [this, mesh = scan.mesh, X_WS](const Worker::Control&) -> Worker::Delivery {
     auto bone = std::make_shared<const BenchBone>(mesh);
@@ -283,7 +284,7 @@ void BenchWindow::prepare() {
       marks_.setSurface(bone);
     };
   };
-  preparing_.start(work, [this, X_WS](const QString& cause) { view_->setBone(nullptr, X_WS, faultText(cause)); });
+  preparing_.start(work, [this, X_WS](const QString& cause) { view_->setBone(nullptr, X_WS, cause); });
 }
 
 void BenchWindow::refresh() {
@@ -307,14 +308,14 @@ void BenchWindow::refreshList() {
     const WantedMark& mark = wanted[i];
     QTreeWidgetItem* item = list_->topLevelItem(static_cast<int>(i));
     const QString made = marks_.made(mark);
-    item->setText(0, capital(text(mark.title)));
-    item->setText(1, !made.isEmpty() ? marks_.madeBriefly(mark) : mark.needed ? tr("needed") : tr("if you like"));
+    item->setText(0, capital(markName(mark)));
+    item->setText(1, !made.isEmpty() ? marks_.madeBriefly(mark) : mark.required ? tr("required") : tr("optional"));
     item->setData(0, kMarkRole, QString::fromStdString(mark.name));
     item->setIcon(0, verdictIcon(!made.isEmpty() ? range::Level::Supported
-                                 : mark.needed   ? range::Level::Near
+                                 : mark.required ? range::Level::Near
                                                  : range::Level::NotJudged));
     item->setForeground(1, theme().muted);
-    item->setToolTip(0, capital(text(mark.purpose)));
+    item->setToolTip(0, capital(say(mark.purpose)));
     item->setToolTip(1, made.isEmpty() ? item->text(1) : made);
     if (current == &mark) list_->setCurrentItem(item);
   }
@@ -328,7 +329,7 @@ void BenchWindow::chooseMark() {
 void BenchWindow::refreshTools() {
   const WantedMark* mark = marks_.current();
   if (!mark) return;
-  purpose_->setText(QString("%1. %2").arg(capital(text(mark->purpose)), howTo(mark->by)));
+  purpose_->setText(QString("%1. %2").arg(capital(say(mark->purpose)), howTo(mark->by)));
   const bool brushes = mark->by == MarkBy::Ball || mark->by == MarkBy::Facet;
   brushRow_->setVisible(brushes);
   outline_->setVisible(mark->by == MarkBy::Facet);
@@ -352,8 +353,8 @@ void BenchWindow::refreshLacking() {
     if (!joint.hasFacets() || (joint.proximal != *bone && joint.distal != *bone)) continue;
     const auto lacks = anatomy::lacking(specimen, {j}, records);
     const QString id = QString::fromStdString(joint.id);
-    if (lacks.empty()) lines += tr("%1 can be judged.").arg(id);
-    for (const auto& sentence : lacks) lines += tr("%1 lacks %2").arg(id, text(sentence));
+    if (lacks.empty()) lines += tr("%1 can be assessed.").arg(id);
+    for (const auto& reason : lacks) lines += tr("%1: %2").arg(id, say(reason));
   }
   lacking_->setText(lines.join('\n'));
 }

@@ -15,8 +15,8 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "core/anatomy/marks/bone_guess.h"
 #include "core/anatomy/marks/mark_plan.h"
+#include "core/anatomy/marks/scan_guess.h"
 #include "core/anatomy/plan/build_specimen.h"
 #include "core/files/disk/atomic_file.h"
 #include "ui/commands/scan_edits.h"
@@ -24,7 +24,10 @@
 #include "ui/scans/scan_words.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
-#include "ui/theme/words.h"
+#include "ui/words/numbers.h"
+#include "ui/words/say.h"
+#include "ui/words/scan_words.h"
+#include "ui/words/table_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -60,7 +63,7 @@ BringInDialog::BringInDialog(Document& document, QWidget* parent)
       sculpted_(anatomy::buildSpecimen(document.project().table)),
       table_(new QTableWidget) {
   setObjectName("bringInDialog");
-  setWindowTitle(tr("Bring in bones"));
+  setWindowTitle(tr("Import bone scans"));
   setAcceptDrops(true);
   auto* title = new QLabel(tr("Which bones are these?"));
   title->setFont(titleFont(font()));
@@ -86,7 +89,7 @@ BringInDialog::BringInDialog(Document& document, QWidget* parent)
   connect(&queue_, &ScanQueue::failed, this, [this](int ticket, const QString& cause) {
     if (Row* row = find(ticket)) {
       row->state = State::Failed;
-      row->trouble = faultText(causeAlone(cause, row->path));
+      row->trouble = cause;
     }
     refresh();
   });
@@ -98,8 +101,8 @@ BringInDialog::BringInDialog(Document& document, QWidget* parent)
 void BringInDialog::createTable() {
   table_->setObjectName("bringInTable");
   table_->setColumnCount(kColumnCount);
-  table_->setHorizontalHeaderLabels({tr("File"), tr("Bone"), tr("Unit"), tr("Upward"), tr("What came of it")});
-  table_->setAccessibleName(tr("Files to bring in"));
+  table_->setHorizontalHeaderLabels({tr("File"), tr("Bone"), tr("Unit"), tr("Upward"), tr("Result")});
+  table_->setAccessibleName(tr("Files to import"));
   table_->setSelectionBehavior(QAbstractItemView::SelectRows);
   table_->setShowGrid(false);
   table_->setWordWrap(true);
@@ -135,12 +138,12 @@ QWidget* BringInDialog::createFoot() {
   told->addWidget(summary_, 1);
   told->addWidget(progress_, 0, Qt::AlignVCenter);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
-  put_ = buttons->addButton(tr("Put in place"), QDialogButtonBox::AcceptRole);
+  put_ = buttons->addButton(tr("Add to skeleton"), QDialogButtonBox::AcceptRole);
   put_->setObjectName("putInPlace");
   put_->setDefault(true);
   auto* more = buttons->addButton(tr("Add files…"), QDialogButtonBox::ActionRole);
   auto* marks = buttons->addButton(tr("Landmarks from a table…"), QDialogButtonBox::ActionRole);
-  leaveOut_ = buttons->addButton(tr("Leave out"), QDialogButtonBox::ActionRole);
+  leaveOut_ = buttons->addButton(tr("Remove"), QDialogButtonBox::ActionRole);
   leaveOut_->setToolTip(tr("Takes the chosen files out of the list, also while they are being read  (Del)"));
   leaveOut_->setEnabled(false);
   for (QPushButton* button : {more, marks, leaveOut_}) button->setAutoDefault(false);
@@ -196,7 +199,7 @@ void BringInDialog::fillBoxes(Row& row) {
   row.unitBox->setObjectName("unit." + name);
   row.unitBox->setAccessibleName(tr("Unit of %1").arg(name));
   for (const ScanUnit unit : {ScanUnit::Millimetre, ScanUnit::Centimetre, ScanUnit::Metre})
-    row.unitBox->addItem(text(toText(unit)), static_cast<int>(unit));
+    row.unitBox->addItem(QString::fromUtf8(toText(unit).data()), static_cast<int>(unit));
   row.upBox = calmComboBox();
   row.upBox->setObjectName("up." + name);
   row.upBox->setAccessibleName(tr("Upward axis of %1").arg(name));
@@ -206,7 +209,7 @@ void BringInDialog::fillBoxes(Row& row) {
   connect(row.boneBox, &QComboBox::currentIndexChanged, this, [this, ticket] {
     Row& changed = *find(ticket);
     changed.bone = chosenBone(*changed.boneBox);
-    changed.doubt.clear();
+    changed.doubts.clear();
     guessUnit(changed);
     refresh();
   });
@@ -232,7 +235,7 @@ void BringInDialog::guess() {
   for (std::size_t i = 0; i < rows_.size(); ++i) {
     Row& row = rows_[i];
     if (row.state != State::Waiting || row.bone || !guesses[i]) continue;
-    row.doubt = QString::fromStdString(guesses[i]->doubt);
+    row.doubts = guesses[i]->doubts;
     const QSignalBlocker quiet(*row.boneBox);
     chooseBone(*row.boneBox, guesses[i]->name);
     row.bone = chosenBone(*row.boneBox);
@@ -295,7 +298,7 @@ QString BringInDialog::outcome(const Row& row) const {
     case State::Waiting:
       return tr("Waiting to be read");
     case State::Reading:
-      return tr("Reading, %1 %").arg(row.percent);
+      return tr("Reading, %1").arg(percent(row.percent / 100.0));
     case State::Failed:
       return tr("Left out: %1").arg(row.trouble);
     case State::Read:
@@ -304,12 +307,12 @@ QString BringInDialog::outcome(const Row& row) const {
   if (const QString hindered = obstacle(row); !hindered.isEmpty()) return hindered;
   QStringList said{sizeInWords(row.scan->mesh, metresOf(row.unit))};
   if (row.doubtsUnit) said += tr("the unit is not sure");
-  if (!row.doubt.isEmpty()) said += row.doubt;
+  for (const auto& doubt : row.doubts) said += say(doubt);
   if (scanOf(document_, *row.bone)) said += tr("takes the place of the scan that is there");
   if (const auto marks = landmarks_.points.find(*row.bone); marks != landmarks_.points.end())
     said += tr("landmarks from the table: %1").arg(marks->second.size());
-  for (const auto& repair : row.scan->repairs) said += text(repair);
-  for (const auto& flaw : flawsInWords(row.scan->flaws, metresOf(row.unit))) said += text(flaw);
+  said += repairsSaid(*row.scan);
+  said += flawsSaid(row.scan->flaws, metresOf(row.unit));
   return said.join("; ");
 }
 
@@ -341,18 +344,19 @@ void BringInDialog::refresh() {
   else if (over < all)
     summary_->setText(tr("Read %1 of %2. Cancel stops it, and nothing has changed.").arg(over).arg(all));
   else if (fit < all)
-    summary_->setText(tr("%1 of %2 can be put in place; the others are left out.").arg(fit).arg(all));
+    summary_->setText(tr("%1 of %2 can be added to the skeleton; the others are left out.").arg(fit).arg(all));
   else
-    summary_->setText(all == 1 ? tr("It can be put in place.") : tr("All %1 can be put in place.").arg(all));
+    summary_->setText(all == 1 ? tr("It can be added to the skeleton.")
+                               : tr("All %1 can be added to the skeleton.").arg(all));
 }
 
 QString BringInDialog::takeLandmarks(const QString& file) {
   try {
     const auto reading = anatomy::readLandmarkTable(files::readWhole(file.toStdString()), file.toStdString());
-    if (!reading.usable()) return messagesInWords(reading.messages);
+    if (!reading.usable()) return say(reading.messages);
     for (const auto& [bone, points] : reading.table.points) landmarks_.points[bone] = points;
   } catch (const std::exception& error) {
-    return faultText(error);
+    return sayFailure(error);
   }
   refresh();
   return {};

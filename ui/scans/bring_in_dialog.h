@@ -46,7 +46,7 @@ class BringInDialog : public QDialog {
     int ticket = 0;
     QString path;
     std::optional<anatomy::BoneName> bone;
-    QString doubt;
+    std::vector<reason::Reason> doubts;
     State state = State::Waiting;
     int percent = 0;
     QString trouble;

@@ -12,6 +12,7 @@
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {
@@ -39,7 +40,7 @@ ScaleDialog::ScaleDialog(const QString& what, std::vector<KnownSize> sizes, QWid
   auto* form = new QFormLayout;
   form->setVerticalSpacing(kGap);
   form->addRow(tr("By"), by_);
-  form->addRow(tr("Shall be"), length_);
+  form->addRow(tr("New size"), length_);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
   go_ = buttons->addButton(tr("Scale"), QDialogButtonBox::AcceptRole);
   go_->setDefault(true);
@@ -63,7 +64,9 @@ double ScaleDialog::factor() const {
   return length_->value() / 1000 / sizes_[static_cast<std::size_t>(by_->currentIndex())].length;
 }
 
-QString ScaleDialog::said() const { return tr("%1 to %2 mm").arg(by_->currentText()).arg(length_->value(), 0, 'f', 0); }
+QString ScaleDialog::said() const {
+  return tr("%1 to %2").arg(by_->currentText(), millimetres(length_->value() / 1000, 0));
+}
 
 void ScaleDialog::takeSize() {
   length_->setValue(1000 * sizes_[static_cast<std::size_t>(by_->currentIndex())].length);
@@ -73,10 +76,10 @@ void ScaleDialog::takeSize() {
 void ScaleDialog::refresh() {
   const bool changes = std::abs(factor() - 1) > 1e-6;
   go_->setEnabled(changes);
-  told_->setText(changes ? tr("Every length becomes %1 times what it is. What was found is then marked as scaled from "
-                              "another specimen.")
+  told_->setText(changes ? tr("Every length becomes %1 times what it is. What is preserved is then marked as scaled "
+                              "from another specimen.")
                                .arg(factor(), 0, 'g', 4)
-                         : tr("Type the length it shall have."));
+                         : tr("Type the new length."));
 }
 
 std::vector<KnownSize> animalSizes(const anatomy::Specimen& specimen) {

@@ -2,11 +2,13 @@
 
 #include <algorithm>
 
+#include "ui/words/scan_words.h"
+
 namespace zyga::ui {
 
 ScanQueue::ScanQueue(QObject* parent) : QObject(parent) {
-  connect(&worker_, &Worker::progress, this, [this](int done, int) {
-    if (current_) emit progress(*current_, done);
+  connect(&worker_, &Worker::progress, this, [this](double share) {
+    if (current_) emit progress(*current_, static_cast<int>(100 * share));
   });
 }
 
@@ -31,9 +33,16 @@ void ScanQueue::next() {
   emit started(item.ticket);
   const auto work = [this, item](const Worker::Control& control) -> Worker::Delivery {
     files::ScanReader reader;
-    reader.cancel = &control.cancelled;
-    reader.progress = [&control](double share) { control.report(static_cast<std::size_t>(100 * share), 100); };
-    auto scan = files::readCleanScan(item.file, reader, item.expected);
+    reader.task = control.task;
+    std::optional<files::CleanScan> scan;
+    try {
+      scan = files::readCleanScan(item.file, reader, item.expected);
+    } catch (const files::FileError& error) {
+      return [this, ticket = item.ticket, cause = causeAlone(error)] {
+        emit failed(ticket, cause);
+        next();
+      };
+    }
     if (!scan) return {};
     auto shared = std::make_shared<const files::CleanScan>(std::move(*scan));
     return [this, ticket = item.ticket, shared] {

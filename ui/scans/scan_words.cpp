@@ -13,15 +13,10 @@
 
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/theme.h"
-#include "ui/theme/words.h"
+#include "ui/words/anatomy_words.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
-
-QString boneInWords(const anatomy::BoneName& bone) {
-  const QString id = QString::fromStdString(toId(bone)), words = QString::fromStdString(title(bone));
-  if (words.compare(id, Qt::CaseInsensitive) == 0) return capital(words);
-  return QString("%1 (%2)").arg(capital(words), id);
-}
 
 QComboBox* boneChoice(const anatomy::Specimen& specimen) {
   QComboBox* box = calmComboBox();
@@ -29,7 +24,7 @@ QComboBox* boneChoice(const anatomy::Specimen& specimen) {
   for (const anatomy::Bone& bone : specimen.bones)
     if (!bone.fusedInto) names.push_back(bone.name);
   std::sort(names.begin(), names.end());
-  for (const anatomy::BoneName& name : names) box->addItem(boneInWords(name), QString::fromStdString(toId(name)));
+  for (const anatomy::BoneName& name : names) box->addItem(boneNameAndId(name), QString::fromStdString(toId(name)));
   box->setEditable(true);
   box->setInsertPolicy(QComboBox::NoInsert);
   box->lineEdit()->setPlaceholderText(QObject::tr("choose a bone"));
@@ -60,23 +55,12 @@ void chooseBone(QComboBox& choice, const std::optional<anatomy::BoneName>& bone)
 QString sizeInWords(const solid::TriangleMesh& mesh, double unit) {
   Eigen::AlignedBox3d box;
   for (const auto& p : mesh.positions) box.extend(p.cast<double>());
-  const Eigen::Vector3d size = box.sizes() * unit * 1000;
-  const int decimals = size.maxCoeff() < 20 ? 1 : 0;
-  const auto number = [decimals](double value) { return QString::number(value, 'f', decimals); };
-  return QObject::tr("%1 triangles, %2 × %3 × %4 mm")
-      .arg(QLocale(QLocale::English).toString(static_cast<qulonglong>(mesh.triangles.size())), number(size.x()),
-           number(size.y()), number(size.z()));
-}
-
-QString causeAlone(const QString& message, const QString& path) {
-  const QString opening = "cannot read " + path + ": ";
-  return message.startsWith(opening) ? message.mid(opening.size()) : message;
-}
-
-QString messagesInWords(const std::vector<anatomy::TableMessage>& messages) {
-  QStringList lines;
-  for (const auto& message : messages) lines += text(message);
-  return lines.join('\n');
+  const Eigen::Vector3d size = box.sizes() * unit;
+  constexpr double kSmall = 0.02;  // m
+  const int decimals = size.maxCoeff() < kSmall ? 1 : 0;
+  return QObject::tr("%1 triangles, %2 × %3 × %4")
+      .arg(QLocale(QLocale::English).toString(static_cast<qulonglong>(mesh.triangles.size())),
+           millimetres(size.x(), decimals), millimetres(size.y(), decimals), millimetres(size.z(), decimals));
 }
 
 void tellFault(QWidget& window, const QString& text) {

@@ -21,16 +21,10 @@ std::optional<anatomy::BoneName> chosenBone(const QComboBox& choice);
 /// Chooses a bone; none where the list does not have it.
 void chooseBone(QComboBox& choice, const std::optional<anatomy::BoneName>& bone);
 
-/// "12,034 triangles, 153 x 80 x 70 mm"; `unit` is the mesh's in m.
+/// "12,034 triangles, 153 mm × 80 mm × 70 mm"; `unit` is the mesh's in m.
 QString sizeInWords(const solid::TriangleMesh& mesh, double unit);
-/// A message without the part that names the file, which stands beside it already.
-QString causeAlone(const QString& message, const QString& path);
-QString messagesInWords(const std::vector<anatomy::TableMessage>& messages);
 /// Says what went wrong, beside the window it concerns.
 void tellFault(QWidget& window, const QString& text);
 QIcon verdictIcon(range::Level level);
-
-/// What is pointed at, with its capital letter and id: "Cervical vertebra 7 (C7)".
-QString boneInWords(const anatomy::BoneName& bone);
 
 }  // namespace zyga::ui

@@ -19,7 +19,8 @@ std::vector<picture::Instance> instancesOf(const SheetScene& scene, const SheetV
   for (const std::size_t bone : view.bones) {
     const auto& owner = scene.meshes[bone];
     // The finest level lives as long as the bone that owns it.
-    instances.push_back({{owner, &owner->levels.front()}, scene.X_WB[bone], srgb(key.shadedColour(bone))});
+    instances.push_back(
+        {{owner, &owner->levels.front()}, scene.scenario.placement()[bone], srgb(key.shadedColour(bone))});
   }
   return instances;
 }
@@ -52,8 +53,7 @@ bool drawShaded(Plate& plate, const SheetScene& scene, const files::Sheet& sheet
   options.samplesPerPixel = work.samples;
   options.occlusionRays = work.samples < 4 ? 4 : 12;
   options.shadowRays = work.samples < 4 ? 1 : 4;
-  options.progress = work.progress;
-  options.cancel = work.cancel;
+  options.task = work.task;
   const picture::Image image = picture::trace(instancesOf(scene, view, key), camera, options);
   if (image.width == 0) return false;
   const QImage seen(image.rgba.data(), image.width, image.height, image.width * 4, QImage::Format_RGBA8888);
@@ -75,13 +75,13 @@ bool drawOutlines(Plate& plate, const SheetScene& scene, const files::Sheet& she
   options.spacing = work.lineSpacing / placed.perMetre;
   options.asOne = solid;
   options.folds = !solid;
-  options.progress = work.progress;
-  options.cancel = work.cancel;
+  options.task = work.task;
   const auto drawn = picture::drawLines(instancesOf(scene, placed.view, key), cameraAt(placed.view, {0, 0}), options);
-  if (work.cancelled()) return false;
+  if (work.task.cancelled()) return false;
   for (const picture::BoneLines& bone : drawn) {
     const std::size_t index = placed.view.bones[bone.instance];
-    plate.begin(solid ? QStringLiteral("silhouette") : QString::fromStdString(scene.specimen->bones[index].id));
+    plate.begin(solid ? QStringLiteral("silhouette")
+                      : QString::fromStdString(scene.scenario.specimen().bones[index].id));
     QPainterPath edges;
     for (const auto& line : bone.edges) edges.addPath(pathOf(line, placed, true));
     plate.shape(edges, solid ? style.filled(style.ink) : PlateInk{key.outlineColour(index), style.ink, style.edge, {}});

@@ -1,10 +1,13 @@
 #include "ui/sheets/evidence_key.h"
 
-#include <QObject>
+#include <QCoreApplication>
 #include <algorithm>
 #include <set>
 
-#include "core/files/export/bone_tone.h"
+#include "core/anatomy/summary.h"
+#include "ui/palette/palette.h"
+#include "ui/words/report_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -19,16 +22,11 @@ const QColor kRestored(0xB4, 0xB8, 0xBE), kBorrowed(0xDD, 0xD3, 0xC0);
 
 bool found(const Bone& bone) { return bone.evidence == Evidence::Found || bone.evidence == Evidence::FoundDeformed; }
 
-QColor shadedOf(Evidence evidence) {
-  const auto tone = files::boneTone(evidence);
-  return QColor::fromRgbF(tone[0], tone[1], tone[2]);
-}
-
 QString kindOf(const Bone& bone) {
-  if (found(bone)) return QObject::tr("found");
+  if (found(bone)) return translated(QT_TRANSLATE_NOOP("words", "preserved"));
   if (bone.evidence == Evidence::Mirrored || bone.evidence == Evidence::Scaled)
-    return QObject::tr("mirrored or scaled");
-  return QObject::tr("restored");
+    return translated(QT_TRANSLATE_NOOP("words", "mirrored or scaled"));
+  return translated(QT_TRANSLATE_NOOP("words", "restored"));
 }
 
 QColor outlineOf(const Bone& bone) {
@@ -38,26 +36,10 @@ QColor outlineOf(const Bone& bone) {
 
 int rank(const Bone& bone) { return found(bone) ? 0 : bone.evidence == Evidence::Inferred ? 2 : 1; }
 
-QString completenessOf(const anatomy::Specimen& specimen) {
-  std::set<anatomy::BoneName> present, mirrored;
-  for (const Bone& bone : specimen.bones) {
-    if (!found(bone)) continue;
-    present.insert(bone.name);
-    mirrored.insert(bone.name);
-    mirrored.insert(anatomy::mirrored(bone.name));
-  }
-  const double all = static_cast<double>(std::max<std::size_t>(1, specimen.bones.size()));
-  const auto percent = [all](std::size_t n) { return QString::number(100 * static_cast<double>(n) / all, 'f', 1); };
-  return QObject::tr("%1 of %2 bones found, %3 %; %4 % if each stands for its fellow too")
-      .arg(present.size())
-      .arg(specimen.bones.size())
-      .arg(percent(present.size()), percent(mirrored.size()));
-}
-
 }  // namespace
 
 EvidenceKey::EvidenceKey(const anatomy::Specimen& specimen, bool toned, bool bySource)
-    : completeness_(completenessOf(specimen)) {
+    : completeness_(completenessWords(anatomy::completeness(specimen))) {
   if (!toned) return;
   std::set<std::string> sources;
   for (const Bone& bone : specimen.bones)
@@ -69,12 +51,13 @@ EvidenceKey::EvidenceKey(const anatomy::Specimen& specimen, bool toned, bool byS
       const Bone& bone = specimen.bones[i];
       if (rank(bone) != r) continue;
       QString words = kindOf(bone);
-      QColor outline = outlineOf(bone), shaded = shadedOf(bone.evidence);
+      QColor outline = outlineOf(bone), shaded = boneColour(bone.evidence);
       if (split && found(bone)) {
         const auto number = std::distance(sources.begin(), sources.find(bone.source));
         outline = kSources[static_cast<std::size_t>(number) % std::size(kSources)];
         if (number > 0) shaded = outline;
-        words += ": " + (bone.source.empty() ? QObject::tr("no source given") : QString::fromStdString(bone.source));
+        words += QStringLiteral(": ") + (bone.source.empty() ? translated(QT_TRANSLATE_NOOP("words", "no source given"))
+                                                             : QString::fromStdString(bone.source));
       }
       auto entry = std::find_if(entries_.begin(), entries_.end(), [&](const Entry& e) { return e.words == words; });
       if (entry == entries_.end()) entry = entries_.insert(entries_.end(), {words, outline, shaded, 0});
@@ -88,7 +71,7 @@ QColor EvidenceKey::outlineColour(std::size_t bone) const {
 }
 
 QColor EvidenceKey::shadedColour(std::size_t bone) const {
-  return entries_.empty() ? shadedOf(Evidence::Found) : entries_[entryOf_[bone]].shaded;
+  return entries_.empty() ? boneColour(Evidence::Found) : entries_[entryOf_[bone]].shaded;
 }
 
 }  // namespace zyga::ui

@@ -12,7 +12,7 @@ namespace zyga::ui {
 class EvidenceKey {
  public:
   struct Entry {
-    QString words;  ///< "found, 38 bones"
+    QString words;  ///< "preserved"
     QColor outline, shaded;
     int bones = 0;
   };
@@ -24,8 +24,7 @@ class EvidenceKey {
   const std::vector<Entry>& entries() const { return entries_; }
   QColor outlineColour(std::size_t bone) const;
   QColor shadedColour(std::size_t bone) const;
-  /// "12 of 256 bones found, 4.7 %; 5.9 % with mirrored ones": bones present, and as if each found bone of one side
-  /// stood for its fellow too (the two counts of Lacovara et al. 2014, Sci. Rep. 4:6196).
+  /// completenessWords of the specimen.
   QString completeness() const { return completeness_; }
 
  private:

@@ -2,25 +2,19 @@
 
 #include <QObject>
 #include <algorithm>
-#include <cmath>
-#include <numbers>
 
 #include "ui/sheets/sheet_marks.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {
 
-QString degreesCell(double angle) {
-  const QString text = QString::number(std::abs(angle) * 180 / std::numbers::pi, 'f', 1);
-  return (angle < 0 && text != "0.0" ? QString(QChar(0x2212)) : QString()) + text + QChar(0xB0);
-}
-
 QString cover(const range::JointVerdict& verdict, range::OverlapBy by) {
   if (!verdict.left && !verdict.right) return QString(QChar(0x2013));
-  double least = 1;
+  double smallest = 1;
   for (const auto& side : {verdict.left, verdict.right})
-    if (side) least = std::min(least, by == range::OverlapBy::Length ? side->overlapLength : side->overlapArea);
-  return QObject::tr("%1 %").arg(std::lround(least * 100));
+    if (side) smallest = std::min(smallest, by == range::OverlapBy::Length ? side->overlapLength : side->overlapArea);
+  return percent(smallest);
 }
 
 bool ofTheNeck(const anatomy::Joint& joint) {
@@ -30,15 +24,15 @@ bool ofTheNeck(const anatomy::Joint& joint) {
 }  // namespace
 
 JointTable::JointTable(const SheetScene& scene, const SheetStyle& style)
-    : titles_{QObject::tr("joint"), QObject::tr("up"), QObject::tr("left"), QObject::tr("torsion"),
-              QObject::tr("facets share")},
+    : titles_{QObject::tr("joint"), QObject::tr("up"), QObject::tr("left"), QObject::tr("rotation"),
+              QObject::tr("zygapophyseal overlap")},
       style_(style) {
-  for (const range::JointVerdict& verdict : scene.assessment.joints) {
-    const anatomy::Joint& joint = (*scene.specimen)[verdict.joint];
+  for (const range::JointVerdict& verdict : scene.scenario.assessment().joints) {
+    const anatomy::Joint& joint = scene.scenario.specimen()[verdict.joint];
     if (!ofTheNeck(joint)) continue;
-    const Eigen::Vector3d& angles = scene.pose[verdict.joint];
-    rows_.push_back({{QString::fromStdString(joint.id), degreesCell(angles.x()), degreesCell(angles.y()),
-                      degreesCell(angles.z()), cover(verdict, scene.assumptions.overlapBy)},
+    const Eigen::Vector3d& angles = scene.scenario.pose()[verdict.joint];
+    rows_.push_back({{QString::fromStdString(joint.id), degrees(angles.x()), degrees(angles.y()), degrees(angles.z()),
+                      cover(verdict, scene.scenario.assumptions().overlapBy)},
                      verdict.level});
   }
   for (qsizetype c = 0; c < titles_.size(); ++c) {

@@ -2,11 +2,11 @@
 
 #include "ui/sheets/plate.h"
 #include "ui/sheets/sheet_scene.h"
-#include "ui/sheets/sheet_style.h"
+#include "ui/sheets/sheet_view.h"
 
 namespace zyga::ui {
 
-/// The joints of the neck with their angles, the least cover of their facets, and the verdict.
+/// The joints of the neck with their angles, the smaller overlap of their facets, and the verdict.
 class JointTable {
  public:
   JointTable(const SheetScene& scene, const SheetStyle& style);

@@ -1,11 +1,14 @@
 #pragma once
 
 #include <QColor>
+#include <QFont>
 #include <QImage>
 #include <QPainterPath>
 #include <QString>
 #include <variant>
 #include <vector>
+
+class QPainter;
 
 namespace zyga::ui {
 
@@ -66,5 +69,16 @@ struct Plate {
 double widthOf(const QString& words, double size, bool bold = false);
 /// Words broken into lines no wider than `width` (mm); a longer word stands alone and runs over.
 QStringList brokenWords(const QString& words, double size, double width);
+
+/// Plates are painted in hundredths of a millimetre, so that sizes of type are whole numbers of units and are laid out
+/// the same way whatever the device.
+inline constexpr double kPlateUnits = 100;  ///< a millimetre
+
+/// The type of plates for a painter that counts in plate units.
+QFont plateFont(double size, bool bold);
+QString plateFamily();
+
+/// Paints a plate with a painter whose units are `unitsPerMm` to a millimetre, from the painter's origin.
+void paintPlate(QPainter& painter, const Plate& plate, double unitsPerMm);
 
 }  // namespace zyga::ui

@@ -1,15 +1,200 @@
 #include "ui/sheets/sheet.h"
 
-#include <QObject>
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
 
 #include "ui/sheets/bones_layer.h"
-#include "ui/sheets/sheet_layouts.h"
+#include "ui/sheets/joint_table.h"
+#include "ui/sheets/sheet_marks.h"
 #include "ui/sheets/title_block.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
 
 using files::SheetLayout;
+
+/// Where things are on the page, mm.
+struct SheetPlan {
+  double scale = 50;                         ///< N of 1:N
+  std::vector<PlacedView> views;             ///< the side view first
+  double heightsLeft = 0, heightsRight = 0;  ///< x of the level marks
+  double calloutsTop = 0;
+  double personX = 0;                   ///< of the human figure in the side view, m
+  std::optional<double> personInFront;  ///< and in the view from the front, m
+  std::optional<QPointF> table;         ///< upper left of the joint table
+};
+
+using picture::StandardView;
+
+/// Width of the human figure as a share of its height, and the room it keeps.
+constexpr double kPersonWidth = 0.36, kPersonRoom = 0.35;
+
+/// Room around views that does not grow with the scale, mm.
+struct Room {
+  double left = 0, right = 0, top = 0, bottom = 0;
+};
+
+Room roomOf(const files::Sheet& sheet, const SheetScene& scene, const SheetStyle& style, bool heights) {
+  Room room;
+  if (sheet.spans && heights) {
+    room.left = 10 * style.text;
+    room.right = 6.5 * style.text;
+  }
+  if (sheet.notes && !scene.notes.empty()) room.top = 4 * style.text;
+  room.bottom = sheet.spans && heights ? 4.4 * style.text : 1.5 * style.text;
+  return room;
+}
+
+/// The lowest bone over a stretch of the ground, m; seen from the side.
+double clearanceOver(const SheetScene& scene, const SheetView& view, double from, double to) {
+  const kinematics::Placement& X_WB = scene.scenario.placement();
+  double lowest = 1e9;
+  for (const std::size_t bone : view.bones)
+    for (const Eigen::Vector3f& p : scene.meshes[bone]->levels.front().positions) {
+      const Eigen::Vector2d q = view.onPlane(X_WB[bone] * p.cast<double>());
+      if (q.x() > from && q.x() < to) lowest = std::min(lowest, q.y());
+    }
+  return lowest;
+}
+
+/// Under the neck where there is room, else before the snout; x on the view's plane, whose left is ahead.
+double personPlace(const SheetScene& scene, const SheetView& side, double height) {
+  const double half = kPersonWidth * height / 2 + kPersonRoom;
+  // From just before the animal backwards, to the first stretch as free as a person with some air above needs.
+  double free = side.box.min().x() - half;
+  for (double x = side.box.min().x() + half; x < side.box.center().x(); x += 0.1)
+    if (clearanceOver(scene, side, x - half, x + half) > 1.25 * height + 0.3)
+      free = x;
+    else if (free > side.box.min().x())
+      break;
+  return free;
+}
+
+double scaleFor(const files::Sheet& sheet, double least) {
+  const double fits = roundScale(least);
+  if (sheet.scale == 0) return fits;
+  if (sheet.scale < least * (1 - 1e-9))
+    throw std::invalid_argument(filled(translated(QT_TRANSLATE_NOOP(
+                                           "words",
+                                           "At %1 the drawing does not fit on this paper; the largest round scale that "
+                                           "fits is %2. Choose that, a larger paper, or another layout.")),
+                                       {scaleWords(sheet.scale), scaleWords(fits)})
+                                    .toStdString());
+  return sheet.scale;
+}
+
+PlacedView placedAt(const SheetView& view, double scale, const QPointF& boxTopLeft) {
+  PlacedView result{view, 1000 / scale, {}};
+  result.origin = boxTopLeft + QPointF(-result.perMetre * view.box.min().x(), result.perMetre * view.box.max().y());
+  return result;
+}
+
+/// What is to be seen over the ground: the ground is in it even where the feet do not reach it.
+void standOnGround(SheetView& view) { view.box.extend(Eigen::Vector2d(view.box.center().x(), 0)); }
+
+SheetPlan oneSide(const SheetScene& scene, const files::Sheet& sheet, const QRectF& area, const SheetStyle& style) {
+  SheetView side = viewOf(scene, StandardView::Left, allBones(scene));
+  const SheetView bones = side;
+  standOnGround(side);
+  SheetPlan plan;
+  double ahead = 0;
+  if (sheet.person > 0) {
+    plan.personX = personPlace(scene, bones, sheet.person);
+    ahead = std::max(0.0, side.box.min().x() - (plan.personX - kPersonWidth * sheet.person / 2));
+    side.box.extend(Eigen::Vector2d(side.box.center().x(), sheet.person));
+  }
+  const Room room = roomOf(sheet, scene, style, true);
+  const QRectF free = area.adjusted(room.left, room.top, -room.right, -room.bottom);
+  const Eigen::Vector2d size = side.box.sizes() + Eigen::Vector2d(ahead, 0);
+  plan.scale = scaleFor(sheet, 1000 * std::max(size.x() / free.width(), size.y() / free.height()));
+  const double perMetre = 1000 / plan.scale;
+  const QPointF corner(
+      free.center().x() - perMetre * size.x() / 2 + perMetre * ahead,
+      free.bottom() - std::max(0.0, 0.4 * (free.height() - perMetre * size.y())) - perMetre * size.y());
+  PlacedView view = placedAt(side, plan.scale, corner);
+  view.view.box = bones.box;
+  plan.views = {view};
+  plan.heightsLeft = view.area().left() - perMetre * ahead - 0.8 * style.text;
+  plan.heightsRight = view.area().right() + 0.8 * style.text;
+  plan.calloutsTop = std::max(area.top(), view.area().top() - 5 * style.text);
+  return plan;
+}
+
+SheetPlan threeViews(const SheetScene& scene, const files::Sheet& sheet, const QRectF& area, const SheetStyle& style) {
+  const auto bones = allBones(scene);
+  SheetView side = viewOf(scene, StandardView::Left, bones), front = viewOf(scene, StandardView::Cranial, bones);
+  const SheetView top = viewOf(scene, StandardView::Dorsal, bones);
+  const Eigen::AlignedBox2d sideBones = side.box, frontBones = front.box;
+  SheetPlan plan;
+  double ahead = 0, beside = 0;
+  if (sheet.person > 0) {
+    plan.personX = personPlace(scene, side, sheet.person);
+    ahead = std::max(0.0, side.box.min().x() - (plan.personX - kPersonWidth * sheet.person / 2));
+    beside = kPersonWidth * sheet.person + kPersonRoom;
+    plan.personInFront = front.box.max().x() + kPersonRoom + kPersonWidth * sheet.person / 2;
+  }
+  standOnGround(side);
+  standOnGround(front);
+  const Room room = roomOf(sheet, scene, style, true);
+  const double apart = 5 * style.text;
+  const QRectF free = area.adjusted(room.left, room.top, 0, 0);
+  // Beside the side view stand its level marks.
+  const double fixedX = room.right + apart, fixedY = room.bottom + apart;
+  const double wide = ahead + side.box.sizes().x() + front.box.sizes().x() + beside;
+  const double high = std::max(side.box.sizes().y(), front.box.sizes().y()) + top.box.sizes().y();
+  plan.scale = scaleFor(sheet, 1000 * std::max(wide / (free.width() - fixedX), high / (free.height() - fixedY)));
+  const double m = 1000 / plan.scale;
+  const double spareX = free.width() - fixedX - m * wide, spareY = free.height() - fixedY - m * high;
+  const double tallest = std::max(side.box.max().y(), front.box.max().y());
+  const double x0 = free.left() + spareX / 2 + m * ahead, yTop = free.top() + spareY / 3;
+  const auto sideTop = [&](const SheetView& view) { return yTop + m * (tallest - view.box.max().y()); };
+  PlacedView placedSide = placedAt(side, plan.scale, {x0, sideTop(side)});
+  PlacedView placedFront = placedAt(front, plan.scale, {x0 + m * side.box.sizes().x() + fixedX, sideTop(front)});
+  const double ground = placedSide.at(Eigen::Vector2d(0, std::min(0.0, side.box.min().y()))).y();
+  PlacedView placedTop = placedAt(top, plan.scale, {0, ground + fixedY + spareY / 3});
+  placedTop.origin.setX(placedSide.origin.x());  // in line with the side view
+  placedSide.view.box = sideBones;
+  placedFront.view.box = frontBones;
+  plan.views = {placedSide, placedFront, placedTop};
+  plan.heightsLeft = placedSide.area().left() - m * ahead - 0.8 * style.text;
+  plan.heightsRight = placedSide.area().right() + 0.8 * style.text;
+  plan.calloutsTop = std::max(area.top(), placedSide.area().top() - 5 * style.text);
+  return plan;
+}
+
+SheetPlan neckAlone(const SheetScene& scene, const files::Sheet& sheet, const QRectF& area, const SheetStyle& style) {
+  const SheetView side = viewOf(scene, StandardView::Left, neckBones(scene));
+  if (side.box.isEmpty())
+    throw std::invalid_argument(
+        translated(QT_TRANSLATE_NOOP("words", "The specimen has no neck to draw.")).toStdString());
+  const JointTable table(scene, style);
+  const Room room = roomOf(sheet, scene, style, false);
+  QRectF free = area.adjusted(0, room.top, 0, -room.bottom);
+  SheetPlan plan;
+  plan.table = QPointF(area.right() - table.width(), area.top());
+  free.setRight(plan.table->x() - 5 * style.text);
+  plan.scale =
+      scaleFor(sheet, 1000 * std::max(side.box.sizes().x() / free.width(), side.box.sizes().y() / free.height()));
+  const double m = 1000 / plan.scale;
+  const QPointF corner(free.center().x() - m * side.box.sizes().x() / 2,
+                       free.center().y() - m * side.box.sizes().y() / 2);
+  plan.views = {placedAt(side, plan.scale, corner)};
+  plan.calloutsTop = std::max(area.top(), plan.views[0].area().top() - 5 * style.text);
+  return plan;
+}
+
+/// Lays the views out in `area`. Throws std::invalid_argument when they do not fit at the scale that the sheet asks
+/// for, naming the largest that fits.
+SheetPlan planSheet(const SheetScene& scene, const files::Sheet& sheet, const QRectF& area, const SheetStyle& style) {
+  if (allBones(scene).empty())
+    throw std::invalid_argument(translated(QT_TRANSLATE_NOOP("words", "There are no bones to draw.")).toStdString());
+  if (sheet.layout == SheetLayout::ThreeViews) return threeViews(scene, sheet, area, style);
+  if (sheet.layout == SheetLayout::Neck) return neckAlone(scene, sheet, area, style);
+  return oneSide(scene, sheet, area, style);
+}
 
 /// The evidence layout is what it is for: outlines, toned by what is known.
 files::Sheet asLaidOut(files::Sheet sheet) {
@@ -63,10 +248,10 @@ QSizeF sizeOf(files::SheetPaper paper) {
 std::optional<Plate> drawSheet(const SheetScene& scene, const files::Sheet& wanted, const SheetWork& work) {
   const files::Sheet sheet = asLaidOut(wanted);
   const SheetStyle style(sheet.paper);
-  const EvidenceKey key(*scene.specimen, sheet.evidenceTones, sheet.layout == SheetLayout::Evidence);
+  const EvidenceKey key(scene.scenario.specimen(), sheet.evidenceTones, sheet.layout == SheetLayout::Evidence);
   Plate plate;
   plate.size = sizeOf(sheet.paper);
-  plate.title = QString::fromStdString(sheet.title.empty() ? scene.specimen->name : sheet.title);
+  plate.title = QString::fromStdString(sheet.title.empty() ? scene.scenario.specimen().name : sheet.title);
   if (!sheet.transparent) plate.paper = style.paper;
   const QRectF page = QRectF(QPointF(), plate.size).adjusted(style.margin, style.margin, -style.margin, -style.margin);
   const TitleBlock block(scene, sheet, key, page.width(), style);
@@ -77,11 +262,9 @@ std::optional<Plate> drawSheet(const SheetScene& scene, const files::Sheet& want
   const SheetPlan plan = planSheet(scene, sheet, area, style);
   drawAround(plate, scene, sheet, plan, area, style);
   for (std::size_t i = 0; i < plan.views.size(); ++i) {
+    const double views = static_cast<double>(plan.views.size()), done = static_cast<double>(i);
     SheetWork part = work;
-    if (work.progress)
-      part.progress = [&, i](double share) {
-        work.progress((static_cast<double>(i) + share) / static_cast<double>(plan.views.size()));
-      };
+    part.task = work.task.part(done / views, (done + 1) / views);
     if (!drawBones(plate, scene, sheet, plan.views[i], key, style, part)) return std::nullopt;
   }
   if (sheet.jointMarks)

@@ -1,16 +1,23 @@
 #include "ui/sheets/sheet_marks.h"
 
-#include <QObject>
+#include <QCoreApplication>
+#include <QPolygonF>
 #include <algorithm>
 #include <cmath>
 
-#include "ui/sheets/person.h"
-#include "ui/theme/theme.h"
+#include "ui/palette/palette.h"
+#include "ui/words/numbers.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
 
-QString metresOf(double length) { return QObject::tr("%1 m").arg(QString::number(length, 'g', 6)); }
+/// "5 m", "0.5 m", "1.75 m": as many decimals as a round length or somebody's height needs.
+QString roundMetres(double length) {
+  int decimals = 0;
+  for (double scaled = length; decimals < 3 && std::abs(scaled - std::round(scaled)) > 1e-6; ++decimals) scaled *= 10;
+  return metres(length, decimals);
+}
 
 QPainterPath disc(const QPointF& at, double radius) {
   QPainterPath path;
@@ -25,6 +32,43 @@ QPainterPath triangle(const QPointF& at, double size) {
   path.lineTo(at + QPointF(-half, height / 3));
   path.closeSubpath();
   return path;
+}
+
+// Right half, outwards and up, by the drawing rule of seven and a half heads (common practice, no source).
+const QPolygonF kBody{{0.000, 0.868}, {0.024, 0.868}, {0.027, 0.845}, {0.050, 0.832}, {0.092, 0.818}, {0.118, 0.800},
+                      {0.122, 0.770}, {0.104, 0.725}, {0.094, 0.670}, {0.083, 0.615}, {0.087, 0.560}, {0.094, 0.510},
+                      {0.094, 0.450}, {0.084, 0.360}, {0.070, 0.285}, {0.072, 0.225}, {0.062, 0.140}, {0.046, 0.055},
+                      {0.052, 0.022}, {0.064, 0.006}, {0.060, 0.000}, {0.026, 0.000}, {0.018, 0.030}, {0.020, 0.140},
+                      {0.018, 0.230}, {0.020, 0.290}, {0.010, 0.400}, {0.003, 0.468}, {0.000, 0.470}};
+const QPolygonF kArm{{0.085, 0.820}, {0.118, 0.806}, {0.134, 0.778}, {0.140, 0.720}, {0.148, 0.640}, {0.158, 0.560},
+                     {0.166, 0.490}, {0.176, 0.450}, {0.172, 0.405}, {0.160, 0.396}, {0.148, 0.420}, {0.144, 0.490},
+                     {0.128, 0.570}, {0.118, 0.640}, {0.106, 0.720}, {0.096, 0.760}};
+
+/// Through the middles of the sides, bending at the corners.
+QPainterPath roundedLine(const QPolygonF& corners) {
+  QPainterPath path((corners.last() + corners.first()) / 2);
+  for (qsizetype i = 0; i < corners.size(); ++i)
+    path.quadTo(corners[i], (corners[i] + corners[(i + 1) % corners.size()]) / 2);
+  path.closeSubpath();
+  return path;
+}
+
+/// The half and its mirror in one closed line, corners on the mid-line sharp.
+QPainterPath mirroredHalf(const QPolygonF& half) {
+  QPolygonF all = half;
+  for (qsizetype i = half.size() - 2; i > 0; --i) all += QPointF(-half[i].x(), half[i].y());
+  return roundedLine(all);
+}
+
+/// A standing adult as a plain shape of height 1: feet at (0, 0), head at (0, -1), as pages count downwards.
+QPainterPath personPath() {
+  QPainterPath path = mirroredHalf(kBody);
+  const QPainterPath arm = roundedLine(kArm);
+  path = path.united(arm).united(QTransform::fromScale(-1, 1).map(arm));
+  QPainterPath head;
+  head.addEllipse(QPointF(0, 0.934), 0.046, 0.066);
+  path = path.united(head);
+  return QTransform::fromScale(1, -1).map(path);
 }
 
 }  // namespace
@@ -56,7 +100,7 @@ double drawScaleBar(Plate& plate, const QPointF& at, double widest, double perMe
   plate.end();
   const double base = at.y() - 0.45 * style.text;
   plate.words({{at.x(), base}, "0", style.text, style.ink, Qt::AlignHCenter});
-  plate.words({{at.x() + width, base}, metresOf(length), style.text, style.ink, Qt::AlignHCenter});
+  plate.words({{at.x() + width, base}, roundMetres(length), style.text, style.ink, Qt::AlignHCenter});
   plate.end();
   return length;
 }
@@ -68,8 +112,8 @@ void drawPerson(Plate& plate, const PlacedView& placed, double x, double height,
   QTransform place = QTransform::fromTranslate(foot.x(), foot.y());
   place.scale(size, size);
   plate.shape(place.map(personPath()), style.filled(style.person));
-  plate.words(
-      {foot - QPointF(0, size + 0.6 * style.text), metresOf(height), 0.9 * style.text, style.muted, Qt::AlignHCenter});
+  plate.words({foot - QPointF(0, size + 0.6 * style.text), roundMetres(height), 0.9 * style.text, style.muted,
+               Qt::AlignHCenter});
   plate.end();
 }
 
@@ -81,7 +125,7 @@ void drawGround(Plate& plate, const PlacedView& placed, double from, double to, 
 }
 
 void drawVerdict(Plate& plate, const QPointF& at, double size, range::Level level) {
-  const QColor colour = theme().verdict(level);
+  const QColor colour = verdictColour(level);
   const PlateInk full{colour, QColor(0xFF, 0xFF, 0xFF), 0.08 * size, {}};
   if (level == range::Level::Supported) plate.shape(disc(at, 0.5 * size), full);
   if (level == range::Level::Beyond) plate.shape(triangle(at, size), full);
@@ -102,10 +146,11 @@ void drawJointMarks(Plate& plate, const SheetScene& scene, const PlacedView& pla
   // The worst on top.
   for (const range::Level level :
        {range::Level::NotJudged, range::Level::Supported, range::Level::Near, range::Level::Beyond})
-    for (const range::JointVerdict& verdict : scene.assessment.joints) {
-      const anatomy::Joint& joint = (*scene.specimen)[verdict.joint];
+    for (const range::JointVerdict& verdict : scene.scenario.assessment().joints) {
+      const anatomy::Joint& joint = scene.scenario.specimen()[verdict.joint];
       if (verdict.level != level || !shown(joint.proximal) || !shown(joint.distal)) continue;
-      drawVerdict(plate, placed.at(Eigen::Vector3d(scene.X_WB[joint.proximal.value] * joint.centreProximal)),
+      drawVerdict(plate,
+                  placed.at(Eigen::Vector3d(scene.scenario.placement()[joint.proximal.value] * joint.centreProximal)),
                   0.62 * style.text, level);
     }
   plate.end();
@@ -120,9 +165,9 @@ void drawCallouts(Plate& plate, const SheetScene& scene, const PlacedView& place
   };
   std::vector<Callout> callouts;
   for (std::size_t i = 0; i < scene.notes.size(); ++i) {
-    const auto bone = anatomy::boneOf(scene.notes[i], *scene.specimen);
+    const auto bone = anatomy::boneOf(scene.notes[i], scene.scenario.specimen());
     if (!bone) continue;
-    const QPointF pin = placed.at(Eigen::Vector3d(scene.X_WB[bone->value] * scene.notes[i].p_B));
+    const QPointF pin = placed.at(Eigen::Vector3d(scene.scenario.placement()[bone->value] * scene.notes[i].p_B));
     callouts.push_back({QString::number(i + 1), pin, pin.x()});
   }
   std::sort(callouts.begin(), callouts.end(), [](const Callout& a, const Callout& b) { return a.pin.x() < b.pin.x(); });
@@ -157,16 +202,17 @@ double drawKey(Plate& plate, const SheetScene& scene, const files::Sheet& sheet,
   const bool shaded = sheet.bones == files::SheetBones::Shaded;
   if (sheet.bones != files::SheetBones::Silhouette)
     for (const EvidenceKey::Entry& e : key.entries())
-      entries.push_back(
-          {QObject::tr("%1 (%2)").arg(e.words).arg(e.bones), shaded ? e.shaded : e.outline, std::nullopt});
+      entries.push_back({filled(translated(QT_TRANSLATE_NOOP("words", "%1 (%2)")), {e.words, QString::number(e.bones)}),
+                         shaded ? e.shaded : e.outline, std::nullopt});
   if (sheet.jointMarks) {
     using range::Level;
-    const std::pair<Level, QString> words[] = {{Level::Supported, QObject::tr("joint supported")},
-                                               {Level::Near, QObject::tr("near its limit")},
-                                               {Level::Beyond, QObject::tr("beyond its range")},
-                                               {Level::NotJudged, QObject::tr("not judged")}};
+    const std::pair<Level, QString> words[] = {
+        {Level::Supported, translated(QT_TRANSLATE_NOOP("words", "joint within range"))},
+        {Level::Near, translated(QT_TRANSLATE_NOOP("words", "joint near limit"))},
+        {Level::Beyond, translated(QT_TRANSLATE_NOOP("words", "joint out of range"))},
+        {Level::NotJudged, translated(QT_TRANSLATE_NOOP("words", "joint not assessed"))}};
     for (const auto& [level, text] : words)
-      if (std::any_of(scene.assessment.joints.begin(), scene.assessment.joints.end(),
+      if (std::any_of(scene.scenario.assessment().joints.begin(), scene.scenario.assessment().joints.end(),
                       [l = level](const auto& v) { return v.level == l; }))
         entries.push_back({text, QColor(), level});
   }

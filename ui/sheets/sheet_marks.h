@@ -2,7 +2,6 @@
 
 #include "ui/sheets/evidence_key.h"
 #include "ui/sheets/plate.h"
-#include "ui/sheets/sheet_style.h"
 #include "ui/sheets/sheet_view.h"
 
 /// What is drawn around and over the bones of a view.

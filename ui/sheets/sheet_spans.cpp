@@ -1,10 +1,12 @@
-#include <QObject>
+#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 #include <optional>
 
 #include "core/kinematics/stand_readings.h"
 #include "ui/sheets/sheet_marks.h"
+#include "ui/words/numbers.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -18,18 +20,18 @@ struct Height {
 
 /// Middle of a paired joint on the page.
 std::optional<double> placeOf(const SheetScene& scene, const PlacedView& placed, const char* id) {
-  const auto joint = scene.specimen->findJoint(id);
+  const auto joint = scene.scenario.specimen().findJoint(id);
   if (!joint) return std::nullopt;
-  const anatomy::Joint& j = (*scene.specimen)[*joint];
-  return placed.at(Eigen::Vector3d(scene.X_WB[j.proximal.value] * j.centreProximal)).x();
+  const anatomy::Joint& j = scene.scenario.specimen()[*joint];
+  return placed.at(Eigen::Vector3d(scene.scenario.placement()[j.proximal.value] * j.centreProximal)).x();
 }
 
 std::optional<double> snoutPlace(const SheetScene& scene, const PlacedView& placed) {
-  for (std::size_t i = 0; i < scene.specimen->bones.size(); ++i) {
-    const anatomy::Bone& bone = scene.specimen->bones[i];
+  for (std::size_t i = 0; i < scene.scenario.specimen().bones.size(); ++i) {
+    const anatomy::Bone& bone = scene.scenario.specimen().bones[i];
     const auto snout = bone.landmarks.find("snout");
     if (bone.name.kind == anatomy::BoneKind::Skull && snout != bone.landmarks.end())
-      return placed.at(Eigen::Vector3d(scene.X_WB[i] * snout->second)).x();
+      return placed.at(Eigen::Vector3d(scene.scenario.placement()[i] * snout->second)).x();
   }
   return std::nullopt;
 }
@@ -70,7 +72,7 @@ void drawLength(Plate& plate, const PlacedView& placed, const SheetStyle& style)
   }
   const double length = (to - from) / placed.perMetre;
   plate.words({{(from + to) / 2, y - 0.4 * style.text},
-               QObject::tr("%1 m as posed").arg(length, 0, 'f', 2),
+               filled(translated(QT_TRANSLATE_NOOP("words", "%1 as posed")), {metres(length)}),
                style.text,
                style.ink,
                Qt::AlignHCenter});
@@ -80,18 +82,19 @@ void drawLength(Plate& plate, const PlacedView& placed, const SheetStyle& style)
 
 void drawSpans(Plate& plate, const SheetScene& scene, const PlacedView& placed, double left, double right,
                const SheetStyle& style) {
-  const auto readings = kinematics::readStand(*scene.specimen, scene.X_WB);
-  const auto words = [](const QString& name, double metres) {
-    return QObject::tr("%1 %2 m").arg(name, QString::number(metres, 'f', 2));
+  const auto readings = kinematics::readStand(scene.scenario.specimen(), scene.scenario.placement());
+  const auto words = [](const QString& name, double height) {
+    return filled(translated(QT_TRANSLATE_NOOP("words", "%1 %2")), {name, metres(height)});
   };
   std::vector<Height> ahead, behind;
-  const auto add = [&](std::vector<Height>& list, const QString& name, double metres, std::optional<double> from) {
-    if (std::isfinite(metres) && from) list.push_back({words(name, metres), metres, *from});
+  const auto add = [&](std::vector<Height>& list, const QString& name, double height, std::optional<double> from) {
+    if (std::isfinite(height) && from) list.push_back({words(name, height), height, *from});
   };
-  if (const auto snout = kinematics::snoutHeight(*scene.specimen, scene.X_WB))
-    add(ahead, QObject::tr("head"), *snout, snoutPlace(scene, placed));
-  add(ahead, QObject::tr("shoulder"), readings.shoulderHeight, placeOf(scene, placed, "shoulder.L"));
-  add(behind, QObject::tr("hip"), readings.hipHeight, placeOf(scene, placed, "hip.L"));
+  if (const auto snout = kinematics::snoutHeight(scene.scenario.specimen(), scene.scenario.placement()))
+    add(ahead, translated(QT_TRANSLATE_NOOP("words", "head")), *snout, snoutPlace(scene, placed));
+  add(ahead, translated(QT_TRANSLATE_NOOP("words", "shoulder")), readings.shoulderHeight,
+      placeOf(scene, placed, "shoulder.L"));
+  add(behind, translated(QT_TRANSLATE_NOOP("words", "hip")), readings.hipHeight, placeOf(scene, placed, "hip.L"));
   plate.begin("spans");
   drawHeights(plate, placed, ahead, left, true, style);
   drawHeights(plate, placed, behind, right, false, style);

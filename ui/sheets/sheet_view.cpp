@@ -31,7 +31,7 @@ bool ofTheNeck(const anatomy::BoneName& name) {
 
 std::vector<std::size_t> allBones(const SheetScene& scene) {
   std::vector<std::size_t> bones;
-  for (std::size_t i = 0; i < scene.specimen->bones.size(); ++i)
+  for (std::size_t i = 0; i < scene.scenario.specimen().bones.size(); ++i)
     if (drawable(scene, i)) bones.push_back(i);
   return bones;
 }
@@ -39,7 +39,7 @@ std::vector<std::size_t> allBones(const SheetScene& scene) {
 std::vector<std::size_t> neckBones(const SheetScene& scene) {
   std::vector<std::size_t> bones;
   for (const std::size_t i : allBones(scene))
-    if (ofTheNeck(scene.specimen->bones[i].name)) bones.push_back(i);
+    if (ofTheNeck(scene.scenario.specimen().bones[i].name)) bones.push_back(i);
   return bones;
 }
 
@@ -48,9 +48,10 @@ SheetView viewOf(const SheetScene& scene, picture::StandardView side, const std:
   view.side = side;
   view.R_WView = picture::frame(side, {}, 1).X_WCamera.linear();
   view.bones = bones;
+  const kinematics::Placement& X_WB = scene.scenario.placement();
   for (const std::size_t bone : bones)
     for (const Eigen::Vector3f& p : scene.meshes[bone]->levels.front().positions)
-      view.box.extend(view.onPlane(scene.X_WB[bone] * p.cast<double>()));
+      view.box.extend(view.onPlane(X_WB[bone] * p.cast<double>()));
   return view;
 }
 
@@ -64,5 +65,19 @@ double roundScale(double least) {
 }
 
 QString scaleWords(double scale) { return "1:" + QString::number(scale, 'g', 6); }
+
+SheetStyle::SheetStyle(files::SheetPaper paper) {
+  // Sizes of type of drawing-office lettering, ISO 3098: 2.5, 3.5, 5, 7 mm; smaller paper is held nearer to the eye.
+  double grow = 1;
+  if (paper == files::SheetPaper::A4) grow = 0.85;
+  if (paper == files::SheetPaper::A2) grow = 1.25;
+  if (paper == files::SheetPaper::A1) grow = 1.6;
+  text = 2.6 * grow;
+  title = 5.2 * grow;
+  margin = 12 * grow;
+  hairline = 0.12 * grow;
+  line = 0.2 * grow;
+  edge = 0.16 * grow;
+}
 
 }  // namespace zyga::ui

@@ -1,6 +1,6 @@
 #include "ui/sheets/title_block.h"
 
-#include <QObject>
+#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 #include <set>
@@ -8,7 +8,11 @@
 #include "core/anatomy/summary.h"
 #include "core/kinematics/stand_readings.h"
 #include "ui/sheets/sheet_view.h"
-#include "ui/theme/words.h"
+#include "ui/words/anatomy_words.h"
+#include "ui/words/assumption_words.h"
+#include "ui/words/numbers.h"
+#include "ui/words/report_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -18,82 +22,85 @@ constexpr int kMostSources = 5;
 QString layoutWords(files::SheetLayout layout) {
   switch (layout) {
     case files::SheetLayout::Side:
-      return QObject::tr("Left lateral view");
+      return translated(QT_TRANSLATE_NOOP("words", "Left lateral view"));
     case files::SheetLayout::ThreeViews:
-      return QObject::tr("Left lateral, cranial and dorsal views (first angle)");
+      return translated(QT_TRANSLATE_NOOP("words", "Left lateral, cranial and dorsal views (first angle)"));
     case files::SheetLayout::Evidence:
-      return QObject::tr("What is known: left lateral view");
+      return translated(QT_TRANSLATE_NOOP("words", "What is known: left lateral view"));
     case files::SheetLayout::Neck:
       break;
   }
-  return QObject::tr("Neck, left lateral view");
+  return translated(QT_TRANSLATE_NOOP("words", "Neck, left lateral view"));
 }
 
-QString paperWords(files::SheetPaper paper) {
+/// "A4"
+QString paperWord(files::SheetPaper paper) {
   for (const auto& [word, known] : files::kSheetPapers)
-    if (known == paper) return text(word).toUpper();
+    if (known == paper) return QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size())).toUpper();
   return {};
 }
 
-QString cartilage(const range::Cartilage& c) {
-  const bool percent = c.in == range::Cartilage::In::PercentOfCentrum;
-  return QObject::tr(percent ? "%1 % of the centrum" : "%1 mm").arg(c.amount);
-}
-
 QStringList assumptionLines(const range::Assumptions& a) {
-  const QString by = a.overlapBy == range::OverlapBy::Length ? QObject::tr("length") : QObject::tr("area");
-  QStringList lines{QObject::tr("Facets share at least %1 % by %2.").arg(a.leastOverlap * 100).arg(by)};
+  QStringList lines{filled(translated(a.overlapBy == range::OverlapBy::Length
+                                          ? QT_TRANSLATE_NOOP("words", "At least %1 zygapophyseal overlap (by length).")
+                                          : QT_TRANSLATE_NOOP("words", "At least %1 zygapophyseal overlap (by area).")),
+                           {percent(a.leastOverlap)})};
   if (a.neck == a.trunk && a.trunk == a.tail)
-    lines += QObject::tr("Cartilage %1.").arg(cartilage(a.neck));
+    lines += filled(translated(QT_TRANSLATE_NOOP("words", "Cartilage %1.")), {cartilageInFull(a.neck)});
   else
-    lines += QObject::tr("Cartilage: neck %1, trunk %2, tail %3.")
-                 .arg(cartilage(a.neck), cartilage(a.trunk), cartilage(a.tail));
-  lines += QObject::tr("Facets may press in by %1 % and gape by %2 % of their length.")
-               .arg(a.facetContactTolerated * 100)
-               .arg(a.facetGapTolerated * 100);
-  lines += a.neutralBy == range::NeutralBy::Facets ? QObject::tr("Neutral: facets in greatest contact.")
-                                                   : QObject::tr("Neutral: facets in contact, centrum faces parallel.");
+    lines += filled(translated(QT_TRANSLATE_NOOP("words", "Cartilage: neck %1, trunk %2, tail %3.")),
+                    {cartilageInFull(a.neck), cartilageInFull(a.trunk), cartilageInFull(a.tail)});
+  lines += filled(
+      translated(QT_TRANSLATE_NOOP("words", "Facets may interpenetrate by %1 and separate by %2 of their length.")),
+      {percent(a.facetContactTolerated), percent(a.facetGapTolerated)});
+  lines += a.neutralBy == range::NeutralBy::Facets
+               ? translated(QT_TRANSLATE_NOOP("words", "Neutral: facets in greatest contact."))
+               : translated(QT_TRANSLATE_NOOP("words", "Neutral: facets in contact, centrum faces parallel."));
   return lines;
 }
 
 QStringList sizeLines(const SheetScene& scene) {
-  const auto summary = anatomy::summarise(*scene.specimen);
-  const auto readings = kinematics::readStand(*scene.specimen, scene.X_WB);
-  const auto line = [](const QString& name, double metres) {
-    return QObject::tr("%1 %2 m").arg(name, QString::number(metres, 'f', 2));
+  const auto summary = anatomy::summarise(scene.scenario.specimen());
+  const auto readings = kinematics::readStand(scene.scenario.specimen(), scene.scenario.placement());
+  const auto line = [](const QString& name, double length) {
+    return filled(translated(QT_TRANSLATE_NOOP("words", "%1 %2")), {name, metres(length)});
   };
-  QStringList lines{line(QObject::tr("Along the column"), summary.total), line(QObject::tr("Neck"), summary.neck),
-                    line(QObject::tr("Trunk"), summary.trunk), line(QObject::tr("Tail"), summary.tail)};
-  if (std::isfinite(readings.hipHeight)) lines += line(QObject::tr("Hip height"), readings.hipHeight);
-  if (std::isfinite(readings.shoulderHeight)) lines += line(QObject::tr("Shoulder height"), readings.shoulderHeight);
-  if (const auto snout = kinematics::snoutHeight(*scene.specimen, scene.X_WB))
-    lines += line(QObject::tr("Head height"), *snout);
+  QStringList lines{line(translated(QT_TRANSLATE_NOOP("words", "Along the column")), summary.total),
+                    line(translated(QT_TRANSLATE_NOOP("words", "Neck")), summary.neck),
+                    line(translated(QT_TRANSLATE_NOOP("words", "Trunk")), summary.trunk),
+                    line(translated(QT_TRANSLATE_NOOP("words", "Tail")), summary.tail)};
+  if (std::isfinite(readings.hipHeight))
+    lines += line(translated(QT_TRANSLATE_NOOP("words", "Hip height")), readings.hipHeight);
+  if (std::isfinite(readings.shoulderHeight))
+    lines += line(translated(QT_TRANSLATE_NOOP("words", "Shoulder height")), readings.shoulderHeight);
+  if (const auto snout = kinematics::snoutHeight(scene.scenario.specimen(), scene.scenario.placement()))
+    lines += line(translated(QT_TRANSLATE_NOOP("words", "Head height")), *snout);
   return lines;
 }
 
 QStringList sourceLines(const SheetScene& scene) {
   std::set<std::string> sources;
-  for (const anatomy::Bone& bone : scene.specimen->bones)
+  for (const anatomy::Bone& bone : scene.scenario.specimen().bones)
     if (bone.evidence != anatomy::Evidence::Inferred && !bone.source.empty()) sources.insert(bone.source);
   QStringList lines;
   for (const std::string& source : sources) lines += QString::fromStdString(source);
-  if (lines.isEmpty()) return {QObject::tr("No source is given.")};
+  if (lines.isEmpty()) return {translated(QT_TRANSLATE_NOOP("words", "No source is given."))};
   if (lines.size() > kMostSources) {
     const auto more = lines.size() - kMostSources;
     lines = lines.mid(0, kMostSources);
-    lines += QObject::tr("and %1 more").arg(more);
+    lines += translated(QT_TRANSLATE_N_NOOP("words", "and %n more"), static_cast<int>(more));
   }
-  return {QObject::tr("Sources: %1.").arg(lines.join("; "))};
+  return {filled(translated(QT_TRANSLATE_NOOP("words", "Sources: %1.")), {lines.join("; ")})};
 }
 
 QStringList noteLines(const SheetScene& scene) {
   QStringList lines;
   for (std::size_t i = 0; i < scene.notes.size(); ++i) {
     const anatomy::Note& note = scene.notes[i];
-    QString line = QString("%1  %2").arg(i + 1).arg(QString::fromStdString(note.text));
-    line += QObject::tr(" (%1, %2").arg(QString::fromStdString(toId(note.bone)), text(title(note.basis)));
-    line += note.source.empty() ? QString(")") : QObject::tr("; %1)").arg(QString::fromStdString(note.source));
-    lines += line;
+    lines += filled(note.source.empty() ? translated(QT_TRANSLATE_NOOP("words", "%1  %2 (%3, %4)"))
+                                        : translated(QT_TRANSLATE_NOOP("words", "%1  %2 (%3, %4; %5)")),
+                    {QString::number(i + 1), QString::fromStdString(note.text), QString::fromStdString(toId(note.bone)),
+                     noteBasisName(note.basis), QString::fromStdString(note.source)});
   }
   return lines;
 }
@@ -106,40 +113,29 @@ QStringList broken(const QStringList& lines, double size, double width) {
 
 }  // namespace
 
-QString verdictWords(const range::Assessment& assessment) {
-  const auto count = [&](range::Level level) {
-    return std::count_if(assessment.joints.begin(), assessment.joints.end(),
-                         [level](const auto& v) { return v.level == level; });
-  };
-  const auto beyond = count(range::Level::Beyond), near = count(range::Level::Near);
-  const auto all = static_cast<qlonglong>(assessment.joints.size());
-  if (beyond > 0) return QObject::tr("%1 of %2 joints beyond their range").arg(beyond).arg(all);
-  if (near > 0) return QObject::tr("No joint beyond its range, %1 of %2 near it").arg(near).arg(all);
-  return QObject::tr("No joint beyond its range");
-}
-
 TitleBlock::TitleBlock(const SheetScene& scene, const files::Sheet& sheet, const EvidenceKey& key, double width,
                        const SheetStyle& style)
-    : title_(QString::fromStdString(sheet.title.empty() ? scene.specimen->name : sheet.title)),
+    : title_(QString::fromStdString(sheet.title.empty() ? scene.scenario.specimen().name : sheet.title)),
       layout_(layoutWords(sheet.layout)),
-      paper_(paperWords(sheet.paper)),
+      paper_(paperWord(sheet.paper)),
       width_(width),
       text_(style.text),
       leading_(style.leading()),
       titleSize_(style.title) {
   const double gap = 3 * text_;
   const double shares[] = {0.25, 0.15, 0.24, 0.36};
-  const QString pose = scene.poseName.empty() ? QObject::tr("present pose") : QString::fromStdString(scene.poseName);
-  const QStringList first{layout_, QObject::tr("Pose: %1.").arg(pose), verdictWords(scene.assessment) + "."};
+  const QStringList first{layout_,
+                          filled(translated(QT_TRANSLATE_NOOP("words", "Pose: %1.")), {poseWord(scene.poseName)}),
+                          verdictCount(scene.scenario.assessment()) + '.'};
   QStringList known{key.completeness() + "."};
   known += sourceLines(scene);
-  known +=
-      QObject::tr("Ranges are of bare bones: they may be off by 5 degrees a joint, and soft tissue may lessen them.");
-  known += QObject::tr("Not an engineering document; local codes and licensed practice decide.");
-  const std::pair<QString, QStringList> parts[] = {{QString(), first},
-                                                   {QObject::tr("Sizes"), sizeLines(scene)},
-                                                   {QObject::tr("Assumptions"), assumptionLines(scene.assumptions)},
-                                                   {QObject::tr("Evidence and cautions"), known}};
+  known += bareBoneCaution();
+  known += notEngineering();
+  const std::pair<QString, QStringList> parts[] = {
+      {QString(), first},
+      {translated(QT_TRANSLATE_NOOP("words", "Sizes")), sizeLines(scene)},
+      {translated(QT_TRANSLATE_NOOP("words", "Assumptions")), assumptionLines(scene.scenario.assumptions())},
+      {translated(QT_TRANSLATE_NOOP("words", "Evidence and cautions")), known}};
   double x = 0;
   for (std::size_t i = 0; i < 4; ++i) {
     const double share = shares[i] * (width_ - 3 * gap);
@@ -195,7 +191,7 @@ void TitleBlock::draw(Plate& plate, const QPointF& topLeft, double scale, const 
   const double base = top + 1.2 * titleSize_;
   plate.words({{topLeft.x(), base}, title_, titleSize_, style.ink, Qt::AlignLeft, true});
   plate.words({{topLeft.x() + width_, base},
-               QObject::tr("%1   %2").arg(scaleWords(scale), paper_),
+               scaleWords(scale) + QStringLiteral("   ") + paper_,
                titleSize_,
                style.ink,
                Qt::AlignRight,

@@ -3,7 +3,7 @@
 #include "ui/sheets/evidence_key.h"
 #include "ui/sheets/plate.h"
 #include "ui/sheets/sheet_scene.h"
-#include "ui/sheets/sheet_style.h"
+#include "ui/sheets/sheet_view.h"
 
 namespace zyga::ui {
 
@@ -28,8 +28,5 @@ class TitleBlock {
   std::vector<Column> columns_, notes_;
   double width_, text_, leading_, titleSize_;
 };
-
-/// "Right now 3 of 118 joints are beyond their range" in short words for print.
-QString verdictWords(const range::Assessment& assessment);
 
 }  // namespace zyga::ui

@@ -7,8 +7,7 @@
 #include <QToolTip>
 #include <algorithm>
 
-#include "ui/strip/motion_choice.h"
-#include "ui/strip/strip_key.h"
+#include "ui/strip/strip_side.h"
 #include "ui/strip/strip_words.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
@@ -71,8 +70,8 @@ void RangeStrip::zoomTo(std::optional<anatomy::Region> region) {
 QPointF RangeStrip::markPlace(std::size_t column) const { return zyga::ui::markPlace(scene(), column); }
 
 void RangeStrip::documentChanged(Changes what) {
-  if (what == Changes(Change::Everything)) return rebuild();
-  if (what & Change::Assumptions) bands_.assumptionsChanged();
+  if (what & Change::Specimen) return rebuild();
+  if (what & (Changes(Change::Assumptions) | Change::Contact)) bands_.assumptionsChanged();
   if (what & Change::Pose) {
     bands_.poseChanged();
     // The scale stands still while something is dragged.

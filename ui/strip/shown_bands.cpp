@@ -1,52 +1,28 @@
 #include "ui/strip/shown_bands.h"
 
 #include <QElapsedTimer>
+#include <algorithm>
+#include <numeric>
+
+#include "core/kinematics/bend.h"
+#include "core/range/limit_search.h"
 
 namespace zyga::ui {
+
 namespace {
 
 constexpr qint64 kSlice = 8;  // ms: half a frame
-
-/// The largest angle from `inside` towards `edge` at which the joint is still clear of the near margin.
-double firmUntil(const Document& document, JointIndex joint, int motion, double inside, double edge) {
-  Eigen::Vector3d angles = document.pose()[joint];
-  const auto firmAt = [&](double angle) {
-    angles[motion] = angle;
-    return range::levelAt(document.specimen(), document.articulation(), document.assumptions(), joint, angles) ==
-           range::Level::Supported;
-  };
-  if (firmAt(edge)) return edge;
-  constexpr int kHalvings = 10;
-  for (int i = 0; i < kHalvings; ++i) {
-    const double middle = (inside + edge) / 2;
-    (firmAt(middle) ? inside : edge) = middle;
-  }
-  return inside;
-}
-
-/// An angle of the band that is clear of the near margin.
-std::optional<double> firmAngle(const Document& document, JointIndex joint, int motion, const range::Band& band) {
-  Eigen::Vector3d angles = document.pose()[joint];
-  constexpr int kTries = 9;
-  for (int i = 0; i < kTries; ++i) {
-    // From the middle outwards in turns to both sides.
-    const double share = 0.5 + (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * 0.1;
-    angles[motion] = band.least + share * (band.most - band.least);
-    if (range::levelAt(document.specimen(), document.articulation(), document.assumptions(), joint, angles) ==
-        range::Level::Supported)
-      return angles[motion];
-  }
-  return std::nullopt;
-}
 
 ShownBand shownBand(const Document& document, JointIndex joint, int motion) {
   const anatomy::Joint& bones = document.specimen()[joint];
   ShownBand shown{document.band(joint, motion), 1, -1, bones.typed.has_value() && !bones.hasFacets()};
   if (shown.width() <= 0) return shown;
-  const auto inside = firmAngle(document, joint, motion, shown.band);
-  if (!inside) return shown;
-  shown.firmLeast = firmUntil(document, joint, motion, *inside, shown.band.least);
-  shown.firmMost = firmUntil(document, joint, motion, *inside, shown.band.most);
+  const range::JointEvaluator judge(document.specimen(), document.articulation(), document.assumptions(), joint);
+  const range::LimitSearch search(judge, document.pose()[joint], motion);
+  const range::Interval firm = search.firm({shown.band.least, shown.band.most, false, false, false});
+  if (firm.empty) return shown;
+  shown.firmLeast = firm.least;
+  shown.firmMost = firm.most;
   return shown;
 }
 
@@ -109,6 +85,22 @@ void ShownBands::findSome() {
   }
   if (waiting_ == 0) timer_.stop();
   emit changed();
+}
+
+kinematics::Pose bendSpan(const kinematics::Pose& pose, const std::vector<kinematics::JointIndex>& joints,
+                          const std::vector<double>& widths, int motion, std::size_t grabbed, double delta) {
+  if (joints.empty()) return pose;
+  std::vector<double> weights = widths;
+  double sum = std::accumulate(weights.begin(), weights.end(), 0.0);
+  if (sum <= 0) {
+    weights.assign(joints.size(), 1.0);
+    sum = static_cast<double>(joints.size());
+  }
+  const double leader = weights[grabbed] > 0 ? weights[grabbed] : *std::max_element(weights.begin(), weights.end());
+  for (double& weight : weights) weight /= sum;
+  Eigen::Vector3d turn = Eigen::Vector3d::Zero();
+  turn[motion] = delta * sum / leader;
+  return kinematics::spreadTurn(pose, joints, weights, turn);
 }
 
 }  // namespace zyga::ui

@@ -12,16 +12,17 @@ struct MotionEnds {
   QString positive, negative;
 };
 MotionEnds motionEnds(int motion);
-/// "Dorsal / ventral", "Left / right", "Torsion".
+/// "Dorsal / ventral", "Left / right", "Axial rotation".
 QString motionTitle(int motion);
 
-/// "C6-C7  dorsiflexion 3.2° of 7.1° · supported", with what stops it when beyond, or why it is not judged.
+/// "C6-C7  dorsiflexion 3.2° (limit 7.1°) · within range", with the worst finding where there is one, or why it is not
+/// assessed.
 QString jointWords(const Document& document, JointIndex joint, int motion, const range::Band& band);
 
 /// "C2–C13": from the first to the last bone of the joints, snout first.
 QString spanName(const Document& document, const StripColumns& columns, std::size_t first, std::size_t last);
 
-/// Why nothing can be said about a joint: "not judged: no facets and no typed limits".
+/// Why nothing can be said about a joint: "not assessed: no facets and no typed limits".
 QString notJudgedWords(const anatomy::Specimen& specimen, JointIndex joint);
 
 }  // namespace zyga::ui

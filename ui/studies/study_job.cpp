@@ -1,51 +1,15 @@
 #include "ui/studies/study_job.h"
 
-#include "ui/theme/words.h"
+#include "ui/words/say.h"
+#include "ui/words/study_words.h"
 
 namespace zyga::ui {
-namespace {
 
-/// All that a study needs, apart from the document that goes on changing.
-struct Snapshot {
-  anatomy::Specimen specimen;
-  kinematics::Articulation articulation;
-  range::Assumptions assumptions;
-  kinematics::Pose pose;
-  anatomy::MeasurementTable table;
-  std::vector<files::ProjectScan> scans;
-
-  study::Subject subject() const { return {specimen, articulation, assumptions, pose}; }
-};
-
-template <class Found>
-std::optional<StudyResult> whenThere(std::optional<Found> found) {
-  if (!found) return std::nullopt;
-  return StudyResult(std::move(*found));
+study::Measures measuresOf(const Document& document) {
+  const files::Project& project = document.project();
+  return {std::make_shared<const anatomy::MeasurementTable>(project.table),
+          [scans = project.scans](const anatomy::MeasurementTable& table) { return files::specimenOf(table, scans); }};
 }
-
-std::optional<StudyResult> found(StudyKind kind, const Snapshot& animal, const StudySettings& settings,
-                                 const study::Watch& watch) {
-  switch (kind) {
-    case StudyKind::Elevation:
-      return StudyResult(study::elevation(animal.subject()));
-    case StudyKind::Envelope: {
-      study::EnvelopeOptions options;
-      options.space = settings.space;
-      return whenThere(study::envelope(animal.subject(), options, watch));
-    }
-    case StudyKind::Range:
-      return whenThere(study::rangeChart(animal.subject(), watch));
-    case StudyKind::Spread: {
-      const auto build = [&](const anatomy::MeasurementTable& table) { return files::specimenOf(table, animal.scans); };
-      return whenThere(study::spread(animal.subject(), animal.table, build, settings.spread, watch));
-    }
-    case StudyKind::Pressure:
-      break;
-  }
-  return StudyResult(study::pressure(animal.subject(), settings.heart));
-}
-
-}  // namespace
 
 StudyJob::StudyJob(Document& document, QObject* parent) : QObject(parent), document_(document) {
   connect(&document_, &Document::changed, this, &StudyJob::onDocumentChanged);
@@ -53,30 +17,31 @@ StudyJob::StudyJob(Document& document, QObject* parent) : QObject(parent), docum
 
 void StudyJob::run(StudyKind kind, const StudySettings& settings) {
   if (!document_.hasProject()) return;
-  const files::Project& project = document_.project();
-  const auto animal =
-      std::make_shared<const Snapshot>(Snapshot{document_.specimen(), document_.articulation(), document_.assumptions(),
-                                                document_.pose(), project.table, project.scans});
   running_ = kind;
   movedMeanwhile_ = false;
-  const auto work = [this, kind, animal, settings](const Worker::Control& control) -> Worker::Delivery {
-    const study::Watch watch{
-        &control.cancelled, [&control](double share) { control.report(static_cast<std::size_t>(1000 * share), 1000); }};
-    auto answer = found(kind, *animal, settings, watch);
-    if (!answer) return {};
-    auto result = std::make_shared<const StudyResult>(std::move(*answer));
-    return [this, kind, result] {
-      kept(kind) = {result, movedMeanwhile_};
+  const auto work = [this, kind, settings, scenario = document_.scenario(), answers = answers_,
+                     measures = kind == StudyKind::Spread ? measuresOf(document_) : study::Measures()](
+                        const Worker::Control& control) -> Worker::Delivery {
+    study::StudyOutcome outcome = answers->run(kind, scenario, settings, measures, control.task);
+    if (outcome.cancelled()) return {};
+    return [this, kind, outcome = std::move(outcome)] {
+      kept(kind) = {outcome.result, outcome.failure, movedMeanwhile_};
       emit changed(kind);
     };
   };
   worker_.start(work, [this, kind](const QString& cause) {
-    emit failed(tr("%1 could not be worked out: %2.").arg(title(kind), faultText(cause)));
+    emit failed(filled(translated(QT_TRANSLATE_NOOP("words", "%1 could not be worked out: %2")), {title(kind), cause}));
   });
 }
 
+QString StudyJob::failure(StudyKind kind) const {
+  const reason::Reason& why = kept(kind).failure;
+  if (why.empty()) return {};
+  return filled(translated(QT_TRANSLATE_NOOP("words", "%1 could not be worked out: %2")), {title(kind), say(why)});
+}
+
 void StudyJob::onDocumentChanged(Changes what) {
-  if (what == Changes(Change::Everything)) {
+  if (what & Change::Specimen) {
     worker_.cancel();
     kept_ = {};
     for (const StudyKind kind : kStudyKinds) emit changed(kind);

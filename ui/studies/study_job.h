@@ -2,21 +2,17 @@
 
 #include <array>
 #include <memory>
-#include <optional>
 
+#include "core/study/run.h"
 #include "ui/document/document.h"
 #include "ui/document/worker.h"
-#include "ui/studies/study_result.h"
 
 namespace zyga::ui {
 
-/// What a person may set about the studies; a habit of theirs, not of the project.
-struct StudySettings {
-  bool space = false;  ///< envelope: the space sideways and the strip on the ground as well
-  study::SpreadOptions spread;
-  study::HeartPlace heart;
-  bool operator==(const StudySettings&) const = default;
-};
+using study::kStudyKinds;
+using study::StudyKind;
+using study::StudyResult;
+using study::StudySettings;
 
 /// Runs studies of the document's animal beside the window and keeps the last answer of each kind. An answer goes out
 /// of date when what it rests on changes; another specimen drops all of them.
@@ -31,22 +27,27 @@ class StudyJob : public QObject {
   /// What is being worked out, while busy.
   StudyKind running() const { return running_; }
 
-  /// Nothing before it has been run.
+  /// Nothing before it has been run, and where the last run failed.
   std::shared_ptr<const StudyResult> result(StudyKind kind) const { return kept(kind).result; }
   bool outOfDate(StudyKind kind) const { return kept(kind).outOfDate; }
+  /// Why the last run of this kind gave no result, for people; empty when it gave one.
+  QString failure(StudyKind kind) const;
 
+  /// What has been worked out already, for others who ask the same: the report.
+  const std::shared_ptr<study::StudyAnswers>& answers() const { return answers_; }
   /// For progress bars.
   Worker& worker() { return worker_; }
 
  signals:
-  /// The answer of this kind is there, is gone, or has gone out of date.
-  void changed(zyga::ui::StudyKind kind);
+  /// The answer of this kind is there, has failed, is gone, or has gone out of date.
+  void changed(zyga::study::StudyKind kind);
   /// For people: what went wrong.
   void failed(const QString& message);
 
  private:
   struct Kept {
     std::shared_ptr<const StudyResult> result;
+    reason::Reason failure;
     bool outOfDate = false;
   };
   Kept& kept(StudyKind kind) { return kept_[static_cast<std::size_t>(kind)]; }
@@ -55,9 +56,13 @@ class StudyJob : public QObject {
 
   Document& document_;
   Worker worker_;
+  std::shared_ptr<study::StudyAnswers> answers_ = std::make_shared<study::StudyAnswers>();
   std::array<Kept, kStudyKinds.size()> kept_;
   StudyKind running_ = StudyKind::Elevation;
   bool movedMeanwhile_ = false;  ///< the document has changed since the running study began
 };
+
+/// What the document's animal was built from, for studies that build others.
+study::Measures measuresOf(const Document& document);
 
 }  // namespace zyga::ui

@@ -2,6 +2,7 @@
 
 #include <QApplication>
 
+#include "ui/palette/palette.h"
 #include "ui/theme/calm_style.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/style_sheet.h"
@@ -10,11 +11,10 @@ namespace zyga::ui {
 namespace {
 
 void setVerdicts(Theme& t) {
-  // Okabe & Ito 2008, "Color Universal Design": bluish green, orange, vermillion, reddish purple.
-  t.supported = QColor(0x00, 0x9E, 0x73);
-  t.near = QColor(0xE6, 0x9F, 0x00);
-  t.beyond = QColor(0xD5, 0x5E, 0x00);
-  t.contact = QColor(0xCC, 0x79, 0xA7);
+  t.supported = verdictColour(range::Level::Supported);
+  t.near = verdictColour(range::Level::Near);
+  t.beyond = verdictColour(range::Level::Beyond);
+  t.contact = contactColour();
 }
 
 Theme paper() {
@@ -28,10 +28,10 @@ Theme paper() {
   t.choice = QColor(0x2F, 0x6F, 0x8F);
   t.viewportTop = QColor(0xEE, 0xE9, 0xDF);
   t.viewportGround = QColor(0xD9, 0xD3, 0xC6);
-  t.boneFound = QColor(0xD9, 0xCD, 0xB4);
-  t.boneInferred = QColor(0xC3, 0xC7, 0xCC);
-  t.boneMirrored = QColor(0xCB, 0xBF, 0xA9);
-  t.notJudged = QColor(0x9A, 0x95, 0x8B);
+  t.boneFound = boneColour(anatomy::Evidence::Found);
+  t.boneInferred = boneColour(anatomy::Evidence::Inferred);
+  t.boneMirrored = boneColour(anatomy::Evidence::Mirrored);
+  t.notJudged = verdictColour(range::Level::NotJudged);
   setVerdicts(t);
   return t;
 }

@@ -9,7 +9,7 @@
 #include "core/picture/picker.h"
 #include "ui/document/document.h"
 #include "ui/viewport/camera.h"
-#include "ui/viewport/stick_figure.h"
+#include "ui/viewport/scene.h"
 
 namespace zyga::ui {
 

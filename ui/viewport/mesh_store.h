@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "core/files/export/mesh_export.h"
-#include "ui/viewport/gl_mesh.h"
+#include "ui/viewport/gl.h"
 
 namespace zyga::ui {
 

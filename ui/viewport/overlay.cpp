@@ -16,7 +16,7 @@ using range::Level;
 
 constexpr qreal kSymbol = 14, kChosenSymbol = 18;  // pixels
 // Closer than this two symbols would read as one.
-constexpr qreal kRoom = 0.9;
+constexpr qreal kBarRoom = 0.9;
 
 QPointF point(const Eigen::Vector2d& p) { return {p.x(), p.y()}; }
 
@@ -35,7 +35,7 @@ Level levelOf(const Document& document, JointIndex joint) {
 bool crowded(const std::vector<JointSymbol>& symbols, const JointSymbol& next) {
   return std::any_of(symbols.begin(), symbols.end(), [&](const JointSymbol& s) {
     const QPointF d = s.at - next.at;
-    return std::hypot(d.x(), d.y()) < kRoom * 0.5 * (s.size + next.size);
+    return std::hypot(d.x(), d.y()) < kBarRoom * 0.5 * (s.size + next.size);
   });
 }
 
@@ -170,17 +170,17 @@ void paintSticks(QPainter& painter, const Document& document, const std::vector<
   painter.drawPath(lines);
 }
 
-void paintProgress(QPainter& painter, const QRectF& area, int done, int total, const Theme& theme) {
+void paintProgress(QPainter& painter, const QRectF& area, double share, const Theme& theme) {
   const qreal width = 220, x = area.center().x() - 0.5 * width, y = area.bottom() - 34;
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(theme.muted);
   painter.drawText(QRectF(x, y - 24, width, 20), Qt::AlignCenter,
-                   QObject::tr("Sculpting bones, %1 of %2").arg(done).arg(total));
+                   QObject::tr("Sculpting bones, %1").arg(percent(share)));
   painter.setPen(Qt::NoPen);
   painter.setBrush(withAlpha(theme.muted, 0.25));
   painter.drawRoundedRect(QRectF(x, y, width, 4), 2, 2);
   painter.setBrush(theme.choice);
-  painter.drawRoundedRect(QRectF(x, y, width * done / std::max(1, total), 4), 2, 2);
+  painter.drawRoundedRect(QRectF(x, y, width * share, 4), 2, 2);
 }
 
 void paintInvitation(QPainter& painter, const QRectF& area, const Theme& theme) {

@@ -8,7 +8,7 @@
 #include "ui/document/document.h"
 #include "ui/theme/theme.h"
 #include "ui/viewport/camera.h"
-#include "ui/viewport/stick_figure.h"
+#include "ui/viewport/scene.h"
 
 namespace zyga::ui {
 
@@ -45,7 +45,7 @@ void paintTag(QPainter& painter, const QRectF& area, const QPointF& at, const QS
 /// The bones as lines, until they have been sculpted.
 void paintSticks(QPainter& painter, const Document& document, const std::vector<Sticks>& sticks, const Camera& camera,
                  const Theme& theme);
-void paintProgress(QPainter& painter, const QRectF& area, int done, int total, const Theme& theme);
+void paintProgress(QPainter& painter, const QRectF& area, double share, const Theme& theme);
 /// What to do when there is no project.
 void paintInvitation(QPainter& painter, const QRectF& area, const Theme& theme);
 

@@ -5,10 +5,8 @@
 #include <optional>
 
 #include "ui/viewport/bone_pass.h"
-#include "ui/viewport/edge_pass.h"
-#include "ui/viewport/ground_mark_pass.h"
 #include "ui/viewport/ground_pass.h"
-#include "ui/viewport/pace.h"
+#include "ui/viewport/screen_tiles.h"
 #include "ui/viewport/shadow_pass.h"
 
 namespace zyga::ui {

@@ -4,9 +4,13 @@
 #include <QColor>
 #include <array>
 #include <optional>
+#include <utility>
 #include <vector>
 
 #include "core/anatomy/specimen.h"
+#include "ui/document/document.h"
+#include "ui/ground/ground_state.h"
+#include "ui/theme/theme.h"
 
 namespace zyga::ui {
 
@@ -52,5 +56,28 @@ struct Scene {
   std::optional<anatomy::BoneIndex> selected, hovered;
   Eigen::AlignedBox3d box;  ///< of the bones, world, m
 };
+
+/// The bones' extents in their own frames, from their meshes or, before those have come, from their landmarks.
+std::vector<Eigen::AlignedBox3d> boneBoxes(const anatomy::Specimen& specimen, const files::BoneMeshes& meshes);
+
+/// What there is to see of the document now: tones by evidence, verdicts on the bones of each joint, the compared pose.
+/// `boxes` as boneBoxes gives them.
+Scene buildScene(const Document& document, const std::vector<Eigen::AlignedBox3d>& boxes, const Theme& theme);
+
+/// World box of one bone, m.
+Eigen::AlignedBox3d worldBox(const Eigen::AlignedBox3d& box, const Eigen::Isometry3d& X_WB);
+
+/// A bone as a few lines between its landmarks, in its own frame, m: what is shown, and picked, until it has a mesh.
+using Sticks = std::vector<std::pair<Eigen::Vector3d, Eigen::Vector3d>>;
+
+Sticks sticksOf(const anatomy::Bone& bone);
+
+/// Outline of a footprint on the ground, m, counter-clockwise: egg-shaped, broad in front, fore prints wider than long.
+/// A width that was not typed is drawn in proportion (practice), a print without a length as a
+/// small ring.
+std::vector<Eigen::Vector2d> printOutline(const study::PlacedPrint& print);
+
+/// Footprints, left ones filled and right ones hollow, the steps between them, and the polygon that carries the animal.
+std::vector<GroundMark> groundMarks(const GroundState& ground, const GroundShown& shown, const Theme& theme);
 
 }  // namespace zyga::ui

@@ -1,9 +1,11 @@
 #include "ui/viewport/screen_tiles.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace zyga::ui {
+
 namespace {
 
 constexpr double kAround = 6;  // pixels: room for the widest outline
@@ -56,6 +58,52 @@ std::vector<Eigen::AlignedBox2f> ScreenTiles::rectangles() const {
 
 double ScreenTiles::share() const {
   return static_cast<double>(std::count(taken_.begin(), taken_.end(), char{1})) / static_cast<double>(taken_.size());
+}
+
+FrameView::FrameView(const Camera& seen, const Eigen::AlignedBox3d& box) : camera(seen), range(clipRange(seen, box)) {
+  clipOfWorld = ui::clipOfWorld(camera, range).cast<float>();
+  // From the upper front left of the animal, steep enough to keep the shadow under it.
+  light_W = Eigen::Vector3f(0.42f, 0.48f, 0.77f).normalized();
+}
+
+bool FrameView::sees(const Eigen::Vector3d& p_WCentre, double radius) const {
+  const Eigen::Vector3d d = p_WCentre - camera.target;
+  double halfHeight = 0.5 * camera.viewHeight, slack = radius;
+  if (camera.perspective) {
+    const double depth = camera.eyeDistance() - d.dot(camera.back());
+    if (depth < -radius) return false;
+    halfHeight *= std::max(depth, 0.0) / camera.eyeDistance();
+    // The sphere's reach across a slanted side of the field of view.
+    slack *= std::sqrt(1 + std::pow(std::tan(0.5 * camera.fieldOfView()) * std::max(1.0, camera.aspect()), 2));
+  }
+  return std::abs(d.dot(camera.up())) < halfHeight + slack &&
+         std::abs(d.dot(camera.right())) < halfHeight * camera.aspect() + slack;
+}
+
+double FrameView::edgeAt(const Eigen::Vector3d& p_W, double radius) const {
+  const Eigen::Vector3d nearest = p_W + radius * camera.back();
+  return edgePixels * camera.metresPerPixelAt(nearest) / std::max(0.25f, pixelScale);
+}
+
+namespace {
+
+constexpr std::array kScales{1.0, 0.8, 0.65, 0.5, 0.4};
+// A tenth of a second a frame is the aim; the rest of it belongs to the pose, the findings and the other panels.
+constexpr double kTooLong = 55, kQuick = 22;  // ms
+constexpr int kPatience = 12;                 // quick frames before drawing finer, so that it does not swing
+
+}  // namespace
+
+double Pace::scale() const { return kScales[static_cast<std::size_t>(step_)]; }
+
+void Pace::took(double milliseconds) {
+  quickFrames_ = milliseconds < kQuick ? quickFrames_ + 1 : 0;
+  if (milliseconds > kTooLong)
+    step_ = std::min(step_ + 1, static_cast<int>(kScales.size()) - 1);
+  else if (quickFrames_ >= kPatience && step_ > 0) {
+    --step_;
+    quickFrames_ = 0;
+  }
 }
 
 }  // namespace zyga::ui

@@ -12,7 +12,7 @@ constexpr float kTaps = 4;
 
 QSize mapSize(bool fine) { return fine ? QSize(512, 512) : QSize(256, 256); }
 
-std::array<Eigen::Vector3f, 8> corners(const Eigen::AlignedBox3d& box) {
+std::array<Eigen::Vector3f, 8> boxCorners(const Eigen::AlignedBox3d& box) {
   std::array<Eigen::Vector3f, 8> out;
   for (std::size_t i = 0; i < 8; ++i)
     out[i] = box.corner(static_cast<Eigen::AlignedBox3d::CornerType>(i)).cast<float>();
@@ -26,7 +26,7 @@ Eigen::Matrix4f lightClip(const Eigen::AlignedBox3d& box, const Eigen::Vector3f&
   Eigen::Matrix3f R_LW;
   R_LW << along.transpose(), light_W.cross(along).transpose(), light_W.transpose();
   Eigen::AlignedBox3f seen;
-  for (const auto& corner : corners(box)) seen.extend(R_LW * corner);
+  for (const auto& corner : boxCorners(box)) seen.extend(R_LW * corner);
   const Eigen::Vector3f half = 0.51f * seen.sizes() + Eigen::Vector3f::Constant(0.02f);
   Eigen::Matrix4f clip = Eigen::Matrix4f::Identity();
   clip.topLeftCorner<3, 3>() = Eigen::Vector3f(1 / half.x(), 1 / half.y(), -1 / half.z()).asDiagonal() * R_LW;
@@ -37,7 +37,7 @@ Eigen::Matrix4f lightClip(const Eigen::AlignedBox3d& box, const Eigen::Vector3f&
 // Centre and half size of the part of the ground that the box can throw its shadow on, with room for the blur.
 Eigen::Vector4f shadowRegion(const Eigen::AlignedBox3d& box, const Eigen::Vector3f& light_W) {
   Eigen::AlignedBox2f ground;
-  for (const auto& p : corners(box))
+  for (const auto& p : boxCorners(box))
     ground.extend(Eigen::Vector2f(p.head<2>() - light_W.head<2>() * (std::max(p.z(), 0.0f) / light_W.z())));
   Eigen::Vector4f region;
   region << ground.center(), 0.5f * ground.sizes() + Eigen::Vector2f::Constant(2.5f * kCastBlur);

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "ui/viewport/framebuffer.h"
+#include "ui/viewport/gl.h"
 #include "ui/viewport/mesh_store.h"
 #include "ui/viewport/scene.h"
 

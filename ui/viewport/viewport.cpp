@@ -1,20 +1,19 @@
 #include "ui/viewport/viewport.h"
 
+#include <QBoxLayout>
 #include <QOpenGLContext>
 #include <QOpenGLVersionFunctionsFactory>
 #include <QPainter>
 #include <algorithm>
 #include <stdexcept>
 
-#include "ui/viewport/envelope_overlay.h"
-#include "ui/viewport/ground_marks.h"
-#include "ui/viewport/ground_overlay.h"
-#include "ui/viewport/note_overlay.h"
+#include "ui/viewport/mark_overlays.h"
 #include "ui/viewport/overlay.h"
-#include "ui/viewport/reach_overlay.h"
-#include "ui/viewport/scene_builder.h"
+#include "ui/viewport/scene.h"
+#include "ui/viewport/study_overlays.h"
 
 namespace zyga::ui {
+
 namespace {
 
 constexpr int kGlideTime = 260;  // ms
@@ -67,13 +66,13 @@ Viewport::~Viewport() {
 }
 
 void Viewport::onDocumentChanged(Changes what) {
-  if (what == Changes(Change::Everything)) {
+  if (what & Change::Specimen) {
     drag_.cancel();
     takeSpecimen();
     return;
   }
   if (what & Change::Meshes) takeMeshes();
-  if (what & (Changes(Change::Pose) | Change::Assumptions | Change::Meshes)) ++poseRevision_;
+  if (what & (Changes(Change::Pose) | Change::Assumptions | Change::Contact | Change::Meshes)) ++poseRevision_;
   if (what & (Changes(Change::Bones) | Change::Compared | Change::NamedPoses | Change::Ground)) ++lookRevision_;
   sceneStale_ = true;
   touched();
@@ -191,7 +190,7 @@ void Viewport::paintOver() {
   paintBendBase(painter, document_, camera_, now);
   paintLocks(painter, document_, camera_, now);
   if (const auto lacks = drag_.shortfall()) paintShortfall(painter, area, *lacks, camera_, now);
-  if (toSculpt_ > 0) paintProgress(painter, area, sculpted_, toSculpt_, now);
+  if (sculpted_ < 1) paintProgress(painter, area, sculpted_, now);
 }
 
 void Viewport::touched() {
@@ -342,10 +341,38 @@ void Viewport::showEnvelope(const std::shared_ptr<const study::Envelope>& envelo
   touched();
 }
 
-void Viewport::setSculptProgress(int done, int total) {
-  sculpted_ = done;
-  toSculpt_ = done < total ? total : 0;
+void Viewport::setSculptProgress(double share) {
+  sculpted_ = share;
   update();
+}
+
+/// A context that the driver has lost is found invalid once it was asked for; only a new one helps.
+void Viewport::paintEvent(QPaintEvent* event) {
+  QOpenGLWidget::paintEvent(event);
+  if (restarting_ || !context() || context()->isValid()) return;
+  restarting_ = true;
+  QMetaObject::invokeMethod(
+      this,
+      [this] {
+        startGraphicsAnew();
+        restarting_ = false;
+        emit graphicsRestarted();
+      },
+      Qt::QueuedConnection);
+}
+
+/// A widget gets a new context when it comes into another window, so it is taken out and put back.
+void Viewport::startGraphicsAnew() {
+  auto* layout = parentWidget() ? qobject_cast<QBoxLayout*>(parentWidget()->layout()) : nullptr;
+  if (!layout) return;
+  const int place = layout->indexOf(this);
+  const int stretch = layout->stretch(place);
+  const bool focused = hasFocus();
+  layout->removeWidget(this);
+  setParent(nullptr);
+  layout->insertWidget(place, this, stretch);
+  show();
+  if (focused) setFocus();
 }
 
 }  // namespace zyga::ui

@@ -58,7 +58,8 @@ class Viewport : public QOpenGLWidget {
   /// The outline and the strip of ground that the snout reaches; none takes them away. Out of date it is dashed.
   void showEnvelope(const std::shared_ptr<const study::Envelope>& envelope, bool outOfDate);
   /// How far the sculpting has come; a total of 0 hides it.
-  void setSculptProgress(int done, int total);
+  /// Share of the bones that have been sculpted; 1 where nothing is being sculpted.
+  void setSculptProgress(double share);
 
  signals:
   /// What the pointer can do now, for the status bar.
@@ -136,7 +137,7 @@ class Viewport : public QOpenGLWidget {
   bool pressedEmpty_ = false;
   QPointF pressedAt_, lastAt_;
   std::optional<QPointF> pointer_;
-  int sculpted_ = 0, toSculpt_ = 0;
+  double sculpted_ = 1;  ///< share of the bones
   bool restarting_ = false;
   QString lastHint_;
 };

@@ -1,11 +1,10 @@
 #include "ui/dialogs/picture/picture_preview.h"
 
 #include <QPainter>
-#include <thread>
 
+#include "core/task/parallel.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
-#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
@@ -53,11 +52,10 @@ void PicturePreview::retrace(bool fine) {
   options.occlusionRays = fine ? 4 : 2;
   options.shadowRays = 1;
   options.outline = fine;
-  // A core is left to the dialog.
-  options.threads = std::max(1, static_cast<int>(std::thread::hardware_concurrency()) - 1);
   const auto work = [this, scene = scene_, camera = framing_.camera, options,
                      fine](const Worker::Control& control) mutable -> Worker::Delivery {
-    options.cancel = &control.cancelled;
+    // A core is left to the dialog.
+    options.task = control.task.quiet().withThreads(std::max(1u, task::cores() - 1));
     const picture::Image image = picture::trace(scene->light, camera, options);
     if (image.width == 0) return {};
     const QImage shown = QImage(image.rgba.data(), image.width, image.height, QImage::Format_RGBA8888).copy();
@@ -69,7 +67,7 @@ void PicturePreview::retrace(bool fine) {
     };
   };
   worker_.start(work, [this](const QString& cause) {
-    fault_ = faultText(cause);
+    fault_ = cause;
     update();
   });
 }

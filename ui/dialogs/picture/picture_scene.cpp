@@ -1,6 +1,6 @@
 #include "ui/dialogs/picture/picture_scene.h"
 
-#include "core/picture/horizon.h"
+#include "core/picture/lens_view.h"
 #include "ui/theme/theme.h"
 
 namespace zyga::ui {

@@ -15,7 +15,7 @@
 #include <QVBoxLayout>
 
 #include "core/files/disk/atomic_file.h"
-#include "ui/commands/sheet_edits.h"
+#include "ui/commands/project_edits.h"
 #include "ui/dialogs/sheet/sheet_preview.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/sheets/plate_file.h"
@@ -23,7 +23,7 @@
 #include "ui/sheets/sheet_view.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
-#include "ui/theme/words.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -35,16 +35,9 @@ constexpr int kScales[] = {5, 10, 20, 25, 30, 40, 50, 60, 75, 100, 200};
 constexpr int kTitleKey = 3100, kPersonKey = 3101;  // merge keys
 
 SheetScene sceneOf(const Document& document) {
-  SheetScene scene;
-  scene.specimen = std::make_shared<const anatomy::Specimen>(document.specimen());
-  scene.X_WB = document.placement();
-  scene.meshes = document.meshes();
-  scene.pose = document.pose();
+  SheetScene scene{document.scenario(), document.meshes(), {}, document.project().notes};
   for (const files::NamedPose& named : document.project().poses)
     if (named.pose == document.pose()) scene.poseName = named.name;
-  scene.assumptions = document.assumptions();
-  scene.assessment = document.assessment();
-  scene.notes = document.project().notes;
   return scene;
 }
 
@@ -53,8 +46,7 @@ SheetWork workOf(double dotsPerInch, int samples, double lineSpacing, const Work
   work.dotsPerInch = dotsPerInch;
   work.samples = samples;
   work.lineSpacing = lineSpacing;
-  work.cancel = &control.cancelled;
-  work.progress = [&control](double share) { control.report(static_cast<std::size_t>(share * 1000), 1000); };
+  work.task = control.task;
   return work;
 }
 
@@ -75,14 +67,14 @@ SheetDialog::SheetDialog(Document& document, QWidget* parent)
   all->addWidget(createFoot());
   connect(&document_, &Document::changed, this, [this](Changes what) {
     if (!document_.hasProject()) return close(), void();
-    const Changes seen =
-        Changes(Change::Pose) | Change::Assumptions | Change::Bones | Change::Meshes | Change::Notes | Change::Sheet;
+    const Changes seen = Changes(Change::Pose) | Change::Assumptions | Change::Contact | Change::Bones |
+                         Change::Meshes | Change::Notes | Change::Sheet;
     if (what & Change::Sheet) fill();
     if (what & seen) redraw(false);
   });
-  connect(&saver_, &Worker::progress, progress_, [this](int done, int total) {
-    progress_->setMaximum(total);
-    progress_->setValue(done);
+  connect(&saver_, &Worker::progress, progress_, [this](double share) {
+    progress_->setMaximum(1000);
+    progress_->setValue(static_cast<int>(1000 * share));
   });
   connect(&saver_, &Worker::busyChanged, this, &SheetDialog::showSaving);
   fill();
@@ -238,10 +230,10 @@ void SheetDialog::redraw(bool fine) {
         if (!fine) redraw(true);
       };
     } catch (const std::invalid_argument& error) {
-      return [this, fault = QString::fromUtf8(error.what())] { page_->setFault(faultText(fault)); };
+      return [this, fault = sayFailure(error)] { page_->setFault(fault); };
     }
   };
-  preview_.start(work, [this](const QString& cause) { page_->setFault(faultText(cause)); });
+  preview_.start(work, [this](const QString& cause) { page_->setFault(cause); });
 }
 
 void SheetDialog::save() {
@@ -272,14 +264,14 @@ void SheetDialog::startSaving(const QString& file) {
     const auto plate = drawSheet(*scene, sheet, workOf(dots, dots > 500 ? 4 : 9, 0.12, control));
     if (!plate) return {};
     const QByteArray bytes = plateBytes(*plate, ending, width);
-    if (control.cancelled) return {};
+    if (control.task.cancelled()) return {};
     files::writeWhole(file.toStdString(), {bytes.data(), static_cast<std::size_t>(bytes.size())});
     return [this, file] {
       told_->setText(tr("%1 is written.").arg(QFileInfo(file).fileName()));
       emit written(file);
     };
   };
-  saver_.start(work, [this](const QString& cause) { told_->setText(faultText(cause)); });
+  saver_.start(work, [this](const QString& cause) { told_->setText(cause); });
 }
 
 void SheetDialog::showSaving(bool saving) {

@@ -2,7 +2,7 @@
 
 #include <QPainter>
 
-#include "ui/sheets/plate_paint.h"
+#include "ui/sheets/plate.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 

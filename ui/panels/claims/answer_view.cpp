@@ -4,16 +4,15 @@
 #include <QLabel>
 #include <QPushButton>
 
-#include "core/study/claims/claim_words.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/parts/verdict_mark.h"
 #include "ui/theme/figures.h"
-#include "ui/theme/words.h"
+#include "ui/words/claim_words.h"
 
 namespace zyga::ui {
 namespace {
 
-constexpr std::size_t kMostStops = 4;
+constexpr qsizetype kMostStops = 4;
 
 QLabel* paragraph(const char* name, bool muted) {
   QLabel* label = muted ? mutedLabel() : new QLabel;
@@ -23,16 +22,9 @@ QLabel* paragraph(const char* name, bool muted) {
   return label;
 }
 
-QString joined(const std::vector<std::string>& sentences) {
-  QStringList lines;
-  for (const std::string& sentence : sentences) lines += text(sentence);
-  return lines.join('\n');
-}
-
-QString stopsText(const std::vector<std::string>& stops) {
-  QStringList lines;
-  for (std::size_t i = 0; i < stops.size() && i < kMostStops; ++i) lines += text(stops[i]);
-  if (stops.size() > kMostStops) lines += AnswerView::tr("and %1 joints more").arg(stops.size() - kMostStops);
+QString stopsText(const QStringList& stops) {
+  QStringList lines = stops.mid(0, kMostStops);
+  if (stops.size() > kMostStops) lines += AnswerView::tr("further joints: %1").arg(stops.size() - kMostStops);
   return lines.isEmpty() ? QString() : AnswerView::tr("Stopped by %1").arg(lines.join(",\n"));
 }
 
@@ -49,7 +41,7 @@ AnswerView::AnswerView(QWidget* parent)
       pose_(new QPushButton(tr("Show the pose"))) {
   pose_->setObjectName("claimPose");
   basis_->setFont(smallFont(font()));
-  basis_->setText(text(study::claimBasis()));
+  basis_->setText(claimBasis());
   auto* verdict = new QHBoxLayout;
   verdict->setSpacing(kGap);
   verdict->addWidget(mark_, 0, Qt::AlignTop);
@@ -66,22 +58,24 @@ AnswerView::AnswerView(QWidget* parent)
   connect(pose_, &QPushButton::clicked, this, &AnswerView::poseAsked);
 }
 
-void AnswerView::setAnswer(const Document& document, const study::Claim& claim, const study::ClaimAnswer* answer,
-                           bool current) {
-  const bool answered = answer && answer->unanswerable.empty();
-  auto level = range::Level::NotJudged;
-  if (answered) level = answer->supported ? range::Level::Supported : range::Level::Beyond;
-  mark_->setLevel(level);
-  study::ClaimWords words;
-  if (answer) words = study::claimWords(document.specimen(), document.assumptions(), claim, *answer);
-  verdict_->setText(answer ? text(words.verdict) : tr("The bones are being asked."));
+void AnswerView::setAnswer(const study::Claim& claim, const ClaimAnswers::Known* known,
+                           const kinematics::Pose& present) {
+  const bool answered = known && known->answered();
+  const bool supported = answered && known->answer->supported;
+  mark_->setLevel(!answered ? range::Level::NotJudged : supported ? range::Level::Supported : range::Level::Beyond);
+  ClaimWords words;
+  words.verdict = tr("Testing…");
+  if (known)
+    words = known->answer ? claimWords(known->scenario, claim, *known->answer)
+                          : ClaimWords{{}, tr("Could not be tested: %1.").arg(known->failure), {}, {}, {}};
+  verdict_->setText(words.verdict);
   stops_->setText(stopsText(words.stops));
-  needs_->setText(joined(words.needs));
-  notes_->setText(joined(words.notes));
+  needs_->setText(words.needs.join('\n'));
+  notes_->setText(words.notes.join('\n'));
   for (QLabel* label : {stops_, needs_, notes_}) label->setVisible(!label->text().isEmpty());
-  pose_->setText(answered && !answer->supported ? tr("Show the nearest pose") : tr("Show the pose"));
-  pose_->setEnabled(answered && current && !(answer->pose == document.pose()));
-  pose_->setVisible(answered || !answer);
+  pose_->setText(answered && !supported ? tr("Show the nearest pose") : tr("Show the pose"));
+  pose_->setEnabled(answered && known->current && !(known->answer->pose == present));
+  pose_->setVisible(answered || !known);
 }
 
 }  // namespace zyga::ui

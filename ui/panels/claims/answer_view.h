@@ -2,8 +2,7 @@
 
 #include <QWidget>
 
-#include "core/study/claims/claim_answer.h"
-#include "ui/document/document.h"
+#include "ui/panels/claims/claims_model.h"
 
 class QLabel;
 class QPushButton;
@@ -18,8 +17,8 @@ class AnswerView : public QWidget {
  public:
   explicit AnswerView(QWidget* parent = nullptr);
 
-  /// `answer` may be none: not asked yet. `current` is false while a newer one is being asked.
-  void setAnswer(const Document& document, const study::Claim& claim, const study::ClaimAnswer* answer, bool current);
+  /// `known` may be none: not asked yet. `present`: the pose on screen.
+  void setAnswer(const study::Claim& claim, const ClaimAnswers::Known* known, const kinematics::Pose& present);
 
  signals:
   void poseAsked();

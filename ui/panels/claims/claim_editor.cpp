@@ -10,7 +10,7 @@
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/unit_spin_box.h"
-#include "ui/theme/words.h"
+#include "ui/words/claim_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -42,11 +42,11 @@ void ClaimEditor::createFields() {
   kind_ = calmComboBox();
   kind_->setObjectName("claimKind");
   kind_->setAccessibleName(tr("What is claimed"));
-  for (const study::ClaimKind kind : study::kClaimKinds) kind_->addItem(text(traitsOf(kind).title));
+  for (const study::ClaimKind kind : study::kClaimKinds) kind_->addItem(claimKindName(kind));
   bound_ = calmComboBox();
   bound_->setObjectName("claimBound");
   bound_->setAccessibleName(tr("Lower or upper bound"));
-  bound_->addItems({tr("at least"), tr("at most")});
+  bound_->addItems({boundWord(study::Bound::AtLeast), boundWord(study::Bound::AtMost)});
   // Names in lists are long; the panel is not.
   for (QComboBox* box : {kind_, bound_}) {
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -111,8 +111,8 @@ void ClaimEditor::fill() {
   const study::ClaimKindTraits& traits = traitsOf(claim_.kind);
   kind_->setCurrentIndex(static_cast<int>(claim_.kind));
   bound_->setCurrentIndex(static_cast<int>(claim_.bound));
-  metres_->setRange(traits.least, traits.most);
-  degrees_->setRange(traits.least / kDegree, traits.most / kDegree);
+  metres_->setRange(traits.min, traits.max);
+  degrees_->setRange(traits.min / kDegree, traits.max / kDegree);
   (traits.angle ? degrees_ : metres_)->setValue(traits.angle ? claim_.value / kDegree : claim_.value);
   ahead_->setValue(claim_.ahead);
   const QString source = QString::fromStdString(claim_.source);
@@ -123,7 +123,7 @@ void ClaimEditor::fill() {
     part->setVisible(traits.bounds);
   for (QWidget* part : {static_cast<QWidget*>(aheadName_), static_cast<QWidget*>(ahead_)})
     part->setVisible(traits.ahead);
-  tells_->setText(text(traits.tells));
+  tells_->setText(claimKindMeaning(claim_.kind));
 }
 
 void ClaimEditor::read(Field field) {

@@ -1,10 +1,120 @@
 #include "ui/panels/claims/claims_model.h"
 
-#include "ui/commands/claim_edits.h"
+#include <algorithm>
+
+#include "core/study/claims/claim_book.h"
 #include "ui/panels/findings_model.h"
-#include "ui/theme/words.h"
+#include "ui/words/claim_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
+namespace {
+
+constexpr int kRest = 200;  // ms without a change before anything is asked
+
+study::Claim withoutSource(study::Claim claim) {
+  claim.source.clear();
+  return claim;
+}
+
+/// Puts one claim to the bones; `done` of `total` claims are behind. What goes wrong is part of what is known.
+ClaimAnswers::Known answered(const range::Scenario& scenario, const study::Claim& claim, std::size_t done,
+                             std::size_t total, const Worker::Control& control) {
+  const auto claims = static_cast<double>(total), before = static_cast<double>(done);
+  const task::Task task = control.task.part(before / claims, (before + 1) / claims);
+  ClaimAnswers::Known known{claim, scenario, nullptr, {}, true};
+  try {
+    known.answer = study::claimBook().answer(scenario, claim, task);
+  } catch (const std::exception& error) {
+    known.failure = sayFailure(error);
+  }
+  return known;
+}
+
+}  // namespace
+
+ClaimAnswers::ClaimAnswers(Document& document, QObject* parent) : QObject(parent), document_(document) {
+  wait_.setSingleShot(true);
+  wait_.setInterval(kRest);
+  connect(&wait_, &QTimer::timeout, this, &ClaimAnswers::start);
+  connect(&document_, &Document::changed, this, &ClaimAnswers::follow);
+  connect(&worker_, &Worker::progress, this, &ClaimAnswers::progress);
+  connect(&worker_, &Worker::busyChanged, this, &ClaimAnswers::busyChanged);
+  if (document_.hasProject()) follow(Change::Everything);
+}
+
+void ClaimAnswers::follow(Changes what) {
+  if (what & Change::Specimen) known_.clear();
+  if (!(what & (Changes(Change::Claims) | Change::Pose | Change::Assumptions | Change::Bones))) return;
+  if (what != Changes(Change::Claims))
+    for (Known& known : known_) known.current = false;
+  worker_.cancel();
+  ask();
+  emit changed();
+}
+
+void ClaimAnswers::ask() {
+  const auto& claims = document_.project().claims;
+  const bool all = std::all_of(claims.begin(), claims.end(), [this](const study::Claim& claim) {
+    const Known* found = known(withoutSource(claim));
+    return found && found->current;
+  });
+  if (all) {
+    wait_.stop();
+  } else {
+    wait_.start();
+  }
+  emit busyChanged();
+}
+
+void ClaimAnswers::cancel() {
+  wait_.stop();
+  worker_.cancel();
+  emit busyChanged();
+}
+
+void ClaimAnswers::start() {
+  if (!document_.hasProject()) return;
+  std::vector<study::Claim> asked;
+  for (const study::Claim& claim : document_.project().claims) {
+    const study::Claim bare = withoutSource(claim);
+    const Known* found = known(bare);
+    const bool twice = std::find(asked.begin(), asked.end(), bare) != asked.end();
+    if (!twice && !(found && found->current)) asked.push_back(bare);
+  }
+  worker_.start([this, asked, scenario = document_.scenario()](const Worker::Control& control) -> Worker::Delivery {
+    std::vector<Known> found;
+    for (const study::Claim& claim : asked) {
+      found.push_back(answered(scenario, claim, found.size(), asked.size(), control));
+      if (control.task.cancelled()) return {};
+    }
+    return [this, found = std::move(found)] { take(found); };
+  });
+}
+
+void ClaimAnswers::take(std::vector<Known> found) {
+  for (Known& one : found) {
+    if (!one.failure.isEmpty()) emit failed(tr("%1 could not be tested: %2.").arg(claimName(one.claim), one.failure));
+    std::erase_if(known_, [&](const Known& known) { return known.claim == one.claim; });
+    known_.push_back(std::move(one));
+  }
+  emit changed();
+}
+
+const ClaimAnswers::Known* ClaimAnswers::known(const study::Claim& claim) const {
+  const auto found =
+      std::find_if(known_.begin(), known_.end(), [&](const Known& known) { return known.claim == claim; });
+  return found != known_.end() ? &*found : nullptr;
+}
+
+const ClaimAnswers::Known* ClaimAnswers::find(std::size_t index) const {
+  return known(withoutSource(document_.project().claims.at(index)));
+}
+
+bool ClaimAnswers::current(std::size_t index) const {
+  const Known* found = find(index);
+  return found && found->current;
+}
 
 ClaimsModel::ClaimsModel(Document& document, ClaimAnswers& answers, QObject* parent)
     : QAbstractListModel(parent), document_(document), answers_(answers) {
@@ -19,7 +129,7 @@ ClaimsModel::ClaimsModel(Document& document, ClaimAnswers& answers, QObject* par
 void ClaimsModel::follow(Changes what) {
   if (!(what & Change::Claims)) return;
   const int wanted = static_cast<int>(document_.project().claims.size());
-  if (what == Changes(Change::Everything)) {
+  if (what & Change::Specimen) {
     beginResetModel();
     rows_ = wanted;
     return endResetModel();
@@ -39,30 +149,28 @@ void ClaimsModel::follow(Changes what) {
 int ClaimsModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : rows_; }
 
 range::Level ClaimsModel::levelOf(std::size_t row) const {
-  const study::ClaimAnswer* answer = answers_.find(row);
-  if (!answer || !answer->unanswerable.empty()) return range::Level::NotJudged;
-  return answer->supported ? range::Level::Supported : range::Level::Beyond;
+  const ClaimAnswers::Known* known = answers_.find(row);
+  if (!known || !known->answered()) return range::Level::NotJudged;
+  return known->answer->supported ? range::Level::Supported : range::Level::Beyond;
 }
 
-QString ClaimsModel::verdictWord(std::size_t row) const {
-  const study::ClaimAnswer* answer = answers_.find(row);
-  if (!answer) return tr("being asked");
-  if (!answer->unanswerable.empty()) return tr("not answered");
-  return answer->supported ? tr("supported") : tr("not supported");
+QString ClaimsModel::stateOf(std::size_t row) const {
+  const ClaimAnswers::Known* known = answers_.find(row);
+  if (!known) return tr("testing");
+  return known->answer ? claimState(*known->answer) : tr("failed");
 }
 
 QVariant ClaimsModel::data(const QModelIndex& index, int role) const {
   const auto row = static_cast<std::size_t>(index.row());
   if (!index.isValid() || row >= document_.project().claims.size()) return {};
   const study::Claim& claim = document_.project().claims[row];
-  const QString source = QString::fromStdString(claim.source);
   switch (role) {
     case Qt::DisplayRole:
-      return source.isEmpty() ? claimName(claim) : tr("%1 (%2)").arg(claimName(claim), source);
+      return claimWithSource(claim);
     case Qt::AccessibleTextRole:
-      return tr("%1: %2").arg(claimName(claim), verdictWord(row));
+      return tr("%1: %2").arg(claimName(claim), stateOf(row));
     case Qt::ToolTipRole:
-      return capital(verdictWord(row));
+      return capital(stateOf(row));
     case FindingsModel::kLevelRole:
       return static_cast<int>(levelOf(row));
     case FindingsModel::kContactRole:

@@ -1,13 +1,66 @@
 #pragma once
 
 #include <QAbstractListModel>
+#include <QTimer>
+#include <memory>
+#include <vector>
 
-#include "ui/panels/claims/claim_answers.h"
+#include "core/study/claims/claim_answer.h"
+#include "ui/document/document.h"
+#include "ui/document/worker.h"
 
 namespace zyga::ui {
 
+/// The answers to the project's claims, found beside the window whenever pose, assumptions or claims have come to rest,
+/// and dropped where they are asked anew before they are ready. What has been answered once (study::claimBook) is not
+/// asked again.
+class ClaimAnswers : public QObject {
+  Q_OBJECT
+ public:
+  /// What is known of a claim.
+  struct Known {
+    study::Claim claim;                                ///< without its source, which changes no answer
+    range::Scenario scenario;                          ///< what was asked
+    std::shared_ptr<const study::ClaimAnswer> answer;  ///< null where asking failed
+    QString failure;                                   ///< why it failed
+    bool current = true;                               ///< false where pose or assumptions have moved on since
+    bool answered() const { return answer && answer->unanswerable.empty(); }
+  };
+
+  explicit ClaimAnswers(Document& document, QObject* parent = nullptr);
+
+  /// What was last found of a claim of the list; none before the first.
+  const Known* find(std::size_t index) const;
+  /// Whether what is known is of the present pose and assumptions.
+  bool current(std::size_t index) const;
+  /// Waiting for the document to come to rest, or asking.
+  bool busy() const { return wait_.isActive() || worker_.busy(); }
+  /// Gives up what is being asked; the next change asks again.
+  void cancel();
+  /// Asks again what was given up.
+  void ask();
+
+ signals:
+  void changed();
+  void progress(double share);
+  void busyChanged();
+  /// For people: what went wrong.
+  void failed(const QString& message);
+
+ private:
+  void follow(Changes what);
+  void start();
+  void take(std::vector<Known> found);
+  const Known* known(const study::Claim& claim) const;
+
+  Document& document_;
+  QTimer wait_;
+  Worker worker_;
+  std::vector<Known> known_;
+};
+
 /// The project's claims, each with the shape of its verdict; the roles are those of FindingsModel, whose delegate draws
-/// them. Not judged: not answered yet.
+/// them. Not assessed: not answered yet.
 class ClaimsModel : public QAbstractListModel {
   Q_OBJECT
  public:
@@ -19,7 +72,7 @@ class ClaimsModel : public QAbstractListModel {
  private:
   void follow(Changes what);
   range::Level levelOf(std::size_t row) const;
-  QString verdictWord(std::size_t row) const;
+  QString stateOf(std::size_t row) const;
 
   Document& document_;
   ClaimAnswers& answers_;

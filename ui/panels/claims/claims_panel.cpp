@@ -9,21 +9,22 @@
 #include <QScrollArea>
 #include <QToolButton>
 
-#include "ui/commands/claim_edits.h"
+#include "ui/commands/project_edits.h"
 #include "ui/panels/claims/answer_view.h"
-#include "ui/panels/claims/claim_answers.h"
 #include "ui/panels/claims/claim_editor.h"
 #include "ui/panels/claims/claims_model.h"
-#include "ui/panels/finding_delegate.h"
+#include "ui/panels/findings_panel.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/words/claim_words.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::ui {
 namespace {
 
-constexpr int kMergeKey = 2500;  // and the editor's field added
-constexpr int kMostRows = 5;     // on show before the list scrolls
+constexpr int kClaimMergeKey = 2500;  // and the editor's field added
+constexpr int kMostRows = 5;          // on show before the list scrolls
 
 QFrame* hairline() {
   auto* line = new QFrame;
@@ -81,12 +82,13 @@ ClaimsPanel::ClaimsPanel(Document& document, QWidget* parent)
   whole->setContentsMargins(0, 0, 0, 0);
   whole->addWidget(scrolling(content));
   connect(editor_, &ClaimEditor::edited, this, [this](const study::Claim& claim, int field) {
-    if (const auto row = chosen()) changeClaim(document_, *row, claim, kMergeKey + field);
+    if (const auto row = chosen()) changeClaim(document_, *row, claim, kClaimMergeKey + field);
   });
   connect(answer_, &AnswerView::poseAsked, this, &ClaimsPanel::showPose);
   connect(answers_, &ClaimAnswers::changed, this, &ClaimsPanel::refresh);
   connect(answers_, &ClaimAnswers::busyChanged, this, [this] { tellProgress(0, 0); });
-  connect(answers_, &ClaimAnswers::progress, this, &ClaimsPanel::tellProgress);
+  connect(answers_, &ClaimAnswers::progress, this,
+          [this](double share) { tellProgress(static_cast<int>(100 * share), 100); });
   connect(answers_, &ClaimAnswers::failed, this, &ClaimsPanel::warned);
   connect(&document_, &Document::changed, this, &ClaimsPanel::follow);
   follow(Change::Everything);
@@ -96,7 +98,7 @@ QLayout* ClaimsPanel::createHead() {
   add_->setObjectName("addClaim");
   remove_->setObjectName("removeClaim");
   stop_->setObjectName("stopClaims");
-  stop_->setToolTip(tr("Stop asking the bones; the next change asks again"));
+  stop_->setToolTip(tr("Stop testing; the next change tests again"));
   state_->setObjectName("claimsState");
   state_->setWordWrap(false);
   connect(add_, &QToolButton::clicked, this, &ClaimsPanel::add);
@@ -136,8 +138,9 @@ QWidget* ClaimsPanel::createEmpty() {
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(kGap);
   auto* words = mutedLabel(
-      tr("A claim says what the animal could do, such as “head at least 8.5 m high”. The bones answer whether they "
-         "support it, in which pose, which joints stop it, and which overlap or cartilage it would take."));
+      tr("A claim says what the animal could do, such as “minimum head height 8.50 m”. It is tested whether that is "
+         "within the ranges of the joints, in which pose, which joints stop it, and which overlap or cartilage it "
+         "would take."));
   words->setObjectName("noClaims");
   auto* first = new QPushButton(tr("Add a claim"));
   first->setObjectName("firstClaim");
@@ -169,11 +172,11 @@ void ClaimsPanel::remove() {
 
 void ClaimsPanel::showPose() {
   const auto row = chosen();
-  const study::ClaimAnswer* answer = row ? answers_->find(*row) : nullptr;
-  if (!answer || !answers_->current(*row) || !answer->unanswerable.empty()) return;
+  const ClaimAnswers::Known* known = row ? answers_->find(*row) : nullptr;
+  if (!known || !known->current || !known->answered()) return;
   const QString name = claimName(document_.project().claims[*row]);
-  document_.changePose(kinematics::Pose(answer->pose),
-                       answer->supported ? tr("Show “%1”").arg(name) : tr("Show the nearest to “%1”").arg(name));
+  document_.changePose(known->answer->pose,
+                       known->answer->supported ? tr("Show “%1”").arg(name) : tr("Show the nearest to “%1”").arg(name));
 }
 
 void ClaimsPanel::keyPressEvent(QKeyEvent* event) {
@@ -209,7 +212,7 @@ void ClaimsPanel::refreshChosen() {
   if (!row) return;
   const study::Claim& claim = document_.project().claims[*row];
   editor_->setClaim(claim);
-  answer_->setAnswer(document_, claim, answers_->find(*row), answers_->current(*row));
+  answer_->setAnswer(claim, answers_->find(*row), document_.pose());
 }
 
 /// The head's line tells what goes on; a button stops it, or asks again what was stopped.
@@ -218,9 +221,9 @@ void ClaimsPanel::tellProgress(int done, int total) {
   const auto row = chosen();
   const bool old = row && !asking && !answers_->current(*row);
   state_->setText(!asking     ? (old ? tr("stopped") : QString())
-                  : total > 0 ? tr("asking, %1 %").arg(100 * done / total)
-                              : tr("asking"));
-  stop_->setText(old ? tr("Ask again") : tr("Stop"));
+                  : total > 0 ? tr("testing, %1").arg(percent(double(done) / total))
+                              : tr("testing"));
+  stop_->setText(old ? tr("Test again") : tr("Stop"));
   stop_->setVisible(asking || old);
 }
 
@@ -229,13 +232,13 @@ QString ClaimsPanel::inShort() const {
   const std::size_t all = document_.project().claims.size();
   std::size_t supported = 0, answered = 0;
   for (std::size_t i = 0; i < all; ++i) {
-    const study::ClaimAnswer* answer = answers_->find(i);
-    if (!answer || !answer->unanswerable.empty()) continue;
+    const ClaimAnswers::Known* known = answers_->find(i);
+    if (!known || !known->answered()) continue;
     ++answered;
-    supported += answer->supported;
+    supported += known->answer->supported;
   }
-  if (answered < all) return all == 1 ? tr("1 claim") : tr("%1 claims").arg(all);
-  return tr("%1 of %2 supported").arg(supported).arg(all);
+  if (answered < all) return tr("claims: %1").arg(all);
+  return tr("%1 of %2 within range").arg(supported).arg(all);
 }
 
 }  // namespace zyga::ui

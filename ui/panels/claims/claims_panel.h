@@ -26,7 +26,7 @@ class ClaimsPanel : public QWidget {
 
   /// Answers are still being found.
   bool busy() const;
-  /// "1 of 3 supported": for the title of the folded panel.
+  /// "1 of 3 within range": for the title of the folded panel.
   QString inShort() const;
 
  public slots:

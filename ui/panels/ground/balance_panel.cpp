@@ -5,19 +5,24 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QSettings>
+#include <QSignalBlocker>
+#include <QToolButton>
 
-#include "ui/panels/ground/density_fields.h"
-#include "ui/panels/ground/ground_words.h"
+#include "ui/commands/project_edits.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/parts/verdict_mark.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
-#include "ui/theme/words.h"
+#include "ui/theme/unit_spin_box.h"
+#include "ui/words/ground_words.h"
+#include "ui/words/numbers.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
 
-constexpr char kDrawnKey[] = "ground/balanceDrawn";
+constexpr char kBalanceDrawnKey[] = "ground/balanceDrawn";
+constexpr int kDensityMergeKey = 2100;  // and one more for each part
 
 QLabel* figureLabel(const char* name) {
   auto* label = new QLabel;
@@ -29,6 +34,65 @@ QLabel* figureLabel(const char* name) {
 
 }  // namespace
 
+DensityFields::DensityFields(Document& document, QWidget* parent) : QWidget(parent), document_(document) {
+  auto* grid = new QGridLayout(this);
+  grid->setContentsMargins(0, 0, 0, 0);
+  grid->setHorizontalSpacing(kGap);
+  grid->setVerticalSpacing(kGridStep);
+  auto* heading = new QLabel(tr("Densities"));
+  heading->setProperty("role", "title");
+  usual_ = new QToolButton;
+  usual_->setObjectName("usualDensities");
+  usual_->setText(tr("Usual values"));
+  usual_->setFocusPolicy(Qt::TabFocus);
+  usual_->setToolTip(
+      tr("800 kg/m³ for the trunk (used with hulls by Sellers et al. 2012), less for the neck's air "
+         "spaces, 1000 for limbs: program default, no source"));
+  connect(usual_, &QToolButton::clicked, this, [this] { changeDensities(document_, {}, tr("Usual densities")); });
+  grid->addWidget(heading, 0, 0);
+  grid->addWidget(usual_, 0, 1, Qt::AlignRight);
+  for (const auto part : study::kAllBodyParts) {
+    auto* field = new UnitSpinBox(tr("kg/m³"));
+    field->setObjectName("density" + QString(capital(bodyPartName(part))).remove(' '));
+    field->setAccessibleName(tr("Density of the %1").arg(bodyPartName(part)));
+    field->setRange(study::kLeastDensity, study::kMostDensity);
+    field->setDecimals(0);
+    field->setSingleStep(50);
+    field->setKeyboardTracking(false);
+    auto* label = new QLabel(capital(bodyPartName(part)));
+    label->setBuddy(field);
+    const int row = grid->rowCount();
+    grid->addWidget(label, row, 0);
+    grid->addWidget(field, row, 1);
+    connect(field, &QDoubleSpinBox::valueChanged, this, [this, part](double density) { change(part, density); });
+    fields_.at(static_cast<std::size_t>(part)) = field;
+  }
+  grid->setColumnStretch(1, 1);
+  connect(&document_, &Document::changed, this, [this](Changes what) {
+    if (what & Change::Ground) refresh();
+  });
+  refresh();
+}
+
+void DensityFields::change(study::BodyPart part, double density) {
+  auto densities = document_.project().densities;
+  densities[part] = density;
+  changeDensities(document_, densities, tr("Density of the %1").arg(bodyPartName(part)),
+                  kDensityMergeKey + static_cast<int>(part));
+}
+
+void DensityFields::refresh() {
+  setEnabled(document_.hasProject());
+  if (!document_.hasProject()) return;
+  const auto& densities = document_.project().densities;
+  for (const auto part : study::kAllBodyParts) {
+    auto* field = fields_.at(static_cast<std::size_t>(part));
+    const QSignalBlocker quiet(field);
+    field->setValue(densities[part]);
+  }
+  usual_->setEnabled(!(densities == study::Densities{}));
+}
+
 BalancePanel::BalancePanel(GroundState& ground, QWidget* parent)
     : QWidget(parent), ground_(ground), mark_(new VerdictMark), sentence_(new QLabel), drawn_(new QCheckBox) {
   sentence_->setObjectName("balanceSentence");
@@ -36,9 +100,9 @@ BalancePanel::BalancePanel(GroundState& ground, QWidget* parent)
   drawn_->setObjectName("balanceDrawn");
   drawn_->setText(tr("Draw on the ground"));
   drawn_->setToolTip(tr("The centre of mass, its plumb line, and the polygon of what touches the ground"));
-  drawn_->setChecked(QSettings().value(kDrawnKey, true).toBool());
+  drawn_->setChecked(QSettings().value(kBalanceDrawnKey, true).toBool());
   connect(drawn_, &QCheckBox::toggled, this, [this](bool drawn) {
-    QSettings().setValue(kDrawnKey, drawn);
+    QSettings().setValue(kBalanceDrawnKey, drawn);
     emit drawnChanged(drawn);
   });
   auto* heading = new QLabel(tr("Mass and balance, an estimate"));
@@ -72,9 +136,9 @@ QLayout* BalancePanel::createNumbers() {
   circumference_ = figureLabel("massByCircumference");
   centre_ = figureLabel("centreHeight");
   fore_ = figureLabel("foreShare");
-  volume_->setToolTip(tr("Hulls around the bones × 1.21 × density; %1").arg(text(study::kHullSource)));
+  volume_->setToolTip(tr("Hulls around the bones × 1.21 × density; %1").arg(say(study::kHullSource)));
   circumference_->setToolTip(
-      tr("From humerus and femur, %1; mean error 25.63 %").arg(text(study::kCircumferenceSource)));
+      tr("From humerus and femur, %1; mean error 25.63\u00A0%").arg(say(study::kCircumferenceSource)));
   const std::pair<QString, QLabel*> rows[] = {{tr("By volume"), volume_},
                                               {tr("By circumference"), circumference_},
                                               {tr("Centre of mass"), centre_},
@@ -102,11 +166,11 @@ void BalancePanel::refresh(Changes what) {
   auto level = balance.inside() ? range::Level::Supported : range::Level::Beyond;
   if (!balance.margin) level = range::Level::NotJudged;
   mark_->setLevel(level);
-  sentence_->setText(text(study::sentence(balance, ground_.forward())));
+  sentence_->setText(balanceWords(balance, ground_.forward()));
   volume_->setText(massWords(balance.body.mass));
-  circumference_->setText(circumferenceWords(ground_.document().project()));
-  centre_->setText(tr("%1 m over the ground").arg(balance.body.p_WCentre.z(), 0, 'f', 2));
-  fore_->setText(balance.foreShare ? tr("%1 % of the weight").arg(qRound(*balance.foreShare * 100))
+  circumference_->setText(circumferenceWords(study::massFromCircumferences(ground_.document().project().table)));
+  centre_->setText(tr("%1 over the ground").arg(metres(balance.body.p_WCentre.z())));
+  fore_->setText(balance.foreShare ? tr("%1 of the weight").arg(percent(*balance.foreShare))
                                    : tr("not told by mechanics alone"));
 }
 

@@ -7,9 +7,9 @@
 #include "core/files/disk/atomic_file.h"
 #include "core/study/ground/trackway_table.h"
 #include "ui/panels/ground/balance_panel.h"
-#include "ui/panels/ground/ground_words.h"
 #include "ui/panels/ground/trackway_panel.h"
 #include "ui/parts/panel_parts.h"
+#include "ui/words/ground_words.h"
 
 namespace zyga::ui {
 

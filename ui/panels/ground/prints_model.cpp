@@ -3,7 +3,7 @@
 #include <array>
 
 #include "core/anatomy/tables/csv.h"
-#include "ui/commands/ground_edits.h"
+#include "ui/commands/project_edits.h"
 #include "ui/theme/theme.h"
 
 namespace zyga::ui {

@@ -16,22 +16,23 @@
 
 #include "core/files/disk/atomic_file.h"
 #include "core/study/ground/trackway_table.h"
-#include "ui/commands/ground_edits.h"
-#include "ui/panels/ground/ground_words.h"
+#include "ui/commands/project_edits.h"
 #include "ui/panels/ground/prints_model.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
-#include "ui/theme/words.h"
+#include "ui/words/ground_words.h"
 #include "ui/words/numbers.h"
+#include "ui/words/say.h"
+#include "ui/words/table_words.h"
 
 namespace zyga::ui {
 namespace {
 
-constexpr char kDrawnKey[] = "ground/trackwayDrawn";
+constexpr char kPrintsDrawnKey[] = "ground/trackwayDrawn";
 constexpr char kFolderKey[] = "files/trackwayFolder";
-constexpr double kMostLowered = 0.15;  // of the hip's height: as far as a trunk may come down for feet on prints
-constexpr int kRowHeight = 24, kMostRows = 7;
+constexpr double kMaxLowered = 0.15;  // of the hip's height: as far as a trunk may come down for feet on prints
+constexpr int kRowHeight = 24, kMostPrintRows = 7;
 
 QString tableIn(const QMimeData& data) {
   for (const QUrl& url : data.urls())
@@ -153,7 +154,7 @@ QLayout* TrackwayPanel::createFigures() {
   rule_->setAccessibleName(tr("Hip height from the length of the hind print"));
   for (const auto& rule : study::kHipRules) {
     rule_->addItem(tr("%1 × print").arg(rule.multiplier), rule.multiplier);
-    rule_->setItemData(rule_->count() - 1, text(rule.source), Qt::ToolTipRole);
+    rule_->setItemData(rule_->count() - 1, say(rule.source), Qt::ToolTipRole);
   }
   connect(rule_, &QComboBox::activated, this, &TrackwayPanel::chooseRule);
   auto* ruleTitle = mutedLabel(tr("Hip is"));
@@ -165,7 +166,7 @@ QLayout* TrackwayPanel::createFigures() {
   gauge_ = figure(*grid, "trackGauge", tr("Gauge"));
   stride_ = figure(*grid, "trackStride", tr("Relative stride"));
   speed_ = figure(*grid, "trackSpeed", tr("Speed"));
-  caution_ = mutedLabel(text(study::kSpeedCaution));
+  caution_ = mutedLabel(speedCaution());
   caution_->setObjectName("speedCaution");
   grid->addWidget(caution_, grid->rowCount(), 0, 1, 2);
   return grid;
@@ -176,9 +177,9 @@ QLayout* TrackwayPanel::createFitting() {
   column->setSpacing(kGridStep);
   auto* heading = new QLabel(tr("The feet on it"));
   heading->setProperty("role", "title");
-  under_ =
-      wordButton("moveUnder", tr("Bring under the feet"), tr("Move the trackway to where it lies best under the feet"));
-  step_ = wordButton("stepOn", tr("Step onto it"),
+  under_ = wordButton("moveUnder", tr("Move trackway to feet"),
+                      tr("Move the trackway to where it lies best under the feet"));
+  step_ = wordButton("stepOn", tr("Place feet on prints"),
                      tr("Put every foot onto its nearest print; the trunk comes down as far as the legs need"));
   connect(under_, &QToolButton::clicked, this, &TrackwayPanel::moveUnder);
   connect(step_, &QToolButton::clicked, this, &TrackwayPanel::stepOn);
@@ -195,9 +196,9 @@ QLayout* TrackwayPanel::createFitting() {
   gaps_->setObjectName("trackGaps");
   drawn_ = new QCheckBox(tr("Draw the prints"));
   drawn_->setObjectName("trackwayDrawn");
-  drawn_->setChecked(QSettings().value(kDrawnKey, true).toBool());
+  drawn_->setChecked(QSettings().value(kPrintsDrawnKey, true).toBool());
   connect(drawn_, &QCheckBox::toggled, this, [this](bool drawn) {
-    QSettings().setValue(kDrawnKey, drawn);
+    QSettings().setValue(kPrintsDrawnKey, drawn);
     emit drawnChanged(drawn);
   });
   column->addWidget(heading);
@@ -236,12 +237,12 @@ void TrackwayPanel::readTable(const QString& file) {
   try {
     reading = study::readTrackwayTable(files::readWhole(file.toStdString()), name);
   } catch (const files::FileError& error) {
-    return tell(faultText(error));
+    return tell(sayFailure(error));
   }
   QStringList words;
   for (const auto& message : reading.messages) {
     const bool fault = message.severity == anatomy::TableMessage::Severity::Error;
-    if (fault || reading.usable()) words += text(message);
+    if (fault || reading.usable()) words += say(message);
   }
   if (reading.usable()) {
     auto trackway = document().project().trackway;
@@ -263,13 +264,13 @@ void TrackwayPanel::chooseRule() {
 void TrackwayPanel::moveUnder() {
   const auto feet = study::feetOf(document().specimen(), document().placement());
   changeTrackway(document(), study::movedUnder(document().project().trackway, feet),
-                 tr("Bring the trackway under the feet"));
+                 tr("Move the trackway to the feet"));
 }
 
 void TrackwayPanel::stepOn() {
-  const auto stepped = study::stepOnto(document().specimen(), document().articulation(), document().pose(),
-                                       ground_.laid().prints, kMostLowered * hipHeight(document()));
-  document().changePose(stepped.feet.pose, tr("Step onto the trackway"));
+  const auto stepped =
+      study::stepOnto(document().scenario(), ground_.laid().prints, kMaxLowered * hipHeight(document()));
+  document().changePose(stepped.feet.pose, tr("Place the feet on the prints"));
   QStringList words;
   if (stepped.lowered > 0) words += tr("The trunk came down by %1.").arg(millimetres(stepped.lowered, 0));
   if (!stepped.feet.hold())
@@ -287,7 +288,7 @@ void TrackwayPanel::tell(const QString& words) {
 
 void TrackwayPanel::refresh(Changes what) {
   const bool open = document().hasProject();
-  if (what == Changes(Change::Everything)) tell({});
+  if (what & Change::Specimen) tell({});
   if (what & Change::Ground) {
     const int rows = model_->rowCount();
     for (QToolButton* button : {open_, add_}) button->setEnabled(open);
@@ -295,7 +296,7 @@ void TrackwayPanel::refresh(Changes what) {
     empty_->setVisible(rows == 0);
     filled_->setVisible(rows > 0);
     table_->setFixedHeight(table_->horizontalHeader()->sizeHint().height() +
-                           scaledWithText(kRowHeight) * std::min(rows, kMostRows) + 4);
+                           scaledWithText(kRowHeight) * std::min(rows, kMostPrintRows) + 4);
     if (open) refreshFigures();
   }
   if (open && (what & (Changes(Change::Ground) | Change::Pose | Change::Assumptions))) refreshFit();
@@ -309,31 +310,22 @@ void TrackwayPanel::refreshFigures() {
     const QSignalBlocker quiet(rule_);
     const int known = rule_->findData(trackway.hipMultiplier);
     rule_->setCurrentIndex(known);
-    rule_->setToolTip(text(study::hipSource(trackway.hipMultiplier)));
+    rule_->setToolTip(say(study::hipSource(trackway.hipMultiplier)));
   }
-  hip_->setText(amountWords(summary.hipHeight, 2, "m"));
-  angulation_->setText(angleWords(summary.paceAngulation));
-  gauge_->setText(amountWords(summary.gauge, 2, "m"));
-  stride_->setText(amountWords(summary.relativeStride, 2, {}));
-  QString speed = amountWords(summary.speed, 2, "m/s");
-  if (summary.speed) {
-    auto inKilometres = *summary.speed;
-    for (double* value : {&inKilometres.least, &inKilometres.most}) *value *= 3.6;
-    speed += tr(" (%1)").arg(amountWords(inKilometres, 1, "km/h"));
-  }
-  speed_->setText(speed);
+  hip_->setText(metresRange(summary.hipHeight));
+  angulation_->setText(angleRange(summary.paceAngulation));
+  gauge_->setText(metresRange(summary.gauge));
+  stride_->setText(plainRange(summary.relativeStride, 2));
+  speed_->setText(speedRange(summary.speed));
 }
 
 void TrackwayPanel::refreshFit() {
   QStringList lines;
   const auto& laid = ground_.laid();
-  for (const auto& fit : ground_.fits()) {
-    const QString line = text(study::sentence(fit, laid.prints));
-    lines += capital(line) + ".";
-  }
+  for (const auto& fit : ground_.fits()) lines += footFitWords(fit, laid.prints) + '.';
   fit_->setText(lines.join('\n'));
   QStringList gaps;
-  for (const auto& gap : laid.gaps) gaps += text(gap);
+  for (const auto& gap : laid.gaps) gaps += say(gap);
   gaps_->setText(gaps.join('\n'));
   gaps_->setVisible(!gaps.isEmpty());
   under_->setEnabled(!laid.prints.empty());

@@ -6,10 +6,6 @@
 
 class QLabel;
 
-namespace zyga::anatomy {
-struct Joint;
-}
-
 namespace zyga::ui {
 
 class IntervalBar;
@@ -21,7 +17,8 @@ class AngleField : public QWidget {
  public:
   explicit AngleField(int motion, QWidget* parent = nullptr);
   /// `level` is the verdict on this motion.
-  void show(const anatomy::Joint& joint, const range::Band& band, double angle, range::Level level);
+  void show(const anatomy::Specimen& specimen, anatomy::JointIndex index, const range::Band& band, double angle,
+            range::Level level);
   UnitSpinBox* field() const { return field_; }
 
  signals:
@@ -35,6 +32,28 @@ class AngleField : public QWidget {
   IntervalBar* bar_;
   QLabel* interval_;
   QLabel* stops_;
+};
+
+/// One motion's interval as a bar around the neutral line, with the present angle as a mark.
+class IntervalBar : public QWidget {
+ public:
+  explicit IntervalBar(QWidget* parent = nullptr);
+  /// `angle` in rad; `typed` draws the bar hollow, as limits that no bone gives.
+  void show(const range::Band& band, double angle, range::Level level, bool typed);
+  QSize sizeHint() const override { return {120, 16}; }
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  double reach() const;
+  qreal xOf(double angle) const;
+  void paintBand(QPainter& painter);
+
+  range::Band band_;
+  double angle_ = 0;
+  range::Level level_ = range::Level::NotJudged;
+  bool typed_ = false;
 };
 
 }  // namespace zyga::ui

@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPainter>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QToolButton>
@@ -12,18 +13,18 @@
 #include "ui/panels/joint/angle_field.h"
 #include "ui/panels/joint/facet_drawing.h"
 #include "ui/panels/joint/joint_words.h"
-#include "ui/panels/joint/meeting_numbers.h"
-#include "ui/panels/joint/neutral_words.h"
 #include "ui/panels/joint/supported_map_view.h"
-#include "ui/panels/joint/verdict_badge.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/unit_spin_box.h"
-#include "ui/theme/words.h"
+#include "ui/words/assumption_words.h"
 #include "ui/words/numbers.h"
+#include "ui/words/range_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
+
 namespace {
 
 /// Steps of one field of one joint that follow each other are one undo step.
@@ -42,13 +43,22 @@ void showWords(QLabel* label, const QString& words) {
   label->setVisible(!words.isEmpty());
 }
 
+/// A scroll area asks its page for a height by its width alone and would scroll as soon as the drawings are less high
+/// than they like; here they give way first, down to the least they need.
+class JointPage : public QWidget {
+ public:
+  using QWidget::QWidget;
+  int heightForWidth(int width) const override { return layout()->minimumHeightForWidth(width); }
+};
+
 /// Typed limits are judged motion by motion, facets by all three angles together.
 range::Level levelOfMotion(const anatomy::Joint& joint, const range::JointVerdict* verdict, int motion) {
   if (!verdict) return range::Level::NotJudged;
   if (joint.hasFacets() || verdict->level == range::Level::NotJudged) return verdict->level;
   range::Level level = range::Level::Supported;
   for (const range::Finding& finding : verdict->findings)
-    if (finding.motion == motion) level = std::max(level, finding.level);
+    if (finding.motion == motion || finding.kind == range::FindingKind::BoneContact)
+      level = std::max(level, finding.level);
   return level;
 }
 
@@ -131,7 +141,7 @@ QHBoxLayout* JointView::makeFoot(QWidget* page) {
 }
 
 QWidget* JointView::makeJointPage() {
-  auto* page = new QWidget(pages_);
+  auto* page = new JointPage(pages_);
   auto* column = new QVBoxLayout(page);
   column->setContentsMargins(kWideGap, 0, kWideGap, kGridStep);
   column->setSpacing(kGridStep);
@@ -158,7 +168,7 @@ QWidget* JointView::makeJointPage() {
 }
 
 void JointView::documentChanged(Changes what) {
-  if (what & (Changes(Change::Pose) | Change::Assumptions | Change::Selection)) refresh();
+  if (what & (Changes(Change::Pose) | Change::Assumptions | Change::Contact | Change::Selection)) refresh();
 }
 
 void JointView::refresh() {
@@ -174,9 +184,11 @@ void JointView::showJoint(JointIndex joint) {
   title_->setText(QString::fromStdString(bones.id));
   title_->setToolTip(bonesOf(document_.specimen(), joint));
   title_->setAccessibleDescription(title_->toolTip());
-  badge_->show(level);
+  if (verdict) badge_->show(*verdict);
   badge_->setVisible(verdict != nullptr);
-  showWords(complaint_, verdict ? complaintWords(*verdict) : QString());
+  // Without the joint's name and state, which title and badge say already.
+  const bool complains = verdict && !verdict->findings.empty();
+  showWords(complaint_, complains ? capital(reasonWords(document_.scenario(), *verdict)) : QString());
   showWords(grounds_, groundsWords(bones, verdict));
   const bool facets = verdict && (verdict->left || verdict->right);
   drawing_->setVisible(facets);
@@ -193,7 +205,7 @@ void JointView::showJoint(JointIndex joint) {
     AngleField* field = angles_[static_cast<std::size_t>(motion)];
     field->setVisible(!fixed);
     if (fixed) continue;
-    field->show(bones, document_.band(joint, motion), document_.pose()[joint][motion],
+    field->show(document_.specimen(), joint, document_.band(joint, motion), document_.pose()[joint][motion],
                 levelOfMotion(bones, verdict, motion));
   }
 }
@@ -215,10 +227,12 @@ void JointView::showNeutral(JointIndex joint) {
   const auto& rest = document_.articulation()[joint];
   const anatomy::Joint& bones = document_.specimen()[joint];
   const bool judged = bones.hasFacets() && bones.kind != anatomy::JointKind::Fixed;
-  showWords(articulation_, text(range::articulationNote(document_.specimen(), joint, rest)));
+  showWords(articulation_,
+            articulationWords(document_.specimen(), joint, range::articulationNote(document_.specimen(), joint, rest)));
   const range::NeutralBy by = document_.assumptions().neutralBy;
-  showWords(neutralBy_,
-            judged ? tr("Neutral: %1 (%2 off)").arg(neutralName(by), millimetres(rest.residual)) : QString());
+  showWords(
+      neutralBy_,
+      judged ? tr("Neutral: %1 (facet centres %2 apart)").arg(neutralName(by), millimetres(rest.residual)) : QString());
   neutralBy_->setToolTip(neutralSources(by));
   caution_->setVisible(judged);
 }
@@ -256,6 +270,31 @@ void JointView::toNeutral() {
   kinematics::Pose pose = document_.pose();
   pose[*joint].setZero();
   document_.changePose(pose, tr("%1 to neutral").arg(title_->text()));
+}
+
+namespace {
+constexpr int kShape = 10;
+}
+
+VerdictBadge::VerdictBadge(QWidget* parent) : QWidget(parent) { setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed); }
+
+void VerdictBadge::show(const range::JointVerdict& verdict) {
+  level_ = verdict.level;
+  words_ = stateWords(verdict);
+  setAccessibleName(words_);
+  updateGeometry();
+  update();
+}
+
+QSize VerdictBadge::sizeHint() const {
+  return {kShape + 2 + kGap + fontMetrics().horizontalAdvance(words_), fontMetrics().height() + kGridStep};
+}
+
+void VerdictBadge::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  paintVerdict(painter, QPointF(kShape / 2.0 + 1, height() / 2.0), kShape, level_);
+  painter.setPen(theme().text);
+  painter.drawText(rect().adjusted(kShape + kGap, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, words_);
 }
 
 }  // namespace zyga::ui

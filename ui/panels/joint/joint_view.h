@@ -3,6 +3,7 @@
 #include <QWidget>
 #include <array>
 
+#include "core/range/findings.h"
 #include "core/range/supported_map.h"
 #include "ui/document/document.h"
 
@@ -72,6 +73,21 @@ class JointView : public QWidget {
   QLabel* neutralBy_ = nullptr;
   QLabel* caution_ = nullptr;
   std::array<AngleField*, 3> angles_{};
+};
+
+/// A verdict as its shape and its state in words.
+class VerdictBadge : public QWidget {
+ public:
+  explicit VerdictBadge(QWidget* parent = nullptr);
+  void show(const range::JointVerdict& verdict);
+  QSize sizeHint() const override;
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  range::Level level_ = range::Level::NotJudged;
+  QString words_;
 };
 
 }  // namespace zyga::ui

@@ -10,8 +10,8 @@
 
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
-#include "ui/theme/words.h"
 #include "ui/words/numbers.h"
+#include "ui/words/range_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -64,10 +64,10 @@ std::vector<QLineF> outlineOf(const range::SupportedMap& map) {
 
 SupportedMapView::SupportedMapView(QWidget* parent) : QWidget(parent) {
   setObjectName("supportedMap");
-  setAccessibleName(tr("Supported dorsiflexion and lateral flexion"));
+  setAccessibleName(tr("Range of dorsiflexion and lateral flexion together"));
   setToolTip(
-      tr("What the bones support when this joint is raised or lowered (up, down) and bent to a side (left, right), "
-         "its torsion as it is. Drag the mark to turn the joint; arrow keys do the same."));
+      tr("What is within range when this joint is raised or lowered (up, down) and bent to a side (left, right), "
+         "its axial rotation as it is. Drag the mark to turn the joint; arrow keys do the same."));
   setFocusPolicy(Qt::StrongFocus);
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
   setMaximumHeight(fontMetrics().height() * kMostLines);
@@ -84,7 +84,7 @@ void SupportedMapView::show(const range::SupportedMap& map, double dorsiflexion,
   lateral_ = lateral;
   level_ = level;
   setAccessibleDescription(tr("dorsiflexion %1, lateral flexion %2, %3")
-                               .arg(signedDegrees(dorsiflexion), signedDegrees(lateral), text(range::toText(level))));
+                               .arg(signedDegrees(dorsiflexion), signedDegrees(lateral), levelWords(level)));
   update();
 }
 
@@ -131,11 +131,9 @@ void SupportedMapView::paintAxes(QPainter& painter) {
   painter.setFont(smallFont(font()));
   painter.setPen(theme().muted);
   const qreal text = QFontMetricsF(painter.font()).height();
-  const auto words = [](const char* name, double angle) {
-    return QString("%1 %2").arg(QString::fromLatin1(name), signedDegrees(angle));
-  };
-  painter.drawText(QRectF(0, area.top() - text - 1, width(), text), Qt::AlignCenter, words("dorsal", map_.dorsal));
-  painter.drawText(QRectF(0, area.bottom() + 1, width(), text), Qt::AlignCenter, words("ventral", map_.ventral));
+  const auto words = [](const QString& name, double angle) { return QString("%1 %2").arg(name, signedDegrees(angle)); };
+  painter.drawText(QRectF(0, area.top() - text - 1, width(), text), Qt::AlignCenter, words(tr("dorsal"), map_.dorsal));
+  painter.drawText(QRectF(0, area.bottom() + 1, width(), text), Qt::AlignCenter, words(tr("ventral"), map_.ventral));
   // In the lower corners, which a supported region seldom fills.
   const QRectF row(area.left() + 3, area.bottom() - text - 1, area.width() - 6, text);
   painter.drawText(row, Qt::AlignLeft | Qt::AlignVCenter, tr("left %1").arg(degrees(map_.left)));

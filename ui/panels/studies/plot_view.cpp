@@ -4,16 +4,19 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QSettings>
 #include <QStyleOption>
 #include <algorithm>
 
 #include "ui/theme/figures.h"
+#include "ui/words/study_words.h"
 
 namespace zyga::ui {
 namespace {
 
 constexpr double kMostSlender = 1.2, kLeastSlender = 0.95;  // height to width
 constexpr qreal kPale = 0.45;
+constexpr char kSizeKey[] = "studies/plotWindow";
 
 }  // namespace
 
@@ -51,7 +54,7 @@ void PlotView::show(std::shared_ptr<const StudyResult> result, bool outOfDate) {
 
 int PlotView::heightForWidth(int width) const {
   if (!result_) return 0;
-  const QSizeF paper = paperSize(*result_);
+  const QSizeF paper = figureSize(kindOf(*result_));
   return qRound(width * std::clamp(paper.height() / paper.width(), kLeastSlender, kMostSlender));
 }
 
@@ -85,6 +88,36 @@ void PlotView::keyPressEvent(QKeyEvent* event) {
   } else {
     QWidget::keyPressEvent(event);
   }
+}
+
+PlotWindow::PlotWindow(QWidget* parent) : QDialog(parent) {
+  setObjectName("plotWindow");
+  resize(QSettings().value(kSizeKey, QSize(880, 640)).toSize());
+  setMinimumSize(360, 260);
+  connect(&ThemeSwitch::instance(), &ThemeSwitch::changed, this, qOverload<>(&QWidget::update));
+}
+
+void PlotWindow::show(StudyKind kind, const std::shared_ptr<const StudyResult>& result, bool outOfDate) {
+  result_ = result;
+  outOfDate_ = outOfDate;
+  setWindowTitle(outOfDate ? tr("%1, out of date").arg(title(kind)) : title(kind));
+  update();
+  if (result_) return QDialog::show();
+  hide();
+}
+
+void PlotWindow::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.fillRect(rect(), theme().panel);
+  if (!result_) return;
+  if (outOfDate_) painter.setOpacity(kPale);
+  paintStudy(painter, QRectF(rect()).adjusted(kWideGap, kWideGap, -kWideGap, -kWideGap), *result_,
+             screenInk(theme(), font()));
+}
+
+void PlotWindow::hideEvent(QHideEvent* event) {
+  QSettings().setValue(kSizeKey, size());
+  QDialog::hideEvent(event);
 }
 
 }  // namespace zyga::ui

@@ -1,9 +1,10 @@
 #pragma once
 
-#include <QWidget>
+#include <QDialog>
 #include <memory>
 
-#include "ui/studies/study_result.h"
+#include "ui/plots/study_plots.h"
+#include "ui/studies/study_job.h"
 #include "ui/theme/theme.h"
 
 namespace zyga::ui {
@@ -31,6 +32,22 @@ class PlotView : public QWidget {
   void paintEvent(QPaintEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  std::shared_ptr<const StudyResult> result_;
+  bool outOfDate_ = false;
+};
+
+/// A study's figure with all the room that a window gives, beside the main one.
+class PlotWindow : public QDialog {
+  Q_OBJECT
+ public:
+  explicit PlotWindow(QWidget* parent);
+  void show(StudyKind kind, const std::shared_ptr<const StudyResult>& result, bool outOfDate);
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
 
  private:
   std::shared_ptr<const StudyResult> result_;

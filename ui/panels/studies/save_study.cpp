@@ -5,10 +5,11 @@
 #include <QMimeData>
 
 #include "core/files/disk/atomic_file.h"
-#include "core/files/json/json.h"
-#include "core/files/json/json_layout.h"
+#include "core/files/export/study_json.h"
+#include "core/files/json/json_write.h"
 #include "ui/plots/plot_file.h"
-#include "ui/theme/words.h"
+#include "ui/plots/study_plots.h"
+#include "ui/words/study_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -18,12 +19,13 @@ PlotPainter onPaper(const StudyResult& result) {
 }
 
 std::string numbersOf(const Document& document, const StudyResult& result) {
+  namespace json = files::json;
   std::vector<std::string> cautionary;
-  for (const std::string& words : cautions(result)) cautionary.push_back(files::jsonString(words));
-  return files::onLines({files::member("specimen", files::jsonString(document.specimen().name)),
-                         files::member("study", json(result)), files::member("cautions", files::list(cautionary))},
-                        "", '{', '}') +
-         "\n";
+  for (const QString& words : cautions(result)) cautionary.push_back(words.toStdString());
+  return json::document(json::object({{"specimen", document.specimen().name},
+                                      {"study", files::studyJson(result, toldOf(result))},
+                                      {"cautions", json::arrayOf(cautionary)}},
+                                     json::Layout::OnLines));
 }
 
 }  // namespace
@@ -32,20 +34,20 @@ void saveStudy(const Document& document, const StudyResult& result, const QStrin
   const QString ending = QFileInfo(file).suffix().toLower();
   const std::filesystem::path path = file.toStdString();
   if (ending == "json") return files::writeWhole(path, numbersOf(document, result));
-  const QByteArray bytes = plotBytes(ending, paperSize(result), onPaper(result));
+  const QByteArray bytes = plotBytes(ending, figureSize(kindOf(result)), onPaper(result));
   if (bytes.isEmpty()) {
-    throw files::FileError(file.toStdString() + ": a figure is written as svg, pdf or png, numbers as json");
+    throw files::FileError({reason::Id{"study.unknown-ending", 1}, {reason::text(file.toStdString())}});
   }
   files::writeWhole(path, std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
 }
 
-QMimeData* copyOfStudy(const Document& document, StudyKind kind, const StudyResult& result) {
-  QString words = text(document.specimen().name) + QStringLiteral(": ") + title(kind) + '\n';
-  for (const std::string& sentence : sentences(result)) words += text(sentence) + '\n';
-  for (const std::string& sentence : cautions(result)) words += text(sentence) + '\n';
+QMimeData* copyOfStudy(const Document& document, const StudyResult& result) {
+  const QString name = QString::fromStdString(document.specimen().name);
+  QString words = name + QStringLiteral(": ") + title(kindOf(result)) + '\n';
+  for (const QString& sentence : sentences(result) + cautions(result)) words += sentence + '\n';
   auto* data = new QMimeData;
   data->setText(words);
-  data->setImageData(QImage::fromData(plotBytes("png", paperSize(result), onPaper(result)), "PNG"));
+  data->setImageData(QImage::fromData(plotBytes("png", figureSize(kindOf(result)), onPaper(result)), "PNG"));
   return data;
 }
 

@@ -4,7 +4,7 @@
 
 #include "core/files/disk/file_error.h"
 #include "ui/document/document.h"
-#include "ui/studies/study_result.h"
+#include "ui/studies/study_job.h"
 
 class QMimeData;
 
@@ -14,6 +14,6 @@ namespace zyga::ui {
 void saveStudy(const Document& document, const StudyResult& result, const QString& file);
 
 /// Sentences as text and the figure as a picture, for the clipboard. The caller owns it.
-QMimeData* copyOfStudy(const Document& document, StudyKind kind, const StudyResult& result);
+QMimeData* copyOfStudy(const Document& document, const StudyResult& result);
 
 }  // namespace zyga::ui

@@ -15,12 +15,11 @@
 #include <QToolButton>
 
 #include "ui/panels/studies/plot_view.h"
-#include "ui/panels/studies/plot_window.h"
 #include "ui/panels/studies/save_study.h"
 #include "ui/panels/studies/study_fields.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/figures.h"
-#include "ui/theme/words.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -28,12 +27,6 @@ namespace {
 constexpr char kKindKey[] = "studies/kind";
 constexpr char kFolderKey[] = "files/outputFolder";
 constexpr int kQuickDelay = 150;  // ms, so that a drag is not held up
-
-QString paragraphs(const std::vector<std::string>& sentences) {
-  QStringList all;
-  for (const std::string& sentence : sentences) all << text(sentence);
-  return all.join("\n\n");
-}
 
 QLabel* readable(const char* name, bool muted) {
   QLabel* label = muted ? mutedLabel() : new QLabel;
@@ -58,6 +51,8 @@ StudiesPanel::StudiesPanel(Document& document, QWidget* parent)
   column->addLayout(createRun());
   stale_ = readable("studyStale", false);
   column->addWidget(stale_);
+  failure_ = readable("studyFailure", false);
+  column->addWidget(failure_);
   column->addWidget(plot_);
   words_ = readable("studyWords", false);
   words_->setFont(figureFont(words_->font()));
@@ -125,9 +120,9 @@ QLayout* StudiesPanel::createRun() {
   row->addWidget(stop_);
   connect(run_, &QPushButton::clicked, this, &StudiesPanel::run);
   connect(stop_, &QToolButton::clicked, this, [this] { job_.cancel(); });
-  connect(&job_.worker(), &Worker::progress, this, [this](int done, int total) {
-    progress_->setRange(0, total);
-    progress_->setValue(done);
+  connect(&job_.worker(), &Worker::progress, this, [this](double share) {
+    progress_->setRange(0, 1000);
+    progress_->setValue(static_cast<int>(1000 * share));
   });
   return row;
 }
@@ -186,12 +181,14 @@ void StudiesPanel::refresh() {
   fields_->showFor(now);
   const auto result = job_.result(now);
   const bool outOfDate = result && job_.outOfDate(now);
-  run_->setText(result ? tr("Work out again") : tr("Work out"));
+  run_->setText(result ? tr("Run again") : tr("Run"));
   run_->setEnabled(document_.hasProject());
   run_->setVisible(!isQuick(now) && !(job_.busy() && !isQuick(job_.running())));
   stale_->setText(document_.hasProject() ? tr("Out of date: the pose or the assumptions have changed since.")
                                          : tr("Open an animal to study it."));
   stale_->setVisible(!document_.hasProject() || (outOfDate && !isQuick(now)));
+  failure_->setText(job_.failure(now));
+  failure_->setVisible(!failure_->text().isEmpty());
   plot_->show(result, outOfDate && !isQuick(now));
   save_->setVisible(result != nullptr);
   copy_->setVisible(result != nullptr);
@@ -205,8 +202,8 @@ void StudiesPanel::refreshWords() {
   words_->setVisible(result != nullptr);
   cautions_->setVisible(result != nullptr);
   if (!result) return;
-  words_->setText(paragraphs(sentences(*result)));
-  cautions_->setText(paragraphs(cautions(*result)));
+  words_->setText(sentences(*result).join("\n\n"));
+  cautions_->setText(cautions(*result).join("\n\n"));
 }
 
 QString StudiesPanel::inShort() const {
@@ -230,7 +227,7 @@ void StudiesPanel::enlarge() {
 
 void StudiesPanel::copy() {
   if (const auto result = job_.result(kind())) {
-    QApplication::clipboard()->setMimeData(copyOfStudy(document_, kind(), *result));
+    QApplication::clipboard()->setMimeData(copyOfStudy(document_, *result));
     emit told(tr("The study is on the clipboard, as text and as a picture."));
   }
 }
@@ -246,14 +243,15 @@ void StudiesPanel::save() {
   dialog->setDefaultSuffix("svg");
   connect(dialog, &QFileDialog::filterSelected, dialog,
           [dialog](const QString& filter) { dialog->setDefaultSuffix(filter.section("*.", 1).section(')', 0, 0)); });
-  dialog->selectFile(text(document_.specimen().name).replace('/', '-') + ' ' + title(kind()).toLower() + ".svg");
+  dialog->selectFile(QString::fromStdString(document_.specimen().name).replace('/', '-') + ' ' +
+                     title(kind()).toLower() + ".svg");
   connect(dialog, &QFileDialog::fileSelected, this, [this, result](const QString& file) {
     QSettings().setValue(kFolderKey, QFileInfo(file).absolutePath());
     try {
       saveStudy(document_, *result, file);
       emit told(tr("%1 is written.").arg(QFileInfo(file).fileName()));
     } catch (const files::FileError& error) {
-      emit warned(tr("%1 was not written: %2").arg(QFileInfo(file).fileName(), faultText(error)));
+      emit warned(tr("%1 was not written: %2").arg(QFileInfo(file).fileName(), sayFailure(error)));
     }
   });
   dialog->open();

@@ -4,6 +4,7 @@
 #include <QWidget>
 
 #include "ui/studies/study_job.h"
+#include "ui/words/study_words.h"
 
 class QComboBox;
 class QLabel;
@@ -18,7 +19,7 @@ class PlotWindow;
 class StudyFields;
 
 /// Chooses a study, runs it beside the window, shows its figure and what it tells, and takes it elsewhere. An answer
-/// that the pose or the assumptions have left behind is pale and says so.
+/// that the pose or the assumptions have left behind is pale and says so; a study that cannot be made says why.
 class StudiesPanel : public QWidget {
   Q_OBJECT
  public:
@@ -63,7 +64,7 @@ class StudiesPanel : public QWidget {
   StudyJob job_;
   QTimer quick_;  ///< before what is quick is worked out anew
   QComboBox* choice_;
-  QLabel *about_, *stale_, *words_, *cautions_;
+  QLabel *about_, *stale_, *failure_, *words_, *cautions_;
   StudyFields* fields_;
   QPushButton *run_, *save_, *copy_;
   QProgressBar* progress_;

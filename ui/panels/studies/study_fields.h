@@ -1,15 +1,35 @@
 #pragma once
 
 #include <QStackedWidget>
+#include <QWidget>
 
 #include "ui/studies/study_job.h"
 
 class QCheckBox;
+class QGridLayout;
 
 namespace zyga::ui {
 
-class SpreadFields;
 class UnitSpinBox;
+
+/// What the uncertainty takes for granted: samples, errors of the table, assumptions that vary.
+class SpreadFields : public QWidget {
+  Q_OBJECT
+ public:
+  explicit SpreadFields(QWidget* parent = nullptr);
+  study::SpreadOptions options() const;
+  void setOptions(const study::SpreadOptions& options);
+
+ signals:
+  void edited();
+
+ private:
+  UnitSpinBox* field(QGridLayout& grid, int row, const char* name, const QString& title, const QString& tip,
+                     const QString& unit, double most, int decimals);
+
+  UnitSpinBox *draws_, *seed_, *measured_, *inferred_, *leastOverlap_, *mostOverlap_, *leastCartilage_, *mostCartilage_;
+  QCheckBox* vary_;
+};
 
 /// The settings of the study that is shown, remembered from one session to the next.
 class StudyFields : public QStackedWidget {
@@ -18,7 +38,7 @@ class StudyFields : public QStackedWidget {
   explicit StudyFields(QWidget* parent = nullptr);
   void showFor(StudyKind kind);
   StudySettings settings() const;
-  /// Whether the reach envelope is to be drawn in the view.
+  /// Whether the feeding envelope is to be drawn in the view.
   bool drawsEnvelope() const;
   void setDrawsEnvelope(bool draws);
 

@@ -1,0 +1,85 @@
+#include "ui/report/report_text.h"
+
+#include <QCoreApplication>
+
+#include "ui/report/report_sections.h"
+#include "ui/words/assumption_words.h"
+#include "ui/words/report_words.h"
+#include "ui/words/say.h"
+#include "ui/words/study_words.h"
+
+namespace zyga::ui {
+namespace {
+
+Figure figureOf(study::StudyKind kind) {
+  switch (kind) {
+    case study::StudyKind::Elevation:
+      return Figure::Elevation;
+    case study::StudyKind::Envelope:
+      return Figure::Envelope;
+    case study::StudyKind::Range:
+      return Figure::RangeChart;
+    case study::StudyKind::Pressure:
+      return Figure::Pressure;
+    case study::StudyKind::Spread:
+      break;
+  }
+  return Figure::None;
+}
+
+/// A study that gave nothing says why.
+ReportSection studySection(const report::StudyOfKind& study) {
+  ReportSection section{title(study.kind)};
+  if (!study.outcome.result) {
+    section.sentences = {filled(translated(QT_TRANSLATE_NOOP("words", "This could not be worked out: %1")),
+                                {say(study.outcome.failure)})};
+    return section;
+  }
+  section.sentences = sentences(*study.outcome.result);
+  section.figure = figureOf(study.kind);
+  if (study.kind == study::StudyKind::Envelope)
+    section.figureCaption = translated(QT_TRANSLATE_NOOP(
+        "words", "Side view to scale: what the snout reaches with every joint of neck and head inside its range."));
+  if (study.kind == study::StudyKind::Pressure) section.cautions = pressureViews() << pressureCaution();
+  return section;
+}
+
+ReportSection cautionsSection(const report::ReportData& data) {
+  ReportSection section{translated(QT_TRANSLATE_NOOP("words", "Cautions"))};
+  section.sentences = {
+      translated(QT_TRANSLATE_NOOP(
+          "words", "Bones permit a pose or they do not; that an animal took a pose is another matter.")),
+      translated(
+          QT_TRANSLATE_NOOP("words", "Everything above holds under the assumptions stated, and changes with them.")),
+      bareBoneCaution(), notEngineering()};
+  if (data.onTracks)
+    section.sentences << translated(QT_TRANSLATE_NOOP(
+        "words", "Speeds from tracks on soft ground are too high (Prescott et al. 2025, Biol. Lett. 21:20250191)."));
+  return section;
+}
+
+}  // namespace
+
+QString subtitleOf(const report::ReportData& data) {
+  return filled(translated(data.claimsOnly ? QT_TRANSLATE_NOOP("words", "Claims put to the bones; pose: %1")
+                                           : QT_TRANSLATE_NOOP("words", "What the bones support; pose: %1")),
+                {poseWord(data.poseName)});
+}
+
+ReportText reportText(const report::ReportData& data) {
+  ReportText text{QString::fromStdString(data.name), subtitleOf(data), {}};
+  auto& sections = text.sections;
+  if (data.claimsOnly) {
+    sections = {claimsSection(data), assumptionsSection(data), cautionsSection(data)};
+    return text;
+  }
+  sections = {poseSection(data),     findingsSection(data),    claimsSection(data),    specimenSection(data),
+              evidenceSection(data), assumptionsSection(data), neckLimitsSection(data)};
+  for (const report::StudyOfKind& study : data.studies) sections.push_back(studySection(study));
+  sections.push_back(massSection(data));
+  sections.push_back(cautionsSection(data));
+  sections.push_back(anglesSection(data));
+  return text;
+}
+
+}  // namespace zyga::ui
