@@ -5,6 +5,7 @@
 build_program() {
   local folder=$1 target=$2 option
   shift 2
+  set -- -DCMAKE_UNITY_BUILD=ON "$@"
   local configure=
   [ -f "$folder/build.ninja" ] || configure=yes
   for option in "$@"; do
@@ -13,7 +14,7 @@ build_program() {
   done
   if [ -n "$configure" ]; then
     mkdir -p "$folder"
-    cmake -S "$source" -B "$folder" -G Ninja -DCMAKE_BUILD_TYPE=Release "-DCMAKE_CXX_FLAGS_RELEASE=-O2 -DNDEBUG" "$@" \
+    cmake -S "$source" -B "$folder" -G Ninja -DCMAKE_BUILD_TYPE=Release "$@" \
       >"$folder/configure.log" 2>&1 || {
       cat "$folder/configure.log" >&2
       echo "error: the build could not be set up, see above" >&2

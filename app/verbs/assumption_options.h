@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/verbs/arguments.h"
+#include "app/arguments/arguments.h"
 #include "core/range/assumptions.h"
 
 namespace zyga::app {

@@ -1,52 +1,42 @@
 #include "app/verbs/assumptions_words.h"
 
+#include <QCoreApplication>
+
 #include "app/verbs/summary_text.h"
-#include "core/files/json/json.h"
-#include "core/files/json/json_layout.h"
 #include "core/files/project/project_schema.h"
+#include "ui/words/assumption_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::app {
 namespace {
 
-using files::jsonString;
-using files::member;
-using files::onOneLine;
-
-std::string percent(double share) { return fixed(share * 100, 0) + " %"; }
-
-std::string cartilageText(const range::Cartilage& cartilage) {
-  const bool inMillimetres = cartilage.in == range::Cartilage::In::Millimetres;
-  return millionths(cartilage.amount) + (inMillimetres ? " mm" : " % of the centrum");
-}
-
-std::string cartilagesText(const range::Assumptions& a) {
-  if (a.neck == a.trunk && a.trunk == a.tail) return cartilageText(a.neck);
-  return "neck " + cartilageText(a.neck) + ", trunk " + cartilageText(a.trunk) + ", tail " + cartilageText(a.tail);
-}
+namespace json = files::json;
 
 }  // namespace
 
-std::string assumptionsText(const range::Assumptions& a) {
-  const char* by = a.overlapBy == range::OverlapBy::Length ? "length" : "area";
-  return "  assuming: facets share at least " + percent(a.leastOverlap) + " by " + by + ", near within " +
-         percent(a.nearMargin) + " of a limit; cartilage " + cartilagesText(a) + "; neutral by " +
-         std::string(files::schema::wordOf(files::schema::kNeutralBy, a.neutralBy)) + "\n";
+std::string assumptionsText(const range::Assumptions& assumptions) {
+  return "  " + ui::assumptionsInFull(assumptions).toStdString() + "\n";
 }
 
-std::string assumptionsJson(const range::Assumptions& assumptions) {
+std::string caution() {
+  return ui::translated(QT_TRANSLATE_NOOP("words",
+                                          "ranges are of bare bones: they may be off by 5 degrees a joint, and soft "
+                                          "tissue may lessen them"))
+      .toStdString();
+}
+
+files::json::Value assumptionsJson(const range::Assumptions& assumptions) {
   namespace schema = files::schema;
-  std::vector<std::string> members{
-      member("overlap_by", jsonString(schema::wordOf(schema::kOverlapBy, assumptions.overlapBy))),
-      member("neutral_by", jsonString(schema::wordOf(schema::kNeutralBy, assumptions.neutralBy))),
-      member("contact_tolerated_mm", millionths(assumptions.contactTolerated * 1000))};
-  for (const auto& [key, field] : schema::kShares) members.push_back(member(key, millionths(assumptions.*field * 100)));
+  json::Value members = json::object({{"overlap_by", schema::wordOf(schema::kOverlapBy, assumptions.overlapBy)},
+                                      {"neutral_by", schema::wordOf(schema::kNeutralBy, assumptions.neutralBy)},
+                                      {"contact_tolerated_mm", json::millionths(assumptions.contactTolerated * 1000)}});
+  for (const auto& [key, field] : schema::kShares) members.add(key, json::millionths(assumptions.*field * 100));
   for (const auto& [key, field] : schema::kCartilages) {
     const auto& cartilage = assumptions.*field;
-    members.push_back(
-        member(key, onOneLine({member("amount", millionths(cartilage.amount)),
-                               member("unit", jsonString(schema::wordOf(schema::kCartilageUnits, cartilage.in)))})));
+    members.add(key, json::object({{"amount", json::millionths(cartilage.amount)},
+                                   {"unit", schema::wordOf(schema::kCartilageUnits, cartilage.in)}}));
   }
-  return onOneLine(members);
+  return members;
 }
 
 }  // namespace zyga::app

@@ -1,5 +1,6 @@
 #include "core/kinematics/bend.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 #include <array>
 #include <iostream>
@@ -9,7 +10,9 @@
 #include "app/verbs/project_file.h"
 #include "app/verbs/summary_text.h"
 #include "app/verbs/verbs.h"
-#include "core/range/limits.h"
+#include "core/range/scenario.h"
+#include "ui/words/range_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::app {
 namespace {
@@ -88,7 +91,7 @@ class Bender {
 
  private:
   double width(JointIndex joint, int motion) const {
-    const auto& specimen = project_.specimen;
+    const auto& specimen = project_.specimen();
     const auto band = range::band(specimen, articulation_, project_.assumptions, joint, pose_[joint], motion);
     return band.judged && !band.empty ? band.most - band.least : 0;
   }
@@ -98,8 +101,13 @@ class Bender {
     double sum = 0;
     for (const auto joint : bend.joints) sum += weights.emplace_back(width(joint, motion));
     if (sum <= 0) {
-      std::cerr << "warning: " << bend.words << ": no joint of it has a range in "
-                << kMotions[static_cast<std::size_t>(motion)].substr(2) << "; the turn is shared evenly\n";
+      const auto option = kMotions[static_cast<std::size_t>(motion)];
+      const QString words =
+          ui::filled(ui::translated(QT_TRANSLATE_NOOP(
+                         "words", "warning: %1: no joint of it has a range for %2; the turn is shared evenly")),
+                     {QString::fromStdString(bend.words),
+                      QString::fromUtf8(option.data(), static_cast<qsizetype>(option.size()))});
+      std::cerr << words.toStdString() << "\n";
       weights.assign(weights.size(), 1);
       sum = static_cast<double>(weights.size());
     }
@@ -123,37 +131,42 @@ std::vector<JointIndex> bentJoints(const std::vector<Bend>& bends) {
   return joints;
 }
 
-/// Every verdict of a few joints; of many only what is not simply supported.
+/// Every verdict of a few joints; of many only what is not simply within range.
 void tellVerdicts(const files::Project& project, const std::vector<Bend>& bends) {
   constexpr std::size_t kFew = 3;
-  const auto assessment = assessmentOf(project, project.pose);
+  const range::Scenario scenario(project.sharedSpecimen, project.assumptions, project.pose);
   const auto joints = bentJoints(bends);
   std::size_t supported = 0;
   for (const auto joint : joints) {
-    const auto* verdict = assessment.find(joint);
+    const auto* verdict = scenario.assessment().find(joint);
     if (!verdict) continue;
     supported += verdict->level == range::Level::Supported;
     if (joints.size() <= kFew || verdict->level != range::Level::Supported)
-      std::cout << "  " << verdict->sentence << "\n";
+      std::cout << "  " << ui::verdictSentence(scenario, *verdict).toStdString() << "\n";
   }
-  std::cout << "  " << joints.size() << (joints.size() == 1 ? " joint bent, " : " joints bent, ") << supported
-            << " supported\n";
+  const QString bent =
+      ui::translated(QT_TRANSLATE_N_NOOP("words", "%n joints bent, %1 within range"), static_cast<int>(joints.size()));
+  std::cout << "  " << ui::filled(bent, {QString::number(supported)}).toStdString() << "\n";
 }
 
 int bend(const VerbSpec& spec, const Arguments& arguments) {
   const auto out = required(spec, arguments, "--out");
   auto project = files::readProject(arguments.file);
   const auto chosen = choosePose(project, arguments);
-  const auto bends = readBends(project.specimen, arguments);
+  const auto bends = readBends(project.specimen(), arguments);
   Bender bender(project, chosen.pose);
   for (const auto& bend : bends) bender.apply(bend);
   project.pose = bender.pose();
   if (chosen.index) project.poses[*chosen.index].pose = project.pose;
   files::saveProject(project, out);
-  std::cout << "bent the " << (chosen.index ? "pose '" + chosen.name + "', now also the present pose" : chosen.name)
-            << "\n";
+  const QString bent =
+      chosen.index
+          ? ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "bent the pose '%1', now also the present pose")),
+                       {QString::fromStdString(chosen.name)})
+          : ui::translated(QT_TRANSLATE_NOOP("words", "bent the present pose"));
+  std::cout << bent.toStdString() << "\n";
   tellVerdicts(project, bends);
-  std::cout << "wrote " << out << "\n";
+  std::cout << wroteLine(out);
   return kDone;
 }
 
@@ -173,7 +186,7 @@ Verb bendVerb() {
         {"--out", "FILE2.zyga", "the project to write"}},
        "--joint sets an angle, and leaves the joint's other angles. --span adds the turn to what is there, shared in\n"
        "proportion to each joint's range. The result becomes the present pose; with --pose it also replaces the named\n"
-       "one. A pose beyond range is written all the same: the verdicts are printed, and assess judges it.\n"},
+       "one. A pose out of range is written all the same: the verdicts are printed, and assess judges it.\n"},
       bend};
 }
 

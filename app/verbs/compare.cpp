@@ -1,3 +1,5 @@
+#include <QCoreApplication>
+#include <QStringList>
 #include <cmath>
 #include <iostream>
 
@@ -5,34 +7,29 @@
 #include "app/verbs/summary_text.h"
 #include "app/verbs/text_table.h"
 #include "app/verbs/verbs.h"
-#include "core/files/json/json.h"
-#include "core/files/json/json_layout.h"
+#include "core/files/json/json_write.h"
 #include "core/study/stances/compare_poses.h"
+#include "ui/words/range_words.h"
+#include "ui/words/say.h"
+#include "ui/words/stance_words.h"
 
 namespace zyga::app {
 namespace {
 
-using files::jsonString;
-using files::member;
+namespace json = files::json;
 
-/// One side of a comparison, with all that its subject refers to.
+/// One side of a comparison.
 struct Side {
   std::string name;
-  files::Project project;
-  kinematics::Pose pose;
-  kinematics::Articulation articulation;
-
-  study::Subject subject() const { return {project.specimen, articulation, project.assumptions, pose}; }
+  range::Scenario scenario;
 };
 
 /// Named poses, or "present" for the pose the project is in.
 Side sideOf(const std::string& file, const std::string& pose) {
-  Side side{pose, files::readProject(file), {}, {}};
+  const files::Project project = files::readProject(file);
   Arguments named;
   if (pose != "present") named.options.push_back({"--pose", pose});
-  side.pose = choosePose(side.project, named).pose;
-  side.articulation = articulationOf(side.project);
-  return side;
+  return {pose, scenarioOf(project, choosePose(project, named).pose)};
 }
 
 std::string value(double number, bool angle) {
@@ -41,10 +38,14 @@ std::string value(double number, bool angle) {
 }
 
 std::string readingsText(const study::Comparison& comparison, const Side& a, const Side& b) {
-  std::vector<TextRow> rows{{"reading", "unit", a.name, b.name, "difference"}};
-  for (const auto& r : comparison.readings)
-    rows.push_back({r.words, r.angle ? "deg" : "m", value(r.first, r.angle), value(r.second, r.angle),
-                    value(r.second - r.first, r.angle)});
+  const std::string difference = said(QT_TRANSLATE_NOOP("words", "difference"));
+  std::vector<TextRow> rows{{said(QT_TRANSLATE_NOOP("words", "reading")), said(QT_TRANSLATE_NOOP("words", "unit")),
+                             a.name, b.name, difference}};
+  for (const auto& r : comparison.readings) {
+    const bool angle = isAngle(r.reading);
+    rows.push_back({ui::readingName(r.reading).toStdString(), angle ? "deg" : "m", value(r.first, angle),
+                    value(r.second, angle), value(r.second - r.first, angle)});
+  }
   return textTable(rows, {true, true, false, false, false});
 }
 
@@ -53,43 +54,51 @@ std::string angles(const Eigen::Vector3d& v) {
 }
 
 std::string jointsText(const study::Comparison& comparison, const Side& a, const Side& b) {
-  if (comparison.joints.empty()) return "  no joint differs\n";
-  std::vector<TextRow> rows{{"joint", a.name, b.name, "difference", "verdict", "verdict"}};
+  if (comparison.joints.empty()) return "  " + said(QT_TRANSLATE_NOOP("words", "no joint differs")) + "\n";
+  const std::string verdict = said(QT_TRANSLATE_NOOP("words", "verdict"));
+  std::vector<TextRow> rows{{said(QT_TRANSLATE_NOOP("words", "joint")), a.name, b.name,
+                             said(QT_TRANSLATE_NOOP("words", "difference")), verdict, verdict}};
   for (const auto& joint : comparison.joints)
-    rows.push_back({a.project.specimen[joint.joint].id, angles(joint.first), angles(joint.second),
-                    angles(joint.second - joint.first), std::string(toText(joint.firstLevel)),
-                    std::string(toText(joint.secondLevel))});
-  return textTable(rows, {true, false, false, false, true, true}) + "  angles in degrees: up, left, torsion\n";
+    rows.push_back({a.scenario.specimen()[joint.joint].id, angles(joint.first), angles(joint.second),
+                    angles(joint.second - joint.first), ui::levelWords(joint.firstLevel).toStdString(),
+                    ui::levelWords(joint.secondLevel).toStdString()});
+  return textTable(rows, {true, false, false, false, true, true}) + "  " +
+         said(QT_TRANSLATE_NOOP("words", "angles in degrees: dorsiflexion, left lateral flexion, axial rotation")) +
+         "\n";
 }
 
 std::string levelsText(const std::string& name, const std::array<std::size_t, 4>& levels) {
-  const auto count = [&](range::Level level) { return std::to_string(levels[static_cast<std::size_t>(level)]); };
-  return "  " + name + ": " + count(range::Level::Beyond) + " joints beyond, " + count(range::Level::Near) +
-         " near the edge, " + count(range::Level::Supported) + " supported, " + count(range::Level::NotJudged) +
-         " not judged\n";
+  const auto count = [&](range::Level level) { return QString::number(levels[static_cast<std::size_t>(level)]); };
+  return "  " +
+         said(QT_TRANSLATE_NOOP("words", "%1: joints out of range %2, near limit %3, within range %4, not assessed %5"),
+              {QString::fromStdString(name), count(range::Level::Beyond), count(range::Level::Near),
+               count(range::Level::Supported), count(range::Level::NotJudged)}) +
+         "\n";
 }
 
-std::string anglesJson(const Eigen::Vector3d& v) {
-  return files::list({degreesJson(v[0]), degreesJson(v[1]), degreesJson(v[2])});
+json::Value anglesJson(const Eigen::Vector3d& v) {
+  return json::array({json::degrees(v[0]), json::degrees(v[1]), json::degrees(v[2])});
 }
 
 std::string comparisonJson(const study::Comparison& comparison, const Side& a, const Side& b) {
-  std::vector<std::string> readings, joints;
+  std::vector<json::Value> readings, joints;
   for (const auto& r : comparison.readings)
     readings.push_back(
-        files::onOneLine({member("reading", jsonString(r.words)), member("unit", jsonString(r.angle ? "deg" : "m")),
-                          member("first", r.angle ? degreesJson(r.first) : millionths(r.first)),
-                          member("second", r.angle ? degreesJson(r.second) : millionths(r.second))}));
+        json::object({{"reading", idOf(r.reading)},
+                      {"unit", isAngle(r.reading) ? "deg" : "m"},
+                      {"first", isAngle(r.reading) ? json::degrees(r.first) : json::millionths(r.first)},
+                      {"second", isAngle(r.reading) ? json::degrees(r.second) : json::millionths(r.second)}}));
   for (const auto& joint : comparison.joints)
-    joints.push_back(files::onOneLine(
-        {member("joint", jsonString(a.project.specimen[joint.joint].id)), member("first_deg", anglesJson(joint.first)),
-         member("second_deg", anglesJson(joint.second)), member("first_level", jsonString(toText(joint.firstLevel))),
-         member("second_level", jsonString(toText(joint.secondLevel)))}));
-  return files::onLines({member("first", jsonString(a.name)), member("second", jsonString(b.name)),
-                         member("readings", files::onLines(readings, "  ", '[', ']')),
-                         member("joints", files::onLines(joints, "  ", '[', ']'))},
-                        "", '{', '}') +
-         "\n";
+    joints.push_back(json::object({{"joint", a.scenario.specimen()[joint.joint].id},
+                                   {"first_deg", anglesJson(joint.first)},
+                                   {"second_deg", anglesJson(joint.second)},
+                                   {"first_level", toText(joint.firstLevel)},
+                                   {"second_level", toText(joint.secondLevel)}}));
+  return json::document(json::object({{"first", a.name},
+                                      {"second", b.name},
+                                      {"readings", json::arrayOf(readings, json::Layout::OnLines)},
+                                      {"joints", json::arrayOf(joints, json::Layout::OnLines)}},
+                                     json::Layout::OnLines));
 }
 
 int compareVerbRun(const VerbSpec&, const Arguments& arguments) {
@@ -103,7 +112,7 @@ int compareVerbRun(const VerbSpec&, const Arguments& arguments) {
     a.name = arguments.files.front() + ", " + first;
     b.name = arguments.files.back() + ", " + second;
   }
-  const study::Comparison comparison = compare(a.subject(), b.subject());
+  const study::Comparison comparison = study::compare(a.scenario, b.scenario);
   if (arguments.has("--json"))
     std::cout << comparisonJson(comparison, a, b);
   else

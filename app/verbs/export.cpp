@@ -1,5 +1,4 @@
-#include <unistd.h>
-
+#include <QCoreApplication>
 #include <iostream>
 
 #include "app/verbs/project_file.h"
@@ -7,6 +6,9 @@
 #include "app/verbs/verbs.h"
 #include "core/files/export/sculpting_base.h"
 #include "core/solid/watertight/watertight.h"
+#include "ui/words/numbers.h"
+#include "ui/words/say.h"
+#include "ui/words/scan_words.h"
 
 namespace zyga::app {
 namespace {
@@ -21,6 +23,10 @@ files::ExportOptions optionsOf(const Arguments& arguments) {
       arguments, "--unit", {{"m", LengthUnit::Metre}, {"cm", LengthUnit::Centimetre}, {"mm", LengthUnit::Millimetre}});
   options.up = choiceOf<UpAxis>(arguments, "--up", {{"z", UpAxis::Z}, {"y", UpAxis::Y}});
   return options;
+}
+
+std::string said(const char* english, const QStringList& parts) {
+  return ui::filled(ui::translated(english), parts).toStdString();
 }
 
 constexpr double kMostPerBone = 200000, kMostInAll = 20000000;
@@ -39,25 +45,18 @@ files::SculptingBase baseOf(const Arguments& arguments) {
     base.voxel = numberOf({"--voxel-mm", *voxel}, 0.1, 500, "millimetres") / 1000;
   if (!base.watertight) {
     for (const char* name : {"--voxel-mm", "--fill-joints"})
-      if (arguments.has(name)) throw BadInput(std::string(name) + " needs --watertight");
+      if (arguments.has(name)) throw BadInput(said(QT_TRANSLATE_NOOP("words", "%1 needs --watertight"), {name}));
   } else {
     base.triangles = trianglesOf(arguments, base.triangles, kMostInAll);
   }
   return base;
 }
 
-/// A line that counts up on a terminal.
-void showShare(double share) {
-  static int shown = -1;
-  const int percent = static_cast<int>(share * 100);
-  if (percent == shown || !isatty(STDERR_FILENO)) return;
-  shown = percent;
-  std::cerr << "\rmaking surfaces " << percent << " %" << (percent == 100 ? "\n" : "") << std::flush;
-}
-
 void tellSize(const Eigen::AlignedBox3d& box) {
   const Eigen::Vector3d size = box.sizes();
-  std::printf("%.3f m long, %.3f m wide, %.3f m high\n", size.x(), size.y(), size.z());
+  std::cout << said(QT_TRANSLATE_NOOP("words", "%1 long, %2 wide, %3 high"),
+                    {ui::metres(size.x(), 3), ui::metres(size.y(), 3), ui::metres(size.z(), 3)})
+            << "\n";
 }
 
 int exportVerbRun(const VerbSpec& spec, const Arguments& arguments) {
@@ -69,19 +68,22 @@ int exportVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto triangles = base.watertight ? kPerBone : trianglesOf(arguments, kPerBone, kMostPerBone);
   const auto project = files::readProject(arguments.file);
   const auto chosen = choosePose(project, arguments);
-  const auto X_WB = kinematics::place(project.specimen, articulationOf(project), chosen.pose);
+  const auto X_WB = kinematics::place(project.specimen(), articulationOf(project), chosen.pose);
   const auto meshes = sculpt(project, triangles);
-  tellSize(solid::boundsOf({project.specimen, meshes, X_WB}));
-  const auto made = base.any() ? files::sculptingBase(project.specimen, X_WB, meshes, base, project.guide, showShare)
-                               : files::SculptedSurfaces();
-  for (const auto& sentence : made.told) std::cout << sentence << "\n";
-  files::exportMeshes(project.specimen, X_WB, base.watertight ? files::BoneMeshes() : meshes, out, options,
+  tellSize(solid::boundsOf({project.specimen(), meshes, X_WB}));
+  auto made = base.any() ? files::sculptingBase(project.specimen(), X_WB, meshes, base, project.guide,
+                                                taskAtTerminal("making surfaces"))
+                         : files::SculptedSurfaces();
+  ui::noteSurfaces(made, project.specimen(), project.guide);
+  for (const QString& sentence : ui::surfacesSaid(made, project.specimen()))
+    std::cout << sentence.toStdString() << "\n";
+  files::exportMeshes(project.specimen(), X_WB, base.watertight ? files::BoneMeshes() : meshes, out, options,
                       made.surfaces);
-  std::cout << "wrote " << out << "\n";
+  std::cout << wroteLine(out);
   if (files::holdsSingleMesh(out))
     for (std::size_t i = base.watertight ? 1 : 0; i < made.surfaces.size(); ++i)
-      std::cout << "wrote " << files::companionPath(out, made.surfaces[i].name).string() << "\n";
-  std::cout << files::kFabricationCaution << "\n";
+      std::cout << wroteLine(files::companionPath(out, made.surfaces[i].name).string());
+  std::cout << ui::fabricationCaution().toStdString() << "\n";
   return kDone;
 }
 

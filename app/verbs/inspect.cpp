@@ -1,24 +1,24 @@
 #include <Eigen/Geometry>
+#include <QCoreApplication>
+#include <QStringList>
 #include <cmath>
 #include <iostream>
 
 #include "app/verbs/scan_options.h"
 #include "app/verbs/summary_text.h"
 #include "app/verbs/verbs.h"
-#include "core/anatomy/marks/bone_guess.h"
-#include "core/files/json/json.h"
-#include "core/files/json/json_layout.h"
-#include "core/files/json/numeral.h"
-#include "core/solid/mesh/mass_properties.h"
+#include "core/anatomy/marks/scan_guess.h"
+#include "core/files/json/json_write.h"
+#include "core/solid/mesh/triangle_mesh.h"
+#include "ui/words/anatomy_words.h"
+#include "ui/words/numbers.h"
+#include "ui/words/say.h"
+#include "ui/words/scan_words.h"
 
 namespace zyga::app {
 namespace {
 
-using files::jsonString;
-using files::list;
-using files::member;
-using files::onLines;
-using files::onOneLine;
+namespace json = files::json;
 
 /// Everything the verb tells; lengths in m, by the unit given or guessed.
 struct Inspection {
@@ -41,77 +41,104 @@ Inspection inspect(const Arguments& arguments) {
   return out;
 }
 
-std::string texts(const std::vector<std::string>& words) {
-  std::vector<std::string> items;
-  for (const auto& word : words) items.push_back(jsonString(word));
-  return list(items);
+json::Value texts(const QStringList& words) {
+  json::Value items = json::array({});
+  for (const QString& word : words) items.push(word.toStdString());
+  return items;
 }
 
-std::string axesJson(const Inspection& it) {
-  std::vector<std::string> axes;
+json::Value axesJson(const Inspection& it) {
+  std::vector<json::Value> axes;
   for (int i = 0; i < 3; ++i) {
     const double spread = std::sqrt(std::max(0.0, it.mass.variances(i))) * it.unit;
     axes.push_back(
-        onOneLine({member("direction", pointJson(it.mass.axes.col(i))), member("spread_m", millionths(spread))}));
+        json::object({{"direction", json::point(it.mass.axes.col(i))}, {"spread_m", json::millionths(spread)}}));
   }
-  return list(axes);
+  return json::arrayOf(axes);
 }
 
-std::string boneJson(const std::optional<anatomy::BoneGuess>& bone) {
-  if (!bone) return "null";
-  return onOneLine({member("bone", jsonString(toId(bone->name))),
-                    member("confidence", files::toNumeral(bone->confidence)),
-                    member("doubt", jsonString(bone->doubt))});
+QString doubtsOf(const anatomy::BoneGuess& guess) {
+  QStringList doubts;
+  for (const auto& doubt : guess.doubts) doubts << ui::say(doubt);
+  return doubts.join("; ");
 }
 
-std::string json(const Inspection& it) {
+json::Value boneJson(const std::optional<anatomy::BoneGuess>& bone) {
+  if (!bone) return {};
+  return json::object({{"bone", toId(bone->name)},
+                       {"confidence", json::number(bone->confidence)},
+                       {"doubt", doubtsOf(*bone).toStdString()}});
+}
+
+std::string answerJson(const Inspection& it) {
   const auto& scan = it.scan;
   const double cubed = it.unit * it.unit * it.unit;
-  return onLines({member("file", jsonString(it.file)), member("triangles", std::to_string(scan.mesh.triangles.size())),
-                  member("vertices", std::to_string(scan.mesh.positions.size())),
-                  member("closed", scan.flaws.closed() ? "true" : "false"),
-                  member("surfaces", std::to_string(scan.flaws.surfaces)),
-                  member("holes", std::to_string(scan.flaws.holes)),
-                  member("non_manifold_edges", std::to_string(scan.flaws.nonManifoldEdges)),
-                  member("bounds_m", list({pointJson(it.bounds.min()), pointJson(it.bounds.max())})),
-                  member("volume_m3", files::toNumeral(it.mass.volume * cubed)),
-                  member("area_m2", files::toNumeral(it.mass.area * it.unit * it.unit)),
-                  member("centroid_m", pointJson(it.mass.centroid * it.unit)), member("principal_axes", axesJson(it)),
-                  member("unit_guess", jsonString(toText(scan.unitGuess.unit))),
-                  member("unit_sure", scan.unitGuess.sure ? "true" : "false"),
-                  member("unit_used_m", files::toNumeral(it.unit)),
-                  member("up_guess", jsonString(scan.up == anatomy::ScanUp::Y ? "y" : "z")),
-                  member("bone_guess", boneJson(it.bone)), member("repairs", texts(scan.repairs)),
-                  member("flaws", texts(flawsInWords(scan.flaws, it.unit)))},
-                 "", '{', '}') +
-         "\n";
+  return json::document(
+      json::object({{"file", it.file},
+                    {"triangles", scan.mesh.triangles.size()},
+                    {"vertices", scan.mesh.positions.size()},
+                    {"closed", scan.flaws.closed()},
+                    {"surfaces", scan.flaws.surfaces},
+                    {"holes", scan.flaws.holes},
+                    {"non_manifold_edges", scan.flaws.nonManifoldEdges},
+                    {"bounds_m", json::array({json::point(it.bounds.min()), json::point(it.bounds.max())})},
+                    {"volume_m3", json::number(it.mass.volume * cubed)},
+                    {"area_m2", json::number(it.mass.area * it.unit * it.unit)},
+                    {"centroid_m", json::point(it.mass.centroid * it.unit)},
+                    {"principal_axes", axesJson(it)},
+                    {"unit_guess", toText(scan.unitGuess.unit)},
+                    {"unit_sure", scan.unitGuess.sure},
+                    {"unit_used_m", json::number(it.unit)},
+                    {"up_guess", scan.up == anatomy::ScanUp::Y ? "y" : "z"},
+                    {"bone_guess", boneJson(it.bone)},
+                    {"repairs", texts(ui::repairsSaid(scan))},
+                    {"flaws", texts(ui::flawsSaid(scan.flaws, it.unit))}},
+                   json::Layout::OnLines));
 }
 
-void printAll(const char* heading, const std::vector<std::string>& words) {
-  std::cout << "  " << heading << ":" << (words.empty() ? " none\n" : "\n");
-  for (const auto& word : words) std::cout << "    " << word << "\n";
+void line(const QString& words) { std::cout << "  " << words.toStdString() << "\n"; }
+
+void printAll(const QString& heading, const QStringList& words) {
+  line(heading);
+  for (const QString& word : words) std::cout << "    " << word.toStdString() << "\n";
 }
+
+QString count(std::size_t number) { return QString::number(number); }
 
 void print(const Inspection& it) {
+  using ui::filled;
+  using ui::translated;
   const auto& scan = it.scan;
   const Eigen::Vector3d size = it.bounds.sizes();
-  std::cout << it.file << "\n  " << scan.mesh.triangles.size() << " triangles, " << scan.mesh.positions.size()
-            << " vertices, " << (scan.flaws.closed() ? "closed" : "not closed") << "\n"
-            << "  size " << millionths(size.x()) << " x " << millionths(size.y()) << " x " << millionths(size.z())
-            << " m, volume " << millionths(it.mass.volume * it.unit * it.unit * it.unit * 1e6) << " cm3\n"
-            << "  unit guessed " << toText(scan.unitGuess.unit) << (scan.unitGuess.sure ? "" : ", not sure") << "\n";
+  const double litres = it.mass.volume * it.unit * it.unit * it.unit * 1000;
+  std::cout << it.file << "\n";
+  line(filled(translated(scan.flaws.closed() ? QT_TRANSLATE_NOOP("words", "%1 triangles, %2 vertices, closed")
+                                             : QT_TRANSLATE_NOOP("words", "%1 triangles, %2 vertices, not closed")),
+              {count(scan.mesh.triangles.size()), count(scan.mesh.positions.size())}));
+  line(filled(translated(QT_TRANSLATE_NOOP("words", "size %1 × %2 × %3, volume %4\u00A0l")),
+              {ui::millimetres(size.x()), ui::millimetres(size.y()), ui::millimetres(size.z()), ui::plain(litres, 3)}));
+  line(filled(translated(scan.unitGuess.sure ? QT_TRANSLATE_NOOP("words", "unit guessed %1")
+                                             : QT_TRANSLATE_NOOP("words", "unit guessed %1, not sure")),
+              {QString::fromUtf8(toText(scan.unitGuess.unit).data())}));
   if (it.bone) {
-    std::cout << "  by its name " << title(it.bone->name) << " (" << toId(it.bone->name) << ")"
-              << (it.bone->doubt.empty() ? "" : "; " + it.bone->doubt) << "\n";
+    const QString named =
+        filled(translated(QT_TRANSLATE_NOOP("words", "by its name %1")), {ui::boneNameAndId(it.bone->name)});
+    const QString doubts = doubtsOf(*it.bone);
+    line(doubts.isEmpty() ? named : filled(translated(QT_TRANSLATE_NOOP("words", "%1; %2")), {named, doubts}));
   }
-  printAll("repairs", scan.repairs);
-  printAll("left as found", flawsInWords(scan.flaws, it.unit));
+  const QStringList repairs = ui::repairsSaid(scan), flaws = ui::flawsSaid(scan.flaws, it.unit);
+  printAll(translated(repairs.isEmpty() ? QT_TRANSLATE_NOOP("words", "repairs: none")
+                                        : QT_TRANSLATE_NOOP("words", "repairs:")),
+           repairs);
+  printAll(translated(flaws.isEmpty() ? QT_TRANSLATE_NOOP("words", "left as found: nothing")
+                                      : QT_TRANSLATE_NOOP("words", "left as found:")),
+           flaws);
 }
 
 int inspectVerbRun(const VerbSpec&, const Arguments& arguments) {
   const auto inspection = inspect(arguments);
   if (arguments.has("--json")) {
-    std::cout << json(inspection);
+    std::cout << answerJson(inspection);
   } else {
     print(inspection);
   }

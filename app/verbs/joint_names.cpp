@@ -5,7 +5,7 @@
 #include <numeric>
 #include <vector>
 
-#include "app/verbs/arguments.h"
+#include "app/arguments/arguments.h"
 
 namespace zyga::app {
 namespace {

@@ -1,62 +1,71 @@
+#include <QCoreApplication>
 #include <iostream>
 
 #include "app/verbs/summary_text.h"
 #include "app/verbs/verbs.h"
 #include "core/files/disk/atomic_file.h"
-#include "core/files/json/json.h"
-#include "core/files/json/json_layout.h"
+#include "core/files/json/json_write.h"
 #include "core/files/project/project.h"
+#include "ui/words/say.h"
+#include "ui/words/table_words.h"
 
 namespace zyga::app {
 namespace {
 
-using files::member;
+namespace json = files::json;
+
+void warn(const anatomy::TableMessage& message) {
+  const QString form = ui::translated(QT_TRANSLATE_NOOP("words", "warning: %1"));
+  std::cerr << ui::filled(form, {ui::say(message)}).toStdString() << "\n";
+}
 
 /// What the table has to say, on stderr. Throws when there is a fault among it.
 void tell(const anatomy::TableReading& reading) {
-  std::string faults;
-  std::size_t count = 0;
+  QString faults;
+  int count = 0;
   for (const auto& message : reading.messages) {
     if (message.severity == anatomy::TableMessage::Severity::Error) {
-      faults += message.text() + "\n";
+      faults += ui::say(message) + '\n';
       ++count;
     } else {
-      std::cerr << "warning: " << message.text() << "\n";
+      warn(message);
     }
   }
   if (count == 0) return;
-  throw BadInput(faults + "the table has " + std::to_string(count) + (count == 1 ? " fault" : " faults") +
-                 "; nothing was written");
+  faults += count == 1
+                ? ui::translated(QT_TRANSLATE_NOOP("words", "the table has one fault; nothing was written"))
+                : ui::translated(QT_TRANSLATE_N_NOOP("words", "the table has %n faults; nothing was written"), count);
+  throw BadInput(faults.toStdString());
 }
 
 files::Project projectOf(const anatomy::MeasurementTable& table) {
   auto project = files::projectFromTable(table);
-  for (const auto& message : anatomy::proportionWarnings(project.table)) {
-    std::cerr << "warning: " << message.text() << "\n";
-  }
+  for (const auto& message : anatomy::proportionWarnings(project.table)) warn(message);
   return project;
 }
 
 void print(const files::Project& project, const std::string& out) {
   const auto cells = countCells(project.table);
+  const char* form =
+      QT_TRANSLATE_NOOP("words", "%1 bones, %2 preserved; %3 cells measured, %4 inferred and marked with their rule");
+  const QString counted =
+      ui::filled(ui::translated(form), {QString::number(cells.bones), QString::number(cells.bonesFound),
+                                        QString::number(cells.measured), QString::number(cells.inferred)});
   std::cout << project.table.name << "\n"
-            << summaryText(anatomy::summarise(project.specimen)) << "  " << cells.bones << " bones, "
-            << cells.bonesFound << " found; " << cells.measured << " cells measured, " << cells.inferred
-            << " inferred and marked with their rule\n"
-            << "wrote " << out << "\n";
+            << summaryText(anatomy::summarise(project.specimen())) << "  " << counted.toStdString() << "\n"
+            << wroteText(out) << "\n";
 }
 
 void printJson(const files::Project& project, const std::string& out) {
   const auto cells = countCells(project.table);
-  std::cout << files::onLines(
-                   {member("specimen", files::jsonString(project.table.name)), member("file", files::jsonString(out)),
-                    member("summary", summaryJson(anatomy::summarise(project.specimen))),
-                    member("bones", std::to_string(cells.bones)),
-                    member("bones_found", std::to_string(cells.bonesFound)),
-                    member("cells_measured", std::to_string(cells.measured)),
-                    member("cells_inferred", std::to_string(cells.inferred))},
-                   "", '{', '}')
-            << "\n";
+  std::cout << json::document(json::object({{"specimen", project.table.name},
+                                            {"file", out},
+                                            {"summary", summaryJson(anatomy::summarise(project.specimen()))},
+                                            {"bones", cells.bones},
+                                            {"bones_found", cells.bonesFound},
+                                            {"cells_measured", cells.measured},
+                                            {"cells_inferred", cells.inferred}},
+                                           json::Layout::OnLines));
 }
 
 int make(const VerbSpec& spec, const Arguments& arguments) {

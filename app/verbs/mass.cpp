@@ -1,14 +1,146 @@
+#include <QCoreApplication>
 #include <algorithm>
 #include <iostream>
 
-#include "app/verbs/mass_report.h"
+#include "app/verbs/project_file.h"
+#include "app/verbs/summary_text.h"
+#include "app/verbs/text_table.h"
 #include "app/verbs/verbs.h"
-#include "core/range/neutral.h"
+#include "core/files/json/json_write.h"
+#include "core/study/mass/balance.h"
+#include "ui/words/ground_words.h"
+#include "ui/words/numbers.h"
+#include "ui/words/say.h"
 
 namespace zyga::app {
 namespace {
 
+namespace json = files::json;
+
+using range::Scenario;
 using study::BodyPart;
+
+QString qt(const std::string& text) { return QString::fromStdString(text); }
+/// What the verb has found about a project.
+struct MassReport {
+  const Scenario& scenario;
+  std::string poseName;
+  study::Densities densities;
+  std::optional<study::CircumferenceMass> equation;
+  study::Balance balance;
+};
+
+std::string estimate() { return said(QT_TRANSLATE_NOOP("words", "An estimate, not an engineering document.")); }
+
+std::string rangeText(const study::MassRange& mass) {
+  return said(QT_TRANSLATE_NOOP("words", "%1 to %2, middle %3"),
+              {ui::kilograms(mass.low), ui::kilograms(mass.high), ui::kilograms(mass.mass)});
+}
+
+json::Value rangeJson(const study::MassRange& mass, json::Layout layout) {
+  return json::object({{"mass_kg", json::millionths(mass.mass)},
+                       {"low_kg", json::millionths(mass.low)},
+                       {"high_kg", json::millionths(mass.high)}},
+                      layout);
+}
+
+/// "fore_limbs"
+std::string wordOf(BodyPart part) {
+  std::string word(idOf(part));
+  std::replace(word.begin(), word.end(), ' ', '_');
+  return word;
+}
+
+json::Value partsJson(const MassReport& report) {
+  std::vector<json::Value> parts;
+  for (const auto part : study::kAllBodyParts) {
+    parts.push_back(
+        json::object({{"part", wordOf(part)},
+                      {"density_kg_m3", json::millionths(report.densities[part])},
+                      {"mass_kg", json::millionths(report.balance.body.byPart[static_cast<std::size_t>(part)])}}));
+  }
+  return json::arrayOf(parts, json::Layout::OnLines);
+}
+
+json::Value balanceJson(const study::Balance& balance, const Eigen::Vector2d& forward) {
+  std::vector<json::Value> feet;
+  for (const auto foot : balance.planted) feet.push_back(toText(foot));
+  return json::object({{"planted", json::arrayOf(feet)},
+                       {"on_tail", balance.onTail},
+                       {"inside", balance.inside()},
+                       {"margin_m", json::millionths(balance.margin)},
+                       {"fore_share", json::millionths(balance.foreShare)},
+                       {"sentence", ui::balanceWords(balance, forward).toStdString()}});
+}
+
+json::Value equationMember(const std::optional<study::CircumferenceMass>& equation) {
+  if (!equation) return {};
+  auto members = rangeJson(equation->mass, json::Layout::OnOneLine);
+  members.add("circumferences", equation->measured ? "measured" : "inferred");
+  members.add("source", said(study::kCircumferenceSource));
+  return members;
+}
+
+Eigen::Vector2d forwardOf(const MassReport& report) { return report.scenario.pose().X_WRoot.linear().col(0).head<2>(); }
+
+std::string equationText(const study::MassRange& mass) {
+  return said(QT_TRANSLATE_NOOP("words", "mass by circumference: %1"), {qt(rangeText(mass))}) + "\n  " +
+         said(QT_TRANSLATE_NOOP("words", "log10 M(g) = 2.749 log10(humerus + femur, mm) - 1.104, %1; mean error %2"),
+              {ui::say(study::kCircumferenceSource), ui::percent(study::kCircumferenceError, 2)}) +
+         "\n" + estimate() + "\n";
+}
+
+std::string equationJson(const study::MassRange& mass) {
+  auto members = rangeJson(mass, json::Layout::OnLines);
+  members.add("error_percent", json::millionths(study::kCircumferenceError * 100));
+  members.add("source", said(study::kCircumferenceSource));
+  members.add("note", estimate());
+  return json::document(members);
+}
+
+std::string massText(const MassReport& report) {
+  const auto& balance = report.balance;
+  std::string text =
+      said(QT_TRANSLATE_NOOP("words", "mass by volume: %1"), {qt(rangeText(balance.body.mass))}) + "\n  " +
+      said(QT_TRANSLATE_NOOP("words", "hulls around the bones x 1.21 x density; %1"), {ui::say(study::kHullSource)}) +
+      "\n";
+  std::vector<TextRow> rows{{said(QT_TRANSLATE_NOOP("words", "part")), "kg/m3", "kg"}};
+  for (const auto part : study::kAllBodyParts) {
+    rows.push_back({ui::bodyPartName(part).toStdString(), fixed(report.densities[part], 0),
+                    fixed(balance.body.byPart[static_cast<std::size_t>(part)], 0)});
+  }
+  text += textTable(rows, {true, false, false});
+  if (report.equation) {
+    text += said(QT_TRANSLATE_NOOP("words", "mass by circumference: %1"), {qt(rangeText(report.equation->mass))}) +
+            "\n  " +
+            said(report.equation->measured
+                     ? QT_TRANSLATE_NOOP("words", "from measured circumferences of humerus and femur; %1")
+                     : QT_TRANSLATE_NOOP("words", "from inferred circumferences of humerus and femur; %1"),
+                 {ui::say(study::kCircumferenceSource)}) +
+            "\n";
+  }
+  text += said(QT_TRANSLATE_NOOP("words", "balance of the %1: centre of mass %2 over the ground"),
+               {qt(report.poseName), ui::metres(balance.body.p_WCentre.z())}) +
+          "\n  " + ui::balanceWords(balance, forwardOf(report)).toStdString() + "\n";
+  if (balance.foreShare)
+    text +=
+        "  " +
+        said(QT_TRANSLATE_NOOP("words", "The fore feet carry %1 of the weight."), {ui::percent(*balance.foreShare)}) +
+        "\n";
+  return text + estimate() + "\n";
+}
+
+std::string massJson(const MassReport& report) {
+  auto members = rangeJson(report.balance.body.mass, json::Layout::OnLines);
+  members.add("source", said(study::kHullSource));
+  members.add("parts", partsJson(report));
+  members.add("by_circumference", equationMember(report.equation));
+  members.add("pose", report.poseName);
+  members.add("centre_of_mass_m", json::point(report.balance.body.p_WCentre));
+  members.add("balance", balanceJson(report.balance, forwardOf(report)));
+  members.add("note", estimate());
+  return json::document(members);
+}
 
 /// Metres from an option in mm; nothing when it was not given.
 std::optional<double> millimetresOf(const Arguments& arguments, std::string_view name) {
@@ -26,8 +158,8 @@ void setDensity(const GivenOption& option, study::Densities& densities) {
   std::replace(word.begin(), word.end(), '_', ' ');
   std::string parts;
   for (const BodyPart part : study::kAllBodyParts) {
-    parts += (parts.empty() ? "" : ", ") + std::string(title(part));
-    if (word != title(part) || equals == std::string::npos) continue;
+    parts += (parts.empty() ? "" : ", ") + std::string(idOf(part));
+    if (word != idOf(part) || equals == std::string::npos) continue;
     densities[part] = numberOf({option.name + " " + word, option.value.substr(equals + 1)}, study::kLeastDensity,
                                study::kMostDensity, "kg/m3");
     return;
@@ -41,7 +173,7 @@ int equationAlone(const VerbSpec& spec, const Arguments& arguments) {
   }
   const auto humerus = millimetresOf(arguments, "--humerus-mm"), femur = millimetresOf(arguments, "--femur-mm");
   if (!humerus || !femur) {
-    throw BadInput("give both --humerus-mm and --femur-mm, the least circumferences of the shafts, or a project");
+    throw BadInput("give both --humerus-mm and --femur-mm, the minimum circumferences of the shafts, or a project");
   }
   const auto mass = study::massFromCircumferences(*humerus, *femur);
   std::cout << (arguments.has("--json") ? equationJson(mass) : equationText(mass));
@@ -60,11 +192,9 @@ int ofProject(const Arguments& arguments) {
   for (const auto& option : arguments.options) {
     if (option.name == "--density") setDensity(option, densities);
   }
-  const auto articulation = articulationOf(project);
-  const auto X_WB = kinematics::place(project.specimen, articulation, chosen.pose);
-  const MassReport report{
-      project, chosen, densities, equationOf(project),
-      study::balanceOf(project.specimen, study::bodySegments(project.specimen, articulation), densities, X_WB)};
+  const Scenario scenario = scenarioOf(project, chosen.pose);
+  const MassReport report{scenario, chosen.name, densities, study::massFromCircumferences(project.table),
+                          study::balanceOf(scenario, study::bodySegments(scenario), densities)};
   std::cout << (arguments.has("--json") ? massJson(report) : massText(report));
   return kDone;
 }
@@ -80,8 +210,8 @@ Verb massVerb() {
       {"mass",
        "[FILE.zyga]",
        "mass as a range, from two circumferences or from the body's volume, and balance",
-       {{"--humerus-mm", "C", "least circumference of the humerus; without a file"},
-        {"--femur-mm", "C", "least circumference of the femur; without a file"},
+       {{"--humerus-mm", "C", "minimum circumference of the humerus; without a file"},
+        {"--femur-mm", "C", "minimum circumference of the femur; without a file"},
         {"--pose", "NAME", "balance of a named pose"},
         {"--density", "PART=D", "kg/m3 of head, neck, trunk, tail, fore_limbs or hind_limbs; may be repeated"},
         {"--json", "", "prints the figures for machines"}},

@@ -1,25 +1,28 @@
 #include "core/range/neutral.h"
 
+#include <QCoreApplication>
 #include <iostream>
 #include <numbers>
 
-#include "app/verbs/assess_report.h"
 #include "app/verbs/assumption_options.h"
 #include "app/verbs/assumptions_words.h"
+#include "app/verbs/project_file.h"
 #include "app/verbs/summary_text.h"
 #include "app/verbs/verbs.h"
-#include "core/files/json/json.h"
-#include "core/files/json/json_layout.h"
+#include "core/files/json/json_write.h"
 #include "core/kinematics/standing.h"
+#include "ui/words/numbers.h"
+#include "ui/words/range_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::app {
 namespace {
 
+namespace json = files::json;
+
 using anatomy::JointIndex;
-using files::jsonString;
-using files::member;
-using files::onLines;
-using files::onOneLine;
+using ui::filled;
+using ui::translated;
 
 constexpr double kDegree = std::numbers::pi / 180;
 
@@ -30,7 +33,7 @@ struct NeutralJoint {
   double thickness = 0;    ///< of the cartilage, m
   double turn = 0;         ///< by the cartilage, dorsal positive, rad
   double facetHeight = 0;  ///< over the centre of rotation, m
-  std::string note;
+  range::ArticulationNote note;
 };
 
 NeutralJoint neutralJoint(const anatomy::Specimen& specimen, JointIndex index, const range::Assumptions& assumptions) {
@@ -49,30 +52,36 @@ NeutralJoint neutralJoint(const anatomy::Specimen& specimen, JointIndex index, c
 
 std::vector<NeutralJoint> neutralJoints(const files::Project& project) {
   std::vector<NeutralJoint> joints;
-  for (std::size_t j = 0; j < project.specimen.joints.size(); ++j) {
-    if (project.specimen.joints[j].hasFacets()) {
-      joints.push_back(neutralJoint(project.specimen, {j}, project.assumptions));
+  for (std::size_t j = 0; j < project.specimen().joints.size(); ++j) {
+    if (project.specimen().joints[j].hasFacets()) {
+      joints.push_back(neutralJoint(project.specimen(), {j}, project.assumptions));
     }
   }
   return joints;
 }
 
-std::string jointJson(const anatomy::Specimen& specimen, const NeutralJoint& j) {
-  return onOneLine({member("id", jsonString(specimen[j.joint].id)), member("solved", j.rest.solved ? "true" : "false"),
-                    member("residual_mm", millionths(j.rest.residual * 1000)),
-                    member("cartilage_turn_deg", millionths(j.turn / kDegree)),
-                    member("t_mm", millionths(j.thickness * 1000)), member("h_mm", millionths(j.facetHeight * 1000)),
-                    member("note", j.note.empty() ? "null" : jsonString(j.note))});
+std::string noteOf(const anatomy::Specimen& specimen, const NeutralJoint& j) {
+  return ui::articulationWords(specimen, j.joint, j.note).toStdString();
+}
+
+json::Value jointJson(const anatomy::Specimen& specimen, const NeutralJoint& j) {
+  return json::object({{"id", specimen[j.joint].id},
+                       {"solved", j.rest.solved},
+                       {"residual_mm", json::millionths(j.rest.residual * 1000)},
+                       {"cartilage_turn_deg", json::millionths(j.turn / kDegree)},
+                       {"t_mm", json::millionths(j.thickness * 1000)},
+                       {"h_mm", json::millionths(j.facetHeight * 1000)},
+                       {"note", j.note.good() ? json::Value() : noteOf(specimen, j)}});
 }
 
 std::string neutralJson(const files::Project& project, const std::vector<NeutralJoint>& all) {
-  std::vector<std::string> joints;
-  for (const auto& joint : all) joints.push_back(jointJson(project.specimen, joint));
-  return onLines({member("specimen", jsonString(project.table.name)),
-                  member("assumptions", assumptionsJson(project.assumptions)),
-                  member("joints", onLines(joints, "  ", '[', ']')), member("caution", jsonString(kCaution))},
-                 "", '{', '}') +
-         "\n";
+  std::vector<json::Value> joints;
+  for (const auto& joint : all) joints.push_back(jointJson(project.specimen(), joint));
+  return json::document(json::object({{"specimen", project.table.name},
+                                      {"assumptions", assumptionsJson(project.assumptions)},
+                                      {"joints", json::arrayOf(joints, json::Layout::OnLines)},
+                                      {"caution", caution()}},
+                                     json::Layout::OnLines));
 }
 
 std::string neutralText(const files::Project& project, const std::vector<NeutralJoint>& joints) {
@@ -82,22 +91,25 @@ std::string neutralText(const files::Project& project, const std::vector<Neutral
   for (const auto& j : joints) {
     solved += j.rest.solved;
     if (!worst || j.rest.residual > worst->rest.residual) worst = &j;
-    if (!j.note.empty()) notes += "  " + j.note + "\n";
+    if (!j.note.good()) notes += "  " + noteOf(project.specimen(), j) + "\n";
   }
-  std::string out = project.table.name + ": all joints at neutral, standing\n" + assumptionsText(project.assumptions) +
-                    "  " + std::to_string(solved) + " of " + std::to_string(joints.size()) +
-                    " joints with facets articulated";
-  if (worst) {
-    out += "; farthest from centred: " + project.specimen[worst->joint].id + ", " +
-           fixed(worst->rest.residual * 1000, 1) + " mm";
-  }
-  return out + "\n" + notes;
+  const QString title = filled(translated(QT_TRANSLATE_NOOP("words", "%1: all joints at neutral, standing")),
+                               {QString::fromStdString(project.table.name)});
+  const QString all =
+      translated(QT_TRANSLATE_N_NOOP("words", "%n joints with facets"), static_cast<int>(joints.size()));
+  QString count =
+      filled(translated(QT_TRANSLATE_NOOP("words", "%1 articulated of %2")), {QString::number(solved), all});
+  if (worst)
+    count = filled(
+        translated(QT_TRANSLATE_NOOP("words", "%1; facet centres farthest apart at %2, by %3")),
+        {count, QString::fromStdString(project.specimen()[worst->joint].id), ui::millimetres(worst->rest.residual)});
+  return title.toStdString() + "\n" + assumptionsText(project.assumptions) + "  " + count.toStdString() + "\n" + notes;
 }
 
 void bringToNeutral(files::Project& project) {
-  const auto articulation = range::articulate(project.specimen, project.assumptions);
-  const auto zero = kinematics::Pose::neutral(project.specimen);
-  project.pose = kinematics::stand(project.specimen, articulation, zero);
+  const auto articulation = range::articulate(project.specimen(), project.assumptions);
+  const auto zero = kinematics::Pose::neutral(project.specimen());
+  project.pose = kinematics::stand(project.specimen(), articulation, zero);
 }
 
 int neutral(const VerbSpec&, const Arguments& arguments) {
@@ -112,7 +124,7 @@ int neutral(const VerbSpec&, const Arguments& arguments) {
     bringToNeutral(project);
     files::saveProject(project, *out);
   }
-  std::cout << (json ? neutralJson(project, joints) : neutralText(project, joints) + "wrote " + *out + "\n");
+  std::cout << (json ? neutralJson(project, joints) : neutralText(project, joints) + wroteLine(*out));
   return kDone;
 }
 

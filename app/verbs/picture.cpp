@@ -134,7 +134,7 @@ int pictureVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto project = files::readProject(arguments.file);
   const PosedBones posed = posedBones(project, choosePose(project, arguments).pose);
   set.instances = posed.instances;
-  for (const auto bone : posed.bones) set.bones.push_back(project.specimen[bone].id);
+  for (const auto bone : posed.bones) set.bones.push_back(project.specimen()[bone].id);
   frame(arguments, view, set);
   if (const auto written = ui::writePictures(out, set)) tell(*written, set);
   return kDone;

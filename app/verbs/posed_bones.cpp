@@ -7,14 +7,14 @@
 namespace zyga::app {
 
 PosedBones posedBones(const files::Project& project, const kinematics::Pose& pose) {
-  const auto X_WB = kinematics::place(project.specimen, articulationOf(project), pose);
+  const auto X_WB = kinematics::place(project.specimen(), articulationOf(project), pose);
   const auto meshes = sculpt(project);
   PosedBones posed;
   for (std::size_t i = 0; i < meshes.size(); ++i) {
     if (!meshes[i] || meshes[i]->levels.empty()) continue;
     // The finest level lives as long as the bone that owns it.
     const std::shared_ptr<const solid::TriangleMesh> finest(meshes[i], &meshes[i]->levels.front());
-    posed.instances.push_back({finest, X_WB[i], files::boneTone(project.specimen.bones[i].evidence)});
+    posed.instances.push_back({finest, X_WB[i], files::boneTone(project.specimen().bones[i].evidence)});
     posed.bones.push_back({i});
   }
   return posed;

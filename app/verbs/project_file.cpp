@@ -1,29 +1,40 @@
 #include "app/verbs/project_file.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 
 #include "core/range/neutral.h"
+#include "ui/words/say.h"
 
 namespace zyga::app {
 
 ChosenPose choosePose(const files::Project& project, const Arguments& arguments) {
   const auto name = arguments.find("--pose");
-  if (!name) return {"present pose", std::nullopt, project.pose};
+  if (!name)
+    return {ui::translated(QT_TRANSLATE_NOOP("words", "present pose")).toStdString(), std::nullopt, project.pose};
   const auto& poses = project.poses;
   const auto found = std::find_if(poses.begin(), poses.end(), [&](const auto& named) { return named.name == *name; });
   if (found != poses.end()) return {*name, static_cast<std::size_t>(found - poses.begin()), found->pose};
-  std::string names;
-  for (const auto& named : poses) names += (names.empty() ? "" : ", ") + ("'" + named.name + "'");
-  throw BadInput("--pose: there is no pose '" + *name + "'; " +
-                 (names.empty() ? "the project has no named poses" : "there are " + names));
+  QStringList names;
+  for (const auto& named : poses) names << "'" + QString::fromStdString(named.name) + "'";
+  const QString form =
+      names.isEmpty()
+          ? ui::translated(QT_TRANSLATE_NOOP("words", "--pose: there is no pose '%1'; the project has no named poses"))
+          : ui::translated(QT_TRANSLATE_NOOP("words", "--pose: there is no pose '%1'; there are %2"));
+  throw BadInput(ui::filled(form, {QString::fromStdString(*name), ui::inOneLine(names)}).toStdString());
+}
+
+std::string wroteLine(const std::string& path) {
+  const QString line = ui::translated(QT_TRANSLATE_NOOP("words", "wrote %1"));
+  return ui::filled(line, {QString::fromStdString(path)}).toStdString() + "\n";
 }
 
 kinematics::Articulation articulationOf(const files::Project& project) {
-  return range::articulate(project.specimen, project.assumptions);
+  return range::articulate(project.specimen(), project.assumptions);
 }
 
 range::Assessment assessmentOf(const files::Project& project, const kinematics::Pose& pose) {
-  return range::assess(project.specimen, articulationOf(project), project.assumptions, pose);
+  return range::assess(project.specimen(), articulationOf(project), project.assumptions, pose);
 }
 
 }  // namespace zyga::app

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/verbs/arguments.h"
+#include "app/arguments/arguments.h"
 #include "core/files/project/project.h"
 #include "core/range/findings.h"
 
@@ -15,6 +15,9 @@ struct ChosenPose {
 
 /// The pose `--pose` names, or the present one. Throws BadInput listing the names there are.
 ChosenPose choosePose(const files::Project& project, const Arguments& arguments);
+
+/// "wrote FILE" in a line of its own.
+std::string wroteLine(const std::string& path);
 
 kinematics::Articulation articulationOf(const files::Project& project);
 range::Assessment assessmentOf(const files::Project& project, const kinematics::Pose& pose);

@@ -1,3 +1,4 @@
+#include <QCoreApplication>
 #include <algorithm>
 #include <charconv>
 #include <chrono>
@@ -8,23 +9,26 @@
 #include "app/verbs/project_file.h"
 #include "app/verbs/summary_text.h"
 #include "app/verbs/verbs.h"
-#include "core/files/json/json.h"
-#include "core/files/json/json_layout.h"
+#include "core/files/json/json_write.h"
 #include "core/kinematics/bend.h"
 #include "core/range/reach_ranges.h"
+#include "ui/words/numbers.h"
+#include "ui/words/range_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::app {
 namespace {
+
+namespace json = files::json;
 
 using anatomy::BoneIndex;
 using anatomy::JointIndex;
 using anatomy::Specimen;
 using Eigen::Vector3d;
-using files::jsonString;
-using files::list;
-using files::member;
 using kinematics::Reach;
 using kinematics::Reached;
+using ui::filled;
+using ui::translated;
 
 std::vector<std::string> partsOf(const std::string& text) {
   std::vector<std::string> parts(1);
@@ -96,7 +100,7 @@ std::vector<JointIndex> chainOf(const Specimen& specimen, BoneIndex bone, const 
 
 Reach wishOf(const files::Project& project, const kinematics::Articulation& articulation, const kinematics::Pose& pose,
              const VerbSpec& spec, const Arguments& arguments) {
-  const auto& specimen = project.specimen;
+  const auto& specimen = project.specimen();
   Reach wish;
   wish.bone = boneOf(specimen, required(spec, arguments, "--bone"));
   wish.p_WTarget = threeNumbers("--to", required(spec, arguments, "--to"), "4.2,0,0.3");
@@ -116,20 +120,20 @@ Reach wishOf(const files::Project& project, const kinematics::Articulation& arti
 
 struct Answer {
   Reached reached;
-  std::vector<std::string> stops;  ///< in words, by reached.stopping
+  std::vector<range::JointStop> stops;  ///< by reached.stopping
   double milliseconds = 0;
 };
 
 Answer answerOf(const files::Project& project, const kinematics::Articulation& articulation,
                 const kinematics::Pose& start, const Reach& wish) {
-  const range::ReachRanges ranges(project.specimen, articulation, project.assumptions);
+  const range::ReachRanges ranges(project.specimen(), articulation, project.assumptions);
   for (const JointIndex joint : wish.joints) ranges.inside(joint);  // looked up once, as for a whole drag
   Answer answer;
   const auto begun = std::chrono::steady_clock::now();
-  answer.reached = kinematics::reach(project.specimen, articulation, ranges, start, wish);
+  answer.reached = kinematics::reach(project.specimen(), articulation, ranges, start, wish);
   answer.milliseconds = std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begun).count();
   for (const auto& stop : answer.reached.stopping) {
-    answer.stops.push_back(ranges.stopWords(answer.reached.pose, stop));
+    answer.stops.push_back(ranges.stopOf(answer.reached.pose, stop));
   }
   return answer;
 }
@@ -137,39 +141,53 @@ Answer answerOf(const files::Project& project, const kinematics::Articulation& a
 std::string jsonOf(const Specimen& specimen, const Reach& wish, const Answer& answer) {
   const Reached& r = answer.reached;
   std::vector<std::string> ids, words, broken;
-  for (const auto& stop : r.stopping) ids.push_back(jsonString(specimen[stop.joint].id));
-  for (const auto& text : answer.stops) words.push_back(jsonString(text));
-  for (const auto joint : r.broken) broken.push_back(jsonString(specimen[joint].id));
-  std::vector<std::string> members{member("bone", jsonString(specimen[wish.bone].id)),
-                                   member("reached", r.reached ? "true" : "false"),
-                                   member("distance_mm", millionths(r.distance * 1000)),
-                                   member("at_m", pointJson(r.p_WPoint)),
-                                   member("stopping_joints", list(ids)),
-                                   member("stopping_words", files::onLines(words, "  ", '[', ']')),
-                                   member("beyond", list(broken)),
-                                   member("iterations", std::to_string(r.iterations)),
-                                   member("ms", millionths(answer.milliseconds))};
-  if (!wish.bearings.empty()) members.push_back(member("gaze_off_deg", degreesJson(r.bearingOff)));
-  return files::onLines(members, "", '{', '}') + "\n";
+  for (const auto& stop : r.stopping) ids.push_back(specimen[stop.joint].id);
+  for (const auto& stop : answer.stops) words.push_back(ui::stopWords(specimen, stop).toStdString());
+  for (const auto joint : r.broken) broken.push_back(specimen[joint].id);
+  json::Value members = json::object({{"bone", specimen[wish.bone].id},
+                                      {"reached", r.reached},
+                                      {"distance_mm", json::millionths(r.distance * 1000)},
+                                      {"at_m", json::point(r.p_WPoint)},
+                                      {"stopping_joints", json::arrayOf(ids)},
+                                      {"stopping_words", json::arrayOf(words, json::Layout::OnLines)},
+                                      {"beyond", json::arrayOf(broken)},
+                                      {"iterations", r.iterations},
+                                      {"ms", json::millionths(answer.milliseconds)}},
+                                     json::Layout::OnLines);
+  if (!wish.bearings.empty()) members.add("gaze_off_deg", json::degrees(r.bearingOff));
+  return json::document(members);
 }
 
-std::string metres(const Vector3d& p) {
-  return fixed(p.x(), 3) + ", " + fixed(p.y(), 3) + ", " + fixed(p.z(), 3) + " m";
+QString place(const Vector3d& p) {
+  return filled(translated(QT_TRANSLATE_NOOP("words", "%1, %2, %3 m")),
+                {ui::plain(p.x(), 3), ui::plain(p.y(), 3), ui::plain(p.z(), 3)});
+}
+
+QString nearestLine(const Reach& wish, const Reached& r) {
+  const QStringList parts{ui::millimetres(r.distance, 0), place(r.p_WPoint)};
+  return wish.pastRanges
+             ? filled(translated(QT_TRANSLATE_NOOP("words", "nearest pose: %1 short, at %2")), parts)
+             : filled(translated(QT_TRANSLATE_NOOP("words", "nearest pose within range: %1 short, at %2")), parts);
 }
 
 std::string textOf(const Specimen& specimen, const Reach& wish, const Answer& answer) {
   const Reached& r = answer.reached;
-  std::string out =
-      specimen[wish.bone].id + (r.reached ? " reaches " : " does not reach ") + metres(wish.p_WTarget) + "\n";
-  if (!r.reached) {
-    out += "  nearest " + std::string(wish.pastRanges ? "" : "supported ") + "pose: " + fixed(r.distance * 1000, 0) +
-           " mm short, at " + metres(r.p_WPoint) + "\n";
-  }
-  for (const auto& words : answer.stops) out += "  stopped by " + words + "\n";
-  if (!r.reached && answer.stops.empty()) out += "  the chain is stretched out\n";
-  for (const auto joint : r.broken) out += "  " + specimen[joint].id + " beyond its range\n";
-  if (!wish.bearings.empty()) out += "  gaze off by " + degreesText(r.bearingOff) + "°\n";
-  return out;
+  const auto id = [](const std::string& name) { return QString::fromStdString(name); };
+  QStringList lines;
+  const char* head =
+      r.reached ? QT_TRANSLATE_NOOP("words", "%1 reaches %2") : QT_TRANSLATE_NOOP("words", "%1 does not reach %2");
+  const QString first = filled(translated(head), {id(specimen[wish.bone].id), place(wish.p_WTarget)});
+  if (!r.reached) lines << nearestLine(wish, r);
+  for (const auto& stop : answer.stops)
+    lines << filled(translated(QT_TRANSLATE_NOOP("words", "stopped by %1")), {ui::stopWords(specimen, stop)});
+  if (!r.reached && answer.stops.empty()) lines << translated(QT_TRANSLATE_NOOP("words", "the chain is stretched out"));
+  for (const auto joint : r.broken)
+    lines << filled(translated(QT_TRANSLATE_NOOP("words", "%1 out of range")), {id(specimen[joint].id)});
+  if (!wish.bearings.empty())
+    lines << filled(translated(QT_TRANSLATE_NOOP("words", "gaze off by %1")), {ui::degrees(r.bearingOff)});
+  QString out = first + QLatin1Char('\n');
+  for (const QString& line : lines) out += QStringLiteral("  ") + line + QLatin1Char('\n');
+  return out.toStdString();
 }
 
 int reach(const VerbSpec& spec, const Arguments& arguments) {
@@ -183,8 +201,8 @@ int reach(const VerbSpec& spec, const Arguments& arguments) {
   project.pose = answer.reached.pose;
   if (chosen.index) project.poses[*chosen.index].pose = project.pose;
   files::saveProject(project, out);
-  std::cout << (arguments.has("--json") ? jsonOf(project.specimen, wish, answer)
-                                        : textOf(project.specimen, wish, answer) + "wrote " + out + "\n");
+  std::cout << (arguments.has("--json") ? jsonOf(project.specimen(), wish, answer)
+                                        : textOf(project.specimen(), wish, answer) + wroteLine(out));
   return answer.reached.reached ? kDone : kBeyond;
 }
 
@@ -199,7 +217,7 @@ Verb reachVerb() {
             {"--point", "NAME", "the bone's landmark that goes there; the snout of a skull by itself"},
             {"--gaze", "X,Y,Z", "direction the bone shall look in; keep: the present one"},
             {"--style", "WORD", "even (each joint gives the same share of its range) or base"},
-            {"--free", "", "ranges do not hold; the joints beyond them are named"},
+            {"--free", "", "ranges do not hold; the joints out of range are named"},
             {"--lock", "ID,...", "joints that stay as they are"},
             {"--base", "ID", "the joint the bend begins at; else the base of neck, tail or limb"},
             {"--pose", "NAME", "starts from a named pose"},
@@ -207,7 +225,7 @@ Verb reachVerb() {
             {"--json", "", "the answer for machines"}}),
        "Without --point the snout, chin or sole of the bone is meant where it has one, else its middle. The target "
        "comes\n"
-       "before the gaze, the gaze before the even bend. Where the point can't be had the nearest supported pose is\n"
+       "before the gaze, the gaze before the even bend. Where the point can't be had the nearest pose within range is\n"
        "written, with what it falls short and the joints that stop it, worst first. The result becomes the present "
        "pose;\n"
        "with --pose it also replaces the named one. Exit 1: the point is missed by more than 1 mm.\n"},

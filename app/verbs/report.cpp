@@ -1,14 +1,12 @@
 #include <iostream>
 
 #include "app/verbs/assumption_options.h"
-#include "app/verbs/offscreen.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/sculpting.h"
 #include "app/verbs/verbs.h"
 #include "core/files/disk/atomic_file.h"
-#include "core/report/numbers.h"
+#include "ui/report/report_pages.h"
 #include "ui/report/report_picture.h"
-#include "ui/report/write_report.h"
 
 namespace zyga::app {
 namespace {
@@ -38,21 +36,17 @@ int reportVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   auto project = files::readProject(arguments.file);
   project.assumptions = assumptionsFrom(arguments, project.assumptions);
   const auto chosen = choosePose(project, arguments);
-  report::Options options;
+  report::ReportOptions options;
   options.claimsOnly = arguments.has("--claims-only");
   options.studies = !arguments.has("--no-studies");
-  const auto gathered = report::gather(project, chosen.name, chosen.pose, options);
-  const Offscreen offscreen;
+  const range::Scenario scenario = scenarioOf(project, chosen.pose);
+  const auto data = report::buildReport(scenario, project, chosen.index ? chosen.name : std::string(), options);
   QImage picture;
-  if (!options.claimsOnly) {
-    const auto X_WB = kinematics::place(project.specimen, articulationOf(project), chosen.pose);
-    picture = ui::posePicture(project.specimen, sculpt(project), X_WB, kPictureWidth);
-  }
-  files::writeWhole(out, ui::reportBytes(QString::fromStdString(endingOf(out)), *gathered, picture));
+  if (!options.claimsOnly) picture = ui::posePicture(scenario, sculpt(project), kPictureWidth);
+  files::writeWhole(out, ui::reportBytes(QString::fromStdString(endingOf(out)), *data, picture));
   std::cout << "wrote " << out << "\n";
   if (numbers) {
-    files::writeWhole(*numbers, endingOf(*numbers) == "csv" ? report::numbersCsv(gathered->report)
-                                                            : report::numbersJson(gathered->report));
+    files::writeWhole(*numbers, ui::numbersBytes(QString::fromStdString(endingOf(*numbers)), *data));
     std::cout << "wrote " << *numbers << "\n";
   }
   return kDone;
@@ -70,7 +64,8 @@ Verb reportVerb() {
            "Pose with a traced picture, findings, claims, specimen, evidence and sources, assumptions, limits of the\n"
            "neck, studies, mass and balance, angles, cautions. There is no clock in it: the same project gives the "
            "same\n"
-           "bytes.\n"},
+           "bytes.\n",
+           false, "--out"},
           reportVerbRun};
 }
 

@@ -1,16 +1,31 @@
 #include "app/verbs/run_verb.h"
 
+#include <QCoreApplication>
 #include <algorithm>
 #include <exception>
 #include <filesystem>
 #include <iostream>
 
+#include "app/verbs/offscreen.h"
 #include "app/verbs/verbs.h"
-#include "core/files/scan/scan_protocol.h"
-#include "core/files/scan/scan_reader.h"
+#include "core/files/scan/scan_process.h"
+#include "ui/words/language.h"
+#include "ui/words/say.h"
 
 namespace zyga::app {
 namespace {
+
+/// In the language chosen. The views are of literals, which end in a null character.
+std::string said(std::string_view literal) { return ui::translated(literal.data()).toStdString(); }
+
+std::string padded(std::string text, std::size_t width) {
+  text.resize(std::max(width, text.size() + 2), ' ');
+  return text;
+}
+
+std::string usage(const OptionSpec& option) {
+  return std::string(option.name) + (option.value.empty() ? "" : " " + std::string(option.value));
+}
 
 const Verb* findVerb(std::string_view name) {
   const auto& all = verbs();
@@ -27,7 +42,12 @@ std::string verbNames() {
 }
 
 int unknownVerb(std::string_view name) {
-  std::cerr << "zygapose: there is no verb '" << name << "'; there are " << verbNames() << "\n";
+  std::cerr << "zygapose: "
+            << ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "there is no verb '%1'; there are %2")),
+                          {QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())),
+                           QString::fromStdString(verbNames())})
+                   .toStdString()
+            << "\n";
   return kBadInput;
 }
 
@@ -65,7 +85,51 @@ int run(std::string_view name, const std::vector<std::string>& words) {
   return verb->run(verb->spec, parseArguments(verb->spec, words));
 }
 
+bool drawsFigures(const VerbSpec& verb, const std::vector<std::string>& words) {
+  const auto asks = [&verb](const std::string& word) { return word.starts_with(verb.drawsWith); };
+  return !verb.drawsWith.empty() && std::any_of(words.begin(), words.end(), asks);
+}
+
+/// Takes `--language CODE` out of the words of any verb. English where it is not given: scripts read what verbs say.
+QString takeLanguage(std::vector<std::string>& words) {
+  const auto found = std::find(words.begin(), words.end(), "--language");
+  if (found == words.end()) return "en";
+  if (found + 1 == words.end())
+    throw BadInput({fault::kNeedsValue, {reason::text("--language"), reason::text("CODE")}});
+  const std::string typed = *(found + 1);
+  words.erase(found, found + 2);
+  std::vector<std::string> codes;
+  for (const ui::Language& language : ui::languagesOffered()) codes.push_back(language.code.toStdString());
+  if (std::find(codes.begin(), codes.end(), typed) == codes.end())
+    refuseChoice("--language", typed, {codes.begin(), codes.end()});
+  return QString::fromStdString(typed);
+}
+
 }  // namespace
+
+std::string helpText() {
+  std::string out = said(QT_TRANSLATE_NOOP(
+                        "words",
+                        "zygapose [FILE]         opens the window, on a project (.zyga) or a measurement table (.csv)\n"
+                        "zygapose VERB ...       works in batch, without a display\n")) +
+                    "\n";
+  for (const auto& verb : verbs()) out += "  " + padded(std::string(verb.spec.name), 10) + said(verb.spec.does) + "\n";
+  out += "  " + padded("help", 10) + said(QT_TRANSLATE_NOOP("words", "help VERB tells a verb's options")) + "\n\n" +
+         said(QT_TRANSLATE_NOOP("words", "Every verb takes --language CODE: en or zh_CN.")) + "\n";
+  return out + said(QT_TRANSLATE_NOOP("words",
+                                      "Exit 0: done, and for assess within range; 1: assess finds something out of "
+                                      "range; 2: bad input, told on stderr.\n"));
+}
+
+std::string helpText(const VerbSpec& verb) {
+  std::string out = "zygapose " + std::string(verb.name) + " " + std::string(verb.file) + " " +
+                    said(QT_TRANSLATE_NOOP("words", "[options]")) + "\n" + said(verb.does) + "\n\n";
+  std::size_t width = 24;
+  for (const auto& option : verb.options) width = std::max(width, usage(option).size() + 2);
+  for (const auto& option : verb.options) out += "  " + padded(usage(option), width) + said(option.meaning) + "\n";
+  if (!verb.notes.empty()) out += "\n" + said(verb.notes);
+  return out;
+}
 
 const std::vector<Verb>& verbs() {
   static const std::vector<Verb> all{makeVerb(),  assessVerb(), neutralVerb(),  limitsVerb(),  standVerb(),
@@ -86,14 +150,18 @@ bool isVerb(std::string_view word) {
 int runVerb(int argc, char** argv) {
   const std::string name = argc > 1 ? argv[1] : "help";
   if (name == files::protocol::kVerb) return files::readScanProcess(argc - 1, argv + 1);
-  const std::vector<std::string> words(argv + std::min(argc, 2), argv + argc);
+  std::vector<std::string> words(argv + std::min(argc, 2), argv + argc);
+  const Verb* verb = findVerb(name);
+  const Offscreen application(verb && drawsFigures(verb->spec, words));
+  ui::speak("en");
   try {
+    ui::speak(takeLanguage(words));
     const int exit = run(name, words);
     std::cout.flush();
     if (std::cout.good()) return exit;
-    complain(name, "the output could not be written");
+    complain(name, said(QT_TRANSLATE_NOOP("words", "the output could not be written")));
   } catch (const std::exception& error) {
-    complain(name, error.what());
+    complain(name, ui::sayFailure(error).toStdString());
   }
   return kBadInput;
 }

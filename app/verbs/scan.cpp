@@ -1,26 +1,40 @@
-#include <cstdio>
+#include <QCoreApplication>
 #include <filesystem>
 #include <iostream>
-#include <numbers>
 
 #include "app/verbs/scan_options.h"
+#include "app/verbs/summary_text.h"
 #include "app/verbs/verbs.h"
-#include "core/anatomy/marks/bone_guess.h"
 #include "core/anatomy/marks/mark_plan.h"
+#include "core/anatomy/marks/scan_guess.h"
 #include "core/anatomy/marks/scan_measures.h"
 #include "core/anatomy/tables/landmark_table.h"
 #include "core/files/disk/atomic_file.h"
 #include "core/files/project/project.h"
+#include "ui/words/anatomy_words.h"
+#include "ui/words/say.h"
+#include "ui/words/scan_words.h"
+#include "ui/words/table_words.h"
 
 namespace zyga::app {
 namespace {
+
+QString inQt(const std::string& text) { return QString::fromStdString(text); }
+
+/// A sentence with these in it, as they are.
+std::string said(const char* form, const std::vector<std::string>& parts = {}) {
+  QStringList all;
+  for (const auto& part : parts) all << inQt(part);
+  return ui::filled(ui::translated(form), all).toStdString();
+}
 
 /// Which bone every file is: what --bone says, in order; what is not said is guessed from the names of all.
 std::vector<anatomy::BoneName> bonesOf(const Arguments& arguments, const anatomy::RegionCounts& counts) {
   std::vector<std::string> given;
   for (const auto& option : arguments.options)
     if (option.name == "--bone") given.push_back(option.value);
-  if (given.size() > arguments.files.size()) throw BadInput("--bone: there are more bones than files");
+  if (given.size() > arguments.files.size())
+    throw BadInput(said(QT_TRANSLATE_NOOP("words", "--bone: there are more bones than files")));
   const auto guesses = anatomy::guessBones(arguments.files, counts);
   std::vector<anatomy::BoneName> bones;
   std::string faults;
@@ -31,9 +45,11 @@ std::vector<anatomy::BoneName> bonesOf(const Arguments& arguments, const anatomy
     if (name && anatomy::parseBoneId(toId(*name))) {  // a guess may lack its number
       bones.push_back(*name);
     } else if (i < given.size()) {
-      faults += "--bone: there is no bone '" + given[i] + "'\n";
+      faults += said(QT_TRANSLATE_NOOP("words", "--bone: there is no bone '%1'"), {given[i]}) + '\n';
     } else {
-      faults += arguments.files[i] + ": its name does not tell which bone it is; give --bone ID\n";
+      faults += said(QT_TRANSLATE_NOOP("words", "%1: its name does not tell which bone it is; give --bone ID"),
+                     {arguments.files[i]}) +
+                '\n';
     }
   }
   if (!faults.empty()) throw BadInput(faults.substr(0, faults.size() - 1));
@@ -44,9 +60,7 @@ anatomy::LandmarkTable landmarksOf(const Arguments& arguments) {
   const auto file = arguments.find("--landmarks");
   if (!file) return {};
   const auto reading = anatomy::readLandmarkTable(files::readWhole(*file), *file);
-  std::string faults;
-  for (const auto& message : reading.messages) faults += (faults.empty() ? "" : "\n") + message.text();
-  if (!reading.usable()) throw BadInput(faults);
+  if (!reading.usable()) throw BadInput(ui::say(reading.messages).toStdString());
   return reading.table;
 }
 
@@ -63,21 +77,20 @@ files::ProjectScan bringIn(const Arguments& arguments, const std::string& file, 
   auto scan = files::projectScan(clean, bone, unitFor(arguments, clean), file);
   if (const auto marked = landmarks.points.find(bone.name); marked != landmarks.points.end())
     for (const auto& [name, p] : marked->second) anatomy::setLandmark(scan.scan, bone, name, p);
-  std::cout << file << " is " << bone.id << ", " << clean.mesh.triangles.size() << " triangles, taken to be in "
-            << toText(scan.scan.unit) << (arguments.has("--unit") || clean.unitGuess.sure ? "" : ", which is not sure")
-            << (scan.scan.placed ? ", placed by its landmarks" : ", placed by a guess") << "\n";
-  for (const auto& repair : clean.repairs) std::cout << "  " << repair << "\n";
-  for (const auto& flaw : flawsInWords(clean.flaws, anatomy::metresOf(scan.scan.unit)))
-    std::cout << "  " << flaw << "\n";
+  const bool sure = arguments.has("--unit") || clean.unitGuess.sure;
+  const char* unit = sure ? QT_TRANSLATE_NOOP("words", "taken to be in %1")
+                          : QT_TRANSLATE_NOOP("words", "taken to be in %1, which is not sure");
+  const QStringList parts{
+      ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "%1 is %2")), {inQt(file), inQt(bone.id)}),
+      ui::translated(QT_TRANSLATE_N_NOOP("words", "%n triangles"), static_cast<int>(clean.mesh.triangles.size())),
+      ui::filled(ui::translated(unit), {QString::fromUtf8(toText(scan.scan.unit).data())}),
+      ui::translated(scan.scan.placed ? QT_TRANSLATE_NOOP("words", "placed by its landmarks")
+                                      : QT_TRANSLATE_NOOP("words", "placed by a guess"))};
+  std::cout << ui::inOneLine(parts).toStdString() << "\n";
+  for (const QString& repair : ui::repairsSaid(clean)) std::cout << "  " << repair.toStdString() << "\n";
+  for (const QString& flaw : ui::flawsSaid(clean.flaws, anatomy::metresOf(scan.scan.unit)))
+    std::cout << "  " << flaw.toStdString() << "\n";
   return scan;
-}
-
-std::string inUnit(const anatomy::MarkedMeasure& measured) {
-  char text[32];
-  const bool angle = isAngle(measured.measure);
-  std::snprintf(text, sizeof text, "%.1f %s", angle ? measured.value * 180 / std::numbers::pi : 1000 * measured.value,
-                angle ? "deg" : "mm");
-  return text;
 }
 
 /// A second scan of a bone takes the first one's place.
@@ -86,21 +99,25 @@ void put(files::Project& project, files::ProjectScan scan) {
   project.scans.push_back(std::move(scan));
 }
 
-/// "  C7 measures length 412.3 mm, facet tilt 31.0 deg", and into the table with it.
+/// "  C7 measures length 412.3 mm, facet tilt 31.0°", and into the table with it.
 void enterMeasures(files::Project& project, const anatomy::Scan& scan) {
   const auto measures = anatomy::measuresOf(scan);
-  std::cout << "  " << toId(scan.bone) << (measures.empty() ? " is not marked enough to be measured" : " measures");
-  for (std::size_t i = 0; i < measures.size(); ++i)
-    std::cout << (i > 0 ? ", " : " ") << title(measures[i].measure) << " " << inUnit(measures[i]);
-  std::cout << "\n";
+  QStringList parts;
+  for (const auto& [measure, value] : measures)
+    parts << ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "%1 %2")),
+                        {ui::measureName(measure), ui::measureValue(measure, value)});
+  const char* form = measures.empty() ? QT_TRANSLATE_NOOP("words", "%1 is not marked enough to be measured")
+                                      : QT_TRANSLATE_NOOP("words", "%1 measures %2");
+  std::cout << "  " << ui::filled(ui::translated(form), {inQt(toId(scan.bone)), ui::inOneLine(parts)}).toStdString()
+            << "\n";
   project.table = fillAnew(withMeasures(std::move(project.table), scan, measures));
 }
 
 void tellWhatIsLacking(const files::Project& project) {
   const auto records = files::recordsOf(project.scans);
-  for (std::size_t j = 0; j < project.specimen.joints.size(); ++j)
-    for (const auto& sentence : anatomy::lacking(project.specimen, {j}, records))
-      std::cout << "  " << project.specimen.joints[j].id << " lacks: " << sentence << "\n";
+  for (std::size_t j = 0; j < project.specimen().joints.size(); ++j)
+    for (const auto& reason : anatomy::lacking(project.specimen(), {j}, records))
+      std::cout << "  " << project.specimen().joints[j].id << ": " << ui::say(reason).toStdString() << "\n";
 }
 
 int scanVerbRun(const VerbSpec& spec, const Arguments& arguments) {
@@ -108,23 +125,25 @@ int scanVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto landmarks = landmarksOf(arguments);
   auto project = files::readProject(into);
   for (const auto& scan : project.scans)
-    if (!scan.trouble.empty()) std::cerr << "warning: " << scan.trouble << "\n";
+    if (!scan.trouble.empty()) std::cerr << "warning: " << ui::say(scan.trouble).toStdString() << "\n";
   const auto sculpted = files::specimenOf(project.table, {});
-  const auto bones = bonesOf(arguments, project.specimen.counts);
+  const auto bones = bonesOf(arguments, project.specimen().counts);
   for (std::size_t i = 0; i < bones.size(); ++i) {
     const auto index = sculpted.findBone(toId(bones[i]));
-    if (!index) throw BadInput(arguments.files[i] + ": the animal has no " + toId(bones[i]));
+    if (!index)
+      throw BadInput(
+          said(QT_TRANSLATE_NOOP("words", "%1: the animal has no %2"), {arguments.files[i], toId(bones[i])}));
     put(project, bringIn(arguments, arguments.files[i], sculpted[*index], landmarks));
     if (arguments.has("--measures")) enterMeasures(project, project.scans.back().scan);
   }
   try {
-    project.specimen = files::specimenOf(project.table, project.scans);
-  } catch (const std::invalid_argument& error) {
-    throw BadInput(error.what());
+    project.setSpecimen(files::specimenOf(project.table, project.scans));
+  } catch (const reason::Failure& failure) {
+    throw BadInput(ui::say(failure.reason()).toStdString());
   }
   tellWhatIsLacking(project);
   files::saveProject(project, out);
-  std::cout << "wrote " << out << "\n";
+  std::cout << wroteText(out) << "\n";
   return kDone;
 }
 

@@ -10,9 +10,9 @@ files::CleanScan readCleanScan(const std::string& file, double expected) {
   files::ScanReader reader;
   const bool shown = isatty(STDERR_FILENO);
   if (shown)
-    reader.progress = [&](double share) {
+    reader.task = task::Task(nullptr, [&](double share) {
       std::cerr << "\rreading " << file << " " << static_cast<int>(100 * share) << " %" << std::flush;
-    };
+    });
   auto scan = files::readCleanScan(file, reader, expected);
   if (shown) std::cerr << "\n";
   return std::move(*scan);  // nothing cancels it here

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/verbs/arguments.h"
+#include "app/arguments/arguments.h"
 #include "core/files/scan/clean_scan.h"
 
 namespace zyga::app {

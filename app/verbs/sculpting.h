@@ -1,17 +1,18 @@
 #pragma once
 
-#include <filesystem>
-
 #include "core/files/scan/bone_meshes.h"
 
 namespace zyga::app {
 
-/// $XDG_CACHE_HOME/zygapose or ~/.cache/zygapose (XDG base directory specification 0.8), made if need be; empty when it
-/// cannot be written.
-std::filesystem::path cacheFolder();
-
 /// The bones' meshes, scans included, sculpted ones from the cache where they are there. Shows progress on stderr when
 /// that is a terminal. `triangles` is about what each sculpted bone gets. Says on stderr which scans are not there.
 files::BoneMeshes sculpt(const files::Project& project, std::size_t triangles = solid::SculptOptions().triangleBudget);
+
+/// The shapes of a project's bones, ready to be asked which of them enter each other, from the cache where they are
+/// there.
+std::shared_ptr<const range::ContactModel> contactShapes(const files::Project& project);
+
+/// A task that counts up in percent on one line of stderr, where that is a terminal.
+task::Task taskAtTerminal(std::string what);
 
 }  // namespace zyga::app

@@ -3,9 +3,7 @@
 #include <unistd.h>
 
 #include <iostream>
-#include <mutex>
 
-#include "app/verbs/offscreen.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/sculpting.h"
 #include "app/verbs/verbs.h"
@@ -62,31 +60,15 @@ std::string endingOf(const std::string& out) {
 }
 
 ui::SheetScene sceneOf(const files::Project& project, const ChosenPose& chosen) {
-  ui::SheetScene scene;
-  scene.specimen = std::make_shared<const anatomy::Specimen>(project.specimen);
-  scene.X_WB = kinematics::place(project.specimen, articulationOf(project), chosen.pose);
-  scene.meshes = sculpt(project);
-  scene.pose = chosen.pose;
-  scene.poseName = chosen.index ? chosen.name : std::string();
-  scene.assumptions = project.assumptions;
-  scene.assessment = assessmentOf(project, chosen.pose);
-  scene.notes = project.notes;
-  return scene;
+  return {scenarioOf(project, chosen.pose), sculpt(project), chosen.index ? chosen.name : std::string(), project.notes};
 }
 
-ui::SheetWork workFor(const files::Sheet& sheet, const std::string& ending, int width, std::mutex& mutex, int& told) {
+ui::SheetWork workFor(const files::Sheet& sheet, const std::string& ending, int width) {
   ui::SheetWork work;
   // A picture's own pixels, so that nothing is drawn twice as fine or half as fine as it is shown.
   work.dotsPerInch = ending == "png" ? width / ui::sizeOf(sheet.paper).width() * 25.4 : kPrintResolution;
   if (work.dotsPerInch > 500) work.samples = 4;
-  if (isatty(STDERR_FILENO))
-    work.progress = [&mutex, &told](double share) {
-      const std::lock_guard lock(mutex);
-      const int percent = static_cast<int>(share * 100);
-      if (percent <= told) return;
-      told = percent;
-      std::cerr << "\rdrawing " << percent << " %" << (percent == 100 ? "\n" : "") << std::flush;
-    };
+  work.task = taskAtTerminal("drawing");
   return work;
 }
 
@@ -100,11 +82,8 @@ int sheetVerbRun(const VerbSpec& spec, const Arguments& arguments) {
       static_cast<int>(widthGiven ? numberOf({"--width", *widthGiven}, 200, ui::kWidestPng, "pixels") : kUsualWidth);
   const auto project = files::readProject(arguments.file);
   const files::Sheet sheet = sheetFrom(arguments, project.sheet);
-  const Offscreen offscreen;
-  std::mutex mutex;
-  int told = 0;
-  const auto plate = ui::drawSheet(sceneOf(project, choosePose(project, arguments)), sheet,
-                                   workFor(sheet, ending, width, mutex, told));
+  const auto plate =
+      ui::drawSheet(sceneOf(project, choosePose(project, arguments)), sheet, workFor(sheet, ending, width));
   const QByteArray bytes = ui::plateBytes(*plate, QString::fromStdString(ending), width);
   files::writeWhole(out, {bytes.data(), static_cast<std::size_t>(bytes.size())});
   std::cout << "wrote " << out << "\n";
@@ -134,7 +113,9 @@ Verb sheetVerb() {
             {"--width", "PX", "of a .png, 5000 unless said otherwise, up to 16000"}},
            "What is not said is as the project's own sheet has it. In an SVG every outlined bone is a group with the\n"
            "bone's id, its edges editable paths, and the unit is the millimetre.\n"
-           "Not an engineering document; local codes and licensed practice decide.\n"},
+           "Not an engineering document; local codes and licensed practice decide.\n",
+           false,
+           "--out"},
           sheetVerbRun};
 }
 

@@ -2,42 +2,23 @@
 #include <algorithm>
 #include <iostream>
 
-#include "app/verbs/assess_report.h"
 #include "app/verbs/assumption_options.h"
 #include "app/verbs/assumptions_words.h"
-#include "app/verbs/offscreen.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/verbs.h"
 #include "core/files/disk/atomic_file.h"
 #include "core/files/export/study_json.h"
-#include "core/files/json/json.h"
-#include "core/files/json/json_layout.h"
-#include "core/range/neutral.h"
+#include "core/files/json/json_write.h"
 #include "ui/plots/plot_file.h"
 #include "ui/plots/study_plots.h"
+#include "ui/words/assumption_words.h"
+#include "ui/words/say.h"
+#include "ui/words/study_words.h"
 
 namespace zyga::app {
 namespace {
 
-using files::jsonString;
-using files::member;
-
-enum class Kind { Elevation, Envelope, Range, Spread, Pressure };
-
-/// What a study has found, ready for every way out.
-struct Found {
-  std::string json;
-  std::vector<std::string> told;
-  ui::PlotPainter paint;
-  QSizeF size;  ///< of its figure, points
-};
-
-template <class Study>
-Found foundIn(const Study& study, void (*paint)(QPainter&, const QRectF&, const Study&, const ui::PlotInk&)) {
-  return {files::studyJson(study), sentences(study),
-          [study, paint](QPainter& painter, const QRectF& area) { paint(painter, area, study, ui::printInk()); },
-          ui::figureSize(study)};
-}
+namespace json = files::json;
 
 double given(const Arguments& arguments, const char* name, double usual, double least, double most, const char* unit) {
   const auto value = arguments.find(name);
@@ -74,47 +55,36 @@ study::SpreadOptions spreadOptions(const Arguments& arguments) {
   return options;
 }
 
-Found foundBy(Kind kind, const study::Subject& subject, const files::Project& project, const Arguments& arguments) {
-  switch (kind) {
-    case Kind::Elevation:
-      return foundIn(study::elevation(subject), ui::paintElevation);
-    case Kind::Envelope: {
-      study::EnvelopeOptions options;
-      options.space = !arguments.has("--outline-only");
-      return foundIn(study::envelope(subject, options).value(), ui::paintEnvelope);
-    }
-    case Kind::Range:
-      return foundIn(study::rangeChart(subject).value(), ui::paintRangeChart);
-    case Kind::Spread: {
-      const auto build = [&](const anatomy::MeasurementTable& table) { return specimenOf(table, project.scans); };
-      return foundIn(study::spread(subject, project.table, build, spreadOptions(arguments)).value(), ui::paintSpread);
-    }
-    case Kind::Pressure:
-      break;
-  }
-  const study::HeartPlace heart{given(arguments, "--heart", study::HeartPlace{}.share, 0, 1, "a share")};
-  return foundIn(study::pressure(subject, heart), ui::paintPressure);
+study::StudySettings settingsFrom(study::StudyKind kind, const Arguments& arguments) {
+  study::StudySettings settings;
+  settings.space = !arguments.has("--outline-only");
+  if (kind == study::StudyKind::Spread) settings.spread = spreadOptions(arguments);
+  settings.heart.share = given(arguments, "--heart", settings.heart.share, 0, 1, "a share");
+  return settings;
+}
+
+study::Measures measuresOf(const files::Project& project) {
+  return {std::make_shared<const anatomy::MeasurementTable>(project.table),
+          [scans = project.scans](const anatomy::MeasurementTable& table) { return files::specimenOf(table, scans); }};
 }
 
 std::string document(const files::Project& project, const range::Assumptions& assumptions, const std::string& pose,
-                     const Found& found) {
-  return files::onLines({member("specimen", jsonString(project.table.name)), member("pose", jsonString(pose)),
-                         member("assumptions", assumptionsJson(assumptions)), member("study", found.json),
-                         member("caution", jsonString(kCaution))},
-                        "", '{', '}') +
-         "\n";
+                     const study::StudyResult& found) {
+  return json::document(json::object({{"specimen", project.table.name},
+                                      {"pose", pose},
+                                      {"assumptions", assumptionsJson(assumptions)},
+                                      {"study", files::studyJson(found, ui::toldOf(found))},
+                                      {"caution", ui::bareBoneCaution().toStdString()}},
+                                     json::Layout::OnLines));
 }
 
 std::string text(const files::Project& project, const range::Assumptions& assumptions, const std::string& pose,
-                 Kind kind, const Found& found) {
+                 const study::StudyResult& found) {
   std::string out = project.table.name + ": " + pose + "\n" + assumptionsText(assumptions) + "\n";
-  for (const auto& sentence : found.told) out += "  " + sentence + "\n";
-  if (kind == Kind::Pressure) {
-    out += "\n";
-    for (const auto view : study::kPressureViews) out += "  " + std::string(view) + "\n";
-    out += "  " + std::string(study::kPressureCaution) + "\n";
-  }
-  return out + "\n  " + kCaution + "\n";
+  for (const QString& sentence : ui::sentences(found)) out += "  " + sentence.toStdString() + "\n";
+  out += "\n";
+  for (const QString& sentence : ui::cautions(found)) out += "  " + sentence.toStdString() + "\n";
+  return out;
 }
 
 std::string endingOf(const std::string& file) {
@@ -122,9 +92,12 @@ std::string endingOf(const std::string& file) {
   return dot == std::string::npos ? "" : file.substr(dot + 1);
 }
 
-void savePlot(const std::string& file, const Found& found) {
-  const Offscreen offscreen;
-  const QByteArray bytes = ui::plotBytes(QString::fromStdString(endingOf(file)), found.size, found.paint);
+void savePlot(const std::string& file, const study::StudyResult& found) {
+  const auto paint = [&found](QPainter& painter, const QRectF& area) {
+    ui::paintStudy(painter, area, found, ui::printInk());
+  };
+  const QByteArray bytes =
+      ui::plotBytes(QString::fromStdString(endingOf(file)), ui::figureSize(study::kindOf(found)), paint);
   if (bytes.isEmpty()) throw BadInput("--plot: " + file + " could not be drawn");
   files::writeWhole(file, std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
 }
@@ -141,19 +114,23 @@ void checkPlaces(const std::optional<std::string>& out, const std::optional<std:
 
 int studyVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   required(spec, arguments, "--kind");
-  const auto kind = choiceOf<Kind>(arguments, "--kind",
-                                   {{"elevation", Kind::Elevation},
-                                    {"envelope", Kind::Envelope},
-                                    {"range", Kind::Range},
-                                    {"spread", Kind::Spread},
-                                    {"pressure", Kind::Pressure}});
+  using study::StudyKind;
+  const auto kind = choiceOf<StudyKind>(arguments, "--kind",
+                                        {{"elevation", StudyKind::Elevation},
+                                         {"envelope", StudyKind::Envelope},
+                                         {"range", StudyKind::Range},
+                                         {"spread", StudyKind::Spread},
+                                         {"pressure", StudyKind::Pressure}});
   const auto out = arguments.find("--out"), plot = arguments.find("--plot");
   checkPlaces(out, plot);
-  const auto project = files::readProject(arguments.file);
-  const auto assumptions = assumptionsFrom(arguments, project.assumptions);
+  auto project = files::readProject(arguments.file);
+  project.assumptions = assumptionsFrom(arguments, project.assumptions);
+  const range::Assumptions& assumptions = project.assumptions;
   const auto chosen = choosePose(project, arguments);
-  const auto articulation = range::articulate(project.specimen, assumptions);
-  const Found found = foundBy(kind, {project.specimen, articulation, assumptions, chosen.pose}, project, arguments);
+  const study::StudyOutcome outcome =
+      study::run(kind, scenarioOf(project, chosen.pose), settingsFrom(kind, arguments), measuresOf(project));
+  if (!outcome.result) throw BadInput(ui::say(outcome.failure).toStdString());
+  const study::StudyResult& found = *outcome.result;
   const std::string json = document(project, assumptions, chosen.name, found);
   if (out) files::writeWhole(*out, json);
   if (plot) savePlot(*plot, found);
@@ -161,7 +138,7 @@ int studyVerbRun(const VerbSpec& spec, const Arguments& arguments) {
     std::cout << json;
     return kDone;
   }
-  std::cout << text(project, assumptions, chosen.name, kind, found);
+  std::cout << text(project, assumptions, chosen.name, found);
   for (const auto& file : {out, plot}) {
     if (file) std::cout << "wrote " << *file << "\n";
   }
@@ -192,7 +169,8 @@ Verb studyVerb() {
        "envelope: what the snout reaches inside the ranges: side outline, space, strip on the ground.\n"
        "range: where each joint of the column ends. spread: how far the answer moves with measurement error and\n"
        "assumptions, 5, 50 and 95 %. pressure: the column of blood from heart to head, an assumption-laden figure.\n"
-       "Heights are over the ground; the trunk stays as it stands. Contact between bones is not looked at.\n"},
+       "Heights are over the ground; the trunk stays as it stands. Contact between bones is not looked at.\n",
+       false, "--plot"},
       studyVerbRun};
 }
 

@@ -1,19 +1,24 @@
 #include "app/verbs/summary_text.h"
 
+#include <QCoreApplication>
 #include <cmath>
 #include <iomanip>
 #include <numbers>
 #include <sstream>
 
-#include "core/files/json/json_layout.h"
+#include "core/files/json/json_write.h"
 #include "core/files/json/numeral.h"
+#include "ui/words/numbers.h"
+#include "ui/words/say.h"
 
 namespace zyga::app {
-namespace {
 
-std::string metres(double length) { return fixed(length, 2) + " m"; }
+namespace json = files::json;
 
-}  // namespace
+std::string said(const char* english, const QStringList& parts) {
+  return ui::filled(ui::translated(english), parts).toStdString();
+}
+std::string said(reason::Term term) { return ui::say(term).toStdString(); }
 
 std::string fixed(double number, int decimals) {
   std::ostringstream out;
@@ -31,26 +36,34 @@ std::string millionths(double number) {
 
 std::string degreesText(double angle) { return fixed(angle * 180 / std::numbers::pi, 1); }
 
-std::string degreesJson(double angle) { return millionths(angle * 180 / std::numbers::pi); }
-
-std::string pointJson(const Eigen::Vector3d& p) {
-  return files::list({millionths(p.x()), millionths(p.y()), millionths(p.z())});
-}
-
 std::string summaryText(const anatomy::Summary& s) {
-  return "  skull " + metres(s.skull) + ", neck " + metres(s.neck) + ", trunk " + metres(s.trunk) + ", sacrum " +
-         metres(s.sacrum) + ", tail " + metres(s.tail) + "\n  " + metres(s.total) +
-         " from snout to tail tip along the column, " + metres(s.column) + " without the skull\n  femur " +
-         metres(s.femur) + ", humerus to femur " + fixed(s.humerusToFemur, 2) + "\n";
+  using ui::metres;
+  const QString regions =
+      ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "skull %1, neck %2, trunk %3, sacrum %4, tail %5")),
+                 {metres(s.skull), metres(s.neck), metres(s.trunk), metres(s.sacrum), metres(s.tail)});
+  const QString whole = ui::filled(
+      ui::translated(QT_TRANSLATE_NOOP("words", "%1 from snout to tail tip along the column, %2 without the skull")),
+      {metres(s.total), metres(s.column)});
+  const QString limbs = ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "femur %1, humerus to femur %2")),
+                                   {metres(s.femur), ui::plain(s.humerusToFemur, 2)});
+  return QString("  %1\n  %2\n  %3\n").arg(regions, whole, limbs).toStdString();
 }
 
-std::string summaryJson(const anatomy::Summary& s) {
-  using files::member;
-  return files::onOneLine({member("skull_m", millionths(s.skull)), member("neck_m", millionths(s.neck)),
-                           member("trunk_m", millionths(s.trunk)), member("sacrum_m", millionths(s.sacrum)),
-                           member("tail_m", millionths(s.tail)), member("column_m", millionths(s.column)),
-                           member("total_m", millionths(s.total)), member("femur_m", millionths(s.femur)),
-                           member("humerus_to_femur", millionths(s.humerusToFemur))});
+std::string wroteText(const std::string& file) {
+  return ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "wrote %1")), {QString::fromStdString(file)})
+      .toStdString();
+}
+
+files::json::Value summaryJson(const anatomy::Summary& s) {
+  return json::object({{"skull_m", json::millionths(s.skull)},
+                       {"neck_m", json::millionths(s.neck)},
+                       {"trunk_m", json::millionths(s.trunk)},
+                       {"sacrum_m", json::millionths(s.sacrum)},
+                       {"tail_m", json::millionths(s.tail)},
+                       {"column_m", json::millionths(s.column)},
+                       {"total_m", json::millionths(s.total)},
+                       {"femur_m", json::millionths(s.femur)},
+                       {"humerus_to_femur", json::millionths(s.humerusToFemur)}});
 }
 
 CellCount countCells(const anatomy::MeasurementTable& table) {

@@ -1,17 +1,21 @@
 #pragma once
 
-#include <Eigen/Core>
+#include <QStringList>
 #include <string>
 
 #include "core/anatomy/summary.h"
 #include "core/anatomy/tables/measurement_table.h"
+#include "core/files/json/json_write.h"
+#include "core/reason/reason.h"
 
 namespace zyga::app {
 
 /// The sizes of the animal as lines for people, m.
 std::string summaryText(const anatomy::Summary& summary);
+/// "wrote rex.zyga"
+std::string wroteText(const std::string& file);
 /// {"skull_m": 0.52, ...}
-std::string summaryJson(const anatomy::Summary& summary);
+files::json::Value summaryJson(const anatomy::Summary& summary);
 
 /// How much of a filled table was measured.
 struct CellCount {
@@ -20,15 +24,15 @@ struct CellCount {
 };
 CellCount countCells(const anatomy::MeasurementTable& table);
 
+/// A sentence for people in the language chosen, its places filled with what is said already.
+std::string said(const char* english, const QStringList& parts = {});
+std::string said(reason::Term term);
+
 /// With `decimals` places: "4.99".
 std::string fixed(double number, int decimals);
 /// An angle (rad) as degrees with one decimal: "12.3".
 std::string degreesText(double angle);
-/// For machines, to a millionth; null when it is no finite number.
+/// To a millionth.
 std::string millionths(double number);
-/// An angle (rad) as degrees for machines.
-std::string degreesJson(double angle);
-/// [x, y, z] for machines.
-std::string pointJson(const Eigen::Vector3d& p);
 
 }  // namespace zyga::app

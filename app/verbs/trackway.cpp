@@ -1,3 +1,5 @@
+#include <QCoreApplication>
+#include <QStringList>
 #include <iostream>
 #include <numbers>
 
@@ -5,89 +7,100 @@
 #include "app/verbs/text_table.h"
 #include "app/verbs/verbs.h"
 #include "core/files/disk/atomic_file.h"
-#include "core/files/json/json.h"
-#include "core/files/json/json_layout.h"
+#include "core/files/json/json_write.h"
 #include "core/study/ground/trackway_table.h"
+#include "ui/words/ground_words.h"
+#include "ui/words/say.h"
+#include "ui/words/table_words.h"
 
 namespace zyga::app {
 namespace {
 
-using files::jsonString;
-using files::member;
-using study::PrintFigures;
+namespace json = files::json;
+
+using study::PrintValues;
 using study::Trackway;
-using Figure = std::optional<double>;
+using Value = std::optional<double>;
 
 /// What the table has to say, on stderr. Throws when there is a fault among it.
 void tell(const study::TrackwayReading& reading) {
-  std::string faults;
+  QString faults;
   for (const auto& message : reading.messages) {
     if (message.severity == anatomy::TableMessage::Severity::Error) {
-      faults += (faults.empty() ? "" : "\n") + message.text();
+      faults += (faults.isEmpty() ? "" : "\n") + ui::say(message);
     } else {
-      std::cerr << "warning: " << message.text() << "\n";
+      const QString form = ui::translated(QT_TRANSLATE_NOOP("words", "warning: %1"));
+      std::cerr << ui::filled(form, {ui::say(message)}).toStdString() << "\n";
     }
   }
-  if (!faults.empty()) throw BadInput(faults);
+  if (!faults.isEmpty()) throw BadInput(faults.toStdString());
 }
 
-Figure inDegrees(const Figure& angle) { return angle ? Figure(*angle * 180 / std::numbers::pi) : Figure(); }
+Value inDegrees(const Value& angle) { return angle ? Value(*angle * 180 / std::numbers::pi) : Value(); }
 
-std::string orNull(const Figure& value) { return value ? millionths(*value) : "null"; }
-
-std::string rowJson(const study::Footprint& print, const PrintFigures& figures) {
-  return files::onOneLine(
-      {member("foot", jsonString(print.foot)), member("pace_angulation_deg", orNull(inDegrees(figures.paceAngulation))),
-       member("gauge_m", orNull(figures.gauge)), member("gauge_to_length", orNull(figures.gaugeToLength)),
-       member("hip_height_m", orNull(figures.hipHeight)), member("relative_stride", orNull(figures.relativeStride)),
-       member("speed_m_s", orNull(figures.speed))});
+json::Value rowJson(const study::Footprint& print, const PrintValues& values) {
+  return json::object({{"foot", print.foot},
+                       {"pace_angulation_deg", json::millionths(inDegrees(values.paceAngulation))},
+                       {"gauge_m", json::millionths(values.gauge)},
+                       {"gauge_to_length", json::millionths(values.gaugeToLength)},
+                       {"hip_height_m", json::millionths(values.hipHeight)},
+                       {"relative_stride", json::millionths(values.relativeStride)},
+                       {"speed_m_s", json::millionths(values.speed)}});
 }
 
-std::string spreadJson(const std::optional<study::Spread>& spread, double unit = 1) {
-  if (!spread) return "null";
-  return files::onOneLine(
-      {member("least", millionths(spread->least * unit)), member("mean", millionths(spread->mean * unit)),
-       member("most", millionths(spread->most * unit)), member("prints", std::to_string(spread->count))});
+json::Value summaryJson(const std::optional<study::MinMeanMax>& values, double unit = 1) {
+  if (!values) return {};
+  return json::object({{"least", json::millionths(values->min * unit)},
+                       {"mean", json::millionths(values->mean * unit)},
+                       {"most", json::millionths(values->max * unit)},
+                       {"prints", values->count}});
 }
 
 void printJson(const Trackway& trackway) {
-  std::vector<std::string> rows;
+  std::vector<json::Value> rows;
   for (const auto& print : trackway.prints) {
-    rows.push_back(rowJson(print, study::figuresOf(print, trackway.hipMultiplier)));
+    rows.push_back(rowJson(print, study::valuesOf(print, trackway.hipMultiplier)));
   }
   const auto summary = study::summarise(trackway);
-  const auto hind = files::onOneLine(
-      {member("pace_angulation_deg", spreadJson(summary.paceAngulation, 180 / std::numbers::pi)),
-       member("gauge_m", spreadJson(summary.gauge)), member("hip_height_m", spreadJson(summary.hipHeight)),
-       member("relative_stride", spreadJson(summary.relativeStride)), member("speed_m_s", spreadJson(summary.speed))});
-  std::cout << files::onLines({member("hip_multiplier", millionths(trackway.hipMultiplier)),
-                               member("hip_source", jsonString(study::hipSource(trackway.hipMultiplier))),
-                               member("speed_source", jsonString("Alexander 1976, Nature 261:129")),
-                               member("caution", jsonString(study::kSpeedCaution)),
-                               member("rows", files::onLines(rows, "  ", '[', ']')), member("hind_prints", hind)},
-                              "", '{', '}')
-            << "\n";
+  const auto hind = json::object({{"pace_angulation_deg", summaryJson(summary.paceAngulation, 180 / std::numbers::pi)},
+                                  {"gauge_m", summaryJson(summary.gauge)},
+                                  {"hip_height_m", summaryJson(summary.hipHeight)},
+                                  {"relative_stride", summaryJson(summary.relativeStride)},
+                                  {"speed_m_s", summaryJson(summary.speed)}});
+  std::cout << json::document(json::object({{"hip_multiplier", json::millionths(trackway.hipMultiplier)},
+                                            {"hip_source", said(study::hipSource(trackway.hipMultiplier))},
+                                            {"speed_source", said(study::kSpeedSource)},
+                                            {"caution", ui::speedCaution().toStdString()},
+                                            {"rows", json::arrayOf(rows, json::Layout::OnLines)},
+                                            {"hind_prints", hind}},
+                                           json::Layout::OnLines));
 }
 
-std::string orUnknown(const Figure& value, int decimals, double unit = 1) {
-  return value ? fixed(*value * unit, decimals) : "unknown";
+std::string orUnknown(const Value& value, int decimals, double unit = 1) {
+  return value ? fixed(*value * unit, decimals) : said(QT_TRANSLATE_NOOP("words", "unknown"));
 }
 
 void print(const Trackway& trackway) {
-  std::vector<TextRow> rows{{"print", "pace angulation", "gauge", "hip height", "relative stride", "speed"},
-                            {"", "degrees", "m", "m", "", "m/s", "km/h"}};
-  rows[0].push_back("");
+  std::vector<TextRow> rows{
+      {said(QT_TRANSLATE_NOOP("words", "print")), said(QT_TRANSLATE_NOOP("words", "pace angulation")),
+       said(QT_TRANSLATE_NOOP("words", "gauge")), said(QT_TRANSLATE_NOOP("words", "hip height")),
+       said(QT_TRANSLATE_NOOP("words", "relative stride")), said(QT_TRANSLATE_NOOP("words", "speed")), ""},
+      {"", said(QT_TRANSLATE_NOOP("words", "degrees")), "m", "m", "", "m/s", "km/h"}};
   for (const auto& each : trackway.prints) {
-    const auto f = study::figuresOf(each, trackway.hipMultiplier);
+    const auto f = study::valuesOf(each, trackway.hipMultiplier);
     rows.push_back({each.foot, orUnknown(inDegrees(f.paceAngulation), 1), orUnknown(f.gauge, 2),
                     orUnknown(f.hipHeight, 2), orUnknown(f.relativeStride, 2), orUnknown(f.speed, 2),
                     orUnknown(f.speed, 1, 3.6)});
   }
   std::cout << textTable(rows, {true, false, false, false, false, false, false})
-            << "hip height = " << millionths(trackway.hipMultiplier)
-            << " x length of the hind print: " << study::hipSource(trackway.hipMultiplier) << "\n"
-            << "speed = 0.25 g^0.5 stride^1.67 hip^-1.17: Alexander 1976, Nature 261:129\n"
-            << study::kSpeedCaution << "\n";
+            << said(QT_TRANSLATE_NOOP("words", "hip height = %1 x length of the hind print: %2"),
+                    {QString::fromStdString(millionths(trackway.hipMultiplier)),
+                     ui::say(study::hipSource(trackway.hipMultiplier))})
+            << "\n"
+            << said(QT_TRANSLATE_NOOP("words", "speed = 0.25 g^0.5 stride^1.67 hip^-1.17: %1"),
+                    {ui::say(study::kSpeedSource)})
+            << "\n"
+            << ui::speedCaution().toStdString() << "\n";
 }
 
 int trackway(const VerbSpec&, const Arguments& arguments) {

@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "app/verbs/arguments.h"
+#include "app/arguments/arguments.h"
 
 namespace zyga::app {
 

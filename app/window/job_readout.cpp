@@ -25,9 +25,9 @@ JobReadout::JobReadout(Worker& worker, QWidget* parent) : QWidget(parent), text_
   hide();
   connect(stop, &QToolButton::clicked, &worker, &Worker::cancel);
   connect(&worker, &Worker::busyChanged, this, &QWidget::setVisible);
-  connect(&worker, &Worker::progress, this, [this](int done, int total) {
-    bar_->setRange(0, total);
-    bar_->setValue(done);
+  connect(&worker, &Worker::progress, this, [this](double share) {
+    bar_->setRange(0, 1000);
+    bar_->setValue(static_cast<int>(1000 * share));
   });
 }
 

@@ -2,28 +2,27 @@
 
 #include <QApplication>
 #include <QCloseEvent>
-#include <QDockWidget>
 #include <QFileInfo>
 #include <QMimeData>
 #include <QPainter>
-#include <QScreen>
-#include <QScrollArea>
 #include <QSettings>
 #include <QStatusBar>
-#include <QTabBar>
-#include <QTabWidget>
 #include <QVBoxLayout>
 #include <utility>
 
+#include "app/window/docks/docks.h"
 #include "app/window/flows/file_flow.h"
 #include "app/window/flows/output_flow.h"
 #include "app/window/flows/report_flow.h"
 #include "app/window/flows/scan_flow.h"
 #include "app/window/recent_files.h"
 #include "app/window/samples.h"
+#include "app/window/window_layout.h"
+#include "ui/dialogs/first_steps.h"
+#include "ui/dialogs/preferences_dialog.h"
+#include "ui/help/help_window.h"
 #include "ui/panels/assumptions_panel.h"
 #include "ui/panels/bones_panel.h"
-#include "ui/panels/claims/claims_panel.h"
 #include "ui/panels/findings_panel.h"
 #include "ui/panels/joint/joint_view.h"
 #include "ui/panels/poses_panel.h"
@@ -31,37 +30,18 @@
 #include "ui/parts/elided_label.h"
 #include "ui/parts/message_bar.h"
 #include "ui/parts/panel_parts.h"
-#include "ui/parts/panel_title.h"
-#include "ui/settings/language.h"
 #include "ui/settings/preferences.h"
 #include "ui/strip/range_strip.h"
 #include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
 #include "ui/viewport/viewport.h"
+#include "ui/words/language.h"
 
 namespace zyga::ui {
 namespace {
 
-constexpr char kGeometryKey[] = "window/geometry";
-constexpr char kStateKey[] = "window/state";
-constexpr char kFoldedKey[] = "window/folded";
 constexpr char kLastKey[] = "files/last";
-/// Layouts of an older arrangement of docks are not restored.
-constexpr int kStateVersion = 1;
 constexpr double kContactSurroundings = 0.35;  // m, shown around a contact that is framed
-/// From these heights on, px, the panels of the right and of the left side have room unfolded.
-constexpr int kTallWindow = 1200, kHighestWindow = 1600;
-constexpr int kLowWindow = 900;                     // px; below it the list of bones needs the room of the poses
-constexpr int kWidestPanel = 620;                   // px; leaves as much to the animal in a small window
-constexpr int kLeftWidth = 312, kRightWidth = 328;  // px, at least
-
-enum Dock { kBones, kPoses, kJoint, kAssumptions, kFindings, kGround, kStand, kReach, kStudies, kClaims, kNotes };
-
-/// Panels that stand behind each other are another arrangement.
-int stateVersion() { return kStateVersion + (textIsLarge() ? 100 : 0); }
-
-PanelTitle* title(const QDockWidget& dock) { return qobject_cast<PanelTitle*>(dock.titleBarWidget()); }
-
 QString droppedFile(const QMimeData& data) {
   for (const QUrl& url : data.urls()) {
     const QString file = url.toLocalFile();
@@ -77,7 +57,7 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
     : QMainWindow(parent),
       document_(document),
       sculpt_(document, folders.bones),
-      contact_(document),
+      contact_(document, folders.bones),
       autosave_(document, folders.recovery, this),
       recent_(new RecentFiles(this)) {
   setObjectName("mainWindow");
@@ -87,22 +67,15 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   setCorner(Qt::BottomRightCorner, Qt::BottomDockWidgetArea);
   createCentre();
   createDocks();
-  createGroundDock();
-  createStandDock();
-  createReachDock();
-  createStudiesDock();
-  createClaimsDock();
-  createNotesDock();
-  createStrip();
   files_ = new FileFlow(document_, *messages_, *recent_, *this, folders.recovery);
   output_ = new OutputFlow(document_, *viewport_, *messages_, *this);
   scans_ = new ScanFlow(document_, *messages_, *this);
-  report_ = new ReportFlow(document_, *messages_, *this);
+  report_ = new ReportFlow(document_, studies_->answers(), *messages_, *this);
   createStatusBar();
   createMenus();
   createToolBar();
   connectParts();
-  restoreSize();
+  layout_->restoreSize();
   updateTitle();
   updateActions();
   offerLeftovers();
@@ -127,64 +100,41 @@ void MainWindow::createCentre() {
   panes_ += viewport_;
 }
 
-QDockWidget* MainWindow::createDock(const QString& name, const QString& title, QWidget* content,
-                                    Qt::DockWidgetArea area) {
-  auto* dock = new QDockWidget(title, this);
-  dock->setObjectName(name);
-  content->setProperty("role", "panel");
-  content->setAttribute(Qt::WA_StyledBackground);
-  // Large text leaves no room for panels on both sides.
-  if (textIsLarge() && area == Qt::LeftDockWidgetArea) area = Qt::RightDockWidgetArea;
-  if (area == Qt::LeftDockWidgetArea) content->setMinimumWidth(scaledWithText(kLeftWidth));
-  if (area == Qt::RightDockWidgetArea) content->setMinimumWidth(std::min(scaledWithText(kRightWidth), kWidestPanel));
-  // A dock whose whole widget is hidden loses its width, so what folds away is one step further in.
-  auto* body = new QWidget;
-  auto* layout = new QVBoxLayout(body);
-  layout->setContentsMargins(0, 0, 0, 0);
-  // At large text a panel may be higher than the window.
-  if (textIsLarge() && area == Qt::RightDockWidgetArea)
-    layout->addWidget(scrolling(content));
-  else
-    layout->addWidget(content);
-  dock->setWidget(body);
-  auto* bar = new PanelTitle(*dock, *content);
-  connect(bar, &PanelTitle::helpAsked, this, &MainWindow::openHelp);
-  dock->setTitleBarWidget(bar);
-  addDockWidget(area, dock);
-  docks_ += dock;
-  panes_ += content;
-  return dock;
-}
-
 void MainWindow::createDocks() {
   auto* bones = new BonesPanel(document_);
   poses_ = new PosesPanel(document_);
   auto* joint = new JointView(document_);
   auto* assumptions = new AssumptionsPanel(document_);
   auto* findings = new FindingsPanel(document_);
+  strip_ = new RangeStrip(document_);
+  strip_->setObjectName("rangeStrip");
   const std::pair<QWidget*, const char*> pages[] = {
-      {bones, "evidence"}, {joint, "overlap"}, {assumptions, "judged"}, {findings, "judged"}};
+      {bones, "evidence"}, {joint, "overlap"}, {assumptions, "judged"}, {findings, "judged"}, {strip_, "range"}};
   for (const auto& [panel, page] : pages) panel->setProperty("helpPage", page);
-  createDock("bonesDock", tr("Bones"), bones, Qt::LeftDockWidgetArea);
-  createDock("posesDock", tr("Poses"), poses_, Qt::LeftDockWidgetArea);
-  createDock("jointDock", tr("Joint"), joint, Qt::RightDockWidgetArea);
-  createDock("assumptionsDock", tr("Assumptions"), assumptions, Qt::RightDockWidgetArea);
-  createDock("findingsDock", tr("Findings"), findings, Qt::RightDockWidgetArea);
+  ground_ = new GroundDock(document_, *viewport_);
+  studies_ = new StudiesDock(document_, *viewport_, *messages_);
+  claims_ = new ClaimsDock(document_, *messages_);
+  notes_ = new NotesDock(document_, *viewport_);
+  reach_ = new ReachDock(document_, *viewport_);
+  layout_ = std::make_unique<WindowLayout>(
+      *this,
+      WindowLayout::Docks{new PanelDock("bonesDock", tr("Bones"), bones, Qt::LeftDockWidgetArea),
+                          new PanelDock("posesDock", tr("Poses"), poses_, Qt::LeftDockWidgetArea),
+                          new PanelDock("jointDock", tr("Joint"), joint, Qt::RightDockWidgetArea),
+                          new PanelDock("assumptionsDock", tr("Assumptions"), assumptions, Qt::RightDockWidgetArea),
+                          new PanelDock("findingsDock", tr("Findings"), findings, Qt::RightDockWidgetArea),
+                          {ground_, new StandDock(document_), reach_, studies_, claims_, notes_},
+                          new PanelDock("stripDock", tr("Range strip"), strip_, Qt::BottomDockWidgetArea)});
+  for (PanelDock* dock : layout_->docks()) {
+    connect(dock, &PanelDock::helpAsked, this, &MainWindow::openHelp);
+    panes_ += &dock->content();
+  }
   connect(bones, &BonesPanel::frameBone, viewport_, &Viewport::frameBone);
   connect(findings, &FindingsPanel::frameJoint, this,
           [this](JointIndex joint) { viewport_->frameBone(document_.specimen()[joint].distal); });
   connect(findings, &FindingsPanel::frameContact, this,
           [this](const range::ContactFinding& contact) { viewport_->framePlace(contact.p_W, kContactSurroundings); });
   connect(assumptions, &AssumptionsPanel::hint, this, [this](const QString& text) { hint_->setText(text); });
-}
-
-void MainWindow::createStrip() {
-  strip_ = new RangeStrip(document_);
-  strip_->setObjectName("rangeStrip");
-  strip_->setProperty("helpPage", "range");
-  QDockWidget* dock = createDock("stripDock", tr("Range strip"), strip_, Qt::BottomDockWidgetArea);
-  dock->setFeatures(QDockWidget::NoDockWidgetFeatures);
-  dock->setTitleBarWidget(new QWidget);
 }
 
 void MainWindow::createStatusBar() {
@@ -220,15 +170,14 @@ void MainWindow::connectParts() {
   connect(strip_, &RangeStrip::hint, hint_, &ElidedLabel::setText);
   connect(&sculpt_, &SculptJob::progress, viewport_, &Viewport::setSculptProgress);
   connect(&sculpt_, &SculptJob::busyChanged, viewport_, [this](bool busy) {
-    if (!busy) viewport_->setSculptProgress(0, 0);
+    if (!busy) viewport_->setSculptProgress(1);
   });
   connect(&sculpt_, &SculptJob::failed, messages_, [this](const QString& text) { messages_->warn(text); });
   connect(&contact_, &ContactJob::failed, messages_, [this](const QString& text) { messages_->warn(text); });
   connect(&autosave_, &Autosave::failed, messages_, [this](const QString& text) { messages_->warn(text); });
   connect(&document_, &Document::changed, this, [this](Changes what) {
     if (what & Change::Meshes) updateActions();
-    if (what & Change::Assumptions)
-      title(*docks_[kAssumptions])->setSummary(assumptionsInShort(document_.assumptions()));
+    if (what & Change::Assumptions) layout_->assumptions().setSummary(assumptionsInShort(document_.assumptions()));
   });
   connect(&document_.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::updateTitle);
   connect(files_, &FileFlow::opened, this, [this] {
@@ -274,69 +223,10 @@ bool MainWindow::settled() const {
          !claims_->busy() && !report_->busy() && viewport_->ready();
 }
 
-/// The assumptions start folded to one line unless the right side has room for everything.
-void MainWindow::defaultLayout() {
-  if (textIsLarge()) {
-    for (QTabBar* bar : findChildren<QTabBar*>()) bar->setElideMode(Qt::ElideNone);
-    return resizeDocks({docks_[kBones]}, {kWidestPanel}, Qt::Horizontal);
-  }
-  resizeDocks({docks_[kBones], docks_[kJoint]}, {scaledWithText(kLeftWidth), scaledWithText(kRightWidth)},
-              Qt::Horizontal);
-  resizeDocks({docks_[kBones], docks_[kPoses]}, {700, 140}, Qt::Vertical);
-  for (const Dock dock : {kGround, kStand, kReach, kStudies, kClaims, kNotes})
-    title(*docks_[dock])->setFolded(height() < kHighestWindow);
-  title(*docks_[kPoses])->setFolded(height() < kLowWindow);
-  const bool tall = height() >= kTallWindow;
-  title(*docks_[kAssumptions])->setFolded(!tall);
-  // A folded panel must not be counted in, or its share is lost to the joint.
-  if (tall)
-    resizeDocks({docks_[kJoint], docks_[kAssumptions], docks_[kFindings]}, {580, 420, 110}, Qt::Vertical);
-  else
-    resizeDocks({docks_[kJoint], docks_[kFindings]}, {580, 110}, Qt::Vertical);
-}
-
-/// All panels in one place, one before the others.
-void MainWindow::stackPanels() {
-  setTabPosition(Qt::RightDockWidgetArea, QTabWidget::North);
-  for (QDockWidget* dock : docks_) {
-    if (dockWidgetArea(dock) != Qt::RightDockWidgetArea) continue;
-    if (PanelTitle* bar = title(*dock)) bar->setFolded(false);
-    if (dock != docks_[kJoint]) tabifyDockWidget(docks_[kJoint], dock);
-  }
-  docks_[kBones]->raise();
-}
-
-void MainWindow::restoreSize() {
-  const QSettings settings;
-  // Unfolded panels would make the window higher than it is asked to be.
-  for (const Dock dock : {kAssumptions, kGround, kStand, kReach, kStudies, kClaims, kNotes})
-    title(*docks_[dock])->setFolded(true);
-  if (textIsLarge()) stackPanels();  // below each other they would, too
-  const QSize room = screen()->availableSize();
-  resize(room.width() * 9 / 10, room.height() * 9 / 10);
-  restoreGeometry(settings.value(kGeometryKey).toByteArray());
-}
-
 /// Sizes of docks hold only once the window has its own.
 void MainWindow::showEvent(QShowEvent* event) {
   QMainWindow::showEvent(event);
-  if (std::exchange(laidOut_, true)) return;
-  const QSettings settings;
-  defaultLayout();
-  if (!restoreState(settings.value(kStateKey).toByteArray(), stateVersion())) return;
-  const QStringList folded = settings.value(kFoldedKey).toStringList();
-  for (QDockWidget* dock : docks_)
-    if (PanelTitle* bar = title(*dock)) bar->setFolded(folded.contains(dock->objectName()));
-}
-
-void MainWindow::keepLayout() const {
-  QStringList folded;
-  for (const QDockWidget* dock : docks_)
-    if (const PanelTitle* bar = title(*dock); bar && bar->folded()) folded += dock->objectName();
-  QSettings settings;
-  settings.setValue(kGeometryKey, saveGeometry());
-  settings.setValue(kStateKey, saveState(stateVersion()));
-  settings.setValue(kFoldedKey, folded);
+  if (!std::exchange(laidOut_, true)) layout_->arrange();
 }
 
 void MainWindow::offerLeftovers() {
@@ -366,7 +256,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     event->ignore();
     return files_->whenSafe([this] { close(); });
   }
-  keepLayout();
+  layout_->keep();
   autosave_.discard();
   event->accept();
 }
@@ -381,7 +271,67 @@ void MainWindow::dropEvent(QDropEvent* event) {
   if (const QStringList bones = ScanFlow::meshFiles(*event->mimeData()); !bones.isEmpty())
     return scans_->bringIn(bones);
   const QString file = droppedFile(*event->mimeData());
-  if (!takeTrackway(file)) open(file);
+  if (!ground_->takeTrackway(file)) open(file);
+}
+
+void MainWindow::setDark(bool dark) {
+  Look look = ThemeSwitch::instance().look();
+  look.scheme = dark ? Scheme::Dark : Scheme::Light;
+  ThemeSwitch::instance().apply(*qApp, look);
+  QSettings().setValue("look/dark", dark);
+}
+
+void MainWindow::askPreferences() {
+  Preferences now = Preferences::read();
+  now.look = ThemeSwitch::instance().look();
+  auto* dialog = new PreferencesDialog(now, this);
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  connect(dialog, &QDialog::accepted, this, [this, dialog, now] {
+    const Preferences chosen = dialog->chosen();
+    chosen.write();
+    if (chosen == now) return;
+    if (chosen.language != now.language || chosen.look.textPercent != now.look.textPercent || chosen.hints != now.hints)
+      return emit anotherWindowAsked();
+    ThemeSwitch::instance().apply(*qApp, chosen.look);
+    dark_->setChecked(chosen.look.scheme == Scheme::Dark);
+  });
+  dialog->open();
+}
+
+QWidget* MainWindow::createFirstSteps() {
+  auto* steps = new FirstSteps;
+  connect(steps, &FirstSteps::sentAway, this, [steps] {
+    Preferences kept = Preferences::read();
+    kept.hints = false;
+    kept.write();
+    steps->deleteLater();
+  });
+  return steps;
+}
+
+void MainWindow::openHelp(const QString& page) {
+  const QString wanted = page.isEmpty() ? HelpWindow::pageFor(QApplication::focusWidget()) : page;
+  auto* help = findChild<HelpWindow*>();
+  if (!help) help = new HelpWindow(this);
+  help->showPage(wanted);
+  help->show();
+  help->raise();
+  help->activateWindow();
+}
+
+void MainWindow::putAway() {
+  layout_->keep();
+  autosave_.discard();
+}
+
+/// A document that an earlier window has opened: everything that shows it starts from it.
+void MainWindow::takeOpenDocument() {
+  if (!document_.hasProject()) return;
+  emit document_.changed(Change::Everything);
+  files_->guardFile();
+  autosave_.write();
+  updateTitle();
+  updateActions();
 }
 
 }  // namespace zyga::ui

@@ -2,35 +2,36 @@
 
 #include <QMainWindow>
 #include <filesystem>
+#include <memory>
 
 #include "ui/document/autosave.h"
 #include "ui/document/contact_job.h"
 #include "ui/document/document.h"
 #include "ui/document/sculpt_job.h"
 
-class QDockWidget;
-
 namespace zyga::ui {
 
-class ClaimsPanel;
+class ClaimsDock;
 class ElidedLabel;
 class FileFlow;
-class GroundPanel;
+class GroundDock;
 class MessageBar;
-class NotesPanel;
+class NotesDock;
 class OutputFlow;
 class PosesPanel;
 class RangeStrip;
+class ReachDock;
 class RecentFiles;
 class ScanFlow;
 class ReportFlow;
 class StanceActions;
-class StudiesPanel;
+class StudiesDock;
 class Viewport;
+class WindowLayout;
 
 /// Where the window keeps what is nobody's project.
 struct WindowFolders {
-  std::filesystem::path bones = SculptJob::standardCacheFolder();
+  std::filesystem::path bones = files::boneCacheFolder();
   std::filesystem::path recovery = Autosave::standardFolder();
 };
 
@@ -68,26 +69,9 @@ class MainWindow : public QMainWindow {
  private:
   void createCentre();
   void createDocks();
-  QDockWidget* createDock(const QString& name, const QString& title, QWidget* content, Qt::DockWidgetArea area);
-  void createClaimsDock();
-  void addClaimActions(QMenu& menu);
-  void createNotesDock();
-  void pinNote(BoneIndex bone, const Eigen::Vector3d& p_B);
-  /// To the menu of a bone; `global` is where it was asked for.
-  void addNoteActions(QMenu& menu, BoneIndex bone, const QPoint& global);
-  void addNoteAction(QMenu& menu);
   void designSheet();
-  void createGroundDock();
-  void createStandDock();
-  void createReachDock();
-  void addReachActions(QMenu& menu);
-  void createStudiesDock();
-  void addStudyActions(QMenu& menu);
   /// Opens a menu of what can be done with a bone, if there is anything.
   void offerFor(BoneIndex bone, const QPoint& global);
-  /// True when it was a table of footprints.
-  bool takeTrackway(const QString& file);
-  void createStrip();
   void createStatusBar();
   void createMenus();
   void createFileMenu();
@@ -110,10 +94,6 @@ class MainWindow : public QMainWindow {
   /// The page for what has the focus, or this one.
   void openHelp(const QString& page = {});
   void takeOpenDocument();
-  void defaultLayout();
-  void stackPanels();
-  void restoreSize();
-  void keepLayout() const;
   void offerLeftovers();
   void updateTitle();
   void updateActions();
@@ -127,17 +107,18 @@ class MainWindow : public QMainWindow {
   Viewport* viewport_ = nullptr;
   RangeStrip* strip_ = nullptr;
   PosesPanel* poses_ = nullptr;
-  ClaimsPanel* claims_ = nullptr;
-  GroundPanel* ground_ = nullptr;
-  NotesPanel* notes_ = nullptr;
-  StudiesPanel* studies_ = nullptr;
+  ClaimsDock* claims_ = nullptr;
+  GroundDock* ground_ = nullptr;
+  NotesDock* notes_ = nullptr;
+  ReachDock* reach_ = nullptr;
+  StudiesDock* studies_ = nullptr;
+  std::unique_ptr<WindowLayout> layout_;
   FileFlow* files_ = nullptr;
   OutputFlow* output_ = nullptr;
   ScanFlow* scans_ = nullptr;
   ReportFlow* report_ = nullptr;
   StanceActions* stances_ = nullptr;
   ElidedLabel *pointer_ = nullptr, *hint_ = nullptr;
-  QList<QDockWidget*> docks_;
   QList<QWidget*> panes_;
   QList<QAction*> needProject_;
   QAction *undo_ = nullptr, *redo_ = nullptr, *open_ = nullptr, *save_ = nullptr, *neutral_ = nullptr,

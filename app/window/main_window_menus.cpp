@@ -1,13 +1,13 @@
 #include <QAction>
 #include <QApplication>
 #include <QDir>
-#include <QDockWidget>
 #include <QFileInfo>
 #include <QLineEdit>
 #include <QMenuBar>
 #include <QSettings>
 #include <QToolBar>
 
+#include "app/window/docks/docks.h"
 #include "app/window/flows/file_flow.h"
 #include "app/window/flows/menu_action.h"
 #include "app/window/flows/output_flow.h"
@@ -18,15 +18,18 @@
 #include "app/window/main_window.h"
 #include "app/window/recent_files.h"
 #include "app/window/samples.h"
+#include "app/window/window_layout.h"
 #include "core/kinematics/standing.h"
 #include "ui/commands/pose_edits.h"
 #include "ui/dialogs/compare_dialog.h"
 #include "ui/dialogs/keys_dialog.h"
+#include "ui/dialogs/sheet/sheet_dialog.h"
 #include "ui/panels/poses_panel.h"
+#include "ui/parts/message_bar.h"
 #include "ui/theme/icons.h"
 #include "ui/theme/theme.h"
-#include "ui/theme/words.h"
 #include "ui/viewport/viewport.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 
@@ -88,12 +91,24 @@ void MainWindow::createEditMenu() {
   add(menu, tr("&Find a bone"), QKeySequence::Find, [this] {
     auto* search = findChild<QLineEdit*>("boneSearch");
     if (!search) return;
-    for (QDockWidget* dock : docks_)
+    for (PanelDock* dock : layout_->docks())
       if (dock->isAncestorOf(search)) dock->raise();
     search->setFocus(Qt::ShortcutFocusReason);
   });
   menu.addSeparator();
   add(menu, tr("&Settings…"), QKeySequence("Ctrl+,"), [this] { askPreferences(); });
+}
+
+void MainWindow::offerFor(BoneIndex bone, const QPoint& global) {
+  auto* menu = new QMenu(this);
+  menu->setObjectName("boneMenu");
+  menu->setAttribute(Qt::WA_DeleteOnClose);
+  stances_->addFor(*menu, bone);
+  scans_->addFor(*menu, bone);
+  notes_->addFor(*menu, bone, global);
+  if (menu->isEmpty()) return menu->deleteLater();
+  document_.selectBone(bone);
+  menu->popup(global);
 }
 
 void MainWindow::setPose(const QString& text, const kinematics::Pose& pose) { document_.changePose(pose, text); }
@@ -110,9 +125,9 @@ void MainWindow::createPoseMenu() {
   stances_->addTo(menu);
   stand_ = stances_->stand();
   connect(viewport_, &Viewport::menuAsked, this, &MainWindow::offerFor);
-  addReachActions(menu);
-  addStudyActions(menu);
-  addClaimActions(menu);
+  needProject_ += reach_->addActions(menu, *this);
+  needProject_ += studies_->addActions(menu, *this);
+  needProject_ += claims_->addActions(menu, *this);
   QAction* mirror = add(menu, tr("&Mirror left and right"), QKeySequence("Ctrl+M"), [this] {
     setPose(tr("Mirror left and right"), mirrored(document_.specimen(), document_.pose()));
   });
@@ -133,7 +148,7 @@ void MainWindow::createBonesMenu() {
   QMenu& menu = *menuBar()->addMenu(tr("&Bones"));
   scans_->addTo(menu);
   menu.addSeparator();
-  addNoteAction(menu);
+  needProject_ += notes_->addActions(menu, *this);
 }
 
 void MainWindow::createViewMenu() {
@@ -170,7 +185,7 @@ void MainWindow::createViewMenu() {
   dark_->setCheckable(true);
   dark_->setChecked(theme().scheme == Scheme::Dark);
   QMenu& panels = *menu.addMenu(tr("Pa&nels"));
-  for (QDockWidget* dock : docks_) panels.addAction(dock->toggleViewAction());
+  for (PanelDock* dock : layout_->docks()) panels.addAction(dock->toggleViewAction());
   add(panels, tr("Go to the next panel"), QKeySequence("F6"), [this] { nextPane(); });
 }
 
@@ -223,7 +238,7 @@ void MainWindow::nextPane() {
     if (panes_[i]->isAncestorOf(QApplication::focusWidget()) || panes_[i] == QApplication::focusWidget()) at = i;
   for (qsizetype step = 1; step <= panes_.size(); ++step) {
     QWidget* pane = panes_[(at + step) % panes_.size()];
-    for (QDockWidget* dock : docks_)  // one behind others comes to the front
+    for (PanelDock* dock : layout_->docks())  // one behind others comes to the front
       if (dock->isAncestorOf(pane) && dock->toggleViewAction()->isChecked()) dock->raise();
     if (!pane->isVisible()) continue;
     if (pane->focusPolicy() & Qt::TabFocus) return pane->setFocus(Qt::TabFocusReason);
@@ -231,6 +246,17 @@ void MainWindow::nextPane() {
       if ((child->focusPolicy() & Qt::TabFocus) && child->isVisible() && child->isEnabled())
         return child->setFocus(Qt::TabFocusReason);
   }
+}
+
+void MainWindow::designSheet() {
+  if (!document_.hasProject()) return;
+  if (document_.meshes().empty())
+    return messages_->tell(tr("The bones are still being sculpted. Try again when they are on screen."));
+  auto* dialog = new SheetDialog(document_, this);
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  // As large as the window, so that the page can be judged.
+  dialog->resize(size().boundedTo(QSize(1320, 820)) - QSize(40, 60));
+  dialog->open();
 }
 
 }  // namespace zyga::ui

@@ -14,10 +14,10 @@
 #include <utility>
 
 #include "app/window/main_window.h"
-#include "ui/settings/language.h"
 #include "ui/settings/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/viewport/viewport.h"
+#include "ui/words/language.h"
 
 namespace zyga::app {
 

@@ -11,7 +11,7 @@
 #include "ui/dialogs/table_faults_dialog.h"
 #include "ui/document/autosave.h"
 #include "ui/parts/message_bar.h"
-#include "ui/theme/words.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -76,7 +76,7 @@ void FileFlow::receive(const Opened& opened, bool remember) {
   if (opened.project) return whenSafe([this, opened, remember] { adopt(opened, remember); });
   const QString name = toQString(opened.file.filename());
   recent_.remove(toQString(opened.file));
-  if (opened.messages.empty()) return messages_.warn(faultText(QString::fromStdString(opened.error)));
+  if (opened.messages.empty()) return messages_.warn(say(opened.fault));
   auto* dialog = new TableFaultsDialog(name, opened.messages, &window_);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   dialog->open();
@@ -103,7 +103,7 @@ void FileFlow::recover(const Leftover& leftover, Autosave& autosave) {
   reader_.start([this, leftover, &autosave](const Worker::Control&) -> Worker::Delivery {
     auto read = std::make_shared<Opened>(openFile(leftover.file));
     return [this, leftover, &autosave, read] {
-      if (!read->project) return messages_.warn(faultText(QString::fromStdString(read->error)));
+      if (!read->project) return messages_.warn(say(read->fault));
       whenSafe([this, leftover, &autosave, read] {
         document_.open(std::move(*read->project), leftover.original);
         document_.undoStack().resetClean();
@@ -143,7 +143,7 @@ void FileFlow::writeTo(const QString& file, const std::function<void()>& then) {
   try {
     files::saveProject(document_.project(), path);
   } catch (const std::exception& error) {
-    return messages_.warn(faultText(error), {{tr("Save as…"), [this] { saveAs(); }}});
+    return messages_.warn(sayFailure(error), {{tr("Save as…"), [this] { saveAs(); }}});
   }
   document_.setSavedAs(path);
   guardFile();

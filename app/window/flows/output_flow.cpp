@@ -11,10 +11,10 @@
 #include "app/window/job_readout.h"
 #include "core/files/disk/staged_output.h"
 #include "core/solid/watertight/watertight.h"
-#include "ui/commands/guide_edits.h"
+#include "ui/commands/project_edits.h"
 #include "ui/dialogs/export_dialog.h"
 #include "ui/parts/message_bar.h"
-#include "ui/theme/words.h"
+#include "ui/words/scan_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -96,18 +96,15 @@ void OutputFlow::startExport(const files::ExportOptions& options, const files::S
   const auto work = [this, specimen, placement = document_.placement(), meshes = document_.meshes(), options, base,
                      guide = document_.project().guide, file](const Worker::Control& control) -> Worker::Delivery {
     files::StagedOutput staged(file.toStdString());
-    const auto report = [&control](double share) { control.report(static_cast<std::size_t>(share * 1000), 1000); };
-    const auto made = base.any()
-                          ? files::sculptingBase(*specimen, placement, meshes, base, guide, report, &control.cancelled)
-                          : files::SculptedSurfaces();
-    if (control.cancelled) return {};
+    auto made = base.any() ? files::sculptingBase(*specimen, placement, meshes, base, guide, control.task)
+                           : files::SculptedSurfaces();
+    noteSurfaces(made, *specimen, guide);
+    if (control.task.cancelled()) return {};
     files::exportMeshes(*specimen, placement, base.watertight ? files::BoneMeshes() : meshes, staged.path(), options,
                         made.surfaces);
-    if (control.cancelled) return {};
+    if (control.task.cancelled()) return {};
     staged.moveIntoPlace();
-    QStringList told;
-    for (const auto& sentence : made.told) told << QString::fromStdString(sentence);
-    return [this, file, told] { tellWritten(file, told); };
+    return [this, file, told = surfacesSaid(made, *specimen)] { tellWritten(file, told); };
   };
   exporter_.start(work, [this, file](const QString& cause) { tellFailed(file, cause); });
 }
@@ -121,7 +118,7 @@ void OutputFlow::tellWritten(const QString& file, const QStringList& told) {
 }
 
 void OutputFlow::tellFailed(const QString& file, const QString& cause) {
-  messages_.warn(tr("%1 was not written: %2").arg(QFileInfo(file).fileName(), faultText(cause)));
+  messages_.warn(tr("%1 was not written: %2").arg(QFileInfo(file).fileName(), cause));
 }
 
 }  // namespace zyga::ui

@@ -71,10 +71,7 @@ void OutputFlow::startPictures(const std::shared_ptr<const PictureSet>& set, con
   pictureReadout_->setTask(tr("Tracing %1").arg(QFileInfo(file).fileName()));
   const auto work = [this, set, file](const Worker::Control& control) -> Worker::Delivery {
     PictureSet wanted = *set;
-    wanted.options.cancel = &control.cancelled;
-    wanted.options.progress = [&control](double share) {
-      control.report(static_cast<std::size_t>(share * 1000), 1000);
-    };
+    wanted.options.task = control.task;
     const auto written = writePictures(file.toStdString(), wanted);
     if (!written) return {};
     return [this, written = *written, perspective = set->camera.perspective] {

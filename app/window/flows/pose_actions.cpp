@@ -7,12 +7,12 @@
 #include "app/window/flows/menu_action.h"
 #include "core/kinematics/bend.h"
 #include "core/kinematics/standing.h"
-#include "ui/commands/extreme_poses.h"
 #include "ui/commands/pose_edits.h"
 #include "ui/panels/readouts.h"
 #include "ui/parts/message_bar.h"
 #include "ui/theme/icons.h"
-#include "ui/theme/words.h"
+#include "ui/words/say.h"
+#include "ui/words/stance_words.h"
 
 namespace zyga::ui {
 
@@ -69,7 +69,9 @@ void PoseActions::addChain(QMenu& menu, Chain chain, Qt::KeyboardModifiers modif
     QAction* action =
         add(menu, chain == Chain::Neck ? row.neck : row.tail, QKeySequence(QKeyCombination(modifiers, row.key)),
             [this, chain, direction = row.direction] { take(chain, direction); });
-    action->setObjectName(QString("extreme.%1.%2").arg(text(study::toText(chain)), text(range::toText(row.direction))));
+    action->setObjectName(QString("extreme.%1.%2")
+                              .arg(QString::fromUtf8(study::toText(chain).data()),
+                                   QString::fromUtf8(range::toText(row.direction).data())));
   }
 }
 
@@ -77,7 +79,7 @@ void PoseActions::take(Chain chain, Direction direction) {
   const study::Extreme extreme = takeExtreme(document_, chain, direction);
   messages_.clearPassing();
   messages_.tell(
-      tr("%1: %2. Under %3.")
+      tr("%1: %2. Assuming %3.")
           .arg(extremeName(chain, direction), extremeWords(extreme), assumptionsInShort(document_.assumptions())));
 }
 
@@ -85,7 +87,7 @@ void PoseActions::keepAll() {
   QStringList lines;
   for (const study::Extreme& extreme : keepExtremes(document_))
     lines += tr("%1: %2.").arg(extremeName(extreme.chain, extreme.direction), extremeWords(extreme));
-  lines += tr("Under %1. They are among the named poses now.").arg(assumptionsInShort(document_.assumptions()));
+  lines += tr("Assuming %1. They are among the named poses now.").arg(assumptionsInShort(document_.assumptions()));
   messages_.clearPassing();
   messages_.tell(lines.join('\n'));
 }

@@ -11,64 +11,34 @@
 #include "app/window/job_readout.h"
 #include "core/files/disk/atomic_file.h"
 #include "core/files/disk/staged_output.h"
-#include "core/report/numbers.h"
 #include "ui/parts/message_bar.h"
+#include "ui/report/report_pages.h"
 #include "ui/report/report_picture.h"
-#include "ui/report/write_report.h"
-#include "ui/theme/words.h"
 
 namespace zyga::ui {
 namespace {
 
 constexpr char kFolderKey[] = "files/outputFolder";
 constexpr int kPictureWidth = 1800;  ///< pixels
-constexpr double kGathered = 0.6;    ///< share of the work when the numbers are there
+constexpr double kBuilt = 0.6;       ///< share of the work when the numbers are there
 
-/// All that the report is made of, safe from what happens in the window meanwhile.
-struct ReportMatter {
-  files::Project project;
-  kinematics::Pose pose;
-  kinematics::Placement X_WB;
-  files::BoneMeshes meshes;
-  QString poseName;
-};
-
-/// The named pose that the animal is in, if there is one.
-QString nameOf(const files::Project& project, const kinematics::Pose& pose) {
+/// The named pose that the animal is in; empty where there is none.
+std::string nameOf(const files::Project& project, const kinematics::Pose& pose) {
   for (const auto& named : project.poses)
-    if (named.pose == pose) return QString::fromStdString(named.name);
-  return "present pose";
-}
-
-/// False when it was cancelled.
-bool write(const ReportMatter& matter, const ReportChoice& choice, const std::filesystem::path& path,
-           const Worker::Control& control) {
-  const auto tell = [&control](double share) { control.report(static_cast<std::size_t>(share * 1000), 1000); };
-  report::Options options;
-  options.claimsOnly = choice.claimsOnly;
-  options.studies = choice.studies;
-  options.cancel = &control.cancelled;
-  options.progress = [&](double share) { tell(kGathered * share); };
-  const auto gathered = report::gather(matter.project, matter.poseName.toStdString(), matter.pose, options);
-  if (!gathered) return false;
-  QImage picture;
-  if (!choice.claimsOnly)
-    picture = posePicture(
-        matter.project.specimen, matter.meshes, matter.X_WB, kPictureWidth,
-        [&](double share) { tell(kGathered + (1 - kGathered) * share); }, &control.cancelled);
-  if (control.cancelled) return false;
-  files::writeWhole(path, reportBytes(choice.ending, *gathered, picture));
-  if (choice.numbers) {
-    auto beside = path;
-    files::writeWhole(beside.replace_extension(".csv"), report::numbersCsv(gathered->report));
-  }
-  return true;
+    if (named.pose == pose) return named.name;
+  return {};
 }
 
 }  // namespace
 
-ReportFlow::ReportFlow(Document& document, MessageBar& messages, QWidget& window)
-    : QObject(&window), document_(document), messages_(messages), window_(window), readout_(new JobReadout(writer_)) {}
+ReportFlow::ReportFlow(Document& document, std::shared_ptr<study::StudyAnswers> answers, MessageBar& messages,
+                       QWidget& window)
+    : QObject(&window),
+      document_(document),
+      answers_(std::move(answers)),
+      messages_(messages),
+      window_(window),
+      readout_(new JobReadout(writer_)) {}
 
 QWidget* ReportFlow::readout() const { return readout_; }
 
@@ -99,16 +69,22 @@ void ReportFlow::askFile(const ReportChoice& choice) {
 
 void ReportFlow::start(const ReportChoice& choice, const QString& file) {
   readout_->setTask(tr("Writing %1").arg(QFileInfo(file).fileName()));
-  auto matter = std::make_shared<ReportMatter>();
-  matter->project = document_.project();
-  matter->project.assumptions = document_.assumptions();
-  matter->pose = document_.pose();
-  matter->X_WB = document_.placement();
-  matter->meshes = document_.meshes();
-  matter->poseName = nameOf(document_.project(), document_.pose());
-  const auto work = [this, matter, choice, file](const Worker::Control& control) -> Worker::Delivery {
+  const auto work = [this, choice, file, scenario = document_.scenario(), project = document_.project(),
+                     meshes = document_.meshes(), name = nameOf(document_.project(), document_.pose()),
+                     answers = answers_](const Worker::Control& control) -> Worker::Delivery {
+    const task::Task& task = control.task;
+    const report::ReportOptions options{choice.studies, choice.claimsOnly, answers.get()};
+    const auto data = report::buildReport(scenario, project, name, options, task.part(0, kBuilt));
+    if (!data) return {};
+    QImage picture;
+    if (!choice.claimsOnly) picture = posePicture(scenario, meshes, kPictureWidth, task.part(kBuilt, 1));
+    if (task.cancelled()) return {};
     const files::StagedOutput staged(file.toStdString());
-    if (!write(*matter, choice, staged.path(), control)) return {};
+    files::writeWhole(staged.path(), reportBytes(choice.ending, *data, picture));
+    if (choice.numbers) {
+      auto beside = staged.path();
+      files::writeWhole(beside.replace_extension(".csv"), numbersBytes("csv", *data));
+    }
     staged.moveIntoPlace();
     return [this, file] {
       const QFileInfo info(file);
@@ -119,7 +95,7 @@ void ReportFlow::start(const ReportChoice& choice, const QString& file) {
     };
   };
   writer_.start(work, [this, file](const QString& cause) {
-    messages_.warn(tr("%1 was not written: %2").arg(QFileInfo(file).fileName(), faultText(cause)));
+    messages_.warn(tr("%1 was not written: %2").arg(QFileInfo(file).fileName(), cause));
   });
 }
 

@@ -1,7 +1,9 @@
 #pragma once
 
 #include <QObject>
+#include <memory>
 
+#include "core/study/run.h"
 #include "ui/document/document.h"
 #include "ui/document/worker.h"
 
@@ -20,11 +22,12 @@ struct ReportChoice {
   bool numbers = false;  ///< also a table of numbers beside it
 };
 
-/// Reports out: asks what and where, then gathers, traces and writes beside the window with progress.
+/// Reports out: asks what and where, then builds, traces and writes beside the window with progress.
 class ReportFlow : public QObject {
   Q_OBJECT
  public:
-  ReportFlow(Document& document, MessageBar& messages, QWidget& window);
+  /// `answers`: what studies have found already.
+  ReportFlow(Document& document, std::shared_ptr<study::StudyAnswers> answers, MessageBar& messages, QWidget& window);
 
   /// For the status bar.
   QWidget* readout() const;
@@ -41,6 +44,7 @@ class ReportFlow : public QObject {
   void start(const ReportChoice& choice, const QString& file);
 
   Document& document_;
+  std::shared_ptr<study::StudyAnswers> answers_;
   MessageBar& messages_;
   QWidget& window_;
   Worker writer_;

@@ -15,7 +15,8 @@
 #include "ui/scans/bring_in_dialog.h"
 #include "ui/scans/scale_dialog.h"
 #include "ui/scans/scan_words.h"
-#include "ui/theme/words.h"
+#include "ui/words/anatomy_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -33,9 +34,10 @@ ScanFlow::ScanFlow(Document& document, MessageBar& messages, QWidget& window)
     : QObject(&window), document_(document), messages_(messages), window_(window) {}
 
 QAction* ScanFlow::addTo(QMenu& menu) {
-  QAction* bring = addMenuAction(menu, this, tr("&Bring in bones…"), QKeySequence("Ctrl+B"), [this] { bringIn({}); });
+  QAction* bring =
+      addMenuAction(menu, this, tr("&Import bone scans…"), QKeySequence("Ctrl+B"), [this] { bringIn({}); });
   bring->setObjectName("bringInBones");
-  addMenuAction(menu, this, tr("&Mark on the bench…"), QKeySequence("Ctrl+Shift+B"), [this] {
+  addMenuAction(menu, this, tr("&Place landmarks…"), QKeySequence("Ctrl+Shift+B"), [this] {
     openBench(document_.hasProject() ? document_.selectedBone() : std::nullopt);
   })->setObjectName("openBench");
   menu.addSeparator();
@@ -45,7 +47,7 @@ QAction* ScanFlow::addTo(QMenu& menu) {
   addMenuAction(menu, this, tr("&Scale this bone…"), {}, [this] {
     onChosen([this](auto b) { scale(b); });
   })->setObjectName("scaleBone");
-  addMenuAction(menu, this, tr("&Take the scan out"), {}, [this] {
+  addMenuAction(menu, this, tr("&Remove scan"), {}, [this] {
     onChosen([this](auto b) { takeOut(b); });
   })->setObjectName("takeScanOut");
   menu.addSeparator();
@@ -57,10 +59,10 @@ void ScanFlow::addFor(QMenu& menu, BoneIndex bone) {
   const anatomy::Bone& what = document_.specimen()[bone];
   if (!scanOf(document_, what.name)) return;
   if (!menu.isEmpty()) menu.addSeparator();
-  menu.addAction(tr("Mark on the bench…"), this, [this, bone] { openBench(bone); });
+  menu.addAction(tr("Place landmarks…"), this, [this, bone] { openBench(bone); });
   if (mirrored(what.name) != what.name)
     menu.addAction(tr("Mirror to the other side"), this, [this, bone] { mirror(bone); });
-  menu.addAction(tr("Take the scan out"), this, [this, bone] { takeOut(bone); });
+  menu.addAction(tr("Remove scan"), this, [this, bone] { takeOut(bone); });
 }
 
 QStringList ScanFlow::meshFiles(const QMimeData& data) {
@@ -113,25 +115,25 @@ void ScanFlow::putInPlace(const BringInDialog& dialog) {
   if (count == 0) return;
   const auto first = document_.specimen().findBone(toId(scans.front().scan.bone));
   const QString id = QString::fromStdString(toId(scans.front().scan.bone));
-  const QString step = count == 1 ? tr("Bring in %1").arg(id) : tr("Bring in %1 bones").arg(count);
+  const QString step = count == 1 ? tr("Import %1").arg(id) : tr("Import %1 bones").arg(count);
   try {
     putScans(document_, std::move(scans), step);
   } catch (const std::exception& error) {
-    return messages_.warn(faultText(error));
+    return messages_.warn(sayFailure(error));
   }
   document_.selectBone(first);
   messages_.tell(
-      count == 1
-          ? tr("%1 is in place. Its marks decide how it lies and what its joints support.").arg(id)
-          : tr("%1 bones are in place. Their marks decide how they lie and what their joints support.").arg(count),
-      {{tr("Mark on the bench"), [this, first] { openBench(first); }}});
+      count == 1 ? tr("%1 is in the skeleton. Its landmarks decide how it lies and what its joints allow.").arg(id)
+                 : tr("%1 bones are in the skeleton. Their landmarks decide how they lie and what their joints allow.")
+                       .arg(count),
+      {{tr("Place landmarks"), [this, first] { openBench(first); }}});
 }
 
 void ScanFlow::openBench(std::optional<BoneIndex> bone) {
   if (!document_.hasProject() || document_.project().scans.empty())
     return messages_.tell(
         tr("No real bone has been brought in yet. Drop mesh files on the window, or choose them here."),
-        {{tr("Bring in bones"), [this] { bringIn({}); }}});
+        {{tr("Import bone scans"), [this] { bringIn({}); }}});
   if (!bench_) {
     bench_ = new BenchWindow(document_, &window_);
     bench_->setAttribute(Qt::WA_DeleteOnClose);
@@ -157,13 +159,13 @@ void ScanFlow::onChosen(const std::function<void(BoneIndex)>& act) {
 void ScanFlow::mirror(BoneIndex bone) {
   const anatomy::BoneName name = document_.specimen()[bone].name;
   if (!mirrorScan(document_, name))
-    messages_.tell(tr("%1 lies in the midline and has no other side.").arg(boneInWords(name)));
+    messages_.tell(tr("%1 lies in the midline and has no other side.").arg(boneNameAndId(name)));
 }
 
 void ScanFlow::scale(BoneIndex bone) {
   const anatomy::BoneName name = document_.specimen()[bone].name;
   auto* dialog =
-      new ScaleDialog(boneInWords(name), {{tr("its greatest extent"), extentOf(*scanOf(document_, name))}}, &window_);
+      new ScaleDialog(boneNameAndId(name), {{tr("its greatest extent"), extentOf(*scanOf(document_, name))}}, &window_);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   connect(dialog, &QDialog::accepted, this, [this, name, dialog] { scaleScan(document_, name, dialog->factor()); });
   dialog->open();

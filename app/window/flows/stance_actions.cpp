@@ -10,7 +10,9 @@
 #include "ui/panels/readouts.h"
 #include "ui/parts/message_bar.h"
 #include "ui/theme/icons.h"
-#include "ui/theme/words.h"
+#include "ui/words/numbers.h"
+#include "ui/words/say.h"
+#include "ui/words/stance_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -45,13 +47,14 @@ void StanceActions::addTo(QMenu& menu) {
 void StanceActions::addStances(QMenu& menu) {
   menu.setToolTipsVisible(true);
   int number = 1;
-  for (const study::StanceWords& words : study::stanceWords()) {
-    if (words.stance == study::Stance::WalkLeftHind || words.stance == study::Stance::Rear) menu.addSeparator();
+  for (const study::Stance stance : study::kStances) {
+    if (stance == study::Stance::WalkLeftHind || stance == study::Stance::Rear) menu.addSeparator();
     const QKeySequence key(QKeyCombination(Qt::AltModifier, static_cast<Qt::Key>(Qt::Key_0 + number++)));
-    QAction* action = add(menu, text(words.title), key, [this, stance = words.stance] { take(stance); });
-    action->setObjectName("stance." + QString::fromUtf8(words.word.data(), static_cast<qsizetype>(words.word.size())));
-    action->setToolTip(text(words.tells) + QString("  (%1)").arg(key.toString(QKeySequence::NativeText)));
-    action->setStatusTip(text(words.tells));
+    QAction* action = add(menu, stanceName(stance), key, [this, stance] { take(stance); });
+    const std::string_view id = idOf(stance);
+    action->setObjectName("stance." + QString::fromUtf8(id.data(), static_cast<qsizetype>(id.size())));
+    action->setToolTip(stanceMeaning(stance) + QString("  (%1)").arg(key.toString(QKeySequence::NativeText)));
+    action->setStatusTip(stanceMeaning(stance));
   }
 }
 
@@ -93,15 +96,13 @@ void StanceActions::addFor(QMenu& menu, BoneIndex bone) {
 void StanceActions::take(study::Stance stance) {
   const study::StanceAnswer answer = takeStance(document_, stance);
   QStringList lines;
-  const study::StanceWords& words = study::wordsOf(stance);
-  lines += tr("%1: snout at %2 m, under %3.")
-               .arg(text(words.title), QString::number(headHeight(document_), 'f', 2),
-                    assumptionsInShort(document_.assumptions()));
-  for (const std::string& note : answer.notes) lines += QString::fromStdString(note);
+  lines += tr("%1: snout at %2, assuming %3.")
+               .arg(stanceName(stance), metres(headHeight(document_)), assumptionsInShort(document_.assumptions()));
+  for (const reason::Reason& note : answer.notes) lines += say(note);
   if (!answer.beyond.empty()) {
     QStringList joints;
     for (const JointIndex joint : answer.beyond) joints += QString::fromStdString(document_.specimen()[joint].id);
-    lines += tr("Beyond range: %1.").arg(joints.join(", "));
+    lines += tr("Out of range: %1.").arg(joints.join(", "));
   }
   messages_.clearPassing();
   messages_.tell(lines.join('\n'));
