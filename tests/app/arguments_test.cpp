@@ -1,6 +1,7 @@
-#include "app/verbs/arguments.h"
+#include "app/arguments/arguments.h"
 
 #include "tests/app/program.h"
+#include "ui/words/say.h"
 
 namespace zyga::app {
 namespace {
@@ -18,7 +19,7 @@ std::string errorOf(const std::function<void()>& act) {
   try {
     act();
   } catch (const BadInput& error) {
-    return error.what();
+    return ui::sayFailure(error).toStdString();
   }
   return "";
 }
@@ -38,6 +39,31 @@ TEST(Arguments, TellsEveryFaultAtOnce) {
               AllOf(HasSubstr("unknown option --wide; dig knows --deep, --dry"), HasSubstr("--dry takes no value"),
                     HasSubstr("'b' is one file too many"), HasSubstr("--deep needs a value: --deep CM")));
   EXPECT_THAT(errorOf([] { parseArguments(spec(), {}); }), HasSubstr("the FIELD is missing"));
+}
+
+TEST(Arguments, FaultsAreValues) {
+  try {
+    parseArguments(spec(), {"a", "--wide"});
+    FAIL() << "taken";
+  } catch (const BadInput& error) {
+    EXPECT_EQ(error.reason(),
+              reason::Reason(fault::kUnknownOption, {reason::text("--wide"), reason::text("dig"),
+                                                     reason::list({reason::text("--deep"), reason::text("--dry")})}));
+  }
+}
+
+TEST(Arguments, OptionsKeepTheirOrderAndRepeat) {
+  const auto given = parseArguments(spec(), {"--deep", "1", "a", "--dry", "--deep=2", "--deep", ""});
+  ASSERT_EQ(given.options.size(), 4U);
+  EXPECT_EQ(given.options[0].value, "1");
+  EXPECT_EQ(given.options[1].name, "--dry");
+  EXPECT_EQ(given.options[2].value, "2");
+  EXPECT_EQ(given.find("--deep"), "");
+}
+
+TEST(Arguments, NamesOfFilesNeedNotBeUtf8) {
+  EXPECT_EQ(parseArguments(spec(), {"caf\xE9.zyga", "--deep=\xC3\xA9\xFF"}).file, "caf\xE9.zyga");
+  EXPECT_EQ(parseArguments(spec(), {"a", "--deep=\xC3\xA9\xFF"}).find("--deep"), "\xC3\xA9\xFF");
 }
 
 TEST(Arguments, AFileInBracketsMayBeLeftOut) {

@@ -19,7 +19,7 @@ class BendVerb : public Program {
   }
   files::Project bent() const { return files::readProject(path("bent.zyga")); }
   static Eigen::Vector3d degrees(const files::Project& project, const kinematics::Pose& pose, std::string_view joint) {
-    return pose[*project.specimen.findJoint(joint)] * 180 / std::numbers::pi;
+    return pose[*project.specimen().findJoint(joint)] * 180 / std::numbers::pi;
   }
 };
 
@@ -46,13 +46,13 @@ TEST_F(BendVerb, LeavesNamedPosesAloneUnlessOneIsNamed) {
 TEST_F(BendVerb, SpanSharesTheTurnInProportionToTheRanges) {
   ASSERT_EQ(bend({"--span", "C2-C6", "--dorsiflexion", "8"}).exit, 0);
   const auto project = bent();
-  const auto articulation = range::articulate(project.specimen, project.assumptions);
+  const auto articulation = range::articulate(project.specimen(), project.assumptions);
   double sum = 0;
   std::vector<double> perRange;
   for (const auto* id : {"C2-C3", "C3-C4", "C4-C5", "C5-C6"}) {
-    const auto joint = *project.specimen.findJoint(id);
+    const auto joint = *project.specimen().findJoint(id);
     const auto band =
-        range::band(project.specimen, articulation, project.assumptions, joint, Eigen::Vector3d::Zero(), 0);
+        range::band(project.specimen(), articulation, project.assumptions, joint, Eigen::Vector3d::Zero(), 0);
     const double turn = degrees(project, project.pose, id).x();
     sum += turn;
     perRange.push_back(turn / (band.most - band.least));
@@ -70,7 +70,7 @@ TEST_F(BendVerb, SpanAddsToWhatIsThere) {
 TEST_F(BendVerb, BeyondRangeIsWrittenAndTold) {
   const auto ended = bend({"--joint", "C3-C4", "--dorsiflexion", "40"});
   EXPECT_EQ(ended.exit, 0);
-  EXPECT_THAT(ended.out, HasSubstr("C3-C4 beyond: "));
+  EXPECT_THAT(ended.out, HasSubstr("C3-C4 out of range: "));
   EXPECT_EQ(run({"assess", "bent.zyga"}).exit, 1);
 }
 

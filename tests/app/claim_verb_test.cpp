@@ -27,7 +27,7 @@ TEST_F(ClaimVerb, AnUnsupportedHeightTellsWhatStopsItAndWhatItWouldTake) {
   EXPECT_EQ(ended.exit, 1) << ended.err;
   const auto json = ended.json();
   EXPECT_FALSE(json["supported"].toBool());
-  EXPECT_TRUE(json["claim"].toString().startsWith("head at least "));
+  EXPECT_TRUE(json["claim"].toString().startsWith("Minimum head height "));
   EXPECT_NEAR(json["best_m"].toDouble(), best, 1e-6);
   EXPECT_NEAR(json["short_by_m"].toDouble(), 0.05, 2e-6);
   EXPECT_FALSE(json["stopping_joints"].toArray().isEmpty());
@@ -49,15 +49,15 @@ TEST_F(ClaimVerb, ASupportedHeightWritesThePoseThatShowsIt) {
   const auto ended =
       claim({"--head-height-m", std::to_string(height), "--source", "an invented paper, 2020", "--out", "shown.zyga"});
   EXPECT_EQ(ended.exit, 0) << ended.err;
-  EXPECT_THAT(ended.out, AllOf(HasSubstr("Supported: the snout comes up to "), HasSubstr("least overlap"),
-                               HasSubstr("assuming:"), HasSubstr("wrote shown.zyga")));
+  EXPECT_THAT(ended.out, AllOf(HasSubstr("Within range: the snout reaches up to "), HasSubstr("minimum overlap"),
+                               HasSubstr("assuming "), HasSubstr("wrote shown.zyga")));
   const auto project = files::readProject(path("shown.zyga"));
   ASSERT_EQ(project.claims.size(), 1u);
   EXPECT_EQ(project.claims[0].source, "an invented paper, 2020");
-  const auto articulation = range::articulate(project.specimen, project.assumptions);
-  const auto skull = *project.specimen.findBone("skull");
-  const auto X_WB = kinematics::place(project.specimen, articulation, project.pose);
-  EXPECT_GE((X_WB[skull.value] * project.specimen[skull].landmark("snout")).z(), height - 1e-6);
+  const auto articulation = range::articulate(project.specimen(), project.assumptions);
+  const auto skull = *project.specimen().findBone("skull");
+  const auto X_WB = kinematics::place(project.specimen(), articulation, project.pose);
+  EXPECT_GE((X_WB[skull.value] * project.specimen()[skull].landmark("snout")).z(), height - 1e-6);
   // The list of the project is answered without naming a claim.
   const auto listed = run({"claim", "shown.zyga", "--json"});
   EXPECT_EQ(listed.exit, 0) << listed.err;
@@ -67,12 +67,12 @@ TEST_F(ClaimVerb, ASupportedHeightWritesThePoseThatShowsIt) {
 
 TEST_F(ClaimVerb, EveryKindIsAnswered) {
   const std::vector<std::pair<std::vector<std::string>, const char*>> kinds{
-      {{"--neck-slope-deg", "-80"}, "neck at least \u221280° to the horizontal"},
-      {{"--neck-slope-deg", "89", "--at-most"}, "neck at most 89° to the horizontal"},
-      {{"--neck-base-deg", "5"}, "neck base at least 5° to the horizontal"},
-      {{"--ground-ahead-m", "1.5"}, "snout reaches the ground 1.5 m ahead of the forefeet"},
-      {{"--head-at-m", "1,2.5"}, "head reaches 2.5 m high, 1 m ahead of the forefeet"},
-      {{"--tail-base-deg", "30"}, "tail base within 30° of level"}};
+      {{"--neck-slope-deg", "-80"}, "Neck inclination at least \u221280.0°"},
+      {{"--neck-slope-deg", "89", "--at-most"}, "Neck inclination at most 89.0°"},
+      {{"--neck-base-deg", "5"}, "Neck base inclination at least 5.0°"},
+      {{"--ground-ahead-m", "1.5"}, "Snout reaches the ground 1.50\u00A0m ahead of the forefeet"},
+      {{"--head-at-m", "1,2.5"}, "Head reaches a height of 2.50\u00A0m, 1.00\u00A0m ahead of the forefeet"},
+      {{"--tail-base-deg", "30"}, "Tail base within 30.0° of horizontal"}};
   for (auto [arguments, words] : kinds) {
     arguments.push_back("--json");
     const auto ended = claim(arguments);

@@ -88,7 +88,7 @@ TEST_F(MeshVerbs, WatertightIsOneSurfaceOfTheSameSize) {
                           "40000", "--body-guide", "--fill-joints"});
   ASSERT_EQ(ended.exit, 0) << ended.err;
   EXPECT_THAT(ended.out, HasSubstr("One closed surface: "));
-  EXPECT_THAT(ended.out, HasSubstr("voxel 15.0 mm"));
+  EXPECT_THAT(ended.out, HasSubstr("voxel 15.0\u00A0mm"));
   EXPECT_THAT(ended.out, HasSubstr("A guide, not anatomy."));
   EXPECT_THAT(ended.out, HasSubstr("Not an engineering document; local codes and licensed practice decide."));
   const auto bones = extentOf("bones.glb", 1, 2), one = extentOf("one.glb", 1, 2);

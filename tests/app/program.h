@@ -12,6 +12,8 @@
 #include <fstream>
 #include <sstream>
 
+#include "tests/ui/patience.h"
+
 namespace zyga::app {
 
 /// How one run of the program ended.
@@ -41,7 +43,7 @@ class Program : public testing::Test {
     QStringList words;
     for (const auto& argument : arguments) words << QString::fromStdString(argument);
     process.start(ZYGAPOSE_PROGRAM, words);
-    EXPECT_TRUE(process.waitForFinished(280000));
+    EXPECT_TRUE(process.waitForFinished(ui::kPatience));
     EXPECT_EQ(process.exitStatus(), QProcess::NormalExit);
     return {process.exitCode(), process.readAllStandardOutput().toStdString(),
             process.readAllStandardError().toStdString()};

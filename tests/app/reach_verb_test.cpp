@@ -18,10 +18,10 @@ class ReachVerb : public Program {
   files::Project there() const { return files::readProject(path("there.zyga")); }
   /// Where a bone's point is in a project's present pose, m.
   static Eigen::Vector3d at(const files::Project& project, std::string_view bone, std::string_view landmark) {
-    const auto articulation = range::articulate(project.specimen, project.assumptions);
-    const auto index = *project.specimen.findBone(bone);
-    return kinematics::place(project.specimen, articulation, project.pose)[index.value] *
-           project.specimen[index].landmark(landmark);
+    const auto articulation = range::articulate(project.specimen(), project.assumptions);
+    const auto index = *project.specimen().findBone(bone);
+    return kinematics::place(project.specimen(), articulation, project.pose)[index.value] *
+           project.specimen()[index].landmark(landmark);
   }
   Eigen::Vector3d snoutNow() const { return at(files::readProject(path(smallAnimal())), "skull", "snout"); }
   static std::string text(const Eigen::Vector3d& p) {
@@ -41,11 +41,11 @@ TEST_F(ReachVerb, BringsTheSnoutThereInsideTheRanges) {
   const auto project = there();
   EXPECT_LT((at(project, "skull", "snout") - target).norm(), 1e-3);
   EXPECT_NEAR(json["at_m"].toArray()[2].toDouble(), target.z(), 1e-3);
-  const auto articulation = range::articulate(project.specimen, project.assumptions);
-  for (std::size_t j = 0; j < project.specimen.joints.size(); ++j) {
-    EXPECT_NE(range::levelAt(project.specimen, articulation, project.assumptions, {j}, project.pose.angles[j]),
+  const auto articulation = range::articulate(project.specimen(), project.assumptions);
+  for (std::size_t j = 0; j < project.specimen().joints.size(); ++j) {
+    EXPECT_NE(range::levelAt(project.specimen(), articulation, project.assumptions, {j}, project.pose.angles[j]),
               range::Level::Beyond)
-        << project.specimen.joints[j].id;
+        << project.specimen().joints[j].id;
   }
 }
 
@@ -67,10 +67,10 @@ TEST_F(ReachVerb, FreePassesTheRangesAndNamesWhatBreaks) {
   const auto json = ended.json();
   EXPECT_EQ(ended.exit, json["reached"].toBool() ? 0 : 1);
   const auto project = there();
-  const auto articulation = range::articulate(project.specimen, project.assumptions);
+  const auto articulation = range::articulate(project.specimen(), project.assumptions);
   for (const auto& id : json["beyond"].toArray()) {
-    const auto joint = *project.specimen.findJoint(id.toString().toStdString());
-    EXPECT_EQ(range::levelAt(project.specimen, articulation, project.assumptions, joint, project.pose[joint]),
+    const auto joint = *project.specimen().findJoint(id.toString().toStdString());
+    EXPECT_EQ(range::levelAt(project.specimen(), articulation, project.assumptions, joint, project.pose[joint]),
               range::Level::Beyond);
   }
 }
@@ -80,9 +80,9 @@ TEST_F(ReachVerb, LockedJointsAndTheJointsBeforeTheBaseStay) {
   reach({"--bone", "skull", "--to", text(target), "--lock", "C3-C4,C2-C3", "--base", "C4-C5", "--style", "base"});
   const auto project = there();
   for (const auto* id : {"C3-C4", "C2-C3", "C5-C6"}) {
-    EXPECT_EQ(project.pose[*project.specimen.findJoint(id)].norm(), 0) << id;
+    EXPECT_EQ(project.pose[*project.specimen().findJoint(id)].norm(), 0) << id;
   }
-  EXPECT_GT(project.pose[*project.specimen.findJoint("C4-C5")].norm(), 0);
+  EXPECT_GT(project.pose[*project.specimen().findJoint("C4-C5")].norm(), 0);
 }
 
 TEST_F(ReachVerb, TellsBadInput) {

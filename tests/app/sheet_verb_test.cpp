@@ -51,12 +51,12 @@ class SheetVerb : public Program {
   /// Height of the left thigh bone as it is posed, m, from its mesh and nothing of the sheet's.
   double femurHeight() const {
     const auto project = files::readProject(path("small.zyga"));
-    const auto articulation = range::articulate(project.specimen, project.assumptions);
-    const auto X_WB = kinematics::place(project.specimen, articulation, project.pose);
+    const auto articulation = range::articulate(project.specimen(), project.assumptions);
+    const auto X_WB = kinematics::place(project.specimen(), articulation, project.pose);
     solid::SculptOptions options;
     options.cacheFolder = std::filesystem::path(ZYGAPOSE_TEST_CACHE) / "zygapose";
     const auto meshes = files::boneMeshes(project, options);
-    const auto femur = project.specimen.findBone("femur.L")->value;
+    const auto femur = project.specimen().findBone("femur.L")->value;
     double least = 1e9, most = -1e9;
     for (const auto& p : meshes[femur]->levels.front().positions) {
       const double z = (X_WB[femur] * p.cast<double>()).z();

@@ -2,7 +2,6 @@
 #include <numbers>
 
 #include "core/files/project/project.h"
-#include "core/range/neutral.h"
 #include "core/study/reach/elevation.h"
 #include "core/study/uncertainty/spread.h"
 #include "tests/app/program.h"
@@ -27,8 +26,7 @@ class StudyVerb : public Program {
 TEST_F(StudyVerb, ElevationIsWhatTheCoreFinds) {
   const QJsonArray cases = studied({"--kind", "elevation"})["cases"].toArray();
   const auto project = files::readProject(path("small.zyga"));
-  const auto articulation = range::articulate(project.specimen, project.assumptions);
-  const auto found = study::elevation({project.specimen, articulation, project.assumptions, project.pose});
+  const auto found = study::elevation(scenarioOf(project));
   ASSERT_EQ(cases.size(), 6);
   for (qsizetype i = 0; i < cases.size(); ++i) {
     const QJsonObject one = cases[i].toObject();

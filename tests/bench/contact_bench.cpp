@@ -102,7 +102,7 @@ class Bench {
  private:
   void makeLevelSets(Measured& sum) {
     solid::LevelSetOptions onOneCore;
-    onOneCore.threads = 1;
+    onOneCore.task = task::Task().withThreads(1);
     const auto wanted = bonesInContactPairs(specimen_);
     const double making = seconds([&] { fields_ = solid::levelSets(meshes_, wanted, onOneCore); });
     sum.levelSets = std::max(sum.levelSets, making);
@@ -134,8 +134,8 @@ class Bench {
         for (std::size_t i = 0; i < cases_.size(); ++i) work(i, cases_[i]);
       });
     };
-    sum.meet +=
-        each([&](std::size_t i, const Case& c) { ours[i] = meet(shapes_[c.a], shapes_[c.b], c.X_AB).distance; });
+    sum.meet += each(
+        [&](std::size_t i, const Case& c) { ours[i] = contactDepth(shapes_[c.a], shapes_[c.b], c.X_AB).distance; });
     sum.distance +=
         each([&](std::size_t i, const Case& c) { theirs[i] = reference_[c.a]->distance(*reference_[c.b], c.X_AB); });
     sum.touch += each([&](std::size_t i, const Case& c) { oursTouch[i] = touch(shapes_[c.a], shapes_[c.b], c.X_AB); });

@@ -14,8 +14,8 @@
 #include "core/kinematics/placement.h"
 #include "core/range/findings.h"
 #include "core/range/neutral.h"
-#include "core/solid/mesh/display_levels.h"
 #include "core/solid/mesh/repair.h"
+#include "core/solid/mesh/simplify.h"
 #include "tests/bench/lumpy_ball.h"
 #include "tests/bench/process_memory.h"
 #include "tests/bench/sample_project.h"
@@ -120,7 +120,7 @@ void memoryOfScans() {
   anatomy::MeasurementTable table;
   table.name = "scanned";
   auto project = files::projectFromTable(table);
-  for (const anatomy::Bone& bone : project.specimen.bones) {
+  for (const anatomy::Bone& bone : project.specimen().bones) {
     if (project.scans.size() == 150) break;
     files::ProjectScan scan;
     scan.scan.bone = bone.name;
@@ -128,9 +128,9 @@ void memoryOfScans() {
     project.scans.push_back(std::move(scan));
   }
   const auto meshes = files::boneMeshes(project, {});
-  const auto articulation = range::articulate(project.specimen, project.assumptions);
+  const auto articulation = range::articulate(project.specimen(), project.assumptions);
   kinematics::Placement X_WB;
-  kinematics::placeInto(project.specimen, articulation, project.pose, X_WB);
+  kinematics::placeInto(project.specimen(), articulation, project.pose, X_WB);
   std::size_t shown = 0;
   for (const auto& mesh : meshes) shown += mesh && !mesh->levels.empty() ? mesh->levels.front().triangles.size() : 0;
   std::printf("@ scannedTriangles %zu\n@ scansMegabytes %.0f\n", shown, bench::mostMegabytes());

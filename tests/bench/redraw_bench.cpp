@@ -14,7 +14,7 @@
 #include <functional>
 #include <stdexcept>
 
-#include "core/solid/mesh/display_levels.h"
+#include "core/solid/mesh/simplify.h"
 #include "tests/bench/lumpy_ball.h"
 #include "tests/bench/process_memory.h"
 #include "tests/bench/sample_project.h"

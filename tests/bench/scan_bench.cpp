@@ -13,8 +13,8 @@
 
 #include "core/files/project/project_scan.h"
 #include "core/files/scan/clean_scan.h"
-#include "core/files/scan/scan_protocol.h"
-#include "core/solid/mesh/display_levels.h"
+#include "core/files/scan/scan_process.h"
+#include "core/solid/mesh/simplify.h"
 #include "tests/bench/lumpy_ball.h"
 
 namespace zyga {

@@ -41,8 +41,8 @@ int main() {
   double cold = 1e9, warm = 1e9;
   for (int run = 0; run < kRuns; ++run) {
     std::filesystem::remove_all(cache);
-    cold = std::min(cold, zyga::secondsToSculpt(project.specimen, cache));
-    warm = std::min(warm, zyga::secondsToSculpt(project.specimen, cache));
+    cold = std::min(cold, zyga::secondsToSculpt(project.specimen(), cache));
+    warm = std::min(warm, zyga::secondsToSculpt(project.specimen(), cache));
   }
   std::filesystem::remove_all(cache);
   std::printf("@ sculptCold %.3f s\n@ sculptWarm %.4f s\n", cold, warm);

@@ -9,7 +9,7 @@ namespace {
 
 Specimen build(const std::string& text, std::size_t expectedWarnings = 0) {
   const TableReading reading = readMeasurementTable(text, "published.csv");
-  EXPECT_TRUE(reading.usable()) << (reading.messages.empty() ? "" : reading.messages.front().text());
+  EXPECT_TRUE(reading.usable()) << (reading.messages.empty() ? "" : debugText(reading.messages.front()));
   EXPECT_EQ(reading.messages.size(), expectedWarnings);
   return buildSpecimen(fillBlanks(reading.table));
 }

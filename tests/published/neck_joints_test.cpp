@@ -111,7 +111,7 @@ TEST(PublishedNecks, overlapByLengthAgainstByArea) {
   postzyg.normal = -prezyg.normal;
   const auto slid = [&](double length, double width, double shift) {
     prezyg.outline = postzyg.outline = anatomy::ellipseOutline(length, width);
-    return meet(prezyg, postzyg, Eigen::Isometry3d(Eigen::Translation3d(shift * length, 0, 0)));
+    return facetOverlap(prezyg, postzyg, Eigen::Isometry3d(Eigen::Translation3d(shift * length, 0, 0)));
   };
   const FacetMeeting discs = slid(0.05, 0.05, 0.5);
   EXPECT_NEAR(discs.overlapLength, 0.5, 0.001);

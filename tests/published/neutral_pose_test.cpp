@@ -45,17 +45,17 @@ double slope(const MeasurementTable& table, const Assumptions& assumptions, cons
 TEST(PublishedNeutral, cartilagePresetsAreThePublishedShares) {
   const auto percentOf = [](const std::string& animal) {
     const auto found = std::find_if(kCartilagePresets.begin(), kCartilagePresets.end(),
-                                    [&](const CartilagePreset& p) { return p.animal == animal; });
+                                    [&](const CartilagePreset& p) { return p.animal.id == "cartilage." + animal; });
     return found == kCartilagePresets.end() ? -1 : found->percent;
   };
-  EXPECT_EQ(percentOf("Rhea"), 2.59);
-  EXPECT_EQ(percentOf("Turkey"), 4.56);
-  EXPECT_EQ(percentOf("Sauroposeidon"), 4.5);
-  EXPECT_EQ(percentOf("Juvenile Apatosaurus, low"), 15);
-  EXPECT_EQ(percentOf("Juvenile Apatosaurus, high"), 20);
-  EXPECT_EQ(percentOf("Juvenile giraffe"), 24);
+  EXPECT_EQ(percentOf("rhea"), 2.59);
+  EXPECT_EQ(percentOf("turkey"), 4.56);
+  EXPECT_EQ(percentOf("sauroposeidon"), 4.5);
+  EXPECT_EQ(percentOf("juvenile-apatosaurus-low"), 15);
+  EXPECT_EQ(percentOf("juvenile-apatosaurus-high"), 20);
+  EXPECT_EQ(percentOf("juvenile-giraffe"), 24);
   for (const CartilagePreset& preset : kCartilagePresets) {
-    EXPECT_NE(std::string(preset.source).find("Taylor & Wedel 2013"), std::string::npos) << preset.animal;
+    EXPECT_EQ(preset.source.id, "source.taylor-wedel-2013") << preset.animal.id;
     const anatomy::Specimen bones = test::twoVertebrae({.centrumLength = 1});
     EXPECT_NEAR(preset.cartilage().thickness(bones.joints[0]), preset.percent / 100, 1e-12);
   }
@@ -122,7 +122,7 @@ TEST(PublishedNeutral, overlapPresetsAreThePublishedRules) {
   const double shares[] = {0.50, 0.25, 0.00};
   for (std::size_t i = 0; i < kOverlapPresets.size(); ++i) {
     EXPECT_EQ(kOverlapPresets[i].share, shares[i]);
-    EXPECT_NE(std::string(kOverlapPresets[i].source).find(i == 0 ? "Cobley" : "Kambic"), std::string::npos);
+    EXPECT_EQ(kOverlapPresets[i].source.id, i == 0 ? "source.cobley-2013" : "source.kambic-2017");
     Assumptions assumptions;
     assumptions.leastOverlap = kOverlapPresets[i].share;
     assumptions.facetContactTolerated = assumptions.facetGapTolerated = 1;

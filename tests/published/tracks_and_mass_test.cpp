@@ -6,6 +6,8 @@
 #include "core/study/ground/trackway_table.h"
 #include "core/study/mass/balance.h"
 #include "core/study/mass/convex_hull.h"
+#include "ui/words/ground_words.h"
+#include "ui/words/say.h"
 
 /// Published values about footprints, mass and balance. Each test names the row's source beside it.
 namespace zyga::study {
@@ -27,10 +29,10 @@ TEST(PublishedTracks, paceAngulationOfASauropodTrackway) {
   const std::array<double, 4> printed{112, 98, 103, 103};
   const std::array<double, 4> cosineRule{111.8, 97.7, 103.0, 103.0};  // derived
   for (std::size_t i = 0; i < 4; ++i) {
-    const auto figures = figuresOf(reading.trackway.prints[i], 4);
-    ASSERT_TRUE(figures.paceAngulation);
-    EXPECT_NEAR(*figures.paceAngulation / kDegree, printed[i], 0.5);
-    EXPECT_NEAR(*figures.paceAngulation / kDegree, cosineRule[i], 0.05);
+    const auto values = valuesOf(reading.trackway.prints[i], 4);
+    ASSERT_TRUE(values.paceAngulation);
+    EXPECT_NEAR(*values.paceAngulation / kDegree, printed[i], 0.5);
+    EXPECT_NEAR(*values.paceAngulation / kDegree, cosineRule[i], 0.05);
   }
 }
 
@@ -39,7 +41,7 @@ TEST(PublishedTracks, gaugeOfASauropodTrackway) {
   const auto prints = readTrackwayTable(kXing, "xing.csv").trackway.prints;
   const std::array<double, 4> printed{35.5, 42.0, 38.0, 40.0};
   for (std::size_t i = 0; i < 4; ++i) {
-    EXPECT_NEAR(*figuresOf(prints[i], 4).gauge * 100, printed[i], 0.08 * printed[i]);
+    EXPECT_NEAR(*valuesOf(prints[i], 4).gauge * 100, printed[i], 0.08 * printed[i]);
   }
 }
 
@@ -48,7 +50,7 @@ TEST(PublishedTracks, hipHeightIsFourPrints) {
   Footprint print;
   print.foot = "L";
   print.length = 0.35;
-  EXPECT_NEAR(*figuresOf(print, kHipRules[0].multiplier).hipHeight, 1.40, 1e-12);
+  EXPECT_NEAR(*valuesOf(print, kHipRules[0].multiplier).hipHeight, 1.40, 1e-12);
 }
 
 // Alexander 1976, worked example in Martin 2014: stride 2.8 m, hip 1.4 m: relative stride 2.0, 2.948 m/s = 10.61 km/h.
@@ -57,10 +59,10 @@ TEST(PublishedTracks, speedOfAWorkedExample) {
   print.foot = "L";
   print.length = 0.35;
   print.stride = 2.8;
-  const auto figures = figuresOf(print, 4);
-  EXPECT_NEAR(*figures.relativeStride, 2.0, 1e-12);
-  EXPECT_NEAR(*figures.speed, 2.948, 5e-4);
-  EXPECT_NEAR(*figures.speed * 3.6, 10.61, 5e-3);
+  const auto values = valuesOf(print, 4);
+  EXPECT_NEAR(*values.relativeStride, 2.0, 1e-12);
+  EXPECT_NEAR(*values.speed, 2.948, 5e-4);
+  EXPECT_NEAR(*values.speed * 3.6, 10.61, 5e-3);
 }
 
 // González Riga 2011, An. Acad. Bras. Ciênc. 83:279, abstract: 4.586 times the print in derived titanosaurs; hip
@@ -69,15 +71,15 @@ TEST(PublishedTracks, otherMultipliersCanBeChosen) {
   Footprint print;
   print.foot = "L";
   print.length = 0.46;
-  EXPECT_NEAR(*figuresOf(print, 4.586).hipHeight, 2.11, 5e-3);
-  EXPECT_NE(hipSource(4.586).find("González Riga 2011"), std::string_view::npos);
+  EXPECT_NEAR(*valuesOf(print, 4.586).hipHeight, 2.11, 5e-3);
+  EXPECT_NE(ui::say(hipSource(4.586)).indexOf("González Riga 2011"), -1);
   // Thulborn's 5.9 is recalled, not verified, and says so.
-  EXPECT_NE(hipSource(5.9).find("not verified"), std::string_view::npos);
+  EXPECT_NE(ui::say(hipSource(5.9)).indexOf("not verified"), -1);
 }
 
 // Prescott et al. 2025, Biol. Lett. 21:20250191: speeds from tracks on soft ground are too high.
 TEST(PublishedTracks, theCautionNamesItsSource) {
-  EXPECT_NE(kSpeedCaution.find("soft ground are too high (Prescott et al. 2025"), std::string_view::npos);
+  EXPECT_NE(ui::speedCaution().indexOf("soft ground are too high (Prescott et al. 2025"), -1);
 }
 
 // Campione & Evans 2012, BMC Biol. 10:60; Lacovara et al. 2014, Sci. Rep. 4:6196: 785 + 910 mm, 59,291 kg, mean error

@@ -15,7 +15,7 @@ inline anatomy::Specimen sampleAnimal(const std::string& name) {
   std::stringstream text;
   text << std::ifstream(std::string(ZYGAPOSE_SOURCE_DIR) + "/samples/" + file).rdbuf();
   const anatomy::TableReading reading = anatomy::readMeasurementTable(text.str(), file);
-  for (const anatomy::TableMessage& m : reading.messages) ADD_FAILURE() << m.text();
+  for (const anatomy::TableMessage& m : reading.messages) ADD_FAILURE() << debugText(m);
   return anatomy::buildSpecimen(anatomy::fillBlanks(reading.table));
 }
 

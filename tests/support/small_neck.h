@@ -30,7 +30,7 @@ inline anatomy::Joint smallJoint(const std::string& id, std::size_t distal, doub
   joint.axes = {-Eigen::Vector3d::UnitY(), Eigen::Vector3d::UnitZ(), Eigen::Vector3d::UnitX()};
   joint.longAxisProximal = joint.longAxisDistal = Eigen::Vector3d::UnitX();
   joint.centrumLength = neck.link;
-  joint.typed = anatomy::TypedLimits{{up, neck.lateral, neck.torsion}, "author's choice"};
+  joint.typed = anatomy::TypedLimits{{up, neck.lateral, neck.torsion}, anatomy::kProgramDefault};
   return joint;
 }
 

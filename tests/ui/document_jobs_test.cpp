@@ -12,7 +12,7 @@
 
 #include "tests/ui/document_sample.h"
 #include "tests/ui/patience.h"
-#include "ui/commands/edit_named_poses.h"
+#include "ui/commands/pose_edits.h"
 #include "ui/document/autosave.h"
 #include "ui/document/open_file.h"
 #include "ui/document/sculpt_job.h"
@@ -26,15 +26,14 @@ TEST(WorkerTest, DeliversInTheWindowsThreadWithProgress) {
   QSignalSpy progress(&worker, &Worker::progress);
   QThread* thread = nullptr;
   worker.start([&](const Worker::Control& control) {
-    control.report(3, 4);
+    control.task.tell(0.75);
     return [&] { thread = QThread::currentThread(); };
   });
   EXPECT_TRUE(worker.busy());
   ASSERT_TRUE(QTest::qWaitFor([&] { return !worker.busy(); }, kPatience));
   EXPECT_EQ(thread, QThread::currentThread());
   ASSERT_EQ(progress.size(), 1);
-  EXPECT_EQ(progress[0][0].toInt(), 3);
-  EXPECT_EQ(progress[0][1].toInt(), 4);
+  EXPECT_EQ(progress[0][0].toDouble(), 0.75);
 }
 
 TEST(WorkerTest, DropsStaleResults) {
@@ -43,7 +42,7 @@ TEST(WorkerTest, DropsStaleResults) {
   std::promise<void> gate;
   worker.start([&, open = gate.get_future().share()](const Worker::Control& control) -> Worker::Delivery {
     open.wait();
-    EXPECT_TRUE(control.cancelled);
+    EXPECT_TRUE(control.task.cancelled());
     return [&] { delivered.push_back(1); };
   });
   worker.start([&](const Worker::Control&) -> Worker::Delivery { return [&] { delivered.push_back(2); }; });
@@ -77,10 +76,11 @@ TEST(WorkerTest, ShowsSomethingBeforeItIsDoneUnlessStale) {
 /// The root and what hangs next to it: an animal that is sculpted in no time.
 files::Project threeBones() {
   files::Project project = sampleProject();
-  auto& [name, counts, bones, joints] = project.specimen;
-  bones.resize(3);
-  std::erase_if(joints, [](const anatomy::Joint& j) { return j.proximal.value >= 3 || j.distal.value >= 3; });
-  project.pose = kinematics::Pose::neutral(project.specimen);
+  anatomy::Specimen specimen = project.specimen();
+  specimen.bones.resize(3);
+  std::erase_if(specimen.joints, [](const anatomy::Joint& j) { return j.proximal.value >= 3 || j.distal.value >= 3; });
+  project.setSpecimen(std::move(specimen));
+  project.pose = kinematics::Pose::neutral(project.specimen());
   return project;
 }
 
@@ -123,7 +123,7 @@ TEST(WorkerTest, CancelledWorkDeliversNothing) {
   Worker worker;
   bool delivered = false;
   worker.start([&](const Worker::Control& control) -> Worker::Delivery {
-    while (!control.cancelled) std::this_thread::yield();
+    while (!control.task.cancelled()) std::this_thread::yield();
     return [&] { delivered = true; };
   });
   worker.cancel();
@@ -151,10 +151,10 @@ TEST_F(FilesTest, OpensProjectAndTable) {
   EXPECT_TRUE(openFile(path).project);
 
   const Opened fromTable = openFile(write("neck.csv", "bone,length [mm]\nC6,691\n"));
-  ASSERT_TRUE(fromTable.project) << fromTable.error;
+  ASSERT_TRUE(fromTable.project) << reason::debugText(fromTable.fault);
   EXPECT_TRUE(fromTable.fromTable);
-  const auto c6 = fromTable.project->specimen.findBone("C6");
-  EXPECT_NEAR(fromTable.project->specimen[*c6].measures.value(anatomy::Measure::Length), 0.691, 1e-9);
+  const auto c6 = fromTable.project->specimen().findBone("C6");
+  EXPECT_NEAR(fromTable.project->specimen()[*c6].measures.value(anatomy::Measure::Length), 0.691, 1e-9);
 }
 
 TEST_F(FilesTest, ReportsEveryFaultOfATable) {
@@ -166,9 +166,9 @@ TEST_F(FilesTest, ReportsEveryFaultOfATable) {
 }
 
 TEST_F(FilesTest, MissingOrBrokenFilesGiveAReason) {
-  EXPECT_FALSE(openFile(folder() / "absent.zyga").error.empty());
-  EXPECT_FALSE(openFile(folder() / "absent.csv").error.empty());
-  EXPECT_FALSE(openFile(write("broken.zyga", "{\"zyg")).error.empty());
+  EXPECT_FALSE(openFile(folder() / "absent.zyga").fault.empty());
+  EXPECT_FALSE(openFile(folder() / "absent.csv").fault.empty());
+  EXPECT_FALSE(openFile(write("broken.zyga", "{\"zyg")).fault.empty());
 }
 
 class AutosaveTest : public FilesTest {

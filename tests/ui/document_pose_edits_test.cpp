@@ -23,7 +23,7 @@ kinematics::Pose randomPose(const anatomy::Specimen& specimen, unsigned seed) {
 
 /// The property that defines the mirror image: every bone lies where the other side's bone was seen in the mirror.
 TEST(MirroredPose, PutsEveryBoneWhereTheMirrorShowsItsPartner) {
-  const anatomy::Specimen specimen = sampleProject().specimen;
+  const anatomy::Specimen specimen = sampleProject().specimen();
   const auto articulation = kinematics::restArticulation(specimen);
   const auto pose = randomPose(specimen, 7);
   const auto before = kinematics::place(specimen, articulation, pose);
@@ -38,7 +38,7 @@ TEST(MirroredPose, PutsEveryBoneWhereTheMirrorShowsItsPartner) {
 }
 
 TEST(MirroredPose, TwiceIsThePoseItself) {
-  const anatomy::Specimen specimen = sampleProject().specimen;
+  const anatomy::Specimen specimen = sampleProject().specimen();
   const auto pose = randomPose(specimen, 8);
   const auto twice = mirrored(specimen, mirrored(specimen, pose));
   EXPECT_TRUE(twice.X_WRoot.isApprox(pose.X_WRoot));
@@ -46,7 +46,7 @@ TEST(MirroredPose, TwiceIsThePoseItself) {
 }
 
 TEST(AtNeutral, LeavesTheOtherJointsAlone) {
-  const anatomy::Specimen specimen = sampleProject().specimen;
+  const anatomy::Specimen specimen = sampleProject().specimen();
   const auto pose = randomPose(specimen, 9);
   const auto neck = kinematics::neckChain(specimen);
   const auto neutral = atNeutral(pose, neck);

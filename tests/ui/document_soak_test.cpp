@@ -5,11 +5,8 @@
 #include <random>
 
 #include "tests/ui/document_sample.h"
-#include "ui/commands/edit_named_poses.h"
-#include "ui/commands/ground_edits.h"
-#include "ui/commands/lock_joints.h"
 #include "ui/commands/pose_edits.h"
-#include "ui/commands/set_bone_record.h"
+#include "ui/commands/project_edits.h"
 #include "ui/commands/stand_edits.h"
 
 namespace zyga::ui {

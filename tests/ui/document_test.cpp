@@ -7,8 +7,8 @@
 
 #include "core/range/neutral.h"
 #include "tests/ui/document_sample.h"
-#include "ui/commands/edit_named_poses.h"
-#include "ui/commands/set_bone_record.h"
+#include "ui/commands/pose_edits.h"
+#include "ui/commands/project_edits.h"
 
 namespace zyga::ui {
 namespace {
@@ -99,7 +99,15 @@ TEST_F(DocumentTest, DerivedStateFollowsThePose) {
       range::assess(document_.specimen(), document_.articulation(), document_.assumptions(), document_.pose());
   ASSERT_EQ(document_.assessment().joints.size(), fresh.joints.size());
   EXPECT_EQ(document_.assessment().level, fresh.level);
-  EXPECT_EQ(document_.assessment().find(joint("C6-C7"))->sentence, fresh.find(joint("C6-C7"))->sentence);
+  EXPECT_EQ(document_.assessment().find(joint("C6-C7"))->level, fresh.find(joint("C6-C7"))->level);
+  const auto& findings = document_.assessment().find(joint("C6-C7"))->findings;
+  const auto& freshFindings = fresh.find(joint("C6-C7"))->findings;
+  ASSERT_EQ(findings.size(), freshFindings.size());
+  for (std::size_t i = 0; i < findings.size(); ++i) {
+    EXPECT_EQ(findings[i].kind, freshFindings[i].kind);
+    EXPECT_EQ(findings[i].side, freshFindings[i].side);
+    EXPECT_EQ(findings[i].measured, freshFindings[i].measured);
+  }
   const auto placed = kinematics::place(document_.specimen(), document_.articulation(), pose);
   EXPECT_TRUE(document_.placement()[bone("skull").value].isApprox(placed[bone("skull").value]));
 }

@@ -6,12 +6,14 @@
 #include <random>
 
 #include "core/files/export/mesh_export.h"
+#include "core/files/json/json.h"
 #include "core/files/project/project.h"
+#include "core/files/project/project_faults.h"
 #include "core/files/scan/scan_precheck.h"
 #include "core/files/scan/scan_reader.h"
 #include "tests/core/files/example_project.h"
-#include "ui/settings/language.h"
-#include "ui/theme/words.h"
+#include "ui/words/language.h"
+#include "ui/words/say.h"
 
 /// Faults of files in the language of the window. What no form covers stays English and fails. All files are invented.
 namespace zyga::ui {
@@ -34,7 +36,7 @@ class FaultWords : public testing::Test {
   void TearDown() override { speak("en"); }
 
   static void expectSaid(const std::exception& error) {
-    const QString said = faultText(error);
+    const QString said = sayFailure(error);
     EXPECT_TRUE(said.contains(QRegularExpression("\\p{Han}{2}"))) << error.what();
     EXPECT_EQ(englishIn(said).toStdString(), "") << error.what() << '\n' << said.toStdString();
   }
@@ -67,7 +69,7 @@ std::string richText() {
   project.trackway.prints.emplace_back();
   project.notes = {{*anatomy::parseBoneId("skull"), Eigen::Vector3d(0.1, 0.2, 0.3), "invented", {}, {}}};
   for (const auto part : study::kAllBodyParts) project.densities[part] = 900;
-  project.lockedJoints = {project.specimen.findJoint("C6-C7").value()};
+  project.lockedJoints = {project.specimen().findJoint("C6-C7").value()};
   return files::writeProjectText(project);
 }
 
@@ -104,17 +106,23 @@ TEST_F(FaultWords, OfSpoiltProjectsAreKnown) {
 }
 
 TEST_F(FaultWords, KeepWhatTheFileSays) {
-  EXPECT_EQ(faultText(QString("p.zyga:3, column 5, bones[2].evidence: \"a number, found \\\"x\\\"\" is no kind of "
-                              "evidence")),
+  const auto at = [](reason::Reason cause) {
+    return reason::Reason(files::fault::kAtMember,
+                          {reason::text("p.zyga"), reason::Count{3}, reason::Count{5},
+                           reason::text("bones[2].evidence"), reason::inner(std::move(cause))});
+  };
+  EXPECT_EQ(say(at({files::fault::kNoEvidence, {files::shown("a number, found \"x\"")}})),
             QString::fromUtf8("p.zyga:3，第 5 列，bones[2].evidence：“a number, found \\\"x\\\"”不是一种证据"));
-  EXPECT_EQ(faultText(QString("p.zyga:3, column 5: expected ',' or '}' after a member, found \"x\"; the file is "
-                              "damaged or was edited by hand")),
-            QString::fromUtf8("p.zyga:3，第 5 列：成员之后应为“,”或“}”，但这里是“x”；文件已损坏或被手工改过"));
-  EXPECT_EQ(faultText(QString("cannot open /a/50%7 %8.zyga: there is no such file")),
+  EXPECT_EQ(
+      say(reason::Reason(files::fault::kDamagedAt,
+                         {reason::text("p.zyga"), reason::Count{3}, reason::Count{5},
+                          reason::inner({files::fault::kFoundInstead,
+                                         {reason::inner(files::fault::kExpectedMemberEnd), reason::text("x")}})})),
+      QString::fromUtf8("p.zyga:3，第 5 列：成员之后应为“,”或“}”，但这里是“x”；文件已损坏或被手工改过"));
+  EXPECT_EQ(say(reason::Reason(files::fault::kCannotOpen,
+                               {reason::text("/a/50%7 %8.zyga"), reason::inner(files::fault::kNoSuchFile)})),
             QString::fromUtf8("无法打开 /a/50%7 %8.zyga：没有这个文件"));
-  EXPECT_EQ(faultText(QString("the value of a claim on head height must be from 0 m to 30 m")),
-            QString::fromUtf8("关于头高的论断，其数值必须在 0 m 到 30 m 之间"));
-  EXPECT_EQ(faultText(QString("what nobody has ever said")), "what nobody has ever said");
+  EXPECT_EQ(sayFailure(std::runtime_error("what nobody has ever said")), "what nobody has ever said");
 }
 
 TEST_F(FaultWords, OfFilesAndFoldersAreKnown) {

@@ -16,7 +16,7 @@ int main(int argc, char** argv) {
   const QStringList words = QCoreApplication::arguments();
   if (words.size() != 3) return 2;
   Document document;
-  MainWindow window(document, {SculptJob::standardCacheFolder(), words[2].toStdString()});
+  MainWindow window(document, {std::filesystem::path(ZYGAPOSE_TEST_CACHE) / "zygapose", words[2].toStdString()});
   auto* autosave = window.findChild<Autosave*>();
   autosave->setInterval(50);
   QObject::connect(autosave, &Autosave::written, [] {
@@ -24,7 +24,7 @@ int main(int argc, char** argv) {
     std::fflush(stdout);
   });
   QObject::connect(&document, &Document::changed, &document, [&document](Changes what) {
-    if (what != Changes(Change::Everything)) return;
+    if (!(what & Change::Specimen)) return;
     zyga::kinematics::Pose pose = document.pose();
     pose[document.specimen().findJoint("C6-C7").value()].x() = 0.05;
     document.changePose(pose, "Bend");

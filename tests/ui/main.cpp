@@ -5,11 +5,12 @@
 #include <QLocale>
 #include <QStandardPaths>
 
+#include "ui/words/language.h"
+
 #ifdef ZYGAPOSE_READS_SCANS
 #include <string_view>
 
-#include "core/files/scan/scan_protocol.h"
-#include "core/files/scan/scan_reader.h"
+#include "core/files/scan/scan_process.h"
 #endif
 
 /// Settings and caches of the tests are kept apart from the user's. Without a display the offscreen platform serves
@@ -21,6 +22,12 @@ int main(int argc, char** argv) {
 #endif
   testing::InitGoogleMock(&argc, argv);
   if (GTEST_FLAG_GET(list_tests)) return RUN_ALL_TESTS();
+#if defined(ZYGAPOSE_DISPLAY) && ZYGAPOSE_DISPLAY == 2
+  if (qEnvironmentVariableIsSet("ZYGAPOSE_DISPLAY_2")) {
+    qputenv("DISPLAY", qgetenv("ZYGAPOSE_DISPLAY_2"));
+    qputenv("XAUTHORITY", qgetenv("ZYGAPOSE_XAUTHORITY_2"));
+  }
+#endif
   if (!qEnvironmentVariableIsSet("DISPLAY") && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
     qputenv("QT_QPA_PLATFORM", "offscreen");
   QStandardPaths::setTestModeEnabled(true);
@@ -28,5 +35,6 @@ int main(int argc, char** argv) {
   QApplication application(argc, argv);
   QCoreApplication::setOrganizationName("zygapose-tests");
   QCoreApplication::setApplicationName("zygapose");
+  zyga::ui::speak("en");
   return RUN_ALL_TESTS();
 }

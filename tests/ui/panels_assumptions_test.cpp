@@ -170,7 +170,7 @@ TEST_F(AssumptionsTest, TheHintSaysWhatAStepHasDone) {
   QObject::connect(&panel_, &AssumptionsPanel::hint, [&](const QString& text) { said = text; });
   box("boneContact")->stepBy(1);
   EXPECT_DOUBLE_EQ(document_.assumptions().contactTolerated, 0.006);
-  EXPECT_TRUE(said.startsWith("Tolerated contact")) << said.toStdString();
+  EXPECT_TRUE(said.startsWith("Tolerated bone interpenetration")) << said.toStdString();
 }
 
 TEST_F(AssumptionsTest, OverlapByAreaIsSaid) {

@@ -69,7 +69,7 @@ TEST_F(BonesTest, EditingEvidenceIsAStepThatCanBeUndone) {
   const QModelIndex cell = model.indexOf(bone("C7")).siblingAtColumn(BonesModel::kEvidence);
   EXPECT_EQ(cell.data().toString(), "inferred");
   EXPECT_TRUE(model.setData(cell, static_cast<int>(anatomy::Evidence::Found)));
-  EXPECT_EQ(cell.data().toString(), "found");
+  EXPECT_EQ(cell.data().toString(), "preserved");
   document_.undoStack().undo();
   EXPECT_EQ(cell.data().toString(), "inferred");
   EXPECT_FALSE(model.setData(model.index(0, BonesModel::kEvidence), 0)) << "a region has no evidence of its own";
@@ -120,7 +120,7 @@ TEST_F(BonesTest, MeasuresSayWhereTheyComeFrom) {
   document_.selectBone(bone("C7"));
   ASSERT_GT(model.rowCount(), 3);
   EXPECT_EQ(model.index(0, MeasuresModel::kMeasure).data().toString(), "length");
-  EXPECT_TRUE(model.index(0, MeasuresModel::kValue).data().toString().endsWith(" mm"));
+  EXPECT_TRUE(model.index(0, MeasuresModel::kValue).data().toString().endsWith("\u00A0mm"));
   EXPECT_TRUE(model.index(0, MeasuresModel::kOrigin).data().toString().startsWith("inferred: "));
 }
 

@@ -11,9 +11,10 @@
 #include <QToolButton>
 
 #include "core/kinematics/stand_readings.h"
+#include "core/study/claims/claim_book.h"
 #include "tests/ui/document_sample.h"
 #include "tests/ui/patience.h"
-#include "ui/commands/claim_edits.h"
+#include "ui/commands/project_edits.h"
 #include "ui/panels/claims/claims_model.h"
 #include "ui/panels/claims/claims_panel.h"
 #include "ui/panels/findings_model.h"
@@ -63,7 +64,7 @@ class ClaimsPanelTest : public testing::Test {
 
 TEST_F(ClaimsPanelTest, EmptyItSaysWhatAClaimIs) {
   EXPECT_TRUE(part<QLabel>("noClaims")->isVisible());
-  EXPECT_TRUE(words("noClaims").contains("head at least 8.5 m high"));
+  EXPECT_TRUE(words("noClaims").contains("minimum head height 8.50 m"));
   EXPECT_FALSE(part<QListView>("claimList")->isVisible());
   EXPECT_FALSE(part<QToolButton>("removeClaim")->isEnabled());
   EXPECT_EQ(panel_->inShort(), "");
@@ -76,13 +77,13 @@ TEST_F(ClaimsPanelTest, AClaimIsAddedTypedAndAnswered) {
   ASSERT_EQ(claims().size(), 1u);
   EXPECT_EQ(claims()[0], (Claim{ClaimKind::HeadHeight, Bound::AtLeast, 29}));
   settle();
-  EXPECT_TRUE(words("claimVerdict").startsWith("Not supported: the snout comes to "))
+  EXPECT_TRUE(words("claimVerdict").startsWith("Out of range: the snout reaches "))
       << words("claimVerdict").toStdString();
   EXPECT_TRUE(words("claimStops").startsWith("Stopped by "));
-  EXPECT_TRUE(words("claimNeeds").startsWith("No overlap rule by itself"));
-  EXPECT_TRUE(words("claimNotes").contains("near the edge"));
+  EXPECT_TRUE(words("claimNeeds").startsWith("No minimum overlap alone"));
+  EXPECT_TRUE(words("claimNotes").contains("near their limit"));
   EXPECT_EQ(levelOf(0), static_cast<int>(range::Level::Beyond));
-  EXPECT_EQ(panel_->inShort(), "0 of 1 supported");
+  EXPECT_EQ(panel_->inShort(), "0 of 1 within range");
   EXPECT_EQ(part<QPushButton>("claimPose")->text(), "Show the nearest pose");
 }
 
@@ -111,7 +112,7 @@ TEST_F(ClaimsPanelTest, ThePoseIsShownAsOneStep) {
   const int steps = document_.undoStack().count();
   click("claimPose");
   EXPECT_EQ(document_.undoStack().count(), steps + 1);
-  EXPECT_TRUE(document_.undoStack().undoText().startsWith("Show “Head at least"));
+  EXPECT_TRUE(document_.undoStack().undoText().startsWith("Show “Minimum head height"));
   EXPECT_GE(snout(), height - 1e-6);
   settle();
   EXPECT_FALSE(part<QPushButton>("claimPose")->isEnabled()) << "it is shown";
@@ -178,7 +179,7 @@ TEST_F(ClaimsPanelTest, AskingIsStoppedAndTakenUpAgain) {
   click("stopClaims");
   EXPECT_FALSE(panel_->busy());
   EXPECT_EQ(words("claimsState"), "stopped");
-  EXPECT_EQ(part<QPushButton>("stopClaims")->text(), "Ask again");
+  EXPECT_EQ(part<QPushButton>("stopClaims")->text(), "Test again");
   click("stopClaims");
   EXPECT_TRUE(panel_->busy());
   settle();
@@ -196,7 +197,17 @@ TEST_F(ClaimsPanelTest, ModelKeepsTheRulesOfItsKind) {
   document_.undoStack().setIndex(0);
   document_.undoStack().setIndex(document_.undoStack().count());
   ASSERT_TRUE(QTest::qWaitFor([&] { return !answers.busy(); }, kPatience));
-  EXPECT_TRUE(model.index(0).data(Qt::AccessibleTextRole).toString().contains("supported"));
+  EXPECT_TRUE(model.index(0).data(Qt::AccessibleTextRole).toString().contains("range"));
+}
+
+// What has been answered for a scenario is taken from the book that window, report and verbs share.
+TEST_F(ClaimsPanelTest, AnAnswerIsSharedWithReportAndVerbs) {
+  const Claim claim{ClaimKind::HeadHeight, Bound::AtLeast, 29};
+  ClaimAnswers answers(document_);
+  addClaim(document_, claim);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !answers.busy(); }, kPatience));
+  ASSERT_TRUE(answers.find(0) && answers.find(0)->answer);
+  EXPECT_EQ(study::claimBook().find(document_.scenario(), claim), answers.find(0)->answer);
 }
 
 TEST(ClaimsPanelWithoutProject, CanDoNothing) {

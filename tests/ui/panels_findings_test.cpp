@@ -8,6 +8,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "core/range/limit_search.h"
 #include "tests/ui/document_sample.h"
 #include "tests/ui/patience.h"
 #include "ui/panels/findings_model.h"
@@ -52,9 +53,9 @@ TEST_F(FindingsTest, WorstComesFirst) {
   bend("C6-C7", past("C6-C7", 1.2));
   bend("C7-C8", past("C7-C8", 1.6));
   ASSERT_EQ(model.rowCount(), 3);
-  EXPECT_TRUE(model.index(0).data().toString().startsWith("C7-C8 beyond: "));
-  EXPECT_TRUE(model.index(1).data().toString().startsWith("C6-C7 beyond: "));
-  EXPECT_TRUE(model.index(2).data().toString().startsWith("C5-C6 near"));
+  EXPECT_TRUE(model.index(0).data().toString().startsWith("C7-C8 out of range: "));
+  EXPECT_TRUE(model.index(1).data().toString().startsWith("C6-C7 out of range: "));
+  EXPECT_TRUE(model.index(2).data().toString().startsWith("C5-C6 near limit: "));
   EXPECT_EQ(model.jointAt(model.index(0)), joint("C7-C8"));
   EXPECT_EQ(model.indexOf(joint("C5-C6")).row(), 2);
 }
@@ -84,9 +85,9 @@ TEST_F(FindingsTest, CountFollowsThePose) {
   const auto* count = panel.findChild<QLabel*>("findingsCount");
   const auto all = document_.assessment().joints.size();
   bend("C6-C7", 0.6);
-  EXPECT_TRUE(count->text().startsWith(QString("1 beyond of %1 joints").arg(all))) << count->text().toStdString();
+  EXPECT_TRUE(count->text().startsWith(QString("1 out of range of %1 joints").arg(all))) << count->text().toStdString();
   document_.undoStack().undo();
-  EXPECT_FALSE(count->text().contains("beyond"));
+  EXPECT_FALSE(count->text().contains("out of range"));
 }
 
 TEST_F(FindingsTest, SentencesWrapToTheListsWidth) {
@@ -104,19 +105,41 @@ TEST_F(FindingsTest, SentencesWrapToTheListsWidth) {
   EXPECT_TRUE(QTest::qWaitFor([&] { return height() > wide; }, kPatience));
 }
 
-TEST(VerdictCount, SpeaksOfWhatThereIs) {
-  using range::Level;
-  const auto assessment = [](std::vector<Level> levels) {
-    range::Assessment result;
-    for (const Level level : levels) {
-      result.joints.push_back({});
-      result.joints.back().level = level;
-    }
-    return result;
+// What the drag of a neck bone costs: explanations are searched for only where they are read.
+TEST_F(FindingsTest, ADragSearchesForTheRowsInSightAlone) {
+  FindingsPanel panel(document_);
+  panel.resize(320, 240);
+  panel.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&panel));
+  auto* list = panel.findChild<QListView*>("findingsList");
+  std::vector<JointIndex> neck;
+  for (std::size_t j = 0; j < document_.specimen().joints.size(); ++j)
+    if (document_.specimen().joints[j].region == anatomy::Region::Cervical) neck.push_back({j});
+  const auto dragTo = [&](double angle) {
+    kinematics::Pose pose = document_.project().pose;
+    for (const JointIndex j : neck) pose[j].x() = angle;
+    document_.previewPose(pose);
+    QCoreApplication::processEvents();
   };
-  EXPECT_EQ(verdictCount(assessment({Level::Supported, Level::Supported})), "all 2 joints supported");
-  EXPECT_EQ(verdictCount(assessment({Level::Beyond, Level::Near, Level::Near})), "1 beyond, 2 near of 3 joints");
-  EXPECT_EQ(verdictCount(assessment({Level::Supported, Level::NotJudged})), "1 of 2 joints supported, 1 not judged");
+  const auto searchesOf = [&](double angle) {
+    const std::uint64_t before = range::limitSearches();
+    dragTo(angle);
+    list->viewport()->repaint();
+    return range::limitSearches() - before;
+  };
+  EXPECT_EQ(searchesOf(0.001), 0u) << "nothing is near its limit, so no row is shown";
+  dragTo(0.6);
+  ASSERT_GE(list->model()->rowCount(), 10);
+  // No joint takes more than one motion to explain here, and its ends once.
+  const std::uint64_t searched = searchesOf(0.61);
+  std::uint64_t inSight = 0;
+  for (int row = 0; row < list->model()->rowCount(); ++row)
+    inSight += list->visualRect(list->model()->index(row, 0)).intersects(list->viewport()->rect());
+  ASSERT_LT(inSight, static_cast<std::uint64_t>(list->model()->rowCount())) << "some are hidden";
+  EXPECT_GT(searched, 0u);
+  EXPECT_LE(searched, inSight);
+  panel.hide();  // the list alone would be shown again with the next pose
+  EXPECT_EQ(searchesOf(0.62), 0u) << "no list, no search";
 }
 
 TEST_F(FindingsTest, LengthsAreThoseOfTheAnimal) {

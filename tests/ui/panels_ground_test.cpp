@@ -17,7 +17,7 @@
 #include <fstream>
 
 #include "tests/ui/document_sample.h"
-#include "ui/commands/ground_edits.h"
+#include "ui/commands/project_edits.h"
 #include "ui/panels/ground/balance_panel.h"
 #include "ui/panels/ground/ground_panel.h"
 #include "ui/panels/ground/prints_model.h"
@@ -132,7 +132,7 @@ TEST_F(GroundPanelTest, PrintsAreTypedInACalmTable) {
   EXPECT_EQ(trackway().prints[1].foot, "RP1");
   EXPECT_NEAR(trackway().prints[0].length.value(), 0.33, 1e-12);
   EXPECT_FALSE(part<QLabel>("noPrints")->isVisible());
-  EXPECT_EQ(words("trackHip"), "1.32 m");
+  EXPECT_EQ(words("trackHip"), "1.32\u00A0m");
   EXPECT_EQ(words("trackAngulation"), "112°");
   EXPECT_TRUE(words("trackSpeed").contains("km/h"));
   EXPECT_TRUE(words("speedCaution").contains("soft ground are too high"));
@@ -154,7 +154,7 @@ TEST_F(GroundPanelTest, ATableIsDroppedAsOneStepUnderTheFeet) {
   drop(kTracks);
   EXPECT_EQ(trackway().prints.size(), 4u);
   EXPECT_EQ(prints()->rowCount(), 4);
-  EXPECT_EQ(words("trackHip"), "1.20–1.40 m");
+  EXPECT_EQ(words("trackHip"), "1.20–1.40\u00A0m");
   EXPECT_EQ(words("trackAngulation"), "98–112°");
   EXPECT_TRUE(words("trackFit").contains("Left hind foot"));
   EXPECT_TRUE(words("trackFit").contains("Left fore foot: no print"));
@@ -177,7 +177,7 @@ TEST_F(GroundPanelTest, AnotherRuleGivesAnotherHip) {
   rule->setFocus();
   QTest::keyClick(rule, Qt::Key_Down);
   EXPECT_EQ(trackway().hipMultiplier, 4.586);
-  EXPECT_EQ(words("trackHip"), "1.38–1.61 m");
+  EXPECT_EQ(words("trackHip"), "1.38–1.61\u00A0m");
   document_.undoStack().undo();
   EXPECT_EQ(rule->currentIndex(), 0);
 }

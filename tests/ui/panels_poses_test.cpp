@@ -8,7 +8,7 @@
 
 #include "tests/ui/document_sample.h"
 #include "tests/ui/patience.h"
-#include "ui/commands/edit_named_poses.h"
+#include "ui/commands/pose_edits.h"
 #include "ui/panels/poses_model.h"
 #include "ui/panels/poses_panel.h"
 

@@ -8,7 +8,7 @@
 #include <QTest>
 
 #include "tests/ui/document_sample.h"
-#include "ui/commands/lock_joints.h"
+#include "ui/commands/pose_edits.h"
 #include "ui/panels/reach_panel.h"
 
 namespace zyga::ui {

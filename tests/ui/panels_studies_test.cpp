@@ -161,6 +161,20 @@ TEST_F(StudiesPanelTest, AnotherAnimalDropsTheAnswers) {
   EXPECT_FALSE(part<PlotView>("plotView")->isVisible());
 }
 
+TEST_F(StudiesPanelTest, AStudyThatCannotBeMadeSaysWhy) {
+  files::Project project = sampleProject();
+  anatomy::Specimen headless = project.specimen();
+  headless.bones[headless.findBone("skull")->value].id = "lost";
+  project.setSpecimen(std::move(headless));
+  document_.open(std::move(project), {});
+  choose(StudyKind::Envelope);
+  click("studyRun");
+  ASSERT_TRUE(QTest::qWaitFor([&] { return part<QLabel>("studyFailure")->isVisible(); }, kPatience));
+  EXPECT_TRUE(words("studyFailure").contains("no skull"));
+  EXPECT_FALSE(panel_->job().result(StudyKind::Envelope));
+  EXPECT_FALSE(part<PlotView>("plotView")->isVisible());
+}
+
 TEST_F(StudiesPanelTest, CopiesWordsAndPicture) {
   ASSERT_TRUE(waitFor(StudyKind::Elevation));
   click("studyCopy");

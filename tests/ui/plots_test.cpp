@@ -5,9 +5,7 @@
 #include <QXmlStreamReader>
 #include <cmath>
 
-#include "core/range/neutral.h"
 #include "tests/ui/document_sample.h"
-#include "ui/plots/hatching.h"
 #include "ui/plots/plot_axes.h"
 #include "ui/plots/plot_file.h"
 #include "ui/plots/study_plots.h"
@@ -58,7 +56,7 @@ TEST(Hatching, CoversTheAreaAndLeavesHolesOpen) {
 
 class StudyPlots : public testing::Test {
  protected:
-  study::Subject subject() const { return {project_.specimen, articulation_, project_.assumptions, project_.pose}; }
+  range::Scenario scenario() const { return scenarioOf(project_); }
   std::vector<std::pair<const char*, PlotPainter>> all() {
     study::EnvelopeOptions outline;
     outline.rings = 150;
@@ -66,11 +64,11 @@ class StudyPlots : public testing::Test {
     study::SpreadOptions few;
     few.draws = 20;
     const auto build = [](const anatomy::MeasurementTable& table) { return files::specimenOf(table, {}); };
-    return {{"elevation", drawing(study::elevation(subject()), paintElevation)},
-            {"envelope", drawing(study::envelope(subject(), outline).value(), paintEnvelope)},
-            {"range", drawing(study::rangeChart(subject()).value(), paintRangeChart)},
-            {"spread", drawing(study::spread(subject(), project_.table, build, few).value(), paintSpread)},
-            {"pressure", drawing(study::pressure(subject()), paintPressure)}};
+    return {{"elevation", drawing(study::elevation(scenario()), paintElevation)},
+            {"envelope", drawing(study::envelope(scenario(), outline).value(), paintEnvelope)},
+            {"range", drawing(study::rangeChart(scenario()).value(), paintRangeChart)},
+            {"spread", drawing(study::spread(scenario(), project_.table, build, few).value(), paintSpread)},
+            {"pressure", drawing(study::pressure(scenario()), paintPressure)}};
   }
   template <class Study>
   static PlotPainter drawing(const Study& found,
@@ -79,7 +77,6 @@ class StudyPlots : public testing::Test {
   }
 
   files::Project project_ = sampleProject();
-  kinematics::Articulation articulation_ = range::articulate(project_.specimen, project_.assumptions);
 };
 
 /// Ink on paper, all of it inside the frame it was given, and black on white alone.

@@ -12,7 +12,7 @@ using anatomy::Region;
 class StripColumnsTest : public testing::Test {
  protected:
   const files::Project project_ = sampleProject();
-  const anatomy::Specimen& specimen_ = project_.specimen;
+  const anatomy::Specimen& specimen_ = project_.specimen();
   const StripColumns strip_ = stripColumns(specimen_);
 };
 
@@ -59,7 +59,7 @@ TEST(StripColumns, FollowOtherCounts) {
   anatomy::MeasurementTable table;
   table.counts = {4, 9, 4, 10};
   const files::Project project = files::projectFromTable(table);
-  EXPECT_EQ(stripColumns(project.specimen).columns.size(), 1u + 3 + 1 + 8 + 1 + 1 + 9);
+  EXPECT_EQ(stripColumns(project.specimen()).columns.size(), 1u + 3 + 1 + 8 + 1 + 1 + 9);
 }
 
 TEST(StripColumns, OfNothingAreEmpty) {

@@ -101,7 +101,7 @@ TEST_F(StripTest, TellsAssistiveTechnologyWhatIsChosen) {
   EXPECT_FALSE(strip_.accessibleName().isEmpty());
   document_.selectJoint(joint("C6-C7"));
   key(Qt::Key_Up);
-  EXPECT_TRUE(strip_.accessibleDescription().startsWith(QString::fromUtf8("C6-C7  dorsiflexion 0.5° of ")))
+  EXPECT_TRUE(strip_.accessibleDescription().startsWith(QString::fromUtf8("C6-C7  dorsiflexion 0.5° (limit ")))
       << strip_.accessibleDescription().toStdString();
 }
 

@@ -15,7 +15,7 @@ class StripLayoutTest : public testing::Test {
     return StripLayout(strip_, QRectF(0, 0, width, 200), 14, 60, zoom, qDegreesToRadians(20.0));
   }
   const files::Project project_ = sampleProject();
-  const StripColumns strip_ = stripColumns(project_.specimen);
+  const StripColumns strip_ = stripColumns(project_.specimen());
 };
 
 TEST_F(StripLayoutTest, AnglesAndPixelsAreInverse) {

@@ -142,7 +142,8 @@ TEST_F(StripTest, HoveringSaysJointAngleAndVerdict) {
   ASSERT_FALSE(hints.isEmpty());
   const QString words = hints.last().first().toString();
   const double most = qRadiansToDegrees(document_.band(joint(kJoint), 0).most);
-  EXPECT_TRUE(words.contains(QString::fromUtf8("C6-C7  dorsiflexion 3.4° of %1° · supported").arg(most, 0, 'f', 1)))
+  EXPECT_TRUE(
+      words.contains(QString::fromUtf8("C6-C7  dorsiflexion 3.4° (limit %1°) · within range").arg(most, 0, 'f', 1)))
       << words.toStdString();
   EXPECT_EQ(document_.hoveredBone(), document_.specimen()[joint(kJoint)].distal);
   EXPECT_EQ(strip_.cursor().shape(), Qt::SizeVerCursor) << "a drag here bends";
@@ -157,7 +158,9 @@ TEST_F(StripTest, ABandThatIsDraggedFollowsTheOtherAngles) {
   const double after = document_.band(joint(kJoint), 0).most;
   ASSERT_LT(after, 0.95 * before) << "overlap spent sideways is gone upwards";
   moveTo(mark(kJoint), Qt::NoButton);
-  EXPECT_TRUE(hints.last().first().toString().contains(QString(" of %1").arg(qRadiansToDegrees(after), 0, 'f', 1)));
+  const QString said = hints.last().first().toString();
+  EXPECT_TRUE(said.contains(QString::fromUtf8("(limit %1°)").arg(qRadiansToDegrees(after), 0, 'f', 1)))
+      << said.toStdString();
 }
 
 }  // namespace

@@ -1,6 +1,6 @@
 #include <gtest/gtest.h>
 
-#include "ui/strip/span_bend.h"
+#include "ui/strip/shown_bands.h"
 
 namespace zyga::ui {
 namespace {

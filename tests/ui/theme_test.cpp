@@ -159,8 +159,8 @@ TEST(Figures, AnglesAndLengthsHaveUnitsAndTrueSigns) {
   EXPECT_EQ(signedDegrees(-1e-9), QString::fromUtf8("0.0°"));
   EXPECT_EQ(signedDegrees(1e-9), QString::fromUtf8("0.0°"));
   EXPECT_EQ(degrees(M_PI), QString::fromUtf8("180.0°"));
-  EXPECT_EQ(millimetres(0.0123), "12.3 mm");
-  EXPECT_EQ(millimetres(-0.0123, 0), QString::fromUtf8("−12 mm"));
+  EXPECT_EQ(millimetres(0.0123), QString::fromUtf8("12.3\u00A0mm"));
+  EXPECT_EQ(millimetres(-0.0123, 0), QString::fromUtf8("−12\u00A0mm"));
 }
 
 }  // namespace

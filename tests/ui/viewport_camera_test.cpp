@@ -7,8 +7,6 @@
 #include <random>
 
 #include "ui/viewport/camera.h"
-#include "ui/viewport/frame_view.h"
-#include "ui/viewport/pace.h"
 #include "ui/viewport/screen_tiles.h"
 
 namespace zyga::ui {

@@ -5,7 +5,7 @@
 #include <sstream>
 #include <stdexcept>
 
-#include "ui/viewport/stick_figure.h"
+#include "ui/viewport/scene.h"
 
 namespace zyga::ui::test {
 namespace {

@@ -32,11 +32,11 @@ TEST_F(ClaimsTest, ANeckClaimByKeyboardAlone) {
   settle();
   ASSERT_EQ(document_->project().claims.size(), 1u);
   EXPECT_EQ(document_->project().claims[0].value, 8.7);
-  EXPECT_TRUE(words("claimVerdict").startsWith("Not supported")) << words("claimVerdict").toStdString();
+  EXPECT_TRUE(words("claimVerdict").startsWith("Out of range")) << words("claimVerdict").toStdString();
   // A looser rule turns the answer.
   document_->changeAssumptions(withOverlap(document_->assumptions(), 0.25), "looser");
   settle();
-  EXPECT_TRUE(words("claimVerdict").startsWith("Supported")) << words("claimVerdict").toStdString();
+  EXPECT_TRUE(words("claimVerdict").startsWith("Within range")) << words("claimVerdict").toStdString();
   key(Qt::Key_P, Qt::ControlModifier | Qt::ShiftModifier);
   EXPECT_GE(snout(), 8.7 - 1e-6);
   const auto file = folder() / "claimed.zyga";

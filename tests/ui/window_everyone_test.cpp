@@ -112,8 +112,7 @@ TEST_F(WindowForEveryone, AnotherSizeOfTextAsksForAnotherWindowOnTheSameDocument
   window_->putAway();
   window_.reset();
   ThemeSwitch::instance().apply(*qApp, Preferences::read().look);
-  window_ =
-      std::make_unique<MainWindow>(*document_, WindowFolders{SculptJob::standardCacheFolder(), folder() / "recovery"});
+  window_ = std::make_unique<MainWindow>(*document_, WindowFolders{boneCache(), folder() / "recovery"});
   window_->show();
   settle();
   EXPECT_EQ(part<QLabel>("lengths")->text(), before);

@@ -68,7 +68,7 @@ class WindowFaults : public WindowTest {
   }
   double bentIn(const std::filesystem::path& file) const {
     const auto project = files::readProject(file);
-    return project.pose[project.specimen.findJoint("C6-C7").value()].x();
+    return project.pose[project.specimen().findJoint("C6-C7").value()].x();
   }
   /// What another program leaves in our file.
   void changeOutside(double angle) {
@@ -178,7 +178,7 @@ TEST_F(WindowFaults, SavingOverAChangedFileAsksFirst) {
 
 TEST_F(WindowFaults, TwoWindowsOnOneProjectKnowOfEachOther) {
   Document other;
-  MainWindow second(other, WindowFolders{SculptJob::standardCacheFolder(), folder() / "recovery"});
+  MainWindow second(other, WindowFolders{boneCache(), folder() / "recovery"});
   second.open(QString::fromStdString(file_.string()));
   ASSERT_TRUE(QTest::qWaitFor([&] { return other.hasProject(); }, kPatience));
   const auto told = [&] {

@@ -43,8 +43,7 @@ class WindowTest : public testing::Test {
 
   void openWindow() {
     document_ = std::make_unique<Document>();
-    window_ = std::make_unique<MainWindow>(*document_,
-                                           WindowFolders{SculptJob::standardCacheFolder(), folder() / "recovery"});
+    window_ = std::make_unique<MainWindow>(*document_, WindowFolders{boneCache(), folder() / "recovery"});
     window_->resize(1280, 800);
     window_->show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
@@ -58,6 +57,7 @@ class WindowTest : public testing::Test {
   void settle() {
     ASSERT_TRUE(QTest::qWaitFor([this] { return window_->settled(); }, kPatience));
   }
+  static std::filesystem::path boneCache() { return std::filesystem::path(ZYGAPOSE_TEST_CACHE) / "zygapose"; }
   static QString sample() { return QString(ZYGAPOSE_SOURCE_DIR) + "/samples/high_browser.csv"; }
   std::filesystem::path folder() const { return folder_.path().toStdString(); }
 

@@ -8,7 +8,7 @@
 #include "tests/ui/window_fixture.h"
 #include "ui/help/help_pages.h"
 #include "ui/help/help_window.h"
-#include "ui/settings/language.h"
+#include "ui/words/language.h"
 
 namespace zyga::ui {
 namespace {

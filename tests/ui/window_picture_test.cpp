@@ -9,7 +9,7 @@
 #include <QToolButton>
 #include <cmath>
 
-#include "core/picture/horizon.h"
+#include "core/picture/lens_view.h"
 #include "tests/ui/patience.h"
 #include "tests/ui/widgets_seen.h"
 #include "tests/ui/window_fixture.h"

@@ -7,6 +7,7 @@
 #include "ui/panels/cartilage_field.h"
 #include "ui/parts/elided_label.h"
 #include "ui/theme/drag_slider.h"
+#include "ui/words/range_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -75,8 +76,10 @@ TEST_F(RangesTest, NeckGoesToItsDorsalLimitByOneActionAndIsTold) {
     EXPECT_NEAR(document_->pose()[j].x(), document_->band(j, 0).most, 2e-3) << document_->specimen()[j].id;
   }
   ASSERT_TRUE(QTest::qWaitFor([&] { return messages().size() == 1; }, kPatience));
-  EXPECT_TRUE(messages().front().startsWith("Neck at its dorsal limit: snout at ")) << messages().front().toStdString();
-  EXPECT_TRUE(messages().front().contains("50 % by length")) << "under which assumptions";
+  EXPECT_TRUE(messages().front().startsWith("Neck, maximum dorsiflexion: snout at "))
+      << messages().front().toStdString();
+  EXPECT_TRUE(messages().front().contains("Assuming at least 50\u00A0% overlap (by length)"))
+      << "under which assumptions";
   QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier);
   EXPECT_EQ(document_->pose(), start);
 }
@@ -119,11 +122,10 @@ TEST_F(RangesTest, BonesThatEnterEachOtherAreMarkedListedAndFramed) {
   ASSERT_FALSE(contacts.empty());
   const double whole = viewport()->camera().viewHeight;
   const auto* list = part<QListView>("findingsList");
+  const QString told = contactWords(document_->specimen(), contacts[0]);
   int row = 0;
-  while (row < list->model()->rowCount() &&
-         list->model()->index(row, 0).data().toString().toStdString() != contacts[0].text)
-    ++row;
-  ASSERT_LT(row, list->model()->rowCount()) << contacts[0].text;
+  while (row < list->model()->rowCount() && list->model()->index(row, 0).data().toString() != told) ++row;
+  ASSERT_LT(row, list->model()->rowCount()) << told.toStdString();
   const_cast<QListView*>(list)->scrollTo(list->model()->index(row, 0));
   QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualRect(list->model()->index(row, 0)).center());
   EXPECT_EQ(document_->selectedBone(), contacts[0].bone);

@@ -5,7 +5,7 @@
 
 #include "core/study/claims/claim.h"
 #include "tests/ui/window_fixture.h"
-#include "ui/commands/edit_named_poses.h"
+#include "ui/commands/pose_edits.h"
 
 namespace zyga::ui {
 namespace {

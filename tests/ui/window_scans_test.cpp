@@ -76,9 +76,9 @@ class ScansTest : public WindowTest {
   BenchWindow* benchWith(const char* id, const char* file) {
     dropAll({scanned(id, file)});
     auto* bringing = readAll();
-    press(*bringing, "Put in place");
+    press(*bringing, "Add to skeleton");
     settle();
-    action("Mark on the bench")->trigger();
+    action("Place landmarks")->trigger();
     auto* bench = dialog<BenchWindow>("benchWindow");
     if (bench) {
       EXPECT_TRUE(QTest::qWaitFor([&] { return bench->ready(); }, kPatience));
@@ -108,9 +108,9 @@ TEST_F(ScansTest, FourFilesAreDroppedNamedAndPutInPlaceAsOneStep) {
   QWidget* offered = QApplication::activePopupWidget();  // names with "c7" in them; it has the keys
   QTest::keyClick(offered ? offered : piece, Qt::Key_Tab);
   EXPECT_THAT(outcome(*bringing, 2).toStdString(), HasSubstr("triangles"));
-  press(*bringing, "Put in place");
+  press(*bringing, "Add to skeleton");
   EXPECT_EQ(document_->undoStack().count(), 1);
-  EXPECT_EQ(document_->undoStack().undoText(), "Bring in 4 bones");
+  EXPECT_EQ(document_->undoStack().undoText(), "Import 4 bones");
   for (const char* id : {"C5", "C6", "C7", "humerus.L"}) {
     EXPECT_EQ(document_->specimen()[bone(id)].evidence, anatomy::Evidence::Found) << id;
     EXPECT_EQ(document_->project().scans.size(), 4u);
@@ -129,7 +129,7 @@ TEST_F(ScansTest, ABrokenFileSaysWhyInItsRowAndCostsNothing) {
   ASSERT_NE(bringing, nullptr);
   EXPECT_TRUE(outcome(*bringing, 0).startsWith("Left out: ")) << outcome(*bringing, 0).toStdString();
   EXPECT_FALSE(outcome(*bringing, 0).contains("C6.ply")) << "the file stands beside it";
-  press(*bringing, "Put in place");
+  press(*bringing, "Add to skeleton");
   ASSERT_EQ(document_->project().scans.size(), 1u);
   EXPECT_EQ(toId(document_->project().scans.front().scan.bone), "C5");
 }
@@ -141,7 +141,7 @@ TEST_F(ScansTest, TwoFilesForOneBoneAreToldAndNeitherIsTaken) {
   EXPECT_THAT(outcome(*bringing, 0).toStdString(), HasSubstr("C5_again.stl is chosen for the same bone"));
   EXPECT_FALSE(bringing->findChild<QPushButton*>("putInPlace")->isEnabled());
   bringing->findChild<QTableWidget*>("bringInTable")->selectRow(1);
-  press(*bringing, "Leave out");
+  press(*bringing, "Remove");
   EXPECT_TRUE(bringing->findChild<QPushButton*>("putInPlace")->isEnabled());
   QTest::keyClick(bringing, Qt::Key_Escape);
   EXPECT_EQ(document_->undoStack().count(), 0);
@@ -180,7 +180,7 @@ TEST_F(ScansTest, ABrushedFacetLiesInItsPlaneAndItsMirrorImageToo) {
     setLandmark(laid, c7, name, c7.landmark(name));  // written in the bone's own axes
   ASSERT_TRUE(laid.placed);
   changeScan(*document_, laid, "lay it");
-  choose(*bench, "Left front facet");
+  choose(*bench, "Left prezygapophyseal facet");
   const anatomy::Facet& facet = *c7.facet(anatomy::FacetRole::PrezygLeft);
   ASSERT_TRUE(QTest::qWaitFor([&] { return bench->view().cursor().shape() == Qt::BlankCursor; }, kPatience));
   bench->view().showView(picture::StandardView::Dorsal);
@@ -224,7 +224,7 @@ TEST_F(ScansTest, WhatTheMarksMeasureGoesIntoTheTableAndNeighboursFollow) {
       if (!entry->isSeparator()) out += entry->text();
     return out;
   };
-  EXPECT_TRUE(entries().join("; ").contains(QRegularExpression("Length [0-9,. ]+ mm \\(table: [0-9,. ]+ mm")))
+  EXPECT_TRUE(entries().join("; ").contains(QRegularExpression("Length [0-9.]+.mm \\(table: [0-9.]+.mm")))
       << entries().join("; ").toStdString();
   bench->findChild<QToolButton*>("benchMeasures")->menu()->actions().first()->trigger();
   EXPECT_NEAR(lengthOf("C7"), 1.2 * before, 1e-9);
@@ -237,7 +237,7 @@ TEST_F(ScansTest, WhatTheMarksMeasureGoesIntoTheTableAndNeighboursFollow) {
 
 TEST_F(ScansTest, ALeftBoneIsMirroredToTheRightAndBack) {
   dropAll({scanned("humerus.L", "humerus_L.stl")});
-  press(*readAll(), "Put in place");
+  press(*readAll(), "Add to skeleton");
   settle();
   action("Mirror to the other side")->trigger();
   ASSERT_EQ(document_->project().scans.size(), 2u);

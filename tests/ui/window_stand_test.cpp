@@ -9,6 +9,7 @@
 #include "tests/ui/window_fixture.h"
 #include "ui/commands/stand_edits.h"
 #include "ui/theme/unit_spin_box.h"
+#include "ui/words/stance_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -148,13 +149,12 @@ TEST_F(StandTest, FeetAreLiftedAndPlantedByKeyMenuAndButton) {
 TEST_F(StandTest, EveryStanceIsOneStepAndIsTold) {
   const auto start = document_->pose();
   int number = 1;
-  for (const study::StanceWords& words : study::stanceWords()) {
+  for (const study::Stance stance : study::kStances) {
     QTest::keyClick(window_.get(), static_cast<Qt::Key>(Qt::Key_0 + number), Qt::AltModifier);
-    EXPECT_EQ(document_->undoStack().count(), number) << words.word;
-    ASSERT_TRUE(QTest::qWaitFor([&] { return messages().size() == 1; }, kPatience)) << words.word;
-    EXPECT_TRUE(messages().front().startsWith(QString::fromUtf8(words.title.data())))
-        << messages().front().toStdString();
-    EXPECT_FALSE(messages().front().contains("Beyond range")) << messages().front().toStdString();
+    EXPECT_EQ(document_->undoStack().count(), number) << idOf(stance);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return messages().size() == 1; }, kPatience)) << idOf(stance);
+    EXPECT_TRUE(messages().front().startsWith(stanceName(stance))) << messages().front().toStdString();
+    EXPECT_FALSE(messages().front().contains("Out of range")) << messages().front().toStdString();
     ++number;
   }
   for (int i = 1; i < number; ++i) QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier);

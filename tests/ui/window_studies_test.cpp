@@ -37,10 +37,10 @@ TEST_F(WindowStudiesTest, EnvelopeIsDrawnAroundTheAnimalAndTakenAwayAgain) {
   action("From the left")->trigger();
   ASSERT_TRUE(QTest::qWaitFor([&] { return std::abs(viewport()->camera().elevation) < 1e-9; }, kPatience));
   part<QCheckBox>("envelopeSpace")->setChecked(false);
-  action("Reach envelope")->trigger();
+  action("Feeding envelope (snout reach)")->trigger();
   ASSERT_TRUE(waitFor(StudyKind::Envelope));
   // Pictures without and with it, the panel as it is.
-  QAction* draw = action("Draw the reach envelope");
+  QAction* draw = action("Draw the feeding envelope");
   ASSERT_TRUE(draw->isChecked());
   const QImage with = viewport()->grabPicture();
   draw->trigger();
@@ -52,7 +52,7 @@ TEST_F(WindowStudiesTest, EnvelopeIsDrawnAroundTheAnimalAndTakenAwayAgain) {
 
 TEST_F(WindowStudiesTest, AskingForTheDrawingMakesTheStudy) {
   part<QCheckBox>("envelopeSpace")->setChecked(false);
-  QAction* draw = action("Draw the reach envelope");
+  QAction* draw = action("Draw the feeding envelope");
   EXPECT_FALSE(draw->isChecked()) << "nothing is drawn yet";
   draw->trigger();
   ASSERT_TRUE(waitFor(StudyKind::Envelope));
@@ -62,7 +62,7 @@ TEST_F(WindowStudiesTest, AskingForTheDrawingMakesTheStudy) {
 
 TEST_F(WindowStudiesTest, AChangedPoseLeavesTheAnswerBehind) {
   part<QCheckBox>("envelopeSpace")->setChecked(false);
-  action("Reach envelope")->trigger();
+  action("Feeding envelope (snout reach)")->trigger();
   ASSERT_TRUE(waitFor(StudyKind::Envelope));
   kinematics::Pose pose = document_->pose();
   pose[joint("C6-C7")][0] += 0.05;

@@ -66,7 +66,7 @@ TEST_F(WindowTest, DragBeyondRangeIsFoundUndoneAndDoneAgain) {
   EXPECT_TRUE(window_->isWindowModified());
   ASSERT_THAT(findings(), testing::Not(testing::IsEmpty()));
   // Bones that enter each other are found beside the joints and may come first.
-  const QStringList beyond = findings().filter(" beyond: ");
+  const QStringList beyond = findings().filter(" out of range: ");
   ASSERT_FALSE(beyond.isEmpty()) << findings().join('\n').toStdString();
   const QString worst = beyond.front();
 
@@ -85,7 +85,7 @@ TEST_F(WindowTest, DragBeyondRangeIsFoundUndoneAndDoneAgain) {
   EXPECT_TRUE(findings().isEmpty());
   EXPECT_FALSE(window_->isWindowModified());
   QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
-  EXPECT_EQ(findings().filter(" beyond: ").front(), worst);
+  EXPECT_EQ(findings().filter(" out of range: ").front(), worst);
 }
 
 TEST_F(WindowTest, ChoosingAFindingShowsItsJoint) {

@@ -1,8 +1,8 @@
-#include "core/anatomy/marks/bone_guess.h"
 
 #include <gtest/gtest.h>
 
 #include "core/anatomy/marks/scan_guess.h"
+#include "core/anatomy/specimen_reasons.h"
 
 namespace zyga::anatomy {
 namespace {
@@ -46,10 +46,11 @@ TEST(BoneGuess, SaysWhatIsNotCertain) {
   const auto side = guessBone("humerus.stl");
   ASSERT_TRUE(side);
   EXPECT_LT(side->confidence, 0.5);
-  EXPECT_NE(side->doubt.find("which side"), std::string::npos);
+  EXPECT_EQ(side->doubts, std::vector<reason::Reason>{{scan::kNoSide}});
   const auto number = guessBone("cervical.stl");
   ASSERT_TRUE(number);
   EXPECT_EQ(number->name.number, 0);
+  EXPECT_EQ(number->doubts, std::vector<reason::Reason>{{scan::kNoNumber}});
   EXPECT_LT(number->confidence, 0.5);
   EXPECT_GT(guessBone("cervical_4.stl")->confidence, guessBone("C4.stl")->confidence);
 }
@@ -59,6 +60,7 @@ TEST(BoneGuess, CountsLumbarVertebraeOnBehindTheThoracicOnes) {
   counts.dorsal = 20;
   const auto alone = guessBones({"L_1.stl", "L_7.stl", "L_femur.stl"}, counts);
   EXPECT_EQ(toId(alone[0]->name), "D14");
+  EXPECT_EQ(alone[0]->doubts, (std::vector<reason::Reason>{{scan::kLumbarCounted, {reason::Count{1}}}}));
   EXPECT_EQ(toId(alone[1]->name), "D20");
   EXPECT_EQ(toId(alone[2]->name), "femur.L");
   const auto both = guessBones({"thoracic12.stl", "lumbar1.stl", "lumbar5.stl"}, counts);

@@ -4,6 +4,7 @@
 
 #include "core/anatomy/plan/body_plan.h"
 #include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/specimen_reasons.h"
 #include "core/anatomy/summary.h"
 
 namespace zyga::anatomy {
@@ -73,7 +74,7 @@ TEST(BuildColumn, KindsOfJoints) {
   EXPECT_EQ(kind("Ca10-Ca11"), JointKind::FlatFaces);
   EXPECT_EQ(kind("Ca50-Ca51"), JointKind::Typed);
   EXPECT_EQ(kind("C1-C2"), JointKind::Typed);
-  EXPECT_EQ(specimen[*specimen.findJoint("Ca50-Ca51")].typed->source, "author's choice");
+  EXPECT_EQ(specimen[*specimen.findJoint("Ca50-Ca51")].typed->source, kProgramDefault);
 }
 
 TEST(BuildColumn, CondylesCentreOfCurvatureLiesBehindItsTip) {
@@ -102,8 +103,9 @@ TEST(BuildColumn, UnfilledTableIsRefusedByName) {
   try {
     buildSpecimen(table);
     FAIL() << "must refuse";
-  } catch (const std::invalid_argument& error) {
-    EXPECT_STREQ(error.what(), "C5: 'cotyle width' has not been filled");
+  } catch (const reason::Failure& failure) {
+    EXPECT_EQ(failure.reason(),
+              reason::Reason(specimen::kNotFilled, {reason::text("C5"), termOf(Measure::CotyleWidth)}));
   }
 }
 

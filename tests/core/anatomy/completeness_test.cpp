@@ -1,6 +1,6 @@
-#include "core/anatomy/completeness.h"
-
 #include <gtest/gtest.h>
+
+#include "core/anatomy/summary.h"
 
 namespace zyga::anatomy {
 namespace {

@@ -3,6 +3,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/anatomy/tables/table_reasons.h"
+
 namespace zyga::anatomy {
 namespace {
 
@@ -41,7 +43,7 @@ TEST(LandmarkTable, APointFartherThanAKilometreIsAFault) {
   for (const char* row : {"C5,tip,1.1e6,0,0\n", "C5,tip,0,-1001,0\n", "C5,tip,0,0,4e53\n"}) {
     const auto reading = readLandmarkTable(header + row, "far.csv");
     ASSERT_EQ(reading.messages.size(), 1u) << row;
-    EXPECT_THAT(reading.messages.front().cause, HasSubstr("more than a kilometre away"));
+    EXPECT_EQ(reading.messages.front().cause.id, landmark::kTooFar);
     EXPECT_EQ(reading.messages.front().line, 2);
     EXPECT_TRUE(reading.table.points.empty());
   }
@@ -54,14 +56,14 @@ TEST(LandmarkTable, TellsEveryFaultWithItsPlace) {
       "marks.csv");
   EXPECT_FALSE(reading.usable());
   std::vector<std::string> texts;
-  for (const auto& message : reading.messages) texts.push_back(message.text());
+  for (const auto& message : reading.messages) texts.push_back(debugText(message));
   EXPECT_THAT(texts, testing::IsSupersetOf<testing::Matcher<std::string>>(
-                         {AllOf(HasSubstr("marks.csv:1, column 4"), HasSubstr("no unit")),
-                          AllOf(HasSubstr("marks.csv:3"), HasSubstr("twice")),
-                          AllOf(HasSubstr("marks.csv:4"), HasSubstr("no bone 'Q7'")),
-                          AllOf(HasSubstr("marks.csv:5"), HasSubstr("no name")),
-                          AllOf(HasSubstr("marks.csv:6, column 4"), HasSubstr("'two' is not a number")),
-                          AllOf(HasSubstr("marks.csv:7"), HasSubstr("is not a number"))}));
+                         {AllOf(HasSubstr("marks.csv:1, column 4"), HasSubstr("table.no-unit(y (furlong))")),
+                          AllOf(HasSubstr("marks.csv:3"), HasSubstr("landmark.twice(C5, tip)")),
+                          AllOf(HasSubstr("marks.csv:4"), HasSubstr("landmark.unknown-bone(Q7)")),
+                          AllOf(HasSubstr("marks.csv:5"), HasSubstr("landmark.unnamed")),
+                          AllOf(HasSubstr("marks.csv:6, column 4"), HasSubstr("table.not-a-number(two)")),
+                          AllOf(HasSubstr("marks.csv:7"), HasSubstr("table.not-a-number()"))}));
   EXPECT_FALSE(readLandmarkTable("", "empty.csv").usable());
   EXPECT_FALSE(readLandmarkTable("bone,x (mm),y (mm),z (mm)\n", "short.csv").usable());
 }

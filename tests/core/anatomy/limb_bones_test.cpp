@@ -26,7 +26,7 @@ bool isLimb(const BoneName& name) { return name.kind >= BoneKind::Scapula; }
 
 void measure(MeasurementTable& table, const BoneName& name, double millimetres) {
   TableRow row{name, {}, Evidence::Found, ""};
-  row.measures[Measure::Length] = {millimetres / 1000, CellOrigin::Measured, ""};
+  row.measures[Measure::Length] = {millimetres / 1000, CellOrigin::Measured, {}};
   table.rows.push_back(row);
 }
 
@@ -104,7 +104,7 @@ TEST(LimbBones, EveryMovingJointHasTypedLimitsThatHoldZeroAndSayWhose) {
       ++moving;
       ASSERT_EQ(joint.kind, JointKind::Typed) << joint.id;
       ASSERT_TRUE(joint.typed) << joint.id;
-      EXPECT_EQ(joint.typed->source, "author's choice") << joint.id;
+      EXPECT_EQ(joint.typed->source, kProgramDefault) << joint.id;
       for (const AngleLimits& limits : joint.typed->angles) {
         EXPECT_LE(limits.least, 0) << joint.id;
         EXPECT_GE(limits.most, 0) << joint.id;

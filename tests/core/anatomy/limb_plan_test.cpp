@@ -25,7 +25,7 @@ TEST(LimbPlan, EveryMeasureOfEveryBoneIsPositive) {
     for (const BoneName& bone : bones) {
       ASSERT_FALSE(limbMeasuresOf(bone.kind).empty()) << toId(bone);
       for (Measure measure : limbMeasuresOf(bone.kind))
-        EXPECT_GT(limbPlanValue(plan, bone, measure), 0) << toId(bone) << ", " << title(measure);
+        EXPECT_GT(limbPlanValue(plan, bone, measure), 0) << toId(bone) << ", " << toText(measure);
       EXPECT_EQ(limbPlanValue(plan, bone, Measure::CotyleHeight), 0) << toId(bone);
     }
   }

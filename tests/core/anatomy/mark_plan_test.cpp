@@ -6,9 +6,8 @@
 #include <numbers>
 #include <set>
 
-#include "core/anatomy/marks/straighten_scan.h"
+#include "core/anatomy/marks/straighten.h"
 #include "core/anatomy/plan/build_specimen.h"
-#include "core/anatomy/plan/scaled_table.h"
 #include "core/anatomy/summary.h"
 #include "core/anatomy/tables/measurement_table.h"
 
@@ -46,14 +45,13 @@ Scan leftHalf(const Bone& original, const Eigen::Affine3d& X_SB) {
 
 TEST(MarkPlan, AsksForEverythingABoneHasOnceAndNamesItForPeople) {
   for (const Bone& each : sculpted().bones) {
-    std::set<std::string> names, titles;
+    std::set<std::string> names;
+    std::set<std::pair<std::string_view, Side>> words;
     for (const WantedMark& mark : marksFor(each)) {
       EXPECT_TRUE(names.insert(mark.name).second) << each.id << " " << mark.name;
-      EXPECT_TRUE(titles.insert(mark.title).second) << each.id << " " << mark.title;
-      EXPECT_FALSE(mark.purpose.empty()) << each.id << " " << mark.name;
-      if (!mark.role) {
-        EXPECT_EQ(mark.title.find_first_of(".ABCDEFGHIJKLMNOPQRSTUVWXYZ"), std::string::npos) << mark.title;
-      }
+      EXPECT_TRUE(words.insert({mark.what.id, mark.side}).second) << each.id << " " << mark.what.id;
+      EXPECT_FALSE(mark.purpose.id.empty()) << each.id << " " << mark.name;
+      EXPECT_FALSE(mark.what.id.empty()) << mark.name << " has a word of the trade";
     }
     for (const auto& [name, p] : each.landmarks)
       EXPECT_TRUE(names.contains(name) || name == "canal") << each.id << " " << name;
@@ -68,7 +66,7 @@ TEST(MarkPlan, WhatIsNeededSufficesToLayAVertebraAndToJudgeIt) {
     Scan scan;
     scan.bone = original.name;
     for (const WantedMark& mark : marksFor(original)) {
-      if (!mark.needed) continue;
+      if (!mark.required) continue;
       const Vector3d canal = original.landmark("canal");
       if (mark.role)
         setFacet(scan, original, {mapped(*original.facet(*mark.role), X_SB), 0});
@@ -119,10 +117,10 @@ TEST(MirrorMarks, OneMarkGoesOverItsPartnerAndABoneWithoutMidPlaneIsRefused) {
   Scan thigh;
   thigh.bone = *parseBoneId("femur.L");
   thigh.placed = true;
-  EXPECT_THROW(mirrorMarks(thigh, bone("femur.L")), std::invalid_argument);
+  EXPECT_THROW(mirrorMarks(thigh, bone("femur.L")), reason::Failure);
   Scan blank;
   blank.bone = original.name;
-  EXPECT_THROW(mirrorMarks(blank, original), std::invalid_argument);
+  EXPECT_THROW(mirrorMarks(blank, original), reason::Failure);
 }
 
 TEST(SetFacet, SlidesAsTheSculptedOneOnceTheBoneLies) {
@@ -186,8 +184,8 @@ TEST(ScaledTable, EveryLengthGrowsAndAnglesStay) {
   };
   EXPECT_EQ(tilt(larger), tilt(table));
   EXPECT_EQ(larger.find(*parseBoneId("C7"))->evidence, Evidence::Scaled);
-  EXPECT_EQ(larger.find(*parseBoneId("C7"))->source, "invented; scaled by 1.25");
-  EXPECT_THROW(scaledTable(table, 0), std::invalid_argument);
+  EXPECT_EQ(larger.find(*parseBoneId("C7"))->source, "invented; × 1.25");
+  EXPECT_THROW(scaledTable(table, 0), reason::Failure);
 }
 
 }  // namespace

@@ -15,7 +15,7 @@ MeasurementTable sample(const std::string& file) {
   std::stringstream text;
   text << in.rdbuf();
   const TableReading reading = readMeasurementTable(text.str(), file);
-  for (const TableMessage& m : reading.messages) ADD_FAILURE() << m.text();
+  for (const TableMessage& m : reading.messages) ADD_FAILURE() << debugText(m);
   return reading.table;
 }
 

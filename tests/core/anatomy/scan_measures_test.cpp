@@ -56,7 +56,7 @@ TEST(ScanMeasures, AreThoseTheBoneWasBuiltFrom) {
       const Cell& built = original.measures[measure];
       if (!built.known() || (measure == Measure::LengthWithCondyle && value == 0)) continue;
       EXPECT_NEAR(value, (isAngle(measure) ? 1 : kScale) * built.value, 0.004 * std::abs(built.value) + 1e-9)
-          << original.id << " " << title(measure);
+          << original.id << " " << toText(measure);
       ++compared;
     }
   }
@@ -68,7 +68,7 @@ TEST(ScanMeasures, OfAVertebraThatLies) {
   for (const Measure wanted : {Measure::Length, Measure::LengthWithCondyle, Measure::SpineHeight,
                                Measure::DiapophysisWidth, Measure::FacetLength, Measure::FacetWidth,
                                Measure::FacetHeight, Measure::FacetSpread, Measure::FacetTilt, Measure::PostzygLength})
-    EXPECT_TRUE(valueOf(measures, wanted)) << title(wanted);
+    EXPECT_TRUE(valueOf(measures, wanted)) << toText(wanted);
 }
 
 TEST(ScanMeasures, OnlyDistancesCountBeforeItLies) {
@@ -79,7 +79,7 @@ TEST(ScanMeasures, OnlyDistancesCountBeforeItLies) {
   EXPECT_TRUE(valueOf(measures, Measure::Length));
   for (const Measure open : {Measure::SpineHeight, Measure::DiapophysisWidth, Measure::FacetHeight,
                              Measure::FacetSpread, Measure::FacetTilt})
-    EXPECT_FALSE(valueOf(measures, open)) << title(open);
+    EXPECT_FALSE(valueOf(measures, open)) << toText(open);
 }
 
 TEST(ScanMeasures, OneSideTellsTheWidthOfBoth) {

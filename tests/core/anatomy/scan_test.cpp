@@ -4,9 +4,9 @@
 #include <gtest/gtest.h>
 
 #include <random>
-#include <stdexcept>
 
 #include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/specimen_reasons.h"
 #include "core/anatomy/tables/measurement_table.h"
 
 namespace zyga::anatomy {
@@ -138,8 +138,8 @@ TEST(Scan, ScaledItGrowsAboutTheBonesOrigin) {
     EXPECT_LT((landmarksInBone(large).find(name)->second - 1.5 * p).norm(), 1e-9);
   const double length = facetsInBone(scan)[0].length();
   EXPECT_NEAR(facetsInBone(large)[0].length(), 1.5 * length, 1e-12);
-  EXPECT_THROW(scaledScan(scan, 0), std::invalid_argument);
-  EXPECT_THROW(scaledScan(scan, -1), std::invalid_argument);
+  EXPECT_THROW(scaledScan(scan, 0), reason::Failure);
+  EXPECT_THROW(scaledScan(scan, -1), reason::Failure);
 }
 
 TEST(Scan, TheChecklistSaysWhatAJointLacks) {
@@ -152,17 +152,18 @@ TEST(Scan, TheChecklistSaysWhatAJointLacks) {
   std::erase_if(c6.facets, [](const ScanFacet& f) { return f.facet.role == FacetRole::PostzygLeft; });
   c6.placed = false;
   EXPECT_THAT(lacking(sculpted(), joint, std::span(&c6, 1)),
-              ElementsAre(HasSubstr("how the bone lies"), HasSubstr("caudal centre"),
-                          "C6: the left postzygapophyseal facet has not been marked"));
+              ElementsAre(reason::Reason(scan::kLacksPlace, {reason::text("C6")}),
+                          reason::Reason(scan::kLacksCaudalCentre, {reason::text("C6")}),
+                          reason::Reason(scan::kLacksFacet, {reason::text("C6"), termOf(FacetRole::PostzygLeft)})));
   EXPECT_THAT(lacking(sculpted(), *sculpted().findJoint("hip.L"), std::span(&c6, 1)), IsEmpty());
 }
 
 TEST(Scan, ABoneThatIsNotThereIsRefused) {
   Scan scan;
   scan.bone = *parseBoneId("C44");
-  EXPECT_THROW(withScans(sculpted(), std::span(&scan, 1)), std::invalid_argument);
+  EXPECT_THROW(withScans(sculpted(), std::span(&scan, 1)), reason::Failure);
   scan.bone = *parseBoneId("rib.C5.L");
-  EXPECT_THROW(withScans(sculpted(), std::span(&scan, 1)), std::invalid_argument);
+  EXPECT_THROW(withScans(sculpted(), std::span(&scan, 1)), reason::Failure);
 }
 
 }  // namespace

@@ -90,9 +90,9 @@ TEST(Straighten, StandsSlipsOfTheHand) {
 
 TEST(Straighten, RefusesTooLittle) {
   const Marked bone(Matrix3d::Identity());
-  EXPECT_THROW(straighten(std::span(bone.pairs).first(1), bone.midline, DeformedBy::Shear), std::invalid_argument);
+  EXPECT_THROW(straighten(std::span(bone.pairs).first(1), bone.midline, DeformedBy::Shear), reason::Failure);
   const std::vector<std::pair<Vector3d, Vector3d>> line{{{0, 1, 0}, {0, -1, 0}}, {{1, 1, 0}, {1, -1, 0}}};
-  EXPECT_THROW(straighten(line, {}, DeformedBy::Shear), std::invalid_argument);
+  EXPECT_THROW(straighten(line, {}, DeformedBy::Shear), reason::Failure);
 }
 
 }  // namespace

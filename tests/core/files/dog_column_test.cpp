@@ -4,8 +4,8 @@
 #include <cstdlib>
 #include <numbers>
 
-#include "core/anatomy/marks/bone_guess.h"
 #include "core/anatomy/marks/mark_plan.h"
+#include "core/anatomy/marks/scan_guess.h"
 #include "core/anatomy/plan/build_specimen.h"
 #include "core/files/project/project.h"
 #include "core/files/scan/clean_scan.h"

@@ -56,12 +56,12 @@ inline Project everything() {
   auto measured = measuredNeck();
   measured.regionTotals = {{"neck", 9.8765}, {"tail", 11.0}};
   project.table = anatomy::fillBlanks(measured);
-  project.specimen = anatomy::buildSpecimen(project.table);
+  project.setSpecimen(anatomy::buildSpecimen(project.table));
   project.assumptions = oddAssumptions();
-  project.pose = randomPose(project.specimen, 1);
-  project.poses = {{"neutral", kinematics::Pose::neutral(project.specimen)},
-                   {"browsing \"high\"", randomPose(project.specimen, 2)},
-                   {"", randomPose(project.specimen, 3)}};
+  project.pose = randomPose(project.specimen(), 1);
+  project.poses = {{"neutral", kinematics::Pose::neutral(project.specimen())},
+                   {"browsing \"high\"", randomPose(project.specimen(), 2)},
+                   {"", randomPose(project.specimen(), 3)}};
   return project;
 }
 

@@ -5,7 +5,8 @@
 #include <filesystem>
 
 #include "core/files/scan/clean_scan.h"
-#include "core/solid/mesh/mass_properties.h"
+#include "core/solid/mesh/triangle_mesh.h"
+#include "ui/words/scan_words.h"
 
 /// Human vertebrae and limb bones of open data (MyoHub myo_sim, Apache-2.0): coarse and flawed, with open borders,
 /// edges of more than two triangles and a bone that is inside out.
@@ -31,7 +32,7 @@ TEST(HumanBones, EveryOneComesOutFacingOutwardsWithItsFlawsTold) {
     ASSERT_TRUE(scan) << name;
     EXPECT_GT(solid::massProperties(scan->mesh).volume, 0) << name;
     if (!scan->flaws.closed()) {
-      EXPECT_FALSE(flawsInWords(scan->flaws, 1).empty()) << name;
+      EXPECT_FALSE(ui::flawsSaid(scan->flaws, 1).isEmpty()) << name;
     }
     flawed += !scan->flaws.closed();
     const bool vertebra = name.starts_with("lumbar") || name.starts_with("thoracic");

@@ -7,8 +7,10 @@
 #include <QJsonDocument>
 #include <random>
 
+#include "core/files/json/json_write.h"
 #include "core/files/json/utf8.h"
 #include "core/files/project/project.h"
+#include "ui/words/say.h"
 
 namespace zyga::files {
 namespace {
@@ -19,7 +21,7 @@ std::string errorOf(std::string_view text) {
   try {
     parseJson(text, "a.zyga");
   } catch (const FileError& error) {
-    return error.what();
+    return ui::sayFailure(error).toStdString();
   }
   return "";
 }
@@ -30,7 +32,7 @@ std::string refusal(std::string_view text, Question ask) {
   try {
     ask(JsonPlace(document));
   } catch (const FileError& error) {
-    return error.what();
+    return ui::sayFailure(error).toStdString();
   }
   return "";
 }
@@ -57,9 +59,9 @@ TEST(Json, ReadsEscapesAndOtherScripts) {
 
 TEST(Json, WritesTextsThatAnotherReaderUnderstands) {
   const std::string text = "Dippy \"II\" \\ é🦕\n\t\x01 end";
-  const auto array = QJsonDocument::fromJson(QByteArray::fromStdString("[" + jsonString(text) + "]")).array();
+  const auto array = QJsonDocument::fromJson(QByteArray::fromStdString("[" + json::inQuotes(text) + "]")).array();
   EXPECT_EQ(array.at(0).toString().toStdString(), text);
-  EXPECT_EQ(jsonString("a\xFFz"), "\"a\uFFFDz\"");
+  EXPECT_EQ(json::inQuotes("a\xFFz"), "\"a\uFFFDz\"");
 }
 
 struct Fault {
@@ -104,12 +106,52 @@ TEST(Json, PointsAtAWrongType) {
   const auto angles = [](const JsonPlace& root) { return root["poses"].items()[1]["angles"]["C6-C7"]; };
   EXPECT_EQ(refusal(text, [&](const JsonPlace& root) { angles(root).items()[1].number(); }),
             "a.zyga:2, column 27, poses[1].angles.C6-C7[1]: expected a number, found a text in quotes");
-  EXPECT_THAT(refusal(text, [&](const JsonPlace& root) { angles(root).items(3, "angles"); }),
-              HasSubstr("poses[1].angles.C6-C7: expected a list of 3 angles, found 2"));
+  EXPECT_THAT(refusal(text, [&](const JsonPlace& root) { angles(root).items(3, kAnglesInDegrees); }),
+              HasSubstr("poses[1].angles.C6-C7: expected a list of 3 angles in degrees, found 2"));
   EXPECT_THAT(refusal(text, [&](const JsonPlace& root) { root["poses"].items()[0]["angles"]; }),
               HasSubstr("poses[0]: the member \"angles\" is missing"));
   EXPECT_THAT(refusal(text, [&](const JsonPlace& root) { root.allowOnly({"pose"}); }),
               HasSubstr("poses: no such member here; known are pose"));
+}
+
+TEST(Json, FaultsAreValues) {
+  const auto document = parseJson("{\n \"a\": [true]}", "a.zyga");
+  try {
+    JsonPlace(document)["a"].items()[0].number();
+    FAIL() << "taken";
+  } catch (const FileError& error) {
+    const reason::Reason cause(fault::kExpectedKind, {kKindTerms.number, kKindTerms.boolean});
+    EXPECT_EQ(error.reason(),
+              reason::Reason(fault::kAtMember, {reason::text("a.zyga"), reason::Count{2}, reason::Count{8},
+                                                reason::text("a[0]"), reason::inner(cause)}));
+  }
+  try {
+    parseJson("{\"a\": 1 2}", "a.zyga");
+    FAIL() << "taken";
+  } catch (const FileError& error) {
+    EXPECT_EQ(error.reason().id, fault::kDamagedAt);
+    const auto& cause = *std::get<reason::Inner>(error.reason().values.back());
+    EXPECT_EQ(cause,
+              reason::Reason(fault::kFoundInstead, {reason::inner(fault::kExpectedMemberEnd), reason::text("2")}));
+  }
+}
+
+TEST(JsonWrite, KeepsTheOrderAndLaysOutLineByLine) {
+  json::Value root = json::object({{"b", 1}, {"a", json::array({"x", true, nullptr})}}, json::Layout::OnLines);
+  root.add("empty", json::Value::array(json::Layout::OnLines));
+  root.add("lines", json::arrayOf(std::vector<json::Value>{json::object({{"n", json::number(0.1)}}), json::array({})},
+                                  json::Layout::OnLines));
+  EXPECT_EQ(json::document(root),
+            "{\n  \"b\": 1,\n  \"a\": [\"x\", true, null],\n  \"empty\": [],\n  \"lines\": [\n    {\"n\": "
+            "0.1},\n    []\n  ]\n}\n");
+}
+
+TEST(JsonWrite, SaysNumbersAsTheyAreMeant) {
+  EXPECT_EQ(json::text(json::number(std::nan(""))), "null");
+  EXPECT_EQ(json::text(json::millionths(1.0 / 3)), "0.333333");
+  EXPECT_EQ(json::text(json::degrees(std::numbers::pi / 3)), "60");
+  EXPECT_EQ(json::text(json::Value(std::optional<std::string>())), "null");
+  EXPECT_EQ(json::text(json::Value::numeral("1e3")), "1e3");
 }
 
 TEST(Json, AsksForWholeAndFiniteNumbers) {

@@ -13,6 +13,7 @@
 
 #include "core/files/export/bone_tone.h"
 #include "tests/core/files/example_skeleton.h"
+#include "ui/words/say.h"
 
 namespace zyga::files {
 namespace {
@@ -297,7 +298,7 @@ TEST_F(MeshExport, RefusesWhatItCannotWrite) {
     try {
       write(name);
     } catch (const FileError& error) {
-      return std::string(error.what());
+      return ui::sayFailure(error).toStdString();
     }
     return std::string();
   };

@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "tests/core/files/example_project.h"
+#include "ui/words/say.h"
 
 namespace zyga::files {
 namespace {
@@ -25,7 +26,7 @@ std::string errorOf(std::string text, const std::string& from, const std::string
   try {
     parseProject(text.replace(at, from.size(), to), "guide.zyga");
   } catch (const FileError& error) {
-    return error.what();
+    return ui::sayFailure(error).toStdString();
   }
   return "";
 }

@@ -5,6 +5,7 @@
 
 #include "core/files/project/project.h"
 #include "tests/core/files/example_project.h"
+#include "ui/words/say.h"
 
 namespace zyga::files {
 namespace {
@@ -33,7 +34,7 @@ std::string errorOf(std::string text, const std::string& from, const std::string
   try {
     parseProject(text.replace(at, from.size(), to), "claims.zyga");
   } catch (const FileError& error) {
-    return error.what();
+    return ui::sayFailure(error).toStdString();
   }
   return "";
 }
@@ -66,10 +67,10 @@ TEST(ProjectClaims, FaultsAreToldWithTheirPlace) {
   EXPECT_THAT(errorOf(text, "\"kind\": \"head height\"", "\"kind\": \"head size\""),
               HasSubstr("claims[0].kind: \"head size\" is no kind of claim; there are head height, neck slope"));
   EXPECT_THAT(errorOf(text, "\"value_mm\": 8500", "\"value_mm\": 85000"),
-              HasSubstr("claims[0]: the value of a claim on head height must be from 0 m to 30 m"));
+              HasSubstr("claims[0]: the value of a claim on head height must be from 0.00\u00A0m to 30.00\u00A0m"));
   EXPECT_THAT(errorOf(text, "\"value_mm\": 8500", "\"value_deg\": 8500"), HasSubstr("claims[0]"));
   EXPECT_THAT(errorOf(text, "\"bound\": \"at most\"", "\"bound\": \"about\""),
-              HasSubstr("\"at least\" or \"at most\""));
+              HasSubstr("is not among at least, at most"));
   EXPECT_THAT(errorOf(text, "\"value_mm\": 8500", "\"value_mm\": 8500, \"colour\": 1"), HasSubstr("colour"));
 }
 

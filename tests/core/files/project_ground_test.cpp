@@ -3,6 +3,7 @@
 
 #include "core/files/project/project.h"
 #include "tests/core/files/example_project.h"
+#include "ui/words/say.h"
 
 namespace zyga::files {
 namespace {
@@ -37,7 +38,7 @@ std::string errorOf(std::string text, const std::string& from, const std::string
   try {
     parseProject(text.replace(at, from.size(), to), "tracks.zyga");
   } catch (const FileError& error) {
-    return error.what();
+    return ui::sayFailure(error).toStdString();
   }
   return "";
 }
@@ -70,7 +71,7 @@ TEST(ProjectGround, DamageIsToldWithItsPlaceInTheDocument) {
   const auto text = writeProjectText(withGround());
   EXPECT_THAT(errorOf(text, "\"pace_mm\": 621.5", "\"pace_mm\": \"far\""), HasSubstr("trackway.prints[0].pace_mm"));
   EXPECT_THAT(errorOf(text, "\"next_pace_mm\"", "\"mood\""), HasSubstr("mood"));
-  EXPECT_THAT(errorOf(text, "\"hip_multiplier\": 4.586", "\"hip_multiplier\": 0"), HasSubstr("must be above zero"));
+  EXPECT_THAT(errorOf(text, "\"hip_multiplier\": 4.586", "\"hip_multiplier\": 0"), HasSubstr("must be more than 0"));
   EXPECT_THAT(errorOf(text, "\"head\": 700", "\"head\": 7"), HasSubstr("densities_kg_m3.head"));
 }
 

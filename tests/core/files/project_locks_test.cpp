@@ -3,6 +3,7 @@
 
 #include "core/files/project/project.h"
 #include "tests/core/files/example_project.h"
+#include "ui/words/say.h"
 
 namespace zyga::files {
 namespace {
@@ -12,7 +13,7 @@ using testing::Not;
 
 Project locked() {
   auto project = example::everything();
-  project.lockedJoints = {project.specimen.findJoint("C6-C7").value(), project.specimen.findJoint("C8-C9").value()};
+  project.lockedJoints = {project.specimen().findJoint("C6-C7").value(), project.specimen().findJoint("C8-C9").value()};
   std::sort(project.lockedJoints.begin(), project.lockedJoints.end());
   return project;
 }
@@ -23,7 +24,7 @@ std::string errorOf(std::string text, const std::string& from, const std::string
   try {
     parseProject(text.replace(at, from.size(), to), "locks.zyga");
   } catch (const FileError& error) {
-    return error.what();
+    return ui::sayFailure(error).toStdString();
   }
   return "";
 }

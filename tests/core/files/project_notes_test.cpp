@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include "tests/core/files/example_project.h"
+#include "ui/words/say.h"
 
 namespace zyga::files {
 namespace {
@@ -30,7 +31,7 @@ std::string faultOf(std::string text, const std::string& from, const std::string
   try {
     parseProject(text, "a.zyga");
   } catch (const FileError& error) {
-    return error.what();
+    return ui::sayFailure(error).toStdString();
   }
   return "no fault";
 }

@@ -13,6 +13,7 @@
 
 #include "core/files/project/project.h"
 #include "tests/core/files/example_project.h"
+#include "ui/words/say.h"
 
 namespace zyga::files {
 namespace {
@@ -33,7 +34,7 @@ class ProjectSave : public testing::Test {
     try {
       act();
     } catch (const FileError& error) {
-      return error.what();
+      return ui::sayFailure(error).toStdString();
     }
     return "";
   }

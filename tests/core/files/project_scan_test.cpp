@@ -10,6 +10,7 @@
 #include "core/files/scan/bone_meshes.h"
 #include "core/files/scan/clean_scan.h"
 #include "tests/core/files/example_skeleton.h"
+#include "ui/words/say.h"
 
 namespace zyga::files {
 namespace {
@@ -29,7 +30,9 @@ class ProjectScanTest : public testing::Test {
     project_.scans.push_back(projectScan(clean, bone("C3"), anatomy::ScanUnit::Millimetre, "/somewhere/C3.stl"));
   }
 
-  const anatomy::Bone& bone(const std::string& id) const { return project_.specimen[*project_.specimen.findBone(id)]; }
+  const anatomy::Bone& bone(const std::string& id) const {
+    return project_.specimen()[*project_.specimen().findBone(id)];
+  }
   anatomy::Scan& scan() { return project_.scans[0].scan; }
   fs::path path(const std::string& name) const { return fs::path(folder_.path().toStdString()) / name; }
 
@@ -84,17 +87,17 @@ void expectSame(const anatomy::Scan& a, const anatomy::Scan& b) {
 
 TEST_F(ProjectScanTest, ComesBackToTheBitWithItsMesh) {
   fillRecord();
-  project_.specimen = specimenOf(project_.table, project_.scans);
+  project_.setSpecimen(specimenOf(project_.table, project_.scans));
   saveProject(project_, path("beast.zyga"));
   EXPECT_TRUE(fs::exists(path(scan().file)));
   const Project again = readProject(path("beast.zyga"));
   ASSERT_EQ(again.scans.size(), 1u);
   expectSame(scan(), again.scans[0].scan);
-  ASSERT_TRUE(again.scans[0].mesh) << again.scans[0].trouble;
+  ASSERT_TRUE(again.scans[0].mesh) << debugText(again.scans[0].trouble);
   EXPECT_EQ(again.scans[0].mesh->positions, project_.scans[0].mesh->positions);
   EXPECT_EQ(again.scans[0].mesh->triangles, project_.scans[0].mesh->triangles);
   EXPECT_EQ(writeProjectText(again), writeProjectText(project_));
-  EXPECT_EQ(again.specimen[*again.specimen.findBone("C3")].evidence, anatomy::Evidence::Mirrored);
+  EXPECT_EQ(again.specimen()[*again.specimen().findBone("C3")].evidence, anatomy::Evidence::Mirrored);
 }
 
 TEST_F(ProjectScanTest, IsTakenToMetresAndLaidOnTheSculptedBone) {
@@ -112,7 +115,7 @@ TEST_F(ProjectScanTest, StandsInThePlaceOfTheSculptedMesh) {
   solid::SculptOptions options;
   options.triangleBudget = 300;
   const auto meshes = boneMeshes(project_, options);
-  const auto& c3 = *meshes[project_.specimen.findBone("C3")->value];
+  const auto& c3 = *meshes[project_.specimen().findBone("C3")->value];
   EXPECT_EQ(c3.levels.front().triangles.size(), project_.scans[0].mesh->triangles.size());
   EXPECT_NEAR(solid::volume(c3.levels.front()), 0.4 * 0.2 * 0.3, 1e-6);
   fillRecord();  // a mirrored scan must still face outwards
@@ -122,11 +125,11 @@ TEST_F(ProjectScanTest, StandsInThePlaceOfTheSculptedMesh) {
 TEST_F(ProjectScanTest, AMeshThatIsMissingOrChangedLeavesTheBoneSculpted) {
   saveProject(project_, path("beast.zyga"));
   std::ofstream(path(scan().file), std::ios::app) << "x";
-  EXPECT_THAT(readProject(path("beast.zyga")).scans[0].trouble, HasSubstr("changed since"));
+  EXPECT_THAT(ui::say(readProject(path("beast.zyga")).scans[0].trouble).toStdString(), HasSubstr("changed since"));
   fs::remove(path(scan().file));
   const Project missing = readProject(path("beast.zyga"));
   EXPECT_FALSE(missing.scans[0].mesh);
-  EXPECT_THAT(missing.scans[0].trouble, testing::AllOf(HasSubstr("C3"), HasSubstr("scans/C3-")));
+  EXPECT_THAT(ui::say(missing.scans[0].trouble).toStdString(), testing::AllOf(HasSubstr("C3"), HasSubstr("scans/C3-")));
 }
 
 TEST_F(ProjectScanTest, ARecordCannotReachOutOfItsFolder) {
@@ -136,7 +139,7 @@ TEST_F(ProjectScanTest, ARecordCannotReachOutOfItsFolder) {
     scans[0].mesh = nullptr;
     loadScanMeshes(scans, path("beast.zyga"));
     EXPECT_FALSE(scans[0].mesh);
-    EXPECT_THAT(scans[0].trouble, HasSubstr("folder of the scans")) << file;
+    EXPECT_THAT(ui::say(scans[0].trouble).toStdString(), HasSubstr("folder of the scans")) << file;
   }
 }
 
@@ -150,7 +153,7 @@ TEST_F(ProjectScanTest, WrongRecordsAreToldWithTheirPlace) {
     try {
       parseProject(text.replace(at, what.size(), by), "beast.zyga");
     } catch (const FileError& error) {
-      return std::string(error.what());
+      return ui::sayFailure(error).toStdString();
     }
     return std::string("no error");
   };

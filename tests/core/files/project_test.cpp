@@ -10,6 +10,7 @@
 
 #include "core/files/json/numeral.h"
 #include "tests/core/files/example_project.h"
+#include "ui/words/say.h"
 
 namespace zyga::files {
 namespace {
@@ -26,7 +27,7 @@ std::string errorOf(const std::string& text) {
   try {
     parseProject(text, "neck.zyga");
   } catch (const FileError& error) {
-    return error.what();
+    return ui::sayFailure(error).toStdString();
   }
   return "";
 }
@@ -52,8 +53,8 @@ TEST(Project, EveryFieldComesBackToTheBit) {
   EXPECT_EQ(read.assumptions, project.assumptions);
   EXPECT_EQ(read.pose, project.pose);
   EXPECT_EQ(read.poses, project.poses);
-  EXPECT_EQ(read.specimen.name, project.specimen.name);
-  EXPECT_EQ(read.specimen.bones.size(), project.specimen.bones.size());
+  EXPECT_EQ(read.specimen().name, project.specimen().name);
+  EXPECT_EQ(read.specimen().bones.size(), project.specimen().bones.size());
 }
 
 TEST(Project, WritesTheSameBytesAgain) {
@@ -83,7 +84,7 @@ TEST(Project, IsJsonInMillimetresAndDegreesForAnyReader) {
   EXPECT_EQ(json["assumptions"].toObject()["cartilage_neck"].toObject()["amount"].toDouble(), 4.56);
   EXPECT_EQ(json["region_totals_mm"].toObject()["neck"].toDouble(), 9876.5);
   const auto angles = json["pose"].toObject()["angles_deg"].toObject()["C6-C7"].toArray();
-  const auto joint = *project.specimen.findJoint("C6-C7");
+  const auto joint = *project.specimen().findJoint("C6-C7");
   for (int i = 0; i < 3; ++i) {
     EXPECT_NEAR(angles.at(i).toDouble(), project.pose[joint](i) * 180 / std::numbers::pi, 1e-11);
   }
@@ -104,9 +105,9 @@ TEST(Project, KeepsOneBoneALine) {
 TEST(Project, WritesOnlyTurnedJoints) {
   auto project = example::everything();
   project.poses.clear();
-  project.pose = kinematics::Pose::neutral(project.specimen);
+  project.pose = kinematics::Pose::neutral(project.specimen());
   EXPECT_THAT(writeProjectText(project), HasSubstr("\"angles_deg\": {}"));
-  project.pose[*project.specimen.findJoint("C6-C7")] = {7.1 * std::numbers::pi / 180, 0, 0};
+  project.pose[*project.specimen().findJoint("C6-C7")] = {7.1 * std::numbers::pi / 180, 0, 0};
   EXPECT_THAT(writeProjectText(project), HasSubstr("\"angles_deg\": {\n      \"C6-C7\": [7.1, 0, 0]\n    }"));
 }
 
@@ -123,9 +124,29 @@ TEST(Project, FilesFromBeforeAnAssumptionKeepItsDefault) {
   EXPECT_EQ(read.nearMargin, example::oddAssumptions().nearMargin);
 }
 
+TEST(Project, ABlankIsFilledByARuleAndSentencesOfOlderFilesBecomeRules) {
+  using anatomy::FillBy;
+  const auto c6 = *anatomy::parseBoneId("C6");
+  const anatomy::FillRule rule{FillBy::Between, *anatomy::parseBoneId("C5"), *anatomy::parseBoneId("C8")};
+  auto project = example::everything();
+  project.table.find(c6)->measures[anatomy::Measure::Length] = {0.4, anatomy::CellOrigin::BetweenNeighbours, rule};
+  const std::string text = writeProjectText(project), written = "\"length (mm)\": [400, \"between neighbours\", ";
+  const auto at = text.find(written + "\"between C5 C8\"]");
+  ASSERT_NE(at, std::string::npos);
+  const auto ruleIn = [&](const std::string& words) {
+    std::string other = text;
+    other.replace(at + written.size(), std::string("\"between C5 C8\"").size(), '"' + words + '"');
+    return parseProject(other, "neck.zyga").table.find(c6)->measures[anatomy::Measure::Length].rule;
+  };
+  EXPECT_EQ(ruleIn("between C5 C8"), rule);
+  EXPECT_EQ(ruleIn("between C5 and C8 along the column"), rule);
+  EXPECT_EQ(ruleIn("measured on a cast").by, FillBy::Other);
+  EXPECT_EQ(ruleIn("measured on a cast").words, "measured on a cast");
+}
+
 TEST(Project, RefusesToWriteWhatIsNoNumber) {
   auto project = example::everything();
-  project.pose[*project.specimen.findJoint("C6-C7")](1) = std::numeric_limits<double>::quiet_NaN();
+  project.pose[*project.specimen().findJoint("C6-C7")](1) = std::numeric_limits<double>::quiet_NaN();
   EXPECT_THROW(
       {
         try {
@@ -179,7 +200,7 @@ INSTANTIATE_TEST_SUITE_P(
         Edit{"\"plan\": \"low browser\"", "\"plan\": \"swimmer\"", "plan: \"swimmer\" is no body plan"},
         Edit{"\"cervical\": 15", "\"cervical\": \"15\"", "counts.cervical: expected a number"},
         Edit{"\"cervical\": 15", "\"cervical\": 150", "counts.cervical: must be from 2 to 19"},
-        Edit{"\"overlap_by\": \"area\"", "\"overlap_by\": \"colour\"", "is not among \"length\", \"area\""},
+        Edit{"\"overlap_by\": \"area\"", "\"overlap_by\": \"colour\"", "is not among length, area"},
         Edit{"\"least_overlap_percent\": 33.3", "\"least_overlap_percent\": 133", "from 0 to 100"},
         Edit{"\"amount\": 4.56", "\"amount\": -4.56", "assumptions.cartilage_neck.amount: must not be"},
         Edit{"\"unit\": \"mm\"", "\"unit\": \"inch\"", "assumptions.cartilage_trunk.unit: \"inch\""},
@@ -195,15 +216,15 @@ INSTANTIATE_TEST_SUITE_P(
 TEST(ProjectFault, PoseIsToldByPath) {
   auto project = example::everything();
   project.poses.resize(2);
-  project.poses[1].pose = kinematics::Pose::neutral(project.specimen);
-  project.poses[1].pose[*project.specimen.findJoint("C6-C7")] = {0.1, 0, 0};
+  project.poses[1].pose = kinematics::Pose::neutral(project.specimen());
+  project.poses[1].pose[*project.specimen().findJoint("C6-C7")] = {0.1, 0, 0};
   const auto text = writeProjectText(project);
   const auto edited = [&](const std::string& from, const std::string& to) {
     auto copy = text;
     return copy.replace(copy.rfind(from), from.size(), to);
   };
   EXPECT_THAT(errorOf(edited("\"C6-C7\": [", "\"C6-C9\": [")),
-              HasSubstr("poses[1].angles_deg.C6-C9: the specimen has no joint of this name"));
+              HasSubstr("poses[1].angles_deg.C6-C9: the specimen has no joint \"C6-C9\""));
   EXPECT_THAT(errorOf(edited("\"C6-C7\": [", "\"C6-C7\": [1, ")),
               HasSubstr("poses[1].angles_deg.C6-C7: expected a list of 3 angles in degrees, found 4"));
   EXPECT_THAT(errorOf(edited("\"root_rotation\": [[1, 0, 0]", "\"root_rotation\": [[2, 0, 0]")),

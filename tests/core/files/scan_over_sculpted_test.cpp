@@ -54,7 +54,7 @@ void mark(ProjectScan& kept, const anatomy::Bone& bone) {
   const Eigen::Isometry3d X_SB = anyhow();
   const auto& mesh = *kept.mesh;
   const auto brush = [&](const Vector3d& p_B, const Vector3d& n_B, double radius, double turn) {
-    return solid::patchOf(mesh, solid::dab(mesh, X_SB * p_B, X_SB.linear() * n_B, radius, turn));
+    return solid::patchOf(mesh, solid::brushTriangles(mesh, X_SB * p_B, X_SB.linear() * n_B, radius, turn));
   };
   auto& marks = kept.scan.landmarks;
   for (const char* clicked : {"cranialRim", "caudalRim", "canal"}) marks[clicked] = X_SB * bone.landmark(clicked);

@@ -13,10 +13,15 @@
 #include <sstream>
 #include <thread>
 
+#include "core/files/json/json.h"
 #include "core/files/scan/clean_scan.h"
 #include "core/files/scan/sanitizer_shadow.h"
+#include "core/files/scan/scan_faults.h"
+#include "core/files/scan/scan_process.h"
 #include "core/files/scan/scan_wire.h"
 #include "tests/core/files/example_skeleton.h"
+#include "ui/words/say.h"
+#include "ui/words/scan_words.h"
 
 namespace zyga::files {
 namespace {
@@ -44,7 +49,7 @@ class ScanReaderTest : public testing::Test {
       readScan(file, reader_);
       return "";
     } catch (const FileError& error) {
-      return error.what();
+      return ui::sayFailure(error).toStdString();
     }
   }
 
@@ -141,7 +146,7 @@ TEST_F(ScanReaderTest, ExportsOfOursComeBackWithTheirUnitAndAxes) {
 
 TEST_F(ScanReaderTest, ProgressComesFromTheOtherProcess) {
   std::vector<double> told;
-  reader_.progress = [&](double share) { told.push_back(share); };
+  reader_.task = task::Task(nullptr, [&](double share) { told.push_back(share); });
   ASSERT_TRUE(readScan(write("a.stl", stl(example::boxMesh({1, 2, 3}, 60))), reader_));
   ASSERT_FALSE(told.empty());
   EXPECT_TRUE(std::all_of(told.begin(), told.end(), [](double share) { return share >= 0 && share <= 1; }));
@@ -149,7 +154,7 @@ TEST_F(ScanReaderTest, ProgressComesFromTheOtherProcess) {
 
 TEST_F(ScanReaderTest, CancelledReadingIsEmptyAndLeavesNothing) {
   const std::atomic<bool> cancel{true};
-  reader_.cancel = &cancel;
+  reader_.task = task::Task(&cancel);
   EXPECT_FALSE(readScan(write("a.stl", stl(box())), reader_));
 }
 
@@ -165,7 +170,7 @@ TEST_F(ScanReaderTest, MessagesNameFileAndCause) {
 TEST_F(ScanReaderTest, AFileOfFiftyGigabytesIsRefusedUnread) {
   const fs::path file = write("huge.stl", "x");
   fs::resize_file(file, std::uint64_t{50} << 30);
-  EXPECT_THAT(failure(file), AllOf(HasSubstr("huge.stl"), HasSubstr("50 GB"), HasSubstr("1 GB")));
+  EXPECT_THAT(failure(file), AllOf(HasSubstr("huge.stl"), HasSubstr("50.0\u00A0GB"), HasSubstr("1.0\u00A0GB")));
 }
 
 TEST_F(ScanReaderTest, CountsThatTheFileCannotHoldAreTold) {
@@ -174,7 +179,7 @@ TEST_F(ScanReaderTest, CountsThatTheFileCannotHoldAreTold) {
               AllOf(HasSubstr("353000000000 vertices"), HasSubstr("cut short")));
   std::string many = ply(box());
   many.replace(many.find("face "), 5, "face 9");
-  EXPECT_THAT(failure(write("a.ply", many)), AllOf(HasSubstr("face elements"), HasSubstr("cut short")));
+  EXPECT_THAT(failure(write("a.ply", many)), AllOf(HasSubstr("declares 9432 faces"), HasSubstr("cut short")));
   EXPECT_THAT(failure(write("a.stl", stl(box()).substr(0, 5000))), HasSubstr("cut short"));
   EXPECT_THAT(failure(write("b.ply", "ply\nformat ascii 1.0\nelement vertex -3\nend_header\n")), HasSubstr("'-3'"));
   EXPECT_THAT(failure(write("c.ply", "ply\nformat ascii 1.0\n")), HasSubstr("does not end"));
@@ -205,7 +210,8 @@ TEST_F(ScanReaderTest, PointsThatAreNoNumbersAndBadIndicesAreDroppedAndTold) {
   mesh.positions[0].x() = std::numeric_limits<float>::quiet_NaN();
   const auto scan = readCleanScan(write("nan.ply", ply(mesh)), reader_);
   ASSERT_TRUE(scan);
-  EXPECT_THAT(scan->repairs, testing::Contains(HasSubstr("a corner that is no number")));
+  EXPECT_GT(scan->repairs.notFinite, 0U);
+  EXPECT_TRUE(ui::repairsSaid(*scan).join("\n").contains("a corner that is no number"));
   EXPECT_FALSE(scan->flaws.closed());
   EXPECT_TRUE(std::all_of(scan->mesh.positions.begin(), scan->mesh.positions.end(),
                           [](const auto& p) { return p.allFinite(); }));
@@ -214,9 +220,10 @@ TEST_F(ScanReaderTest, PointsThatAreNoNumbersAndBadIndicesAreDroppedAndTold) {
   wrong.triangles[5][1] = 100000;
   try {
     const auto bad = readCleanScan(write("index.ply", ply(wrong)), reader_);
-    EXPECT_THAT(bad->repairs, testing::Contains(testing::ContainsRegex("could not be used|not there")));
+    EXPECT_GT(bad->repairs.badIndices + bad->leftOut.badFaces + bad->leftOut.facesLost, 0U);
+    EXPECT_THAT(ui::repairsSaid(*bad).join("\n").toStdString(), testing::ContainsRegex("could not be used|not there"));
   } catch (const FileError& error) {
-    EXPECT_THAT(error.what(), HasSubstr("index.ply"));
+    EXPECT_THAT(ui::sayFailure(error).toStdString(), HasSubstr("index.ply"));
   }
 }
 
@@ -236,8 +243,8 @@ TEST_F(ScanReaderTest, AFaceOfAnOffFileThatNamesNoVertexIsTold) {
       readCleanScan(write("bad.off", bad), reader_);
       FAIL() << "it was read";
     } catch (const FileError& error) {
-      EXPECT_THAT(error.what(), HasSubstr("bad.off"));
-      EXPECT_THAT(error.what(), HasSubstr("face 4 names vertex 4, but there are only 4"));
+      EXPECT_THAT(ui::sayFailure(error).toStdString(), HasSubstr("bad.off"));
+      EXPECT_THAT(ui::sayFailure(error).toStdString(), HasSubstr("face 4 names vertex 4, but there are only 4"));
     }
   }
 }
@@ -268,7 +275,9 @@ TEST_F(ScanReaderTest, AReaderThatDiesOrHangsIsAMessage) {
   EXPECT_THAT(script("hangs", "exec sleep 100"), HasSubstr("longer than"));
   EXPECT_THAT(script("silent", "exec >&-; exec sleep 100"), HasSubstr("longer than"));
   EXPECT_THAT(script("lies", "echo nonsense > $3; exit 0"), HasSubstr("damaged answer"));
-  EXPECT_THAT(script("says", "echo cause the moon is full; exit 3"), HasSubstr("the moon is full"));
+  EXPECT_THAT(script("says", R"(echo 'cause {"id": "scan.no-surface", "values": []}'; exit 3)"),
+              HasSubstr("no surface in it"));
+  EXPECT_THAT(script("raves", "echo cause the moon is full; exit 3"), HasSubstr("damaged answer"));
   EXPECT_THAT(script("chatters", "head -c 300000 /dev/urandom; exit 7"), HasSubstr("code 7"));
   reader_.program = path("missing");
   EXPECT_THAT(failure(scan), HasSubstr("cannot start"));
@@ -320,6 +329,44 @@ TEST(ScanWire, AnythingButItsOwnFormIsRefused) {
   std::string index = good;
   index.replace(index.size() - 4, 4, "\xff\xff\xff\x7f", 4);
   refused(index);
+}
+
+TEST(ScanCause, ComesBackAsItWasTold) {
+  const reason::Reason cause(fault::kDeclaresTooMany,
+                             {reason::Count{353000000000}, kVertices, reason::Count{6}, reason::Count{20}});
+  EXPECT_EQ(readCause(writeCause(cause)), cause);
+  const reason::Reason within(
+      fault::kGltfJson,
+      {reason::Count{2}, reason::Count{13},
+       reason::inner({fault::kFoundInstead, {reason::inner(fault::kExpectedColon), reason::text("\"")}})});
+  EXPECT_EQ(readCause(writeCause(within)), within);
+}
+
+TEST(ScanCause, NothingFromTheOtherProcessIsTrusted) {
+  const reason::Reason damaged(fault::kDamagedAnswer);
+  for (const char* line :
+       {"", "the moon is full", "[]", "{}", "7", R"({"id": "scan.no-surface"})",
+        R"({"id": "scan.invented", "values": []})", R"({"id": "file.cannot-save", "values": ["a", "b", "c"]})",
+        R"({"id": "scan.no-surface", "values": ["too many"]})", R"({"id": "scan.compressed", "values": []})",
+        R"({"id": "scan.compressed", "values": [{"term": "scan.invented"}]})",
+        R"({"id": "scan.compressed", "values": [null]})", R"({"id": 7, "values": [1]})"})
+    EXPECT_EQ(readCause(line), damaged) << line;
+  // Reasons within reasons beyond any that are told.
+  std::string deep = R"({"id": "scan.no-surface", "values": []})";
+  for (int i = 0; i < 9; ++i) deep = R"({"id": "scan.elements", "values": [)" + deep + "]}";
+  EXPECT_EQ(readCause(deep), damaged);
+}
+
+TEST(ScanCause, TextsAreCutAndStayOnOneLine) {
+  const std::string sign = "\xE9\xAA\xA8";
+  std::string name = "a\nb\x1b";
+  for (int i = 0; i < 300; ++i) name += sign;
+  const auto back = readCause(writeCause({fault::kCompressed, {reason::text(name)}}));
+  ASSERT_EQ(back.id, fault::kCompressed);
+  const std::string& text = std::get<reason::Text>(back.values[0]).text;
+  EXPECT_EQ(text.substr(0, 7), "a b " + sign);
+  EXPECT_LE(text.size(), 300U);
+  EXPECT_EQ(text.size() % 3, 1U);  // whole characters
 }
 
 /// 200 good files with bytes cut off or bits flipped: each is read or ends in a message that names it.

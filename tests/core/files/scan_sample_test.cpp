@@ -3,9 +3,9 @@
 
 #include <numbers>
 
-#include "core/anatomy/marks/bone_guess.h"
 #include "core/anatomy/marks/mark_plan.h"
-#include "core/anatomy/marks/straighten_scan.h"
+#include "core/anatomy/marks/scan_guess.h"
+#include "core/anatomy/marks/straighten.h"
 #include "core/anatomy/plan/build_specimen.h"
 #include "core/anatomy/tables/landmark_table.h"
 #include "core/files/disk/atomic_file.h"
@@ -52,8 +52,8 @@ class ScanSampleTest : public testing::Test {
     const Eigen::Affine3d X_SB = boneFromScan(scan.scan).inverse();
     const anatomy::Bone& known = sculpted_[*sculpted_.findBone(toId(scan.scan.bone))];
     for (const anatomy::Facet& facet : known.facets) {
-      const auto triangles =
-          solid::dab(*scan.mesh, X_SB * facet.centre, X_SB.linear() * facet.normal, 0.5 * facet.length(), 0.35);
+      const auto triangles = solid::brushTriangles(*scan.mesh, X_SB * facet.centre, X_SB.linear() * facet.normal,
+                                                   0.5 * facet.length(), 0.35);
       ASSERT_GT(triangles.size(), 4u);
       const auto fit = solid::fitFacet(solid::patchOf(*scan.mesh, triangles), facet.role, X_SB.linear() * facet.slide);
       setFacet(scan.scan, known, {fit.facet, fit.quality.rms});

@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/anatomy/plan/build_specimen.h"
-#include "core/anatomy/plan/skeleton_parts.h"
 #include "core/kinematics/standing.h"
 
 namespace zyga::kinematics {

@@ -5,7 +5,6 @@
 #include <numbers>
 
 #include "core/picture/framing.h"
-#include "core/picture/horizon.h"
 #include "tests/core/picture/shapes.h"
 
 namespace zyga::picture {

@@ -62,8 +62,8 @@ TEST(DrawLines, AStepWithinABoneIsAFold) {
 
 TEST(DrawLines, AreTheSameWhateverTheThreadCount) {
   DrawingOptions one = spaced(0.03), three = one;
-  one.threads = 1;
-  three.threads = 3;
+  one.task = task::Task().withThreads(1);
+  three.task = task::Task().withThreads(3);
   const std::vector<Instance> balls{{sphere(0.7), at(0, 0, 0)}, {sphere(0.5), at(0.4, 0.9, 0.2)}};
   const auto a = drawLines(balls, fromTheLeft(), one), b = drawLines(balls, fromTheLeft(), three);
   ASSERT_EQ(a.size(), b.size());

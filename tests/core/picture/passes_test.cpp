@@ -110,7 +110,7 @@ TEST(Passes, RefuseTooFewColoursAndCanBeCancelled) {
   EXPECT_THROW(tracePasses(twoBalls(), Camera(), small(), {{Pass::Bones}, {{1, 2, 3}}, {}}), std::invalid_argument);
   PictureOptions options = small();
   const std::atomic<bool> cancel = true;
-  options.cancel = &cancel;
+  options.task = task::Task(&cancel);
   EXPECT_FALSE(tracePasses(twoBalls(), Camera(), options, {{Pass::Shaded}, {}, {}}).whole);
 }
 

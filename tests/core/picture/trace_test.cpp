@@ -23,12 +23,12 @@ TEST(Trace, SameBytesEveryTimeAndForAnyThreadCount) {
   const auto instances = group();
   PictureOptions options = quick(150, 90);
   const Camera camera = lookAt(StandardView::ThreeQuarter, instances, options);
-  options.threads = 1;
+  options.task = task::Task().withThreads(1);
   const Image one = trace(instances, camera, options);
   const Image again = trace(instances, camera, options);
-  options.threads = 2;
+  options.task = task::Task().withThreads(2);
   const Image two = trace(instances, camera, options);
-  options.threads = 7;
+  options.task = task::Task().withThreads(7);
   const Image seven = trace(instances, camera, options);
   EXPECT_EQ(one.rgba, again.rgba);
   EXPECT_EQ(one.rgba, two.rgba);
@@ -208,11 +208,11 @@ TEST(Trace, ReportsProgressUpToOne) {
   std::mutex mutex;
   double most = 0;
   int calls = 0;
-  options.progress = [&](double share) {
+  options.task = task::Task(nullptr, [&](double share) {
     const std::lock_guard lock(mutex);
     most = std::max(most, share);
     ++calls;
-  };
+  });
   trace(group(), lookAt(StandardView::Left, group(), options), options);
   EXPECT_DOUBLE_EQ(most, 1);
   EXPECT_GT(calls, 4);
@@ -221,8 +221,7 @@ TEST(Trace, ReportsProgressUpToOne) {
 TEST(Trace, CancelGivesAnEmptyImage) {
   PictureOptions options = quick(300, 300);
   std::atomic<bool> cancel = false;
-  options.cancel = &cancel;
-  options.progress = [&](double) { cancel = true; };
+  options.task = task::Task(&cancel, [&](double) { cancel = true; });
   const Image image = trace(group(), lookAt(StandardView::Left, group(), options), options);
   EXPECT_EQ(image.width, 0);
   EXPECT_TRUE(image.rgba.empty());

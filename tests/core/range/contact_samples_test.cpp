@@ -7,7 +7,6 @@
 #include <sstream>
 
 #include "core/anatomy/plan/build_specimen.h"
-#include "core/anatomy/plan/skeleton_parts.h"
 #include "core/range/contact/contact.h"
 #include "core/range/neutral.h"
 #include "core/solid/levelset/level_set.h"
@@ -32,7 +31,7 @@ Animal read(const std::string& sample) {
   animal.specimen =
       anatomy::buildSpecimen(anatomy::fillBlanks(anatomy::readMeasurementTable(text.str(), sample).table));
   solid::SculptOptions options;
-  options.cacheFolder = ZYGAPOSE_TEST_CACHE;
+  options.cacheFolder = std::filesystem::path(ZYGAPOSE_TEST_CACHE) / "zygapose";
   animal.meshes = solid::sculptAll(animal.specimen, options);
   solid::LevelSetOptions levels;
   levels.mirrorsItself = solid::bonesThatMirrorThemselves(animal.specimen);
@@ -53,7 +52,8 @@ class ContactOfSample : public testing::TestWithParam<const char*> {
     assumptions.neck.amount = assumptions.trunk.amount = assumptions.tail.amount = cartilagePercent;
     const auto X_WB = kinematics::place(animal().specimen, articulate(animal().specimen, assumptions), pose);
     const auto found = animal().model().contacts(X_WB, assumptions);
-    EXPECT_TRUE(found.empty()) << "cartilage " << cartilagePercent << " %: " << found.front().text;
+    EXPECT_TRUE(found.empty()) << "cartilage " << cartilagePercent
+                               << " %: " << animal().specimen[found.front().bone].id;
   }
 };
 
@@ -129,7 +129,7 @@ TEST_P(ContactOfSample, AgreesWithFclToAVoxel) {
     for (const ContactPair& pair : model.pairs()) {
       const std::size_t a = pair.a.value, b = pair.b.value;
       const Eigen::Isometry3f X_AB = (X_WB[a].inverse() * X_WB[b]).cast<float>();
-      const float ours = meet(shapes[a], shapes[b], X_AB).distance;
+      const float ours = contactDepth(shapes[a], shapes[b], X_AB).distance;
       const float voxel = std::max(fields[a]->resolution(), fields[b]->resolution());
       const bool theirs = reference[a]->collides(*reference[b], X_AB);
       const std::string names = animal().specimen.bones[a].id + " and " + animal().specimen.bones[b].id;

@@ -1,11 +1,11 @@
 #include "core/range/findings.h"
 
-#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <future>
 
-#include "core/range/limits.h"
+#include "core/range/explain.h"
+#include "core/range/limit_search.h"
 #include "core/range/neutral.h"
 #include "tests/support/two_vertebrae.h"
 
@@ -16,8 +16,6 @@ using anatomy::Side;
 using Eigen::Vector3d;
 using test::kDegree;
 using test::kOnlyJoint;
-using ::testing::HasSubstr;
-using ::testing::Not;
 
 /// Facets of 60 mm at 200 mm over the centre: dorsiflexion q leaves 1 - 400 mm tan(q/2) / 60 mm of their length.
 anatomy::Specimen neck() { return test::twoVertebrae(); }
@@ -26,6 +24,17 @@ double angleThatLeaves(double share) { return 2 * std::atan((1 - share) * 0.06 /
 
 JointVerdict judge(const anatomy::Specimen& specimen, const Vector3d& angles, const Assumptions& assumptions = {}) {
   return assessJoint(specimen, articulate(specimen, assumptions), assumptions, kOnlyJoint, angles);
+}
+
+/// What explain() says of the same.
+Explanation explained(const anatomy::Specimen& specimen, const Vector3d& angles, const Assumptions& assumptions = {}) {
+  const auto articulation = articulate(specimen, assumptions);
+  const JointVerdict verdict = assessJoint(specimen, articulation, assumptions, kOnlyJoint, angles);
+  return explain(specimen, articulation, assumptions, verdict, angles);
+}
+
+std::vector<MotionState> motions(const anatomy::Specimen& specimen, const Vector3d& angles) {
+  return explained(specimen, angles).motions;
 }
 
 Level level(const anatomy::Specimen& specimen, const Vector3d& angles, const Assumptions& assumptions = {}) {
@@ -38,7 +47,7 @@ anatomy::Specimen typedJoint(std::string id, anatomy::Region region, anatomy::An
   joint.id = std::move(id);
   joint.kind = anatomy::JointKind::Typed;
   joint.region = region;
-  joint.typed = anatomy::TypedLimits{{first, {-10 * kDegree, 10 * kDegree}, {0, 0}}, "author's choice"};
+  joint.typed = anatomy::TypedLimits{{first, {-10 * kDegree, 10 * kDegree}, {0, 0}}, anatomy::kProgramDefault};
   return specimen;
 }
 
@@ -89,62 +98,76 @@ TEST(Findings, overlapByAreaJudgesTheArea) {
   EXPECT_EQ(level(specimen, angles, assumptions), Level::Near);
   assumptions.overlapBy = OverlapBy::Area;
   EXPECT_EQ(level(specimen, angles, assumptions), Level::Beyond);
-  EXPECT_THAT(judge(specimen, angles, assumptions).sentence, HasSubstr("right of area (least 50 %)"));
-}
-
-TEST(Findings, sentenceBeyondNamesSharesLimitAndMotion) {
-  const JointVerdict verdict = judge(neck(), {angleThatLeaves(0.38), 0, 0});
-  EXPECT_EQ(verdict.level, Level::Beyond);
-  EXPECT_EQ(verdict.sentence,
-            "C6-C7 beyond: facets share 38 % left, 38 % right (least 50 %), dorsiflexion 10.6° of 8.6°");
+  const JointVerdict verdict = judge(specimen, angles, assumptions);
   ASSERT_EQ(verdict.findings.size(), 2u);
-  EXPECT_EQ(verdict.findings[0].text, "left facets share 38 % (least 50 %)");
-  EXPECT_EQ(verdict.findings[0].kind, FindingKind::Overlap);
-  EXPECT_NEAR(verdict.findings[0].measured, 0.38, 1e-9);
+  EXPECT_EQ(verdict.findings[0].measured, verdict.left->overlapArea);
   EXPECT_EQ(verdict.findings[0].limit, 0.5);
 }
 
-TEST(Findings, sentenceNearAndSupported) {
-  EXPECT_EQ(judge(neck(), {-angleThatLeaves(0.54), 0, 0}).sentence,
-            "C6-C7 near the edge: facets share 54 % left, 54 % right (least 50 %), ventriflexion 7.9° of 8.6°");
-  const JointVerdict supported = judge(neck(), {angleThatLeaves(0.82), 0, 0});
-  EXPECT_EQ(supported.sentence, "C6-C7 supported: facets share 82 % left, 82 % right, dorsiflexion 3.1°");
-  EXPECT_TRUE(supported.findings.empty());
-  EXPECT_EQ(judge(neck(), Vector3d::Zero()).sentence, "C6-C7 supported: facets share 100 % left, 100 % right");
+TEST(Findings, beyondNamesSharesLimitAndMotion) {
+  const double angle = angleThatLeaves(0.38);
+  const JointVerdict verdict = judge(neck(), {angle, 0, 0});
+  EXPECT_EQ(verdict.level, Level::Beyond);
+  ASSERT_EQ(verdict.findings.size(), 2u);
+  EXPECT_EQ(verdict.findings[0].kind, FindingKind::Overlap);
+  EXPECT_EQ(verdict.findings[0].side, Side::Left);
+  EXPECT_EQ(verdict.findings[1].side, Side::Right);
+  EXPECT_NEAR(verdict.findings[0].measured, 0.38, 1e-9);
+  EXPECT_EQ(verdict.findings[0].limit, 0.5);
+  EXPECT_NEAR(verdict.findings[0].excess, 0.12, 1e-9);
+  const auto told = motions(neck(), {angle, 0, 0});
+  ASSERT_EQ(told.size(), 1u);
+  EXPECT_EQ(told[0].how, MotionState::How::Past);
+  EXPECT_EQ(told[0].angle, angle);
+  EXPECT_NEAR(told[0].end, angleThatLeaves(0.5), 1e-5);
 }
 
-TEST(Findings, neverTellsTwoEqualNumbersApartByWordsOnly) {
-  const JointVerdict verdict = judge(neck(), {angleThatLeaves(0.4999), 0, 0});
-  EXPECT_THAT(verdict.sentence, HasSubstr("49.99 % left"));
-  EXPECT_THAT(verdict.sentence, HasSubstr("dorsiflexion 8.58° of 8.57"));
+TEST(Findings, nearNamesTheEndAheadAndSupportedHowItIsTurned) {
+  const double angle = -angleThatLeaves(0.54);
+  EXPECT_EQ(judge(neck(), {angle, 0, 0}).level, Level::Near);
+  const auto near = motions(neck(), {angle, 0, 0});
+  ASSERT_EQ(near.size(), 1u);
+  EXPECT_EQ(near[0].how, MotionState::How::Within);
+  EXPECT_NEAR(near[0].end, -angleThatLeaves(0.5), 1e-5);
+  const Vector3d raised(angleThatLeaves(0.82), 0, 0);
+  EXPECT_TRUE(judge(neck(), raised).findings.empty());
+  ASSERT_EQ(motions(neck(), raised).size(), 1u);
+  EXPECT_EQ(motions(neck(), raised)[0].how, MotionState::How::Turned);
+  EXPECT_TRUE(motions(neck(), Vector3d::Zero()).empty());
 }
 
 // Bending right swings the right facet caudally, on top of the dorsiflexion.
 TEST(Findings, namesTheSideThatFails) {
-  const JointVerdict verdict = judge(neck(), {7 * kDegree, -12 * kDegree, 0});
+  const Vector3d angles(7 * kDegree, -12 * kDegree, 0);
+  const JointVerdict verdict = judge(neck(), angles);
   EXPECT_EQ(verdict.level, Level::Beyond);
-  EXPECT_THAT(verdict.sentence, HasSubstr("C6-C7 beyond: right facets share "));
-  EXPECT_THAT(verdict.sentence, Not(HasSubstr("left facets")));
-  EXPECT_THAT(verdict.sentence, HasSubstr("dorsiflexion 7° of "));
-  EXPECT_THAT(verdict.sentence, HasSubstr("right bend 12° of "));
+  for (const Finding& finding : verdict.findings) {
+    if (finding.level == Level::Beyond) {
+      EXPECT_EQ(finding.side, Side::Right);
+    }
+  }
+  const auto told = motions(neck(), angles);
+  ASSERT_EQ(told.size(), 2u);
+  EXPECT_EQ(told[0].motion, 0);
+  EXPECT_EQ(told[1].motion, 1);
   EXPECT_LT(verdict.right->overlapLength, 0.5);
   EXPECT_GT(verdict.left->overlapLength, 0.5);
 }
 
-TEST(Findings, theAngleAfterOfIsTheBandsEnd) {
+TEST(Findings, theLimitToldIsTheBandsEnd) {
   const anatomy::Specimen specimen = neck();
   const Assumptions assumptions;
   const auto articulation = articulate(specimen, assumptions);
   const Vector3d angles(7 * kDegree, -12 * kDegree, 0);
-  const double end = band(specimen, articulation, assumptions, kOnlyJoint, angles, 0).most;
-  const std::string text = std::to_string(std::round(end / kDegree * 10) / 10).substr(0, 3);
-  EXPECT_THAT(judge(specimen, angles).sentence, HasSubstr("dorsiflexion 7° of " + text + "°"));
+  EXPECT_EQ(motions(specimen, angles).at(0).end, band(specimen, articulation, assumptions, kOnlyJoint, angles, 0).most);
 }
 
 TEST(Findings, saysWhenAnAngleIsTooMuchByItself) {
   // Each of the two is too much already, so that neither has a range left beside the other.
-  const JointVerdict verdict = judge(neck(), {9 * kDegree, -80 * kDegree, 0});
-  EXPECT_THAT(verdict.sentence, HasSubstr("dorsiflexion 9° of 8.6° by itself"));
+  const auto told = motions(neck(), {9 * kDegree, -80 * kDegree, 0});
+  ASSERT_FALSE(told.empty());
+  EXPECT_EQ(told[0].how, MotionState::How::PastByItself);
+  EXPECT_NEAR(told[0].end, angleThatLeaves(0.5), 1e-5);
 }
 
 TEST(Findings, mirrorImagesAreJudgedAlikeWithSidesSwapped) {
@@ -167,22 +190,28 @@ TEST(Findings, facetsThatGapeAreToldInMillimetres) {
   EXPECT_EQ(level(lifted(0.0136), Vector3d::Zero()), Level::Near);  // tolerated: a quarter of 60 mm
   const JointVerdict verdict = judge(lifted(0.0204), Vector3d::Zero());
   EXPECT_EQ(verdict.level, Level::Beyond);
-  EXPECT_EQ(verdict.sentence,
-            "C6-C7 beyond: facets gape 20.4 mm left, 20.4 mm right (tolerated 15 mm), in the neutral pose");
+  EXPECT_EQ(explained(lifted(0.0204), Vector3d::Zero()).remark, Explanation::Remark::NeutralPose);
+  ASSERT_EQ(verdict.findings.size(), 2u);
   EXPECT_EQ(verdict.findings[0].kind, FindingKind::FacetGap);
   EXPECT_NEAR(verdict.findings[0].measured, 0.0204, 1e-9);
+  EXPECT_NEAR(verdict.findings[0].limit, 0.015, 1e-9);
 }
 
 TEST(Findings, facetsThatPressIntoEachOtherAreToldInMillimetres) {
   EXPECT_EQ(level(lifted(-0.0053), Vector3d::Zero()), Level::Supported);
   EXPECT_EQ(level(lifted(-0.0055), Vector3d::Zero()), Level::Near);  // tolerated: a tenth of 60 mm
   anatomy::Specimen specimen = lifted(-0.008);
-  EXPECT_EQ(judge(specimen, Vector3d::Zero()).sentence,
-            "C6-C7 beyond: facets press 8 mm left, 8 mm right into each other (tolerated 6 mm), in the neutral pose");
+  const JointVerdict both = judge(specimen, Vector3d::Zero());
+  EXPECT_EQ(both.level, Level::Beyond);
+  ASSERT_EQ(both.findings.size(), 2u);
+  EXPECT_NEAR(both.findings[0].measured, 0.008, 1e-9);
   specimen.bones[1].facets[0].centre.z() += 0.008;
   const JointVerdict oneSided =
       assessJoint(specimen, kinematics::restArticulation(specimen), {}, kOnlyJoint, Vector3d::Zero());
-  EXPECT_EQ(oneSided.findings[0].text, "right facets press 8 mm into each other (tolerated 6 mm)");
+  EXPECT_EQ(oneSided.findings[0].kind, FindingKind::FacetContact);
+  EXPECT_EQ(oneSided.findings[0].side, Side::Right);
+  EXPECT_NEAR(oneSided.findings[0].measured, 0.008, 1e-9);
+  EXPECT_NEAR(oneSided.findings[0].limit, 0.006, 1e-9);
 }
 
 TEST(Findings, centrumGapIsTheCartilage) {
@@ -192,15 +221,20 @@ TEST(Findings, centrumGapIsTheCartilage) {
   EXPECT_NEAR(judge(neck(), {5 * kDegree, 0, 0}, assumptions).centrumGap, 0.008, 1e-5);
 }
 
-TEST(Findings, typedLimitsSayWhoChoseThem) {
+TEST(Findings, typedLimitsAreFindingsOfTheirMotion) {
   const JointVerdict verdict = judge(hip(), {52 * kDegree, 0, 0});
   EXPECT_EQ(verdict.level, Level::Beyond);
-  EXPECT_EQ(verdict.sentence, "hip.L beyond: flexion 52° of 40° (author's choice)");
   ASSERT_EQ(verdict.findings.size(), 1u);
   EXPECT_EQ(verdict.findings[0].kind, FindingKind::TypedLimit);
-  EXPECT_EQ(judge(hip(), {-28 * kDegree, 0, 0}).sentence,
-            "hip.L near the edge: extension 28° of 30° (author's choice)");
-  EXPECT_EQ(judge(hip(), {12 * kDegree, 0, 0}).sentence, "hip.L supported: flexion 12° of 40° (author's choice)");
+  EXPECT_EQ(verdict.findings[0].measured, 52 * kDegree);
+  EXPECT_EQ(verdict.findings[0].limit, 40 * kDegree);
+  EXPECT_TRUE(motions(hip(), {52 * kDegree, 0, 0}).empty()) << "the finding names its motion";
+  const JointVerdict near = judge(hip(), {-28 * kDegree, 0, 0});
+  EXPECT_EQ(near.level, Level::Near);
+  EXPECT_EQ(near.findings.at(0).limit, -30 * kDegree);
+  const auto within = motions(hip(), {12 * kDegree, 0, 0});
+  ASSERT_EQ(within.size(), 1u);
+  EXPECT_EQ(within[0], (MotionState{0, 12 * kDegree, 40 * kDegree, MotionState::How::Within}));
 }
 
 // Near from nine tenths of the way between zero and the end.
@@ -225,7 +259,11 @@ TEST(Findings, jointsWithFacetsHonourTypedLimitsToo) {
   specimen.joints[0].typed = hip().joints[0].typed;
   specimen.joints[0].typed->angles[0] = {-5 * kDegree, 5 * kDegree};
   EXPECT_EQ(level(specimen, {4 * kDegree, 0, 0}), Level::Supported);
-  EXPECT_EQ(judge(specimen, {6 * kDegree, 0, 0}).sentence, "C6-C7 beyond: dorsiflexion 6° of 5° (author's choice)");
+  const JointVerdict verdict = judge(specimen, {6 * kDegree, 0, 0});
+  EXPECT_EQ(verdict.level, Level::Beyond);
+  ASSERT_EQ(verdict.findings.size(), 1u);
+  EXPECT_EQ(verdict.findings[0].limit, 5 * kDegree);
+  EXPECT_TRUE(motions(specimen, {6 * kDegree, 0, 0}).empty());
 }
 
 TEST(Findings, aJointThatNothingJudgesIsNeverSupported) {
@@ -234,7 +272,7 @@ TEST(Findings, aJointThatNothingJudgesIsNeverSupported) {
   for (const double angle : {0.0, 0.1, 3.0}) {
     const JointVerdict verdict = judge(specimen, {angle, 0, 0});
     EXPECT_EQ(verdict.level, Level::NotJudged);
-    EXPECT_EQ(verdict.sentence, "C6-C7 not judged: no facets and no typed limits");
+    EXPECT_FALSE(verdict.judged);
   }
 }
 
@@ -247,7 +285,8 @@ TEST(Findings, anglesThatAreNoNumbersAreNeverSupported) {
 TEST(Findings, oneSideAloneCanCondemnButNotVouch) {
   anatomy::Specimen specimen = neck();
   specimen.bones[0].facets.pop_back();  // no right prezyg
-  EXPECT_EQ(judge(specimen, Vector3d::Zero()).sentence, "C6-C7 not judged: the right facets are not known");
+  EXPECT_EQ(judge(specimen, Vector3d::Zero()).level, Level::NotJudged);
+  EXPECT_NE(judge(specimen, Vector3d::Zero()).left, std::nullopt);
   EXPECT_EQ(judge(specimen, Vector3d::Zero()).right, std::nullopt);
   EXPECT_EQ(level(specimen, {12 * kDegree, 0, 0}), Level::Beyond);
 }
@@ -269,10 +308,10 @@ TEST(Findings, fixedJointsAreLeftOut) {
 
 TEST(Findings, areTheSameFromManyThreads) {
   const anatomy::Specimen specimen = test::twoVertebrae({.tilt = 40 * kDegree, .outline = test::Outline::Ellipse});
-  const auto sentenceAt = [&](int i) { return judge(specimen, {0.003 * i, -0.002 * i, 0}).sentence; };
-  std::vector<std::future<std::string>> told;
-  for (int i = 0; i < 100; ++i) told.push_back(std::async(std::launch::async, sentenceAt, i));
-  for (int i = 0; i < 100; ++i) EXPECT_EQ(told[static_cast<std::size_t>(i)].get(), sentenceAt(i));
+  const auto toldAt = [&](int i) { return motions(specimen, {0.003 * i, -0.002 * i, 0}); };
+  std::vector<std::future<std::vector<MotionState>>> told;
+  for (int i = 0; i < 100; ++i) told.push_back(std::async(std::launch::async, toldAt, i));
+  for (int i = 0; i < 100; ++i) EXPECT_EQ(told[static_cast<std::size_t>(i)].get(), toldAt(i));
 }
 
 TEST(Findings, worstComesFirst) {
@@ -287,18 +326,63 @@ TEST(Findings, worstComesFirst) {
   EXPECT_EQ(verdict.findings[2].kind, FindingKind::TypedLimit);
 }
 
+// One order for the whole program: by level, then by how far past the limit.
+TEST(Findings, severityOrdersByLevelThenExcess) {
+  EXPECT_TRUE(worse({Level::Beyond, 0.01}, {Level::Near, 5}));
+  EXPECT_TRUE(worse({Level::Beyond, 0.2}, {Level::Beyond, 0.1}));
+  EXPECT_FALSE(worse({Level::Near, 0.1}, {Level::Near, 0.1}));
+  EXPECT_TRUE(worse({Level::Near, -0.5}, {Level::NotJudged, -1}));
+}
+
+TEST(Findings, assessingSearchesNothing) {
+  const anatomy::Specimen specimen = neck();
+  auto pose = kinematics::Pose::neutral(specimen);
+  pose[kOnlyJoint][0] = 12 * kDegree;
+  const auto articulation = articulate(specimen, Assumptions{});
+  const std::uint64_t before = limitSearches();
+  const Assessment assessment = assess(specimen, articulation, {}, pose);
+  EXPECT_EQ(limitSearches(), before);
+  explain(specimen, articulation, {}, assessment.joints.at(0), pose[kOnlyJoint]);
+  EXPECT_GT(limitSearches(), before) << "the counter counts";
+}
+
+// A joint's level counts the contacts of its own bones, and forgets them when they are gone.
+TEST(Findings, contactsOfItsBonesLevelAJoint) {
+  const anatomy::Specimen specimen = neck();
+  Assessment assessment =
+      assess(specimen, articulate(specimen, Assumptions{}), {}, kinematics::Pose::neutral(specimen));
+  ContactFinding contact;
+  contact.depth = 0.012;
+  contact.tolerated = 0.005;
+  contact.joint = kOnlyJoint;
+  assessment.setContacts(true, {contact});
+  const JointVerdict& verdict = assessment.joints.at(0);
+  EXPECT_EQ(assessment.level, Level::Beyond);
+  EXPECT_EQ(verdict.level, Level::Beyond);
+  EXPECT_TRUE(verdict.onlyCollides());
+  ASSERT_EQ(verdict.findings.size(), 1u);
+  EXPECT_EQ(verdict.findings[0].kind, FindingKind::BoneContact);
+  EXPECT_NEAR(verdict.severity().excess, 1.4, 1e-9) << "as a share of what is tolerated";
+  contact.joint.reset();
+  assessment.setContacts(true, {contact});
+  EXPECT_EQ(verdict.level, Level::Supported) << "no joint alone moves these bones against each other";
+  EXPECT_EQ(assessment.level, Level::Beyond);
+  assessment.setContacts(false, {});
+  EXPECT_EQ(assessment.level, Level::Supported);
+}
+
 TEST(MotionName, followsTheTradeByRegionAndJoint) {
   const anatomy::Joint column = neck().joints[0];
-  EXPECT_EQ(motionName(column, 0, 1), "dorsiflexion");
-  EXPECT_EQ(motionName(column, 0, -1), "ventriflexion");
-  EXPECT_EQ(motionName(column, 1, 1), "left bend");
-  EXPECT_EQ(motionName(column, 2, -1), "right-up torsion");
-  EXPECT_EQ(motionName(hip().joints[0], 0, 1), "flexion");
-  EXPECT_EQ(motionName(hip().joints[0], 1, -1), "adduction");
+  EXPECT_EQ(motionName(column, 0, 1), Motion::Dorsiflexion);
+  EXPECT_EQ(motionName(column, 0, -1), Motion::Ventriflexion);
+  EXPECT_EQ(motionName(column, 1, 1), Motion::LeftLateralFlexion);
+  EXPECT_EQ(motionName(column, 2, -1), Motion::AxialRotationRightUp);
+  EXPECT_EQ(motionName(hip().joints[0], 0, 1), Motion::Flexion);
+  EXPECT_EQ(motionName(hip().joints[0], 1, -1), Motion::Adduction);
   const auto knee = typedJoint("knee.R", anatomy::Region::Hindlimb, {-1, 1});
-  EXPECT_EQ(motionName(knee.joints[0], 0, -1), "flexion") << "the shank swings back as a knee bends";
+  EXPECT_EQ(motionName(knee.joints[0], 0, -1), Motion::Flexion) << "the shank swings back as a knee bends";
   const auto jaw = typedJoint("jaw", anatomy::Region::Skull, {-1, 1});
-  EXPECT_EQ(motionName(jaw.joints[0], 0, -1), "opening");
+  EXPECT_EQ(motionName(jaw.joints[0], 0, -1), Motion::Opening);
 }
 
 }  // namespace

@@ -2,7 +2,7 @@
 
 #include <random>
 
-#include "core/range/joint_judge.h"
+#include "core/range/joint_evaluator.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
 #include "tests/core/range/boost_reference.h"

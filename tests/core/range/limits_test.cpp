@@ -38,10 +38,21 @@ Posed typed() {
   Posed posed{test::twoVertebrae(), {}};
   anatomy::Joint& joint = posed.specimen.joints[0];
   joint.kind = anatomy::JointKind::Typed;
-  joint.typed =
-      anatomy::TypedLimits{{{{-30 * kDegree, 40 * kDegree}, {-10 * kDegree, 10 * kDegree}, {0, 0}}}, "author's choice"};
+  joint.typed = anatomy::TypedLimits{{{{-30 * kDegree, 40 * kDegree}, {-10 * kDegree, 10 * kDegree}, {0, 0}}},
+                                     anatomy::kProgramDefault};
   return posed;
 }
+
+Stop overlapStop(anatomy::Side side = anatomy::Side::Midline) {
+  return {Stop::Why::Criterion, FindingKind::Overlap, side, 0.5, std::nullopt};
+}
+
+void expectTyped(const Stop& stop, double limit) {
+  EXPECT_EQ(stop.kind, FindingKind::TypedLimit);
+  EXPECT_NEAR(stop.limit, limit, 1e-12);
+}
+
+const TouchingParts kSpines{{{0}, BonePart::Spine}, {{1}, BonePart::Spine}};
 
 // Equal rectangles L on an arc of radius h: half their length is left at 2 atan(L / 4h).
 TEST(Band, ofRectanglesIsTheClosedForm) {
@@ -50,8 +61,8 @@ TEST(Band, ofRectanglesIsTheClosedForm) {
   const double expected = 2 * std::atan(0.06 / 0.8);
   EXPECT_NEAR(band.most, expected, 1e-5);
   EXPECT_NEAR(band.least, -expected, 1e-5);
-  EXPECT_EQ(band.mostStop, "both facets share 50 %");
-  EXPECT_EQ(band.leastStop, "both facets share 50 %");
+  EXPECT_EQ(band.mostStop, overlapStop()) << "both sides at once";
+  EXPECT_EQ(band.leastStop, overlapStop());
   EXPECT_TRUE(band.judged);
   EXPECT_FALSE(band.empty);
 }
@@ -121,8 +132,8 @@ TEST(Band, growsAsLessIsAskedOfTheFacets) {
 TEST(Band, namesTheSideThatStopsIt) {
   const Posed posed{test::twoVertebrae(), {}};
   const Band band = posed.band({7 * kDegree, 0, 0}, 1);
-  EXPECT_EQ(band.mostStop, "left facets share 50 %");
-  EXPECT_EQ(band.leastStop, "right facets share 50 %");
+  EXPECT_EQ(band.mostStop, overlapStop(anatomy::Side::Left));
+  EXPECT_EQ(band.leastStop, overlapStop(anatomy::Side::Right));
 }
 
 TEST(Band, mirrorsWithTheBones) {
@@ -141,18 +152,18 @@ TEST(Band, isEmptyWhenAnotherMotionBreaksTheJoint) {
 
 TEST(Band, findsARangeThatLeavesZeroOut) {
   Posed posed{test::twoVertebrae(), {}};
-  posed.specimen.joints[0].typed = anatomy::TypedLimits{{{{0.05, 0.12}, {-1, 1}, {-1, 1}}}, "author's choice"};
+  posed.specimen.joints[0].typed = anatomy::TypedLimits{{{{0.05, 0.12}, {-1, 1}, {-1, 1}}}, anatomy::kProgramDefault};
   const Band band = posed.band(Vector3d::Zero(), 0);
   ASSERT_FALSE(band.empty);
   EXPECT_NEAR(band.least, 0.05, 1e-5);
   EXPECT_NEAR(band.most, 0.12, 1e-5);
-  EXPECT_EQ(band.leastStop, "limit 2.9° (author's choice)");
+  expectTyped(band.leastStop, 0.05);
 }
 
 TEST(Band, findsASliverBetweenWholeDegreesAtThePresentAngle) {
   Posed posed{test::twoVertebrae(), {}};
   posed.specimen.joints[0].typed =
-      anatomy::TypedLimits{{{{2.4 * kDegree, 2.6 * kDegree}, {-1, 1}, {-1, 1}}}, "author's choice"};
+      anatomy::TypedLimits{{{{2.4 * kDegree, 2.6 * kDegree}, {-1, 1}, {-1, 1}}}, anatomy::kProgramDefault};
   const Band band = posed.band({2.5 * kDegree, 0, 0}, 0);
   ASSERT_FALSE(band.empty);
   EXPECT_NEAR(band.least / kDegree, 2.4, 0.001);
@@ -163,8 +174,8 @@ TEST(Band, ofTypedJointsIsWhatWasTyped) {
   const Band band = typed().band({0, 5 * kDegree, 0}, 0);
   EXPECT_EQ(band.least, -30 * kDegree);
   EXPECT_EQ(band.most, 40 * kDegree);
-  EXPECT_EQ(band.mostStop, "limit 40° (author's choice)");
-  EXPECT_EQ(band.leastStop, "limit −30° (author's choice)");
+  expectTyped(band.mostStop, 40 * kDegree);
+  expectTyped(band.leastStop, -30 * kDegree);
   EXPECT_TRUE(typed().band({0, 12 * kDegree, 0}, 0).empty) << "the bend is beyond its own limit";
 }
 
@@ -172,10 +183,12 @@ TEST(Band, ofAJointThatNothingJudgesSaysSo) {
   Posed posed{test::twoVertebrae(), {}};
   posed.specimen.joints[0].kind = anatomy::JointKind::Typed;
   EXPECT_FALSE(posed.band(Vector3d::Zero(), 0).judged);
+  EXPECT_EQ(posed.band(Vector3d::Zero(), 0).mostStop.why, Stop::Why::NoCriteria);
   posed.specimen.joints[0].kind = anatomy::JointKind::Fixed;
   const Band fixed = posed.band(Vector3d::Zero(), 0);
   EXPECT_TRUE(fixed.judged);
   EXPECT_EQ(fixed.most, 0);
+  EXPECT_EQ(fixed.mostStop.why, Stop::Why::Fixed);
 }
 
 // Random joints and angles: the band and levelAt never contradict each other.
@@ -201,7 +214,7 @@ class Bump : public NeighbourContact {
  public:
   ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d& X_PD) const override {
     const double raised = std::atan2(X_PD.linear()(2, 0), X_PD.linear()(0, 0)) / kDegree;
-    return {raised > 2 && raised < 6 ? 0.010 : 0, "spines of C6 and C7"};
+    return {raised > 2 && raised < 6 ? 0.010 : 0, kSpines};
   }
 };
 
@@ -223,13 +236,16 @@ TEST(Band, saysWhichBonesStopIt) {
   const Posed posed = Posed{test::twoVertebrae(), {}};
   const Bump bump;
   const Band cut = band(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0, &bump);
-  EXPECT_EQ(cut.mostStop, "contact: spines of C6 and C7, 5 mm");
-  EXPECT_EQ(cut.leastStop, "both facets share 50 %");
+  EXPECT_EQ(cut.mostStop,
+            (Stop{Stop::Why::Criterion, FindingKind::BoneContact, anatomy::Side::Midline, 0.005, kSpines}));
+  EXPECT_EQ(cut.leastStop, overlapStop());
 }
 
 class AlwaysIn : public NeighbourContact {
  public:
-  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d&) const override { return {0.02, "ribs"}; }
+  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d&) const override {
+    return {0.02, {{{0}, BonePart::Rib}, {{1}, BonePart::Rib}}};
+  }
 };
 
 TEST(Band, isEmptyWhereContactNeverEnds) {
@@ -238,7 +254,9 @@ TEST(Band, isEmptyWhereContactNeverEnds) {
   const Band none =
       band(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0, &contact);
   EXPECT_TRUE(none.empty);
-  EXPECT_EQ(none.mostStop, "contact: ribs, 5 mm");
+  EXPECT_EQ(none.mostStop.kind, FindingKind::BoneContact);
+  EXPECT_EQ(none.mostStop.limit, 0.005);
+  EXPECT_EQ(none.mostStop.parts.value().first.part, BonePart::Rib);
 }
 
 /// Counts what a search costs.
@@ -264,8 +282,8 @@ TEST(Band, asksForContactSparingly) {
 TEST(Band, findsASliverBetweenWholeDegrees) {
   for (const double at : {2.3, -7.6}) {
     Posed posed{test::twoVertebrae(), {}};
-    posed.specimen.joints[0].typed =
-        anatomy::TypedLimits{{{{(at - 0.01) * kDegree, (at + 0.01) * kDegree}, {-1, 1}, {-1, 1}}}, "author's choice"};
+    posed.specimen.joints[0].typed = anatomy::TypedLimits{
+        {{{(at - 0.01) * kDegree, (at + 0.01) * kDegree}, {-1, 1}, {-1, 1}}}, anatomy::kProgramDefault};
     const Band band = posed.band({30 * kDegree, 0, 0}, 0);
     ASSERT_FALSE(band.empty) << at;
     EXPECT_NEAR(band.least / kDegree, at - 0.01, 0.001);
@@ -284,7 +302,7 @@ TEST(Limits, areTheEndsOfTheThreeBands) {
     const bool upper = signOf(direction) > 0;
     EXPECT_TRUE(limits[direction].supported);
     EXPECT_EQ(limits[direction].angle, upper ? band.most : band.least) << toText(direction);
-    EXPECT_EQ(limits[direction].stop.text, upper ? band.mostStop : band.leastStop) << toText(direction);
+    EXPECT_EQ(limits[direction].stop, upper ? band.mostStop : band.leastStop) << toText(direction);
   }
 }
 
@@ -312,7 +330,7 @@ TEST(Limits, ofACombinationThatNothingSupportsSaySo) {
   EXPECT_FALSE(limits[Direction::Dorsal].supported);
   EXPECT_FALSE(limits[Direction::TorsionLeft].supported);
   EXPECT_TRUE(limits[Direction::Left].supported) << "with the other two at zero there is a range of its own";
-  EXPECT_FALSE(limits[Direction::Dorsal].stop.text.empty());
+  EXPECT_EQ(limits[Direction::Dorsal].stop.why, Stop::Why::Criterion);
 }
 
 }  // namespace

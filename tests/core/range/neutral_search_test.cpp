@@ -146,7 +146,7 @@ double covered(const anatomy::Specimen& specimen, const Matrix3d& R) {
   const auto X = kinematics::placeDistal(specimen.joints[0], rest, Vector3d::Zero());
   double sum = 0;
   for (const SideFacets& side : facetsOf(specimen, kOnlyJoint)) {
-    sum += 0.5 * meet(*side.prezyg, *side.postzyg, X).overlapArea;
+    sum += 0.5 * facetOverlap(*side.prezyg, *side.postzyg, X).overlapArea;
   }
   return sum;
 }

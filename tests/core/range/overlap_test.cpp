@@ -28,12 +28,12 @@ Isometry3d shifted(double x, double y, double z = 0) { return Isometry3d(Eigen::
 
 FacetMeeting slidRectangles(double share) {
   const auto outline = test::outlineOf(test::Outline::Rectangle, 0.06, 0.04);
-  return meet(facing(1, outline), facing(-1, outline), shifted(share * 0.06, 0));
+  return facetOverlap(facing(1, outline), facing(-1, outline), shifted(share * 0.06, 0));
 }
 
 FacetMeeting slidEllipses(double share) {
   const auto outline = anatomy::ellipseOutline(0.06, 0.04, 720);
-  return meet(facing(1, outline), facing(-1, outline), shifted(share * 0.06, 0));
+  return facetOverlap(facing(1, outline), facing(-1, outline), shifted(share * 0.06, 0));
 }
 
 /// Random convex outlines: ellipses of many sizes with some of their corners left out, from triangles up.
@@ -191,9 +191,9 @@ TEST(Meet, ellipsesShareTheLensOfTheirShift) {
 TEST(Meet, aLongerPrezygCostsNothingUntilHalfTheDifference) {
   const Facet prezyg = facing(1, test::outlineOf(test::Outline::Rectangle, 0.08, 0.04));
   const Facet postzyg = facing(-1, test::outlineOf(test::Outline::Rectangle, 0.06, 0.04));
-  EXPECT_DOUBLE_EQ(meet(prezyg, postzyg, shifted(0.0099, 0)).overlapLength, 1);
-  EXPECT_LT(meet(prezyg, postzyg, shifted(0.0101, 0)).overlapLength, 1);
-  EXPECT_NEAR(meet(prezyg, postzyg, shifted(0.04, 0)).overlapLength, 0.5, 1e-12);
+  EXPECT_DOUBLE_EQ(facetOverlap(prezyg, postzyg, shifted(0.0099, 0)).overlapLength, 1);
+  EXPECT_LT(facetOverlap(prezyg, postzyg, shifted(0.0101, 0)).overlapLength, 1);
+  EXPECT_NEAR(facetOverlap(prezyg, postzyg, shifted(0.04, 0)).overlapLength, 0.5, 1e-12);
 }
 
 // Reference: Boost.Geometry on outlines projected corner by corner in space.
@@ -202,7 +202,7 @@ TEST(Meet, agreesWithBoostGeometryOnRandomFacets) {
   int met = 0;
   for (int i = 0; i < 3000; ++i) {
     const RandomPair pair = randomPair(random);
-    const FacetMeeting meeting = meet(pair.prezyg, pair.postzyg, pair.X_PrePost);
+    const FacetMeeting meeting = facetOverlap(pair.prezyg, pair.postzyg, pair.X_PrePost);
     const Polygon postzyg = projectedPostzyg(pair);
     const test::SharedByBoost shared = test::sharedByBoost(pair.prezyg.outline, postzyg);
     const double smaller = std::min(signedArea(pair.prezyg.outline), signedArea(pair.postzyg.outline));
@@ -222,8 +222,8 @@ TEST(Meet, sharesTheSameAreaWhicheverFacetItIsSeenFrom) {
   std::mt19937 random(4);
   for (int i = 0; i < 500; ++i) {
     const RandomPair pair = randomPair(random);
-    const double seenFromPre = meet(pair.prezyg, pair.postzyg, pair.X_PrePost).overlapArea;
-    ASSERT_NEAR(meet(pair.postzyg, pair.prezyg, pair.X_PrePost.inverse()).overlapArea, seenFromPre, 1e-9);
+    const double seenFromPre = facetOverlap(pair.prezyg, pair.postzyg, pair.X_PrePost).overlapArea;
+    ASSERT_NEAR(facetOverlap(pair.postzyg, pair.prezyg, pair.X_PrePost.inverse()).overlapArea, seenFromPre, 1e-9);
   }
 }
 
@@ -235,8 +235,8 @@ TEST(Meet, isTheSameInAMirror) {
     Isometry3d X = pair.X_PrePost;
     X.linear() = flip * X.linear() * flip;
     X.translation() = flip * X.translation();
-    const FacetMeeting plain = meet(pair.prezyg, pair.postzyg, pair.X_PrePost);
-    const FacetMeeting mirrored = meet(test::mirroredFacet(pair.prezyg), test::mirroredFacet(pair.postzyg), X);
+    const FacetMeeting plain = facetOverlap(pair.prezyg, pair.postzyg, pair.X_PrePost);
+    const FacetMeeting mirrored = facetOverlap(test::mirroredFacet(pair.prezyg), test::mirroredFacet(pair.postzyg), X);
     ASSERT_NEAR(mirrored.overlapArea, plain.overlapArea, 1e-9);
     ASSERT_NEAR(mirrored.overlapLength, plain.overlapLength, 1e-9);
     ASSERT_NEAR(mirrored.gapLeast, plain.gapLeast, 1e-9);
@@ -246,10 +246,10 @@ TEST(Meet, isTheSameInAMirror) {
 
 TEST(Meet, measuresTheGapBetweenParallelFacets) {
   const auto outline = anatomy::ellipseOutline(0.06, 0.04);
-  const FacetMeeting apart = meet(facing(1, outline), facing(-1, outline), shifted(0.01, 0, 0.004));
+  const FacetMeeting apart = facetOverlap(facing(1, outline), facing(-1, outline), shifted(0.01, 0, 0.004));
   EXPECT_NEAR(apart.gapLeast, 0.004, 1e-12);
   EXPECT_NEAR(apart.gapMost, 0.004, 1e-12);
-  const FacetMeeting entering = meet(facing(1, outline), facing(-1, outline), shifted(0.01, 0, -0.003));
+  const FacetMeeting entering = facetOverlap(facing(1, outline), facing(-1, outline), shifted(0.01, 0, -0.003));
   EXPECT_NEAR(entering.gapLeast, -0.003, 1e-12);
 }
 
@@ -258,7 +258,7 @@ TEST(Meet, measuresTheGapOfAWedge) {
   const auto outline = test::outlineOf(test::Outline::Rectangle, 0.06, 0.04);
   const double angle = 10 * kDegree;
   const Isometry3d X(Eigen::AngleAxisd(-angle, Vector3d::UnitY()));
-  const FacetMeeting meeting = meet(facing(1, outline), facing(-1, outline), X);
+  const FacetMeeting meeting = facetOverlap(facing(1, outline), facing(-1, outline), X);
   EXPECT_NEAR(meeting.overlapLength, 1, 1e-12);
   EXPECT_NEAR(meeting.gapMost, 0.03 * std::tan(angle), 1e-12);
   EXPECT_NEAR(meeting.gapLeast, -0.03 * std::tan(angle), 1e-12);
@@ -270,7 +270,7 @@ TEST(Meet, gapsBoundWhatIsSampledOverTheSharedArea) {
   std::uniform_real_distribution<double> u(0, 1);
   for (int i = 0; i < 500; ++i) {
     const RandomPair pair = randomPair(random);
-    const FacetMeeting meeting = meet(pair.prezyg, pair.postzyg, pair.X_PrePost);
+    const FacetMeeting meeting = facetOverlap(pair.prezyg, pair.postzyg, pair.X_PrePost);
     if (meeting.shared.empty()) continue;
     const Vector3d postNormal = pair.X_PrePost.linear() * pair.postzyg.normal;
     const Vector3d postCentre = pair.X_PrePost * pair.postzyg.centre;
@@ -294,14 +294,14 @@ TEST(Meet, gapsBoundWhatIsSampledOverTheSharedArea) {
 
 TEST(Meet, facetsThatFaceTheSameWayDoNotOverlap) {
   const auto outline = anatomy::ellipseOutline(0.06, 0.04);
-  const FacetMeeting meeting = meet(facing(1, outline), facing(1, outline), Isometry3d::Identity());
+  const FacetMeeting meeting = facetOverlap(facing(1, outline), facing(1, outline), Isometry3d::Identity());
   EXPECT_EQ(meeting.overlapLength, 0);
   EXPECT_EQ(meeting.overlapArea, 0);
   EXPECT_TRUE(meeting.shared.empty());
 }
 
 TEST(Meet, isEmptyForFacetsWithoutAnOutline) {
-  const FacetMeeting meeting = meet(facing(1, {}), facing(-1, {}), Isometry3d::Identity());
+  const FacetMeeting meeting = facetOverlap(facing(1, {}), facing(-1, {}), Isometry3d::Identity());
   EXPECT_EQ(meeting.overlapLength, 0);
   EXPECT_TRUE(meeting.shared.empty());
 }

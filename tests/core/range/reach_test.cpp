@@ -113,7 +113,7 @@ TEST(Reach, ADragIsContinuous) {
   EXPECT_GT((p_last - snoutAtRest()).norm(), 0.3);
 }
 
-TEST(Reach, StoppingJointsAreAtTheirLimitsAndSaidInWords) {
+TEST(Reach, StoppingJointsAreAtTheirLimitsAndTold) {
   const Reached result = reached(task().reachFor(snoutAtRest() + Vector3d(-6, 0, 9)));
   ASSERT_FALSE(result.reached);
   ASSERT_FALSE(result.stopping.empty());
@@ -123,9 +123,10 @@ TEST(Reach, StoppingJointsAreAtTheirLimitsAndSaidInWords) {
     const Vector3d further = result.pose[stop.joint] + 0.01 * stop.push;
     EXPECT_EQ(range::levelAt(task().specimen, task().articulation, task().assumptions, stop.joint, further),
               range::Level::Beyond);
-    const std::string words = task().ranges->stopWords(result.pose, stop);
-    EXPECT_THAT(words, testing::StartsWith(task().specimen[stop.joint].id + " dorsiflexion "));
-    EXPECT_THAT(words, testing::Not(testing::HasSubstr("nothing stops")));
+    const range::JointStop told = task().ranges->stopOf(result.pose, stop);
+    EXPECT_EQ(told.joint, stop.joint);
+    EXPECT_EQ(range::motionName(task().specimen[stop.joint], told.motion, told.sign), range::Motion::Dorsiflexion);
+    EXPECT_EQ(told.stop.why, range::Stop::Why::Criterion);
   }
   EXPECT_NEAR(sum, 1, 1e-9);
 }

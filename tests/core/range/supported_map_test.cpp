@@ -82,7 +82,7 @@ TEST(SupportedMap, ofTypedLimitsIsTheirRectangle) {
   Posed posed{test::twoVertebrae()};
   posed.specimen.joints[0].kind = anatomy::JointKind::Typed;
   posed.specimen.joints[0].typed =
-      anatomy::TypedLimits{{{{0, 120 * kDegree}, {-10 * kDegree, 10 * kDegree}, {0, 0}}}, "author's choice"};
+      anatomy::TypedLimits{{{{0, 120 * kDegree}, {-10 * kDegree, 10 * kDegree}, {0, 0}}}, anatomy::kProgramDefault};
   const SupportedMap map = posed.map();
   EXPECT_NEAR(map.dorsal / kDegree, 120, 15);
   EXPECT_LT(map.ventral, 0);
@@ -108,7 +108,7 @@ class SpinesMeet : public NeighbourContact {
  public:
   ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d& X_PD) const override {
     const double raised = std::atan2(X_PD.linear()(2, 0), X_PD.linear()(0, 0));
-    return {0.001 * (raised / kDegree - 5), "spines of C6 and C7"};
+    return {0.001 * (raised / kDegree - 5), TouchingParts{}};
   }
 };
 

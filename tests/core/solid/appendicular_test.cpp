@@ -6,6 +6,7 @@
 
 #include "core/anatomy/plan/limb_rig.h"
 #include "core/solid/sculpt/bone_shape.h"
+#include "core/solid/sdf/levels.h"
 #include "core/solid/sdf/mesher.h"
 
 namespace zyga::solid {

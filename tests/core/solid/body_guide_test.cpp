@@ -4,7 +4,6 @@
 
 #include <numbers>
 
-#include "core/solid/flesh/guide_sections.h"
 #include "tests/core/solid/posed_animal.h"
 #include "tests/support/sample_animal.h"
 
@@ -143,7 +142,7 @@ TEST_P(BodyGuide, FollowsThePose) {
 TEST_P(BodyGuide, StopsWhenCancelled) {
   std::atomic<bool> cancel{true};
   BodyGuideOptions options;
-  options.cancel = &cancel;
+  options.task = task::Task(&cancel);
   EXPECT_TRUE(bodyGuide(animal().posed(), options).empty());
 }
 

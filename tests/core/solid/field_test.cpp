@@ -3,6 +3,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/solid/mesh/simplify.h"
+#include "core/solid/sdf/levels.h"
 #include "core/solid/sdf/mesher.h"
 
 namespace zyga::solid {

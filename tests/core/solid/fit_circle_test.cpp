@@ -1,5 +1,3 @@
-#include "core/solid/mesh/fit_circle.h"
-
 #include <gtest/gtest.h>
 
 #include <Eigen/Geometry>
@@ -8,6 +6,8 @@
 #include <stdexcept>
 #include <vector>
 
+#include "core/solid/mesh/fit.h"
+
 namespace zyga::solid {
 namespace {
 
@@ -15,13 +15,13 @@ using Eigen::Vector3d;
 
 std::vector<Vector3d> around(const Vector3d& centre, const Vector3d& normal, double radius, int count, double noise) {
   std::mt19937 random(7);
-  std::normal_distribution<double> off(0, noise);
+  std::normal_distribution<double> off;
   const Vector3d u = normal.unitOrthogonal(), v = normal.cross(u);
   std::vector<Vector3d> points;
   for (int i = 0; i < count; ++i) {
     const double a = 2 * M_PI * i / count;
     points.push_back(centre + radius * (std::cos(a) * u + std::sin(a) * v) +
-                     Vector3d{off(random), off(random), off(random)});
+                     noise * Vector3d{off(random), off(random), off(random)});
   }
   return points;
 }
@@ -39,9 +39,9 @@ TEST(FitCircle, FindsAKnownCircleExactlyAndThroughNoise) {
 }
 
 TEST(FitCircle, RefusesWhatNoCircleGoesThrough) {
-  EXPECT_THROW(fitCircle(around({0, 0, 0}, Vector3d::UnitZ(), 1, 2, 0)), std::invalid_argument);
+  EXPECT_THROW(fitCircle(around({0, 0, 0}, Vector3d::UnitZ(), 1, 2, 0)), reason::Failure);
   const std::vector<Vector3d> line{{0, 0, 0}, {1, 1, 1}, {2, 2, 2}, {5, 5, 5}};
-  EXPECT_THROW(fitCircle(line), std::invalid_argument);
+  EXPECT_THROW(fitCircle(line), reason::Failure);
 }
 
 }  // namespace

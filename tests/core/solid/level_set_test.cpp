@@ -7,7 +7,7 @@
 #include <stdexcept>
 
 #include "core/anatomy/plan/build_specimen.h"
-#include "core/solid/levelset/level_set_crossings.h"
+#include "core/solid/levelset/level_set_builder.h"
 
 namespace zyga::solid {
 namespace {
@@ -167,11 +167,13 @@ TEST(LevelSets, AreMadeOfTheWantedBonesWithAClosedMesh) {
                                                             bone(box({0.2F, 0.1F, 0.1F}))};
   std::size_t told = 0;
   LevelSetOptions options;
-  options.threads = 1;
-  options.progress = [&](std::size_t done, std::size_t total) {
-    EXPECT_LE(done, total);
-    ++told;
-  };
+  options.task = task::Task(
+      nullptr,
+      [&](double share) {
+        EXPECT_LE(share, 1);
+        ++told;
+      },
+      1);
   const BoneFields fields = levelSets(meshes, {true, true, true, false}, options);
   ASSERT_EQ(fields.size(), 4U);
   EXPECT_TRUE(fields[0] != nullptr);
@@ -182,7 +184,7 @@ TEST(LevelSets, AreMadeOfTheWantedBonesWithAClosedMesh) {
 TEST(LevelSets, AreNotMadeWhenCancelled) {
   const std::atomic<bool> cancel{true};
   LevelSetOptions options;
-  options.cancel = &cancel;
+  options.task = task::Task(&cancel);
   EXPECT_TRUE(levelSets({bone(box({0.1F, 0.1F, 0.1F}))}, {true}, options).empty());
 }
 

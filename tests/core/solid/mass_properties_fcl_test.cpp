@@ -5,7 +5,7 @@
 
 #include "core/anatomy/plan/build_specimen.h"
 #include "core/anatomy/tables/measurement_table.h"
-#include "core/solid/mesh/mass_properties.h"
+#include "core/solid/mesh/triangle_mesh.h"
 #include "core/solid/sculpt/sculpt.h"
 
 /// Volume, centroid and moments of inertia against a general library's (FCL: Pan, Chitta & Manocha 2012, ICRA), on

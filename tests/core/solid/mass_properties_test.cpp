@@ -1,9 +1,8 @@
-#include "core/solid/mesh/mass_properties.h"
-
 #include <gtest/gtest.h>
 
 #include <random>
 
+#include "core/solid/mesh/triangle_mesh.h"
 #include "tests/core/solid/mesh_library.h"
 
 namespace zyga::solid {

@@ -9,15 +9,21 @@
 #include <numbers>
 #include <random>
 
-#include "core/solid/mesh/display_levels.h"
+#include "core/solid/mesh/simplify.h"
 #include "tests/core/solid/mesh_library.h"
+#include "ui/words/scan_words.h"
 
 namespace zyga::solid {
 namespace {
 
-using testing::Contains;
 using testing::HasSubstr;
 using testing::IsEmpty;
+
+std::string said(const Repaired& repaired) {
+  files::CleanScan scan;
+  scan.repairs = repaired.repairs;
+  return ui::repairsSaid(scan).join("\n").toStdString();
+}
 
 TEST(Repair, LeavesAGoodMeshAlone) {
   const TriangleMesh sphere = sphereMesh(1, 24);
@@ -27,8 +33,8 @@ TEST(Repair, LeavesAGoodMeshAlone) {
   EXPECT_EQ(out.mesh.triangles, sphere.triangles);
   EXPECT_TRUE(out.flaws.closed());
   EXPECT_EQ(out.flaws.surfaces, 1u);
-  EXPECT_THAT(repairsInWords(out.repairs), IsEmpty());
-  EXPECT_THAT(flawsInWords(out.flaws, 1), IsEmpty());
+  EXPECT_THAT(said(out), IsEmpty());
+  EXPECT_TRUE(ui::flawsSaid(out.flaws, 1).isEmpty());
 }
 
 TEST(Repair, WeldsASoupAndFindsItClosed) {
@@ -71,7 +77,7 @@ TEST(Repair, DropsBadIndicesAndPointsThatAreNoNumbers) {
   EXPECT_EQ(out.mesh.triangles.size(), before - 1 - out.repairs.notFinite);
   EXPECT_FALSE(out.flaws.closed());
   for (const auto& p : out.mesh.positions) EXPECT_TRUE(p.allFinite());
-  EXPECT_THAT(repairsInWords(out.repairs), Contains(HasSubstr("no number")));
+  EXPECT_THAT(said(out), HasSubstr("no number"));
 }
 
 TEST(Repair, AMillionPointsThatAreNoNumbersTakeNoTime) {
@@ -165,7 +171,8 @@ TEST(Repair, ReportsHolesWithTheLongestBorder) {
   // The border is near the circle of latitude at z: 2 pi sqrt(1 - z^2), one ring of triangles off at most.
   const double circle = 2 * std::numbers::pi * std::sqrt(1 - z * z);
   EXPECT_NEAR(out.flaws.longestHole, circle, 0.15 * circle);
-  EXPECT_THAT(flawsInWords(out.flaws, 0.001), Contains(HasSubstr("2 holes left open, the longest border 2.")));
+  EXPECT_THAT(ui::flawsSaid(out.flaws, 0.001).join("\n").toStdString(),
+              HasSubstr("2 holes left open, the longest border 2."));
 }
 
 TEST(Repair, ReportsEdgesWithMoreThanTwoTriangles) {
@@ -199,7 +206,7 @@ TEST(Repair, TellsAOneSidedSurface) {
 TEST(Repair, EndsSoonWhenCancelled) {
   const std::atomic<bool> cancel{true};
   RepairOptions options;
-  options.cancel = &cancel;
+  options.task = task::Task(&cancel);
   EXPECT_TRUE(repair(sphereMesh(1, 24), options).mesh.empty());
 }
 

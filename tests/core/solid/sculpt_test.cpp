@@ -10,9 +10,8 @@
 #include <fstream>
 
 #include "core/anatomy/plan/build_specimen.h"
+#include "core/solid/cache/bone_cache.h"
 #include "core/solid/sculpt/bone_shape.h"
-#include "core/solid/sculpt/mesh_cache.h"
-#include "core/solid/sculpt/shape_key.h"
 
 namespace zyga::solid {
 namespace {
@@ -212,7 +211,7 @@ TEST(Sculpt, IsTheSameEveryTimeAndOnAnyNumberOfThreads) {
   const Specimen specimen = fewBones();
   SculptOptions one, three;
   one.triangleBudget = three.triangleBudget = 2000;
-  one.threads = 1, three.threads = 3;
+  one.task = task::Task().withThreads(1), three.task = task::Task().withThreads(3);
   const auto a = sculptAll(specimen, one), b = sculptAll(specimen, three);
   ASSERT_EQ(a.size(), b.size());
   for (std::size_t i = 0; i < a.size(); ++i) EXPECT_TRUE(sameBone(*a[i], *b[i])) << specimen.bones[i].id;
@@ -220,24 +219,21 @@ TEST(Sculpt, IsTheSameEveryTimeAndOnAnyNumberOfThreads) {
 
 TEST(Sculpt, ReportsProgressToTheEnd) {
   const Specimen specimen = fewBones();
-  std::atomic<std::size_t> calls{0}, last{0}, total{0};
+  std::vector<double> told;
   SculptOptions options;
   options.triangleBudget = 500;
-  options.progress = [&](std::size_t done, std::size_t all) {
-    ++calls, last = std::max(last.load(), done), total = all;
-  };
+  options.task = task::Task(nullptr, [&](double share) { told.push_back(share); });
   sculptAll(specimen, options);
-  EXPECT_EQ(calls, total);
-  EXPECT_EQ(last, total);
-  EXPECT_EQ(total, specimen.bones.size() - 1) << "the two ribs are one solid";
+  ASSERT_EQ(told.size(), specimen.bones.size() - 1) << "the two ribs are one solid";
+  EXPECT_TRUE(std::is_sorted(told.begin(), told.end()));
+  EXPECT_EQ(told.back(), 1);
 }
 
 TEST(Sculpt, StopsWhenCancelled) {
   std::atomic<bool> cancel{false};
   SculptOptions options;
   options.triangleBudget = 500;
-  options.cancel = &cancel;
-  options.progress = [&](std::size_t, std::size_t) { cancel = true; };
+  options.task = task::Task(&cancel, [&](double) { cancel = true; });
   EXPECT_TRUE(sculptAll(highBrowser(), options).empty());
 }
 
@@ -254,49 +250,13 @@ TEST(Sculpt, NamesWhatABoneLacks) {
   }
 }
 
-TEST(Cache, GivesBackWhatWasSculpted) {
-  const Folder folder;
-  const Specimen specimen = fewBones();
-  SculptOptions options;
-  options.triangleBudget = 1000;
-  options.cacheFolder = folder.path();
-  const auto fresh = sculptAll(specimen, options), again = sculptAll(specimen, options);
-  for (std::size_t i = 0; i < fresh.size(); ++i) EXPECT_TRUE(sameBone(*fresh[i], *again[i]));
-  EXPECT_TRUE(MeshCache(folder.path()).read(shapeKey(specimen, {0}, 1000)).has_value());
-  for (const auto& file : std::filesystem::directory_iterator(folder.path()))
-    EXPECT_EQ(file.path().extension(), ".bone");
-}
-
-TEST(Cache, IgnoresAndReplacesDamagedFiles) {
-  const Folder folder;
-  const Specimen specimen = fewBones();
-  SculptOptions options;
-  options.triangleBudget = 1000;
-  options.cacheFolder = folder.path();
-  const auto fresh = sculptAll(specimen, options);
-  const MeshCache cache(folder.path());
-  const std::string key = shapeKey(specimen, {0}, 1000);
-  const auto size = std::filesystem::file_size(cache.fileOf(key));
-  for (const std::uintmax_t keep : {std::uintmax_t{0}, std::uintmax_t{10}, std::uintmax_t{20}, size / 2, size - 1}) {
-    std::filesystem::resize_file(cache.fileOf(key), keep);
-    EXPECT_FALSE(cache.read(key).has_value()) << keep;
-    EXPECT_TRUE(sameBone(*fresh[0], *sculptAll(specimen, options)[0]));
-    EXPECT_TRUE(cache.read(key).has_value()) << "rewritten";
-  }
-  std::fstream file(cache.fileOf(key), std::ios::in | std::ios::out | std::ios::binary);
-  file.seekp(static_cast<std::streamoff>(size / 3));
-  file.put('!').put('?').put('!');
-  file.close();
-  EXPECT_FALSE(cache.read(key).has_value()) << "three bytes changed";
-}
-
-TEST(Sketch, MakesRoughlyOnlyWhatWasNotKept) {
+TEST(PreviewMeshes, MakesRoughlyOnlyWhatWasNotKept) {
   const Folder folder;
   const Specimen specimen = fewBones();
   SculptOptions options;
   options.triangleBudget = 12000;
   options.cacheFolder = folder.path();
-  const Sketch all = sketchAll(specimen, options);
+  const PreviewMeshes all = previewAll(specimen, options);
   EXPECT_TRUE(all.rough);
   ASSERT_EQ(all.meshes.size(), specimen.bones.size());
   EXPECT_TRUE(std::filesystem::is_empty(folder.path())) << "a rough bone is not kept";
@@ -304,22 +264,16 @@ TEST(Sketch, MakesRoughlyOnlyWhatWasNotKept) {
   for (std::size_t i = 0; i < fine.size(); ++i)
     EXPECT_LT(all.meshes[i]->levels[0].triangles.size(), fine[i]->levels[0].triangles.size());
 
-  const Sketch kept = sketchAll(specimen, options);
+  const PreviewMeshes kept = previewAll(specimen, options);
   EXPECT_FALSE(kept.rough);
   for (std::size_t i = 0; i < fine.size(); ++i) EXPECT_TRUE(sameBone(*kept.meshes[i], *fine[i]));
 
-  std::filesystem::remove(MeshCache(folder.path()).fileOf(shapeKey(specimen, {1}, options.triangleBudget)));
-  const Sketch one = sketchAll(specimen, options);
+  std::filesystem::remove(
+      BoneCache(folder.path()).fileOf(BoneCache::Kind::Mesh, shapeKey(specimen, {1}, options.triangleBudget)));
+  const PreviewMeshes one = previewAll(specimen, options);
   EXPECT_TRUE(one.rough);
   EXPECT_TRUE(sameBone(*one.meshes[0], *fine[0]));
   EXPECT_LT(one.meshes[1]->levels[0].triangles.size(), fine[1]->levels[0].triangles.size());
-}
-
-TEST(Cache, WithoutAFolderOrWithABadOneNothingFails) {
-  SculptOptions options;
-  options.triangleBudget = 500;
-  options.cacheFolder = "/proc/no/such/folder";
-  EXPECT_FALSE(sculptAll(fewBones(), options).empty());
 }
 
 TEST(ShapeKey, ChangesWithWhateverTheShapeDependsOn) {

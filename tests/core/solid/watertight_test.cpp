@@ -6,10 +6,11 @@
 #include <numbers>
 #include <stdexcept>
 
-#include "core/solid/mesh/close_holes.h"
+#include "core/solid/mesh/seams.h"
 #include "tests/core/solid/posed_animal.h"
 #include "tests/support/line_volume.h"
 #include "tests/support/sample_animal.h"
+#include "ui/words/say.h"
 
 namespace zyga::solid {
 namespace {
@@ -48,8 +49,8 @@ LooseBones twoBalls(double radius, double apart) {
 std::string refusal(const PosedSkeleton& skeleton, const WatertightOptions& options) {
   try {
     watertight(skeleton, options);
-  } catch (const std::invalid_argument& e) {
-    return e.what();
+  } catch (const reason::Failure& e) {
+    return ui::sayFailure(e).toStdString();
   }
   return "made";
 }
@@ -129,7 +130,7 @@ TEST(Watertight, AVoxelTooSmallForMemoryIsRefusedWithOneThatFits) {
   WatertightOptions options = at(0.0002);
   options.memory = 100 << 20;
   const std::string told = refusal(bones.posed(), options);
-  EXPECT_THAT(told, HasSubstr("a voxel of 0.2 mm would need about"));
+  EXPECT_THAT(told, HasSubstr("a voxel of 0.2\u00A0mm would need about"));
   const double smallest = smallestVoxel(bones.posed(), options.memory);
   EXPECT_GT(smallest, 0.0002);
   EXPECT_LT(smallest, 0.01);
@@ -147,10 +148,9 @@ TEST(Watertight, StopsWhenCancelled) {
   for (const double share : {0.01, 0.3, 0.75}) {
     std::atomic<bool> cancel{false};
     WatertightOptions options = at(0.005);
-    options.cancel = &cancel;
-    options.progress = [&](double done) {
+    options.task = task::Task(&cancel, [&](double done) {
       if (done >= share) cancel = true;
-    };
+    });
     EXPECT_TRUE(watertight(bones.posed(), options).mesh.empty()) << share;
   }
 }

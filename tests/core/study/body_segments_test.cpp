@@ -4,29 +4,27 @@
 
 #include <numbers>
 
-#include "core/study/mass/bone_points.h"
-#include "tests/core/kinematics/standing_animal.h"
+#include "tests/core/study/standing_scenario.h"
 
 namespace zyga::study {
 namespace {
 
 using Eigen::Vector3d;
-using kinematics::StandingAnimal;
 
 TEST(BodySegments, CoverEveryPartAndMirrorEachOther) {
-  const StandingAnimal animal;
-  const auto segments = bodySegments(animal.s, animal.rest);
+  const range::Scenario animal = standingScenario();
+  const auto segments = bodySegments(animal);
   std::array<double, kBodyParts> volumes{};
   for (const auto& segment : segments) {
-    EXPECT_GT(segment.hullVolume, 0) << title(segment.part) << " " << animal.s[segment.bone].id;
+    EXPECT_GT(segment.hullVolume, 0) << idOf(segment.part) << " " << animal.specimen()[segment.bone].id;
     volumes.at(static_cast<std::size_t>(segment.part)) += segment.hullVolume;
   }
   for (const double volume : volumes) EXPECT_GT(volume, 0);
   for (const auto& segment : segments) {
-    const auto mirror = mirrored(animal.s[segment.bone].name);
-    if (mirror == animal.s[segment.bone].name) continue;
-    const auto other =
-        std::find_if(segments.begin(), segments.end(), [&](const auto& s) { return animal.s[s.bone].name == mirror; });
+    const auto mirror = mirrored(animal.specimen()[segment.bone].name);
+    if (mirror == animal.specimen()[segment.bone].name) continue;
+    const auto other = std::find_if(segments.begin(), segments.end(),
+                                    [&](const auto& s) { return animal.specimen()[s.bone].name == mirror; });
     ASSERT_NE(other, segments.end());
     EXPECT_NEAR(other->hullVolume, segment.hullVolume, 1e-12);
     EXPECT_NEAR((other->p_BCentre - segment.p_BCentre.cwiseProduct(Vector3d(1, -1, 1))).norm(), 0, 1e-9);
@@ -36,9 +34,9 @@ TEST(BodySegments, CoverEveryPartAndMirrorEachOther) {
 // Most of a sauropod is trunk: 70 % of the volume of one, in a comment of Taylor's on his own 2009 model.
 TEST(BodySegments, TheTrunkIsMostOfTheBody) {
   for (const auto plan : {anatomy::BodyPlan::HighBrowser, anatomy::BodyPlan::LowBrowser}) {
-    const StandingAnimal animal(plan);
+    const range::Scenario animal = standingScenario(plan);
     double trunk = 0, all = 0;
-    for (const auto& segment : bodySegments(animal.s, animal.rest)) {
+    for (const auto& segment : bodySegments(animal)) {
       all += segment.hullVolume;
       if (segment.part == BodyPart::Trunk) trunk += segment.hullVolume;
     }
@@ -48,10 +46,10 @@ TEST(BodySegments, TheTrunkIsMostOfTheBody) {
 }
 
 TEST(BodySegments, ANeckPieceIsNotLongerThanItsVertebra) {
-  const StandingAnimal animal;
-  for (const auto& segment : bodySegments(animal.s, animal.rest)) {
+  const range::Scenario animal = standingScenario();
+  for (const auto& segment : bodySegments(animal)) {
     if (segment.part != BodyPart::Neck) continue;
-    const auto& bone = animal.s[segment.bone];
+    const auto& bone = animal.specimen()[segment.bone];
     EXPECT_TRUE(isVertebra(bone.name.kind)) << bone.id;
     const double width = bone.measures.valueOr(anatomy::Measure::DiapophysisWidth, 0);
     const double height = 3 * bone.measures.valueOr(anatomy::Measure::SpineHeight, 0);
@@ -61,9 +59,9 @@ TEST(BodySegments, ANeckPieceIsNotLongerThanItsVertebra) {
 }
 
 TEST(Weigh, TheWholeIsTheSumOfItsPartsAndTurnsWithTheAnimal) {
-  const StandingAnimal animal;
-  const auto segments = bodySegments(animal.s, animal.rest);
-  const auto X_WB = kinematics::place(animal.s, animal.rest, animal.pose);
+  const range::Scenario animal = standingScenario();
+  const auto segments = bodySegments(animal);
+  const auto X_WB = animal.placement();
   const auto body = weigh(segments, {}, X_WB);
   double sum = 0;
   for (const double mass : body.byPart) sum += mass;
@@ -71,18 +69,18 @@ TEST(Weigh, TheWholeIsTheSumOfItsPartsAndTurnsWithTheAnimal) {
   EXPECT_NEAR(body.mass.low, 0.8 * body.mass.mass, 1e-6);
   EXPECT_NEAR(body.p_WCentre.y(), 0, 1e-9);
 
-  auto turned = animal.pose;
+  auto turned = animal.pose();
   const Eigen::Isometry3d X(Eigen::Translation3d(1, 2, 0) * Eigen::AngleAxisd(0.7, Vector3d::UnitZ()));
-  turned.X_WRoot = X * animal.pose.X_WRoot;
-  const auto moved = weigh(segments, {}, kinematics::place(animal.s, animal.rest, turned));
+  turned.X_WRoot = X * animal.pose().X_WRoot;
+  const auto moved = weigh(segments, {}, animal.withPose(turned).placement());
   EXPECT_NEAR((moved.p_WCentre - X * body.p_WCentre).norm(), 0, 1e-9);
   EXPECT_NEAR(moved.mass.mass, body.mass.mass, 1e-6);
 }
 
 TEST(Weigh, ADenserNeckWeighsMoreAndPullsForwards) {
-  const StandingAnimal animal;
-  const auto segments = bodySegments(animal.s, animal.rest);
-  const auto X_WB = kinematics::place(animal.s, animal.rest, animal.pose);
+  const range::Scenario animal = standingScenario();
+  const auto segments = bodySegments(animal);
+  const auto X_WB = animal.placement();
   Densities dense;
   dense[BodyPart::Neck] *= 2;
   const auto before = weigh(segments, {}, X_WB), after = weigh(segments, dense, X_WB);
@@ -93,8 +91,8 @@ TEST(Weigh, ADenserNeckWeighsMoreAndPullsForwards) {
 }
 
 TEST(BonePoints, ReachTheOutsideOfTheBone) {
-  const StandingAnimal animal;
-  const auto& femur = animal.s[*animal.s.findBone("femur.L")];
+  const range::Scenario animal = standingScenario();
+  const auto& femur = animal.specimen()[*animal.specimen().findBone("femur.L")];
   double least = 1e9, most = -1e9;
   for (const auto& p : bonePoints(femur)) {
     least = std::min(least, p.z());

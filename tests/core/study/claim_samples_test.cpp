@@ -5,10 +5,9 @@
 #include "core/kinematics/bend.h"
 #include "core/kinematics/feet.h"
 #include "core/kinematics/stand_readings.h"
-#include "core/range/neutral.h"
 #include "core/range/reach_ranges.h"
+#include "core/study/claims/claim_answer.h"
 #include "core/study/claims/claim_site.h"
-#include "core/study/claims/claim_words.h"
 #include "core/study/reach/elevation.h"
 #include "core/study/stances/stances.h"
 #include "tests/support/sample_animal.h"
@@ -20,46 +19,48 @@ namespace {
 using Eigen::Vector3d;
 using kinematics::Pose;
 using test::kDegree;
-using testing::HasSubstr;
 
 struct Animal {
-  anatomy::Specimen specimen;
-  range::Assumptions assumptions;
-  kinematics::Articulation articulation;
-  Pose pose;
+  range::Scenario scenario;
 
-  explicit Animal(anatomy::Specimen made) : specimen(std::move(made)) {
+  explicit Animal(anatomy::Specimen made) {
+    range::Assumptions assumptions;
     assumptions.neck.amount = assumptions.trunk.amount = assumptions.tail.amount = 4.5;
-    articulation = range::articulate(specimen, assumptions);
-    pose = takeStance(specimen, articulation, assumptions, Pose::neutral(specimen), Stance::Alert).pose;
+    const Pose neutral = Pose::neutral(made);
+    const range::Scenario plain(std::make_shared<const anatomy::Specimen>(std::move(made)), assumptions, neutral);
+    scenario = plain.withPose(takeStance(plain, Stance::Alert).pose);
   }
+  const anatomy::Specimen& specimen() const { return scenario.specimen(); }
+  const Pose& pose() const { return scenario.pose(); }
   ClaimAnswer ask(const Claim& claim, const ClaimOptions& options = {.needs = false}) const {
-    return answerClaim(specimen, articulation, assumptions, pose, claim, options);
+    return answerClaim(scenario, claim, options).value();
+  }
+  kinematics::Placement placed(const Pose& at) const {
+    return kinematics::place(specimen(), scenario.articulation(), at);
   }
   Vector3d snout(const Pose& at) const {
-    const auto skull = *specimen.findBone("skull");
-    return kinematics::place(specimen, articulation, at)[skull.value] * specimen[skull].landmark("snout");
+    const auto skull = *specimen().findBone("skull");
+    return placed(at)[skull.value] * specimen()[skull].landmark("snout");
   }
-  kinematics::StandReadings readings(const Pose& at) const {
-    return kinematics::readStand(specimen, kinematics::place(specimen, articulation, at));
-  }
+  kinematics::StandReadings readings(const Pose& at) const { return kinematics::readStand(specimen(), placed(at)); }
 };
 
 class SampleClaims : public testing::TestWithParam<const char*> {
  protected:
   /// Nothing moved but the joints that may bend, and those are inside their ranges.
   void expectHonest(const Claim& claim, const ClaimAnswer& answer) const {
-    const ClaimSite site = siteOf(animal_.specimen, animal_.articulation, animal_.pose, claim);
-    EXPECT_TRUE(answer.pose.X_WRoot.matrix() == animal_.pose.X_WRoot.matrix());
-    for (std::size_t j = 0; j < animal_.specimen.joints.size(); ++j) {
+    const ClaimSite site = siteOf(animal_.scenario, claim);
+    EXPECT_TRUE(answer.pose.X_WRoot.matrix() == animal_.pose().X_WRoot.matrix());
+    for (std::size_t j = 0; j < animal_.specimen().joints.size(); ++j) {
       const kinematics::JointIndex joint{j};
       if (std::find(site.joints.begin(), site.joints.end(), joint) == site.joints.end()) {
-        EXPECT_EQ(answer.pose[joint], animal_.pose[joint]);
+        EXPECT_EQ(answer.pose[joint], animal_.pose()[joint]);
         continue;
       }
-      EXPECT_NE(range::levelAt(animal_.specimen, animal_.articulation, animal_.assumptions, joint, answer.pose[joint]),
+      EXPECT_NE(range::levelAt(animal_.specimen(), animal_.scenario.articulation(), animal_.scenario.assumptions(),
+                               joint, answer.pose[joint]),
                 range::Level::Beyond)
-          << animal_.specimen[joint].id;
+          << animal_.specimen()[joint].id;
     }
   }
 
@@ -69,8 +70,7 @@ class SampleClaims : public testing::TestWithParam<const char*> {
 TEST_P(SampleClaims, noStanceRaisesTheHeadHigherThanTheBest) {
   const Claim claim{ClaimKind::HeadHeight, Bound::AtLeast, 25};
   const ClaimAnswer answer = animal_.ask(claim);
-  const StanceAnswer browsing =
-      takeStance(animal_.specimen, animal_.articulation, animal_.assumptions, animal_.pose, Stance::Browse);
+  const StanceAnswer browsing = takeStance(animal_.scenario, Stance::Browse);
   EXPECT_GE(answer.best.value(), animal_.snout(browsing.pose).z());
   EXPECT_NEAR(animal_.snout(answer.pose).z(), *answer.best, 1e-9);
   EXPECT_FALSE(answer.stopping.empty());
@@ -80,15 +80,15 @@ TEST_P(SampleClaims, noStanceRaisesTheHeadHigherThanTheBest) {
 // The general solver of reaching, sent far over the animal, comes no higher.
 TEST_P(SampleClaims, reachingComesNoHigherThanTheBest) {
   const ClaimAnswer answer = animal_.ask({ClaimKind::HeadHeight, Bound::AtLeast, 25});
-  const range::ReachRanges ranges(animal_.specimen, animal_.articulation, animal_.assumptions);
+  const range::ReachRanges ranges(animal_.specimen(), animal_.scenario.articulation(), animal_.scenario.assumptions());
   kinematics::Reach wish;
-  wish.joints = kinematics::neckChain(animal_.specimen);
+  wish.joints = kinematics::neckChain(animal_.specimen());
   wish.motions = {true, false, false};
-  wish.bone = *animal_.specimen.findBone("skull");
-  wish.p_BPoint = animal_.specimen[wish.bone].landmark("snout");
-  wish.p_WTarget = animal_.snout(animal_.pose) + Vector3d(0, 0, 400);
+  wish.bone = *animal_.specimen().findBone("skull");
+  wish.p_BPoint = animal_.specimen()[wish.bone].landmark("snout");
+  wish.p_WTarget = animal_.snout(animal_.pose()) + Vector3d(0, 0, 400);
   const kinematics::Reached reached =
-      kinematics::reach(animal_.specimen, animal_.articulation, ranges, animal_.pose, wish);
+      kinematics::reach(animal_.specimen(), animal_.scenario.articulation(), ranges, animal_.pose(), wish);
   EXPECT_LE(reached.p_WPoint.z(), *answer.best + 1e-3);
   EXPECT_NEAR(reached.p_WPoint.z(), *answer.best, 0.02);
 }
@@ -96,7 +96,7 @@ TEST_P(SampleClaims, reachingComesNoHigherThanTheBest) {
 // The study of elevation finds its highest snout by another way: over the slopes that each link may take.
 TEST_P(SampleClaims, theBestIsTheHighestSnoutOfTheStudy) {
   const ClaimAnswer answer = animal_.ask({ClaimKind::HeadHeight, Bound::AtLeast, 25});
-  const Elevation study = elevation({animal_.specimen, animal_.articulation, animal_.assumptions, animal_.pose});
+  const Elevation study = elevation(animal_.scenario);
   EXPECT_NEAR(study[NeckCarriage::Highest].carriage.snoutHeight, answer.best.value(), 1e-4);
 }
 
@@ -124,10 +124,10 @@ TEST_P(SampleClaims, slopesAreTheReadingsOfTheStand) {
 }
 
 TEST_P(SampleClaims, pointsAreReachedWhereTheClaimHasThem) {
-  const Claim claim{ClaimKind::HeadAhead, Bound::AtLeast, animal_.snout(animal_.pose).z() - 0.5, 0};
-  const ClaimSite site = siteOf(animal_.specimen, animal_.articulation, animal_.pose, claim);
+  const Claim claim{ClaimKind::HeadAhead, Bound::AtLeast, animal_.snout(animal_.pose()).z() - 0.5, 0};
+  const ClaimSite site = siteOf(animal_.scenario, claim);
   Claim there = claim;
-  there.ahead = (animal_.snout(animal_.pose) - site.p_WForefeet).dot(site.ahead_W) + 0.2;
+  there.ahead = (animal_.snout(animal_.pose()) - site.p_WForefeet).dot(site.ahead_W) + 0.2;
   const ClaimAnswer answer = animal_.ask(there);
   ASSERT_TRUE(answer.supported);
   const Vector3d miss = animal_.snout(answer.pose) - site.pointAt(there.ahead, there.value);
@@ -157,10 +157,11 @@ TEST_P(SampleClaims, theGroundOutOfReachIsToldWithTheNearestPlace) {
 TEST_P(SampleClaims, theBestFallsAsTheOverlapRuleRises) {
   double last = 1e9;
   for (const double overlap : {0.0, 0.2, 0.4, 0.5, 0.6, 0.8, 0.9}) {
-    range::Assumptions assumptions = animal_.assumptions;
+    range::Assumptions assumptions = animal_.scenario.assumptions();
     assumptions.leastOverlap = overlap;
-    const ClaimAnswer answer = answerClaim(animal_.specimen, animal_.articulation, assumptions, animal_.pose,
-                                           {ClaimKind::HeadHeight, Bound::AtLeast, 25}, {.needs = false});
+    const ClaimAnswer answer = answerClaim(animal_.scenario.withAssumptions(assumptions),
+                                           {ClaimKind::HeadHeight, Bound::AtLeast, 25}, {.needs = false})
+                                   .value();
     if (!answer.best) break;
     EXPECT_LE(*answer.best, last + 1e-6) << overlap;
     last = *answer.best;
@@ -174,20 +175,18 @@ TEST_P(SampleClaims, theNeedsAreWhereTheAnswerTurns) {
   ASSERT_FALSE(answer.supported);
   ASSERT_TRUE(answer.leastOverlap);
   EXPECT_LT(*answer.leastOverlap, 0.5);
-  range::Assumptions assumptions = animal_.assumptions;
-  const auto supportedAt = [&](double overlap) {
-    assumptions.leastOverlap = overlap;
-    return answerClaim(animal_.specimen, animal_.articulation, assumptions, animal_.pose, claim, {.needs = false})
-        .supported;
+  range::Assumptions assumptions = animal_.scenario.assumptions();
+  const auto supported = [&] {
+    return answerClaim(animal_.scenario.withAssumptions(assumptions), claim, {.needs = false})->supported;
   };
-  EXPECT_TRUE(supportedAt(*answer.leastOverlap));
-  EXPECT_FALSE(supportedAt(*answer.leastOverlap + 2e-4));
+  assumptions.leastOverlap = *answer.leastOverlap;
+  EXPECT_TRUE(supported());
+  assumptions.leastOverlap = *answer.leastOverlap + 2e-4;
+  EXPECT_FALSE(supported());
   if (!answer.leastCartilage) return;
-  assumptions = animal_.assumptions;
+  assumptions = animal_.scenario.assumptions();
   assumptions.neck.amount = *answer.leastCartilage;
-  EXPECT_TRUE(answerClaim(animal_.specimen, range::articulate(animal_.specimen, assumptions), assumptions, animal_.pose,
-                          claim, {.needs = false})
-                  .supported);
+  EXPECT_TRUE(supported());
 }
 
 /// Left and right exchanged gives the same answer to a claim seen from the side.
@@ -203,9 +202,9 @@ TEST_P(SampleClaims, aMirroredAnimalGetsTheSameAnswer) {
        {Claim{ClaimKind::HeadHeight, Bound::AtLeast, 6}, Claim{ClaimKind::NeckSlope, Bound::AtLeast, 0.9},
         Claim{ClaimKind::NeckBaseSlope, Bound::AtMost, 0.1}}) {
     const ClaimAnswer a = one.ask(claim), b = other.ask(claim);
-    EXPECT_EQ(a.supported, b.supported) << sentence(claim);
-    EXPECT_NEAR(a.best.value(), b.best.value(), 1e-4) << sentence(claim);
-    EXPECT_EQ(a.stopping.size(), b.stopping.size()) << sentence(claim);
+    EXPECT_EQ(a.supported, b.supported) << traitsOf(claim.kind).word;
+    EXPECT_NEAR(a.best.value(), b.best.value(), 1e-4) << traitsOf(claim.kind).word;
+    EXPECT_EQ(a.stopping.size(), b.stopping.size()) << traitsOf(claim.kind).word;
   }
 }
 
@@ -219,16 +218,15 @@ TEST_P(SampleClaims, theSameQuestionHasTheSameAnswerToTheBit) {
 }
 
 TEST_P(SampleClaims, aJointThatNothingJudgesStaysAndIsNamed) {
-  Animal animal(test::sampleAnimal(GetParam()));
-  const kinematics::JointIndex joint = jointsOf(animal.specimen, Chain::Neck)[3];
-  animal.specimen.joints[joint.value].kind = anatomy::JointKind::Typed;
-  animal.specimen.joints[joint.value].typed.reset();
+  anatomy::Specimen specimen = test::sampleAnimal(GetParam());
+  const kinematics::JointIndex joint = jointsOf(specimen, Chain::Neck)[3];
+  specimen.joints[joint.value].kind = anatomy::JointKind::Typed;
+  specimen.joints[joint.value].typed.reset();
+  const Animal animal(specimen);
   const Claim claim{ClaimKind::HeadHeight, Bound::AtLeast, 25};
   const ClaimAnswer answer = animal.ask(claim);
   EXPECT_THAT(answer.notJudged, testing::ElementsAre(joint));
-  EXPECT_EQ(answer.pose[joint], animal.pose[joint]);
-  const ClaimWords words = claimWords(animal.specimen, animal.assumptions, claim, answer);
-  EXPECT_THAT(words.notes, testing::Contains(HasSubstr("Nothing judges " + animal.specimen[joint].id)));
+  EXPECT_EQ(answer.pose[joint], animal.pose()[joint]);
 }
 
 INSTANTIATE_TEST_SUITE_P(Animals, SampleClaims, testing::Values("high_browser", "low_browser"));

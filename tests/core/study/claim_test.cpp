@@ -3,8 +3,11 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/range/neutral.h"
-#include "core/study/claims/claim_answer.h"
+#include <atomic>
+#include <thread>
+
+#include "core/study/claims/claim_book.h"
+#include "core/study/claims/claim_site.h"
 #include "tests/support/three_joint_neck.h"
 #include "tests/support/two_vertebrae.h"
 
@@ -15,11 +18,15 @@ using test::kDegree;
 using test::ThreeJointNeck;
 using testing::ElementsAre;
 
-ClaimAnswer ask(const ThreeJointNeck& neck, const Claim& claim) {
-  const anatomy::Specimen specimen = test::specimenOf(neck);
-  return answerClaim(specimen, kinematics::restArticulation(specimen), {}, test::poseOf(neck, specimen), claim,
-                     {.needs = false});
+range::Scenario scenarioOf(const ThreeJointNeck& neck) {
+  auto specimen = std::make_shared<const anatomy::Specimen>(test::specimenOf(neck));
+  return {specimen, {}, test::poseOf(neck, *specimen)};
 }
+
+ClaimAnswer ask(const range::Scenario& scenario, const Claim& claim) {
+  return answerClaim(scenario, claim, {.needs = false}).value();
+}
+ClaimAnswer ask(const ThreeJointNeck& neck, const Claim& claim) { return ask(scenarioOf(neck), claim); }
 
 std::array<double, 3> anglesOf(const ClaimAnswer& answer) {
   return {answer.pose.angles[0][0], answer.pose.angles[1][0], answer.pose.angles[2][0]};
@@ -62,7 +69,13 @@ TEST(ClaimByHand, headHeightIsThatOfTheUpperLimits) {
   EXPECT_THAT(ids, ElementsAre("C2-D1", "C1-C2", "skull-C1"));
   EXPECT_NEAR(sum, 1, 1e-12);
   ASSERT_FALSE(answer.stopping.empty());
-  EXPECT_EQ(answer.stopping.front().text, "C2-D1 dorsiflexion 30°: limit 30° (by construction)");
+  const ClaimStop& worst = answer.stopping.front();
+  EXPECT_FALSE(worst.atNoAngle);
+  EXPECT_EQ(worst.stop.motion, 0);
+  EXPECT_GT(worst.stop.sign, 0);
+  EXPECT_NEAR(worst.stop.turned, 30 * kDegree, 1e-9);
+  EXPECT_EQ(worst.stop.stop.kind, range::FindingKind::TypedLimit);
+  EXPECT_NEAR(worst.stop.stop.limit, 30 * kDegree, 1e-9);
 }
 
 TEST(ClaimByHand, theAnswerTurnsExactlyAtTheBest) {
@@ -148,13 +161,12 @@ INSTANTIATE_TEST_SUITE_P(TrunkSlopes, ClaimByBruteForce, testing::Values(-40.0, 
 
 TEST(Claim, thePresentPoseShowsWhatItShows) {
   const ThreeJointNeck neck = stiffNeck();
-  const anatomy::Specimen specimen = test::specimenOf(neck);
-  kinematics::Pose pose = test::poseOf(neck, specimen);
+  const range::Scenario neutral = scenarioOf(neck);
+  kinematics::Pose pose = neutral.pose();
   pose.angles[0][0] = 12 * kDegree;
   const double height = neck.snout({12 * kDegree, 0, 0}).y();
   const auto at = [&](double claimed) {
-    return answerClaim(specimen, kinematics::restArticulation(specimen), {}, pose,
-                       {ClaimKind::HeadHeight, Bound::AtLeast, claimed}, {.needs = false});
+    return ask(neutral.withPose(pose), {ClaimKind::HeadHeight, Bound::AtLeast, claimed});
   };
   EXPECT_EQ(at(height - 1e-6).pose, pose);
   EXPECT_TRUE(at(height + 1e-6).supported);
@@ -162,24 +174,31 @@ TEST(Claim, thePresentPoseShowsWhatItShows) {
 }
 
 TEST(Claim, aPosePastItsRangeShowsNothing) {
-  const ThreeJointNeck neck = stiffNeck();
-  const anatomy::Specimen specimen = test::specimenOf(neck);
-  kinematics::Pose pose = test::poseOf(neck, specimen);
+  const range::Scenario neutral = scenarioOf(stiffNeck());
+  kinematics::Pose pose = neutral.pose();
   pose.angles[0][0] = 80 * kDegree;
-  const ClaimAnswer answer = answerClaim(specimen, kinematics::restArticulation(specimen), {}, pose,
-                                         {ClaimKind::HeadHeight, Bound::AtLeast, 3.6}, {.needs = false});
+  const ClaimAnswer answer = ask(neutral.withPose(pose), {ClaimKind::HeadHeight, Bound::AtLeast, 3.6});
   EXPECT_FALSE(answer.supported);
   EXPECT_NEAR(answer.pose.angles[0][0], 30 * kDegree, 1e-9);
 }
 
 TEST(Claim, tellsWhatIsLackingAndWhatMakesNoSense) {
   const ThreeJointNeck neck = stiffNeck();
-  EXPECT_EQ(ask(neck, {ClaimKind::TailBaseLevel, Bound::AtLeast, 0.1}).unanswerable,
-            "the specimen has no five caudals");
-  EXPECT_EQ(ask(neck, {ClaimKind::SnoutToGround, Bound::AtLeast, 2}).unanswerable, "the specimen has no forefeet");
-  EXPECT_EQ(ask(neck, {ClaimKind::HeadHeight, Bound::AtLeast, std::nan("")}).unanswerable,
-            "the value of a claim on head height must be from 0 m to 30 m");
-  EXPECT_FALSE(ask(neck, {ClaimKind::HeadHeight, Bound::AtMost, 3}).unanswerable.empty());
+  EXPECT_EQ(ask(neck, {ClaimKind::TailBaseLevel, Bound::AtLeast, 0.1}).unanswerable.id, kClaimNeedsFiveCaudals);
+  EXPECT_EQ(ask(neck, {ClaimKind::SnoutToGround, Bound::AtLeast, 2}).unanswerable.id, kClaimNeedsForefeet);
+  const reason::Reason noNumber = ask(neck, {ClaimKind::HeadHeight, Bound::AtLeast, std::nan("")}).unanswerable;
+  using reason::Quantity, reason::Unit;
+  EXPECT_EQ(noNumber,
+            reason::Reason(kClaimValueOutOfBounds, {reason::Term{"claim.kind.head-height"}, Quantity{0, Unit::Distance},
+                                                    Quantity{30, Unit::Distance}}));
+  EXPECT_EQ(ask(neck, {ClaimKind::HeadHeight, Bound::AtMost, 3}).unanswerable.id, kClaimHasNoUpperBound);
+}
+
+TEST(Claim, usualClaimsMakeSense) {
+  for (const ClaimKind kind : kClaimKinds) {
+    EXPECT_EQ(traitsOf(kind).kind, kind);
+    EXPECT_TRUE(validate(usualClaim(kind)).empty());
+  }
 }
 
 /// Two vertebrae with facets of length L = 60 mm sliding on an arc of radius R = 200 mm; C6 is the neck's base here.
@@ -191,9 +210,11 @@ struct Arc {
     // Overlap alone is to decide.
     assumptions.facetContactTolerated = assumptions.facetGapTolerated = 10;
   }
+  range::Scenario scenario() const {
+    return {std::make_shared<const anatomy::Specimen>(specimen), assumptions, kinematics::Pose::neutral(specimen)};
+  }
   ClaimAnswer ask(double slope) const {
-    return answerClaim(specimen, range::articulate(specimen, assumptions), assumptions,
-                       kinematics::Pose::neutral(specimen), {ClaimKind::NeckBaseSlope, Bound::AtLeast, slope});
+    return answerClaim(scenario(), {ClaimKind::NeckBaseSlope, Bound::AtLeast, slope}).value();
   }
 };
 
@@ -218,7 +239,7 @@ TEST(ClaimNeeds, leastCartilageFollowsThePublishedLaw) {
     const ClaimAnswer answer = Arc().ask(byOverlap + 0.02 * percent);
     EXPECT_FALSE(answer.supported);
     EXPECT_NEAR(answer.leastCartilage.value(), percent, 0.03 * percent + 0.05);
-    EXPECT_EQ(answer.mostCartilage.value(), kMostCartilage);
+    EXPECT_EQ(answer.mostCartilage.value(), kMaxCartilage);
   }
   EXPECT_EQ(Arc().ask(0).leastCartilage.value(), 0);
 }
@@ -230,27 +251,91 @@ TEST(ClaimNeeds, noneWhereNoValueDoes) {
 }
 
 TEST(ClaimNeeds, stopWhenCancelledAndTellHowFarTheyAre) {
-  const Arc arc;
+  const range::Scenario scenario = Arc().scenario();
   std::atomic<bool> cancel = false;
-  std::size_t last = 0, calls = 0;
+  double last = 0;
+  std::size_t calls = 0;
   const auto ask = [&](std::size_t cancelAt) {
-    calls = last = 0;
-    ClaimOptions options;
-    options.cancel = &cancel;
-    options.progress = [&](std::size_t done, std::size_t total) {
-      EXPECT_GE(done, last);
-      EXPECT_LE(done, total);
-      last = done;
+    last = 0;
+    calls = 0;
+    const task::Task task(&cancel, [&](double share) {
+      EXPECT_GE(share, last);
+      EXPECT_LE(share, 1);
+      last = share;
       if (++calls == cancelAt) cancel = true;
-    };
-    return answerClaim(arc.specimen, range::articulate(arc.specimen, arc.assumptions), arc.assumptions,
-                       kinematics::Pose::neutral(arc.specimen), {ClaimKind::NeckBaseSlope, Bound::AtLeast, 0.1},
-                       options);
+    });
+    return answerClaim(scenario, {ClaimKind::NeckBaseSlope, Bound::AtLeast, 0.1}, {}, task);
   };
-  EXPECT_FALSE(ask(0).cancelled);
+  EXPECT_TRUE(ask(0));
   EXPECT_GT(calls, 10u);
-  EXPECT_TRUE(ask(4).cancelled);
+  EXPECT_FALSE(ask(4));
   EXPECT_EQ(calls, 4u) << "nothing more was asked";
+}
+
+/// Counts how often the needs of a claim are asked: each question tells once.
+struct Counted {
+  std::atomic<int> told = 0;
+  task::Task task() {
+    return task::Task(nullptr, [this](double) { ++told; });
+  }
+};
+
+TEST(ClaimBook, AsksEveryQuestionOnce) {
+  const range::Scenario scenario = Arc().scenario();
+  const Claim claim{ClaimKind::NeckBaseSlope, Bound::AtLeast, 0.1};
+  ClaimBook book;
+  Counted asked;
+  EXPECT_EQ(book.find(scenario, claim), nullptr);
+  const auto first = book.answer(scenario, claim, asked.task());
+  ASSERT_TRUE(first);
+  const int once = asked.told;
+  EXPECT_GT(once, 10);
+  Claim quoted = claim;
+  quoted.source = "somebody, 2020";
+  EXPECT_EQ(book.answer(scenario, quoted, asked.task()), first) << "who claims it changes no answer";
+  EXPECT_EQ(book.find(scenario, claim), first);
+  // An equal pose and equal assumptions of the same animal are the same scenario.
+  kinematics::Pose bent = scenario.pose();
+  bent.angles[0][0] = 0.05;
+  EXPECT_EQ(book.answer(scenario.withPose(bent).withPose(scenario.pose()), claim, asked.task()), first);
+  EXPECT_EQ(asked.told, once);
+  EXPECT_NE(book.answer(scenario.withPose(bent), claim, asked.task()), first);
+  EXPECT_GT(asked.told, once);
+  EXPECT_EQ(first->best, answerClaim(scenario, claim)->best);
+}
+
+TEST(ClaimBook, ManyThreadsWaitForOneAnswer) {
+  const range::Scenario scenario = Arc().scenario();
+  const Claim claim{ClaimKind::NeckBaseSlope, Bound::AtLeast, 0.1};
+  Counted alone, together;
+  ClaimBook().answer(scenario, claim, alone.task());
+  ClaimBook book;
+  std::vector<std::shared_ptr<const ClaimAnswer>> answers(8);
+  std::vector<std::thread> threads;
+  for (auto& answer : answers) threads.emplace_back([&] { answer = book.answer(scenario, claim, together.task()); });
+  for (std::thread& thread : threads) thread.join();
+  for (const auto& answer : answers) EXPECT_EQ(answer, answers.front());
+  ASSERT_TRUE(answers.front());
+  EXPECT_EQ(together.told, alone.told);
+}
+
+TEST(ClaimBook, WhatIsCancelledIsAskedAgain) {
+  const range::Scenario scenario = Arc().scenario();
+  const Claim claim{ClaimKind::NeckBaseSlope, Bound::AtLeast, 0.1};
+  ClaimBook book;
+  const std::atomic<bool> cancelled = true;
+  EXPECT_EQ(book.answer(scenario, claim, task::Task(&cancelled)), nullptr);
+  EXPECT_EQ(book.size(), 0u);
+  EXPECT_TRUE(book.answer(scenario, claim));
+}
+
+TEST(ClaimBook, KeepsTheLatestOnly) {
+  const range::Scenario scenario = Arc().scenario();
+  ClaimBook book(3);
+  for (int i = 0; i < 5; ++i) book.answer(scenario, {ClaimKind::NeckBaseSlope, Bound::AtLeast, 0.01 * i});
+  EXPECT_EQ(book.size(), 3u);
+  EXPECT_EQ(book.find(scenario, {ClaimKind::NeckBaseSlope, Bound::AtLeast, 0.01}), nullptr);
+  EXPECT_TRUE(book.find(scenario, {ClaimKind::NeckBaseSlope, Bound::AtLeast, 0.04}));
 }
 
 }  // namespace

@@ -3,10 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <stdexcept>
-
 #include "core/kinematics/stand_readings.h"
-#include "core/range/neutral.h"
 #include "tests/support/sample_animal.h"
 
 namespace zyga::study {
@@ -15,9 +12,8 @@ namespace {
 struct Animal {
   anatomy::Specimen specimen = test::sampleAnimal("high_browser");
   range::Assumptions assumptions;
-  kinematics::Articulation articulation = range::articulate(specimen, assumptions);
   kinematics::Pose pose = kinematics::Pose::neutral(specimen);
-  Subject subject() const { return {specimen, articulation, assumptions, pose}; }
+  range::Scenario scenario() const { return {std::make_shared<const anatomy::Specimen>(specimen), assumptions, pose}; }
 };
 
 TEST(ComparePoses, TellsTheJointsThatDifferAndNoOthers) {
@@ -26,7 +22,7 @@ TEST(ComparePoses, TellsTheJointsThatDifferAndNoOthers) {
   const auto neck = *b.specimen.findJoint("C6-C7"), tail = *b.specimen.findJoint("Ca3-Ca4");
   b.pose[neck] = {0.9, 0, 0};
   b.pose[tail] = {0, -0.02, 0.01};
-  const Comparison comparison = compare(a.subject(), b.subject());
+  const Comparison comparison = study::compare(a.scenario(), b.scenario());
   ASSERT_EQ(comparison.joints.size(), 2U);
   for (const ComparedJoint& joint : comparison.joints) {
     const bool isNeck = joint.joint == neck;
@@ -42,12 +38,12 @@ TEST(ComparePoses, ReadsTheSameHeightsAsTheStandDoes) {
   const Animal a;
   Animal b;
   b.pose.X_WRoot.translation().z() += 0.25;
-  const Comparison comparison = compare(a.subject(), b.subject());
+  const Comparison comparison = study::compare(a.scenario(), b.scenario());
   EXPECT_TRUE(comparison.joints.empty());
   int lengths = 0;
   for (const ComparedReading& reading : comparison.readings) {
-    const bool height = reading.words.find("over the ground") != std::string::npos;
-    EXPECT_NEAR(reading.second - reading.first, height ? 0.25 : 0, 1e-12) << reading.words;
+    const bool height = idOf(reading.reading).ends_with("over the ground");
+    EXPECT_NEAR(reading.second - reading.first, height ? 0.25 : 0, 1e-12) << idOf(reading.reading);
     lengths += height;
   }
   EXPECT_EQ(lengths, 3);
@@ -57,13 +53,14 @@ TEST(ComparePoses, OnePoseUnderTwoSetsOfAssumptions) {
   Animal a, b;
   const auto joint = *a.specimen.findJoint("C6-C7");
   // Past the rule of half the facet, within that of none.
+  const range::Scenario neutral = a.scenario();
   for (double angle = 0; angle < 1; angle += 0.01) {
     a.pose[joint].x() = angle;
-    if (levelAt(a.specimen, a.articulation, a.assumptions, joint, a.pose[joint]) == range::Level::Beyond) break;
+    if (levelAt(a.specimen, neutral.articulation(), a.assumptions, joint, a.pose[joint]) == range::Level::Beyond) break;
   }
   b.pose = a.pose;
   b.assumptions.leastOverlap = 0;
-  const Comparison comparison = compare(a.subject(), b.subject());
+  const Comparison comparison = study::compare(a.scenario(), b.scenario());
   bool seen = false;
   for (const ComparedJoint& compared : comparison.joints) {
     EXPECT_EQ(compared.difference(), 0);
@@ -77,12 +74,19 @@ TEST(ComparePoses, DifferentAnimalsAreRefusedByName) {
   const Animal a;
   Animal b;
   b.specimen.joints.back().id = "elsewhere";
-  try {
-    compare(a.subject(), b.subject());
-    FAIL();
-  } catch (const std::invalid_argument& e) {
-    EXPECT_THAT(e.what(), testing::HasSubstr("elsewhere in the second"));
-  }
+  const auto refusal = [&]() -> reason::Reason {
+    try {
+      compare(a.scenario(), b.scenario());
+    } catch (const reason::Failure& failure) {
+      return failure.reason();
+    }
+    return {};
+  };
+  EXPECT_EQ(refusal(),
+            reason::Reason(kDifferentJoints, {reason::text(a.specimen.joints.back().id), reason::text("elsewhere")}));
+  b.specimen.joints.pop_back();
+  b.pose.angles.pop_back();
+  EXPECT_EQ(refusal(), reason::Reason(kMoreJoints, {reason::text(a.specimen.joints.back().id)}));
 }
 
 }  // namespace

@@ -47,7 +47,9 @@ double distanceTo(const std::vector<Line>& outlines, const Vector2d& p) {
 
 struct Animal {
   explicit Animal(anatomy::Specimen made) : specimen(std::move(made)) {}
-  Subject subject() const { return {specimen, articulation, assumptions, pose}; }
+  range::Scenario scenario() const {
+    return {std::make_shared<const anatomy::Specimen>(specimen), assumptions, articulation, pose};
+  }
 
   anatomy::Specimen specimen;
   range::Assumptions assumptions;
@@ -76,7 +78,7 @@ EnvelopeOptions quickOutline() {
 class SampleEnvelope : public testing::TestWithParam<const char*> {
  protected:
   const Animal animal_ = standing(GetParam());
-  const Envelope envelope_ = envelope(animal_.subject(), quickOutline()).value();
+  const Envelope envelope_ = envelope(animal_.scenario(), quickOutline()).value();
 };
 
 TEST_P(SampleEnvelope, HoldsBothExtremesAndEveryPoseInsideTheRanges) {
@@ -159,7 +161,7 @@ TEST(Envelope, GroundCutsAwayWhatLiesUnderIt) {
   spec.dorsiflexion = {-90 * kDegree, 90 * kDegree};
   Animal animal(test::smallNeck(spec));
   animal.pose = test::smallPose(animal.specimen, 1);
-  const Envelope e = envelope(animal.subject(), outlineOnly()).value();
+  const Envelope e = envelope(animal.scenario(), outlineOnly()).value();
   EXPECT_NEAR(e.highest.y(), 1 + 2.5, 3 * e.precision);
   EXPECT_NEAR(e.farthest.x(), 2.5, 3 * e.precision);
   ASSERT_FALSE(e.ground.empty());
@@ -179,7 +181,7 @@ TEST(ReachSpace, AgreesWithVoxelsOnASmallNeck) {
   animal.pose = test::smallPose(animal.specimen, 10);  // far from the ground
   ReachSpaceOptions options;
   options.spacing = 0.1;
-  const ReachSpace space = reachSpace(animal.subject(), options).value();
+  const ReachSpace space = reachSpace(animal.scenario(), options).value();
 
   constexpr double kVoxel = 0.1;
   constexpr int kSteps = 40;
@@ -226,9 +228,9 @@ TEST(ReachSpace, IsTheSameOnAnyNumberOfThreads) {
   options.spacing = 0.6;
   options.bearings = 12;
   options.threads = 1;
-  const ReachSpace one = reachSpace(animal.subject(), options).value();
+  const ReachSpace one = reachSpace(animal.scenario(), options).value();
   options.threads = 3;
-  const ReachSpace three = reachSpace(animal.subject(), options).value();
+  const ReachSpace three = reachSpace(animal.scenario(), options).value();
   EXPECT_EQ(one.volume, three.volume);
   EXPECT_EQ(one.stripArea, three.stripArea);
   EXPECT_GT(one.volume, 1);
@@ -236,12 +238,12 @@ TEST(ReachSpace, IsTheSameOnAnyNumberOfThreads) {
 
 TEST(ReachSpace, StripMeetsTheSideOutlineStraightAhead) {
   Animal animal = standing("low_browser");
-  const Envelope e = envelope(animal.subject(), outlineOnly()).value();
+  const Envelope e = envelope(animal.scenario(), outlineOnly()).value();
   ASSERT_FALSE(e.ground.empty()) << "the low browser drinks";
   ReachSpaceOptions options;
   options.spacing = 1.5;
   options.bearings = 25;  // an odd number has a bearing straight ahead
-  const ReachSpace space = reachSpace(animal.subject(), options).value();
+  const ReachSpace space = reachSpace(animal.scenario(), options).value();
   const auto ahead =
       std::find_if(space.strip.begin(), space.strip.end(), [](const auto& s) { return std::abs(s.bearing) < 1e-9; });
   ASSERT_NE(ahead, space.strip.end());
@@ -251,14 +253,14 @@ TEST(ReachSpace, StripMeetsTheSideOutlineStraightAhead) {
 TEST(Envelope, CancelledGivesNothing) {
   const Animal animal = standing("high_browser");
   const std::atomic<bool> cancel = true;
-  EXPECT_FALSE(envelope(animal.subject(), {}, {&cancel, {}}));
+  EXPECT_FALSE(envelope(animal.scenario(), {}, task::Task(&cancel)));
 }
 
 TEST(Envelope, RefusesAnAnimalWithoutHead) {
   Animal animal(test::smallNeck());
   animal.specimen.bones.pop_back();
   animal.specimen.joints.pop_back();
-  EXPECT_THROW(envelope(animal.subject()), std::invalid_argument);
+  EXPECT_THROW(envelope(animal.scenario()), reason::Failure);
 }
 
 }  // namespace

@@ -13,7 +13,7 @@ using Eigen::Vector3d;
 using kinematics::Pose;
 using range::Direction;
 
-constexpr double kDegree = std::numbers::pi / 180;
+constexpr double kOneDegree = std::numbers::pi / 180;
 
 class Extremes : public testing::TestWithParam<const char*> {
  protected:
@@ -76,7 +76,7 @@ TEST_P(Extremes, neckGoesUpDownAndToBothSides) {
   EXPECT_GT(up.slope, neutral.slope);
   EXPECT_LT(down.eyeHeight, neutral.eyeHeight);
   EXPECT_GT(left.left, 1);
-  EXPECT_GT(left.swing, 10 * kDegree);
+  EXPECT_GT(left.swing, 10 * kOneDegree);
   EXPECT_NEAR(left.left, -right.left, 1e-3) << "the sample is symmetric";
   EXPECT_NEAR(left.ahead, right.ahead, 1e-3);
   EXPECT_NEAR(left.tipHeight, right.tipHeight, 1e-3);
@@ -89,7 +89,7 @@ TEST_P(Extremes, tailRunsBackwards) {
   EXPECT_NEAR(neutral.swing, 0, 1e-9);
   const Carriage left = extreme(Chain::Tail, Direction::Left).carriage;
   EXPECT_GT(left.left, 0.3) << "the tail curls, its tip comes back";
-  EXPECT_GT(left.swing, 10 * kDegree);
+  EXPECT_GT(left.swing, 10 * kOneDegree);
   EXPECT_GT(extreme(Chain::Tail, Direction::Dorsal).carriage.slope, neutral.slope);
 }
 

@@ -2,8 +2,6 @@
 
 #include <gtest/gtest.h>
 
-#include <stdexcept>
-
 namespace zyga::study {
 namespace {
 
@@ -18,8 +16,8 @@ TEST(MassFromCircumferences, GoesWithTheirSum) {
 }
 
 TEST(MassFromCircumferences, RefusesWhatIsNoCircumference) {
-  EXPECT_THROW(massFromCircumferences(0, 0.5), std::invalid_argument);
-  EXPECT_THROW(massFromCircumferences(0.4, -0.5), std::invalid_argument);
+  EXPECT_THROW(massFromCircumferences(0, 0.5), reason::Failure);
+  EXPECT_THROW(massFromCircumferences(0.4, -0.5), reason::Failure);
 }
 
 TEST(MassFromHulls, IsAlwaysARange) {

@@ -70,9 +70,9 @@ TEST_P(SampleNeck, HighestIsInsideTheRangesAndAboveEveryEvenBend) {
   const range::Assumptions assumptions;
   const auto articulation = range::articulate(specimen, assumptions);
   const auto pose = kinematics::stand(specimen, articulation, kinematics::Pose::neutral(specimen));
-  const Subject subject{specimen, articulation, assumptions, pose};
-  const PlanarNeck neck = planarNeck(subject);
-  const Elevation e = elevation(subject);
+  const range::Scenario scenario(std::make_shared<const anatomy::Specimen>(specimen), assumptions, articulation, pose);
+  const PlanarNeck neck = planarNeck(scenario);
+  const Elevation e = elevation(scenario);
   const double highest = e[NeckCarriage::Highest].carriage.snoutHeight;
   for (const auto joint : neck.joints) {
     EXPECT_NE(range::levelAt(specimen, articulation, assumptions, joint, e[NeckCarriage::Highest].pose[joint]),
@@ -93,7 +93,8 @@ TEST_P(SampleNeck, FlatChainAgreesWithThePlacedBones) {
   const range::Assumptions assumptions;
   const auto articulation = range::articulate(specimen, assumptions);
   const auto pose = kinematics::stand(specimen, articulation, kinematics::Pose::neutral(specimen));
-  const PlanarNeck neck = planarNeck({specimen, articulation, assumptions, pose});
+  const PlanarNeck neck =
+      planarNeck({std::make_shared<const anatomy::Specimen>(specimen), assumptions, articulation, pose});
   test::Chance chance(3);
   kinematics::Pose bent = neck.neutral;
   std::vector<double> angles;

@@ -12,7 +12,7 @@ namespace {
 class SamplePressure : public testing::TestWithParam<const char*> {
  protected:
   Pressure with(const HeartPlace& heart) const {
-    return pressure({specimen_, articulation_, assumptions_, pose_}, heart);
+    return pressure({std::make_shared<const anatomy::Specimen>(specimen_), assumptions_, articulation_, pose_}, heart);
   }
 
   anatomy::Specimen specimen_ = test::sampleAnimal(GetParam());

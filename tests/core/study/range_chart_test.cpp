@@ -17,7 +17,8 @@ class SampleChart : public testing::TestWithParam<const char*> {
   const range::Assumptions assumptions_{};
   const kinematics::Articulation articulation_ = range::articulate(specimen_, assumptions_);
   const kinematics::Pose pose_ = kinematics::Pose::neutral(specimen_);
-  const RangeChart chart_ = rangeChart({specimen_, articulation_, assumptions_, pose_}).value();
+  const RangeChart chart_ =
+      rangeChart({std::make_shared<const anatomy::Specimen>(specimen_), assumptions_, articulation_, pose_}).value();
 };
 
 TEST_P(SampleChart, RunsFromTheSnoutToTheTailsTip) {

@@ -40,7 +40,7 @@ TEST(RotationVolume, StopsAtThePolesOfTheMiddleAngle) {
 TEST(RotationVolume, OfTypedLimitsIsThatOfTheirBox) {
   anatomy::Specimen specimen = test::twoVertebrae();
   specimen.joints[0].kind = anatomy::JointKind::Typed;
-  specimen.joints[0].typed = anatomy::TypedLimits{{{{-0.2, 0.3}, {-0.5, 0.5}, {0, 0.1}}}, "author's choice"};
+  specimen.joints[0].typed = anatomy::TypedLimits{{{{-0.2, 0.3}, {-0.5, 0.5}, {0, 0.1}}}, anatomy::kProgramDefault};
   const auto v =
       supportedRotations(specimen, kinematics::restArticulation(specimen), range::Assumptions{}, test::kOnlyJoint);
   EXPECT_NEAR(v.plain, 0.5 * 1 * 0.1, 1e-12);

@@ -4,6 +4,7 @@
 
 #include <cmath>
 #include <numbers>
+#include <set>
 
 #include "core/anatomy/plan/build_specimen.h"
 #include "core/kinematics/bend.h"
@@ -11,9 +12,8 @@
 #include "core/kinematics/stand_readings.h"
 #include "core/kinematics/standing.h"
 #include "core/range/findings.h"
-#include "core/range/neutral.h"
 #include "core/study/mass/balance.h"
-#include "core/study/stances/tail_rest.h"
+#include "core/study/stances/rearing.h"
 
 namespace zyga::study {
 namespace {
@@ -25,22 +25,29 @@ using kinematics::Pose;
 constexpr double kDegree = std::numbers::pi / 180;
 
 struct Animal {
-  anatomy::Specimen s;
-  range::Assumptions assumptions;
-  kinematics::Articulation rest;
+  range::Scenario scenario;  ///< every joint neutral
+  const anatomy::Specimen& s;
 
-  explicit Animal(anatomy::BodyPlan plan = anatomy::BodyPlan::HighBrowser) {
+  explicit Animal(anatomy::BodyPlan plan = anatomy::BodyPlan::HighBrowser, const range::Assumptions& assumptions = {})
+      : scenario(neutral(plan, assumptions)), s(scenario.specimen()) {}
+
+  static range::Scenario neutral(anatomy::BodyPlan plan, const range::Assumptions& assumptions) {
     anatomy::MeasurementTable table;
     table.plan = plan;
     if (plan == anatomy::BodyPlan::LowBrowser) table.counts = {15, 10, 5, 80};
-    s = anatomy::buildSpecimen(anatomy::fillBlanks(table));
-    rest = range::articulate(s, assumptions);
+    auto specimen = std::make_shared<const anatomy::Specimen>(anatomy::buildSpecimen(anatomy::fillBlanks(table)));
+    return {specimen, assumptions, Pose::neutral(*specimen)};
   }
 
   StanceAnswer take(Stance stance, const Pose* present = nullptr) const {
-    return takeStance(s, rest, assumptions, present ? *present : Pose::neutral(s), stance);
+    return takeStance(present ? scenario.withPose(*present) : scenario, stance);
   }
-  Placement placed(const StanceAnswer& answer) const { return kinematics::place(s, rest, answer.pose); }
+  Placement placed(const StanceAnswer& answer) const {
+    return kinematics::place(s, scenario.articulation(), answer.pose);
+  }
+  range::Level level(kinematics::JointIndex joint, const Pose& pose) const {
+    return range::levelAt(s, scenario.articulation(), scenario.assumptions(), joint, pose[joint]);
+  }
   double snout(const StanceAnswer& answer) const {
     const auto skull = *s.findBone("skull");
     return (placed(answer)[skull.value] * s[skull].landmark("snout")).z();
@@ -56,18 +63,18 @@ INSTANTIATE_TEST_SUITE_P(Plans, EveryStance,
                          testing::Values(anatomy::BodyPlan::HighBrowser, anatomy::BodyPlan::LowBrowser));
 
 TEST_P(EveryStance, IsInsideEveryRangeWithItsFeetInPlace) {
-  for (const StanceWords& words : stanceWords()) {
-    const StanceAnswer answer = a.take(words.stance);
-    EXPECT_TRUE(answer.complete()) << words.word << " " << (answer.notes.empty() ? "" : answer.notes.front());
+  for (const Stance stance : kStances) {
+    const StanceAnswer answer = a.take(stance);
+    const std::string_view word = idOf(stance);
+    EXPECT_TRUE(answer.complete()) << word << " " << (answer.notes.empty() ? "" : debugText(answer.notes.front()));
     for (std::size_t j = 0; j < a.s.joints.size(); ++j) {
       const kinematics::JointIndex joint{j};
-      EXPECT_NE(range::levelAt(a.s, a.rest, a.assumptions, joint, answer.pose[joint]), range::Level::Beyond)
-          << words.word << " " << a.s[joint].id;
+      EXPECT_NE(a.level(joint, answer.pose), range::Level::Beyond) << word << " " << a.s[joint].id;
     }
-    for (const kinematics::LegFit& fit : answer.fits) EXPECT_LT(fit.miss, 1e-3) << words.word << toText(fit.foot);
+    for (const kinematics::LegFit& fit : answer.fits) EXPECT_LT(fit.miss, 1e-3) << word << toText(fit.foot);
     for (const kinematics::FootPlace& at : kinematics::footPlaces(a.s, a.placed(answer)))
-      EXPECT_GT(at.height, -2e-3) << words.word << " " << toText(at.foot);
-    EXPECT_GT(lowestOfTail(a.s, a.placed(answer)), -0.011) << words.word;
+      EXPECT_GT(at.height, -2e-3) << word << " " << toText(at.foot);
+    EXPECT_GT(lowestOfTail(a.s, a.placed(answer)), -0.011) << word;
   }
 }
 
@@ -101,7 +108,7 @@ TEST_P(EveryStance, BrowseIsTheHighestAndDrinkTheLowest) {
     for (const double turn : {-0.5 * kDegree, 0.5 * kDegree}) {
       StanceAnswer other = answer;
       other.pose[joint][0] += turn;
-      if (range::levelAt(a.s, a.rest, a.assumptions, joint, other.pose[joint]) == range::Level::Beyond) continue;
+      if (a.level(joint, other.pose) == range::Level::Beyond) continue;
       const auto skull = *a.s.findBone("skull");
       const double before = a.placed(answer)[skull.value].translation().z();
       EXPECT_LT(a.placed(other)[skull.value].translation().z(), before + 2e-3) << a.s[joint].id << " by " << turn;
@@ -138,7 +145,7 @@ TEST_P(EveryStance, RearingStandsOnHindFeetAndTailInBalance) {
   const StanceAnswer answer = a.take(Stance::Rear);
   const Placement X_WB = a.placed(answer);
   EXPECT_EQ(kinematics::plantedFeet(a.s, X_WB), (std::vector{Foot::LeftHind, Foot::RightHind}));
-  const Balance balance = balanceOf(a.s, bodySegments(a.s, a.rest), {}, X_WB);
+  const Balance balance = balanceOf(a.scenario.withPose(answer.pose), bodySegments(a.scenario), {});
   EXPECT_TRUE(balance.onTail);
   EXPECT_TRUE(balance.inside());
   EXPECT_GT(kinematics::readStand(a.s, X_WB).trunkSlope, 29 * kDegree);
@@ -159,21 +166,37 @@ TEST(Stances, KeepPlaceHeadingAndBlades) {
 }
 
 TEST(Stances, WhatAStiffNeckCannotReachIsTold) {
-  Animal a;
-  a.assumptions.leastOverlap = 0.95;
+  range::Assumptions strict;
+  strict.leastOverlap = 0.95;
+  const Animal a(anatomy::BodyPlan::HighBrowser, strict);
   const StanceAnswer answer = a.take(Stance::Drink);
   EXPECT_FALSE(answer.complete());
   EXPECT_GT(answer.shortBy, 0.05);
   EXPECT_NEAR(answer.shortBy, a.snout(answer), 1e-6);
   ASSERT_FALSE(answer.notes.empty());
-  EXPECT_NE(answer.notes.back().find("over the ground"), std::string::npos) << answer.notes.back();
+  EXPECT_EQ(answer.notes.back(),
+            reason::Reason(kSnoutOverGround, {reason::Quantity{answer.shortBy, reason::Unit::Length}}));
 }
 
-TEST(Stances, WordsAreInOrder) {
-  for (std::size_t i = 0; i < stanceWords().size(); ++i) {
-    EXPECT_EQ(static_cast<std::size_t>(stanceWords()[i].stance), i);
-    EXPECT_EQ(&wordsOf(stanceWords()[i].stance), &stanceWords()[i]);
+TEST(Stances, IdsAreInOrderAndDiffer) {
+  std::set<std::string_view> ids;
+  for (std::size_t i = 0; i < kStances.size(); ++i) {
+    EXPECT_EQ(static_cast<std::size_t>(kStances[i]), i);
+    ids.insert(idOf(kStances[i]));
   }
+  EXPECT_EQ(ids.size(), kStances.size());
+}
+
+// A foot held up does not carry: the others take the ground, and it is told.
+TEST(Stances, StandingAsPosedTellsAFootThatIsHeldUp) {
+  const Animal a;
+  const Pose alert = a.take(Stance::Alert).pose;
+  const Pose lifted = kinematics::liftFoot(a.s, a.scenario.articulation(), alert, Foot::LeftFore, 0.3, 0).pose;
+  const StanceAnswer answer = standAsPosed(a.scenario.withPose(lifted));
+  EXPECT_TRUE(answer.complete());
+  ASSERT_EQ(answer.notes.size(), 1u);
+  EXPECT_EQ(answer.notes[0], reason::Reason(kFootHeldUp, {reason::Term{"foot.left-fore"}}));
+  EXPECT_TRUE(standAsPosed(a.scenario.withPose(alert)).notes.empty());
 }
 
 }  // namespace

@@ -113,7 +113,7 @@ TEST(SweptRegion, OutlineIsWhereTheReachEnds) {
 
 TEST(SweptRegion, StopsWhenCancelled) {
   const std::atomic<bool> cancel = true;
-  const SweptRegion region({{{0, 0}, -1, 1}}, {1, 0}, 100, {&cancel, {}});
+  const SweptRegion region({{{0, 0}, -1, 1}}, {1, 0}, 100, task::Task(&cancel));
   EXPECT_TRUE(region.empty());
   EXPECT_TRUE(outlinesOf(region).empty());
 }

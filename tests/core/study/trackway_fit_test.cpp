@@ -3,14 +3,12 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "tests/core/kinematics/standing_animal.h"
+#include "tests/core/study/standing_scenario.h"
 
 namespace zyga::study {
 namespace {
 
 using Eigen::Vector2d;
-using kinematics::StandingAnimal;
-using testing::HasSubstr;
 
 StandingFoot footAt(Foot foot, const Vector2d& centre) {
   StandingFoot standing;
@@ -44,18 +42,6 @@ TEST(FitFeet, TellsTheMissAlongTheHeadingOfThePrint) {
   const std::vector<PlacedPrint> prints{printAt(Foot::LeftHind, {1, 1}, std::acos(0.0))};
   const auto fits = fitFeet({footAt(Foot::LeftHind, {0.9, 1.3})}, prints);
   EXPECT_NEAR((fits[0].miss - Vector2d(0.3, 0.1)).norm(), 0, 1e-12);
-  EXPECT_EQ(sentence(fits[0], prints), "left hind foot 300 mm ahead of and 100 mm left of LP1");
-}
-
-TEST(FitFeet, Sentences) {
-  const std::vector<PlacedPrint> prints{printAt(Foot::RightHind, {0, 0})};
-  const auto words = [&](const Vector2d& centre) {
-    return sentence(fitFeet({footAt(Foot::RightHind, centre)}, prints)[0], prints);
-  };
-  EXPECT_EQ(words({0.004, 0}), "right hind foot on RP1 (4 mm)");
-  EXPECT_EQ(words({-0.12, 0.001}), "right hind foot 120 mm behind RP1");
-  EXPECT_EQ(words({0.001, -0.05}), "right hind foot 50 mm right of RP1");
-  EXPECT_EQ(sentence(fitFeet({footAt(Foot::LeftFore, {0, 0})}, prints)[0], prints), "left fore foot: no print");
 }
 
 /// A trackway of this animal's own feet: prints where its hind feet would fall, stride after stride.
@@ -74,8 +60,8 @@ Trackway ownTrackway(const std::vector<StandingFoot>& feet, double stride) {
 }
 
 TEST(MovedUnder, BringsThePrintsUnderTheFeet) {
-  const StandingAnimal animal;
-  const auto feet = feetOf(animal.s, kinematics::place(animal.s, animal.rest, animal.pose));
+  const range::Scenario animal = standingScenario();
+  const auto feet = feetOf(animal.specimen(), animal.placement());
   auto trackway = ownTrackway(feet, 1.6);
   trackway.x = -7;
   trackway.y = 3;
@@ -99,34 +85,34 @@ TEST(MovedUnder, WithoutPrintsStaysWhereItIs) {
 }
 
 TEST(StepOnto, ShortStepsAreMadeWhereTheTrunkIs) {
-  const StandingAnimal animal;
-  const auto feet = feetOf(animal.s, kinematics::place(animal.s, animal.rest, animal.pose));
+  const range::Scenario animal = standingScenario();
+  const auto feet = feetOf(animal.specimen(), animal.placement());
   const auto prints = layOut(movedUnder(ownTrackway(feet, 0.2), feet)).prints;
   EXPECT_GT(fitFeet(feet, prints)[0].distance(), 0.04);
-  const auto stepped = stepOnto(animal.s, animal.rest, animal.pose, prints, 0.4);
+  const auto stepped = stepOnto(animal, prints, 0.4);
   ASSERT_EQ(stepped.feet.fits.size(), 2u);  // the hind feet; there are no fore prints
   EXPECT_TRUE(stepped.feet.hold());
-  const auto after = fitFeet(feetOf(animal.s, kinematics::place(animal.s, animal.rest, stepped.feet.pose)), prints);
-  for (const std::size_t hind : {0u, 2u}) EXPECT_LT(after[hind].distance(), 1e-3) << sentence(after[hind], prints);
+  const auto after = fitFeet(feetOf(animal.specimen(), animal.withPose(stepped.feet.pose).placement()), prints);
+  for (const std::size_t hind : {0u, 2u}) EXPECT_LT(after[hind].distance(), 1e-3) << hind;
 }
 
 TEST(StepOnto, LongStepsBringTheTrunkDown) {
-  const StandingAnimal animal;
-  const auto feet = feetOf(animal.s, kinematics::place(animal.s, animal.rest, animal.pose));
+  const range::Scenario animal = standingScenario();
+  const auto feet = feetOf(animal.specimen(), animal.placement());
   const auto prints = layOut(movedUnder(ownTrackway(feet, 1.6), feet)).prints;
-  const auto stepped = stepOnto(animal.s, animal.rest, animal.pose, prints, 0.4);
+  const auto stepped = stepOnto(animal, prints, 0.4);
   EXPECT_GT(stepped.lowered, 0);
   EXPECT_LE(stepped.lowered, 0.4);
   EXPECT_TRUE(stepped.feet.hold()) << stepped.feet.worstMiss();
-  EXPECT_NEAR(stepped.feet.pose.X_WRoot.translation().z(), animal.pose.X_WRoot.translation().z() - stepped.lowered,
+  EXPECT_NEAR(stepped.feet.pose.X_WRoot.translation().z(), animal.pose().X_WRoot.translation().z() - stepped.lowered,
               1e-12);
 }
 
 TEST(StepOnto, OutOfReachThePoseThatMissesLeastIsToldWithItsMiss) {
-  const StandingAnimal animal;
-  const auto feet = feetOf(animal.s, kinematics::place(animal.s, animal.rest, animal.pose));
+  const range::Scenario animal = standingScenario();
+  const auto feet = feetOf(animal.specimen(), animal.placement());
   const auto prints = layOut(movedUnder(ownTrackway(feet, 12), feet)).prints;
-  const auto stepped = stepOnto(animal.s, animal.rest, animal.pose, prints, 0.4);
+  const auto stepped = stepOnto(animal, prints, 0.4);
   EXPECT_FALSE(stepped.feet.hold());
   EXPECT_GT(stepped.feet.worstMiss(), 0.5);
 }

@@ -9,7 +9,6 @@ namespace zyga::study {
 namespace {
 
 using Eigen::Vector2d;
-using testing::HasSubstr;
 
 /// Rows that tell all distances of prints at these places, left first.
 Trackway measured(const std::vector<Vector2d>& places, bool leftFirst = true) {
@@ -81,7 +80,7 @@ TEST(LayOut, TheLastRowTellsOfTwoMorePrints) {
   trackway.prints.resize(3);
   const auto laid = layOut(trackway);
   ASSERT_EQ(laid.prints.size(), 5u);
-  EXPECT_EQ(laid.prints[4].label, "after LP2");
+  EXPECT_EQ(laid.prints[4].label, "LP2") << "the row that leads to it";
   EXPECT_FALSE(laid.prints[4].ownRow || laid.prints[4].length);
   EXPECT_EQ(laid.prints[4].foot, Foot::LeftHind);
   EXPECT_NEAR((laid.prints[4].p_W - Vector2d(2.4, 0.25)).norm(), 0, 1e-9);
@@ -111,7 +110,11 @@ TEST(LayOut, EndsWhereADistanceIsUnknownAndSaysSo) {
   const auto laid = layOut(trackway);
   EXPECT_EQ(laid.prints.size(), 4u);
   ASSERT_EQ(laid.gaps.size(), 1u);
-  EXPECT_THAT(laid.gaps[0], HasSubstr("after RP2 can't be laid: its pace is unknown"));
+  EXPECT_EQ(laid.gaps[0], reason::Reason(kPaceUnknown, {reason::text("RP2")}));
+  // With the pace and without a stride, a gauge would do.
+  trackway.prints[3].pace = 0.7;
+  trackway.prints[2].stride.reset();
+  EXPECT_THAT(layOut(trackway).gaps, testing::ElementsAre(reason::Reason(kStrideUnknown, {reason::text("RP2")})));
 }
 
 TEST(LayOut, WithoutAnyDistanceThereIsOnePrint) {
@@ -121,9 +124,13 @@ TEST(LayOut, WithoutAnyDistanceThereIsOnePrint) {
   const auto laid = layOut(trackway);
   EXPECT_EQ(laid.prints.size(), 1u);
   ASSERT_EQ(laid.gaps.size(), 1u);
-  EXPECT_THAT(laid.gaps[0], HasSubstr("'nobody' can't be laid: its side is unknown"));
+  EXPECT_EQ(laid.gaps[0], reason::Reason(kPrintWithoutSide, {reason::text("nobody")}));
   trackway.prints.emplace_back().foot = "right";
-  EXPECT_THAT(layOut(trackway).gaps[0], HasSubstr("after left can't be laid: its pace is unknown"));
+  EXPECT_EQ(layOut(trackway).gaps[0], reason::Reason(kPaceUnknown, {reason::text("left")}));
+  trackway.prints[0].pace = 0.7;
+  EXPECT_EQ(layOut(trackway).gaps[0], reason::Reason(kNextPaceUnknown, {reason::text("left")}));
+  trackway.prints[1].foot.clear();
+  EXPECT_EQ(layOut(trackway).gaps[1], reason::Reason(kPrintWithoutName));
   EXPECT_TRUE(layOut({}).prints.empty());
 }
 
@@ -145,7 +152,7 @@ TEST(LayOut, ForePrintsWithoutThatStayOut) {
   trackway.prints.emplace_back().foot = "LM1";
   const auto laid = layOut(trackway);
   EXPECT_EQ(laid.prints.size(), 4u);
-  EXPECT_THAT(laid.gaps.back(), HasSubstr("how far they lie ahead"));
+  EXPECT_EQ(laid.gaps.back(), reason::Reason(kForePrintsAdrift));
 }
 
 }  // namespace

@@ -16,7 +16,7 @@ constexpr const char* kHeader = "foot,pace_cm,next_pace_cm,stride_cm,length_cm\n
 std::string faultsOf(const std::string& text) {
   std::string all;
   for (const auto& message : readTrackwayTable(text, "tracks.csv").messages) {
-    if (message.severity == Severity::Error) all += message.text() + "\n";
+    if (message.severity == Severity::Error) all += debugText(message) + "\n";
   }
   return all;
 }
@@ -24,7 +24,7 @@ std::string warningsOf(const std::string& text) {
   const auto reading = readTrackwayTable(text, "tracks.csv");
   EXPECT_TRUE(reading.usable());
   std::string all;
-  for (const auto& message : reading.messages) all += message.text() + "\n";
+  for (const auto& message : reading.messages) all += debugText(message) + "\n";
   return all;
 }
 
@@ -66,33 +66,34 @@ TEST(TrackwayTable, BlankCellsAndShortRowsAreUnknown) {
 
 TEST(TrackwayTable, TellsEveryFaultWithItsPlaceAndMend) {
   const auto faults = faultsOf(std::string(kHeader) + "L1,abc,66,106,33\nR1,66,-72,104,35\nL2,7200,58.5,102.5,32\n");
-  EXPECT_THAT(faults, HasSubstr("tracks.csv:2, column 2: 'abc' is not a number; write a number in cm"));
-  EXPECT_THAT(faults, HasSubstr("tracks.csv:3, column 3: -72 cm is no distance"));
-  EXPECT_THAT(faults, HasSubstr("tracks.csv:4, column 2: 7200 cm is more than 20 m; check the unit"));
+  EXPECT_THAT(faults, HasSubstr("tracks.csv:2, column 2: table.not-a-number(abc); table.write-number(cm)"));
+  EXPECT_THAT(faults, HasSubstr("tracks.csv:3, column 3: track.no-distance(-72, cm)"));
+  EXPECT_THAT(faults, HasSubstr("tracks.csv:4, column 2: table.too-long(7200, cm); table.check-header-unit"));
 }
 
 TEST(TrackwayTable, RefusesATriangleThatDoesNotClose) {
   EXPECT_THAT(faultsOf(std::string(kHeader) + "L1,62,66,1060,33\n"),
-              HasSubstr("tracks.csv:2, column 4: no three prints"));
+              HasSubstr("tracks.csv:2, column 4: track.no-triangle(0.62"));
   EXPECT_EQ(faultsOf(std::string(kHeader) + "L1,62,66,128,33\n"), "");  // prints in one line
 }
 
 TEST(TrackwayTable, RefusesWhatIsNoTrackwayTable) {
-  EXPECT_THAT(faultsOf(""), HasSubstr("tracks.csv:1: the table is empty"));
-  EXPECT_THAT(faultsOf("bone,length (mm)\nC4,200\n"), HasSubstr("no column of distances"));
-  EXPECT_THAT(faultsOf(kHeader), HasSubstr("no footprint"));
-  EXPECT_THAT(faultsOf("foot,pace\nL,60\n"), HasSubstr("column 2: 'pace' has no unit"));
-  EXPECT_THAT(faultsOf("foot,pace_cm,pace_mm\nL,60,600\n"), HasSubstr("column 3: a second column"));
-  EXPECT_THAT(faultsOf("foot,pace_cm\nL,60,70\n"), HasSubstr("3 cells under 2 titles"));
+  EXPECT_THAT(faultsOf(""), HasSubstr("tracks.csv:1: table.empty"));
+  EXPECT_THAT(faultsOf("bone,length (mm)\nC4,200\n"), HasSubstr("track.no-distances"));
+  EXPECT_THAT(faultsOf(kHeader), HasSubstr("track.no-print"));
+  EXPECT_THAT(faultsOf("foot,pace\nL,60\n"),
+              HasSubstr("column 2: table.no-unit(pace); track.write-unit(pace_cm, pace_mm, pace_m)"));
+  EXPECT_THAT(faultsOf("foot,pace_cm,pace_mm\nL,60,600\n"), HasSubstr("column 3: table.second-column(pace_mm)"));
+  EXPECT_THAT(faultsOf("foot,pace_cm\nL,60,70\n"), HasSubstr("table.surplus-cells(3, 2)"));
 }
 
 TEST(TrackwayTable, WarnsOfWhatLooksWrong) {
-  EXPECT_THAT(warningsOf("foot,pace_cm,rotation\nL,60,3\n"), HasSubstr("column 3: the column 'rotation' is not used"));
-  EXPECT_THAT(warningsOf("foot,pace_cm\n7,60\n"), HasSubstr("'7' does not tell left from right"));
+  EXPECT_THAT(warningsOf("foot,pace_cm,rotation\nL,60,3\n"), HasSubstr("column 3: track.column-not-used(rotation)"));
+  EXPECT_THAT(warningsOf("foot,pace_cm\n7,60\n"), HasSubstr("track.unclear-side(7)"));
   EXPECT_THAT(warningsOf(std::string(kHeader) + "L1,62,66,106,33\nR1,68,72,104,35\n"),
-              HasSubstr("tracks.csv:3, column 2: the pace 68 cm differs from the next pace of L1, 66 cm"));
+              HasSubstr("tracks.csv:3, column 2: track.paces-differ(0.680000, L1, 0.660000)"));
   EXPECT_THAT(warningsOf(std::string(kHeader) + "L1,62,66,106,33\nL2,66,72,104,35\n"),
-              HasSubstr("L1 and L2 follow each other on the same side"));
+              HasSubstr("track.same-side(L1, L2); track.print-missing(L1)"));
 }
 
 TEST(TrackwayTable, WhatIsWrittenReadsBackTheSame) {
@@ -130,13 +131,13 @@ TEST(TrackwayTable, ARowThatSaysNothingOfAPrintIsLeftOut) {
   ASSERT_TRUE(reading.usable());
   ASSERT_EQ(reading.trackway.prints.size(), 1u);
   EXPECT_EQ(reading.trackway.prints[0].foot, "L1");
-  EXPECT_THAT(warningsOf("foot,rotation,pace_cm\n,3,\nL1,4,60\n"), HasSubstr("tracks.csv:2: the row says nothing"));
-  EXPECT_THAT(faultsOf("foot,rotation,pace_cm\n,3,\n"), HasSubstr("no footprint stands below the header"));
+  EXPECT_THAT(warningsOf("foot,rotation,pace_cm\n,3,\nL1,4,60\n"), HasSubstr("tracks.csv:2: track.says-nothing"));
+  EXPECT_THAT(faultsOf("foot,rotation,pace_cm\n,3,\n"), HasSubstr("track.no-print"));
 }
 
 TEST(TrackwayTable, ALengthTooShortToBeWrittenIsNone) {
   EXPECT_THAT(faultsOf(std::string(kHeader) + "L1,0.00004,66,106,33\n"),
-              HasSubstr("column 2: 0.00004 cm is no distance"));
+              HasSubstr("column 2: track.no-distance(0.00004, cm)"));
   EXPECT_EQ(faultsOf(std::string(kHeader) + "L1,0.0001,66,66,33\n"), "");
 }
 

@@ -2,8 +2,47 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+#include <numbers>
+
 namespace zyga::study {
 namespace {
+
+TEST(PaceAngulation, EqualSidesGiveSixtyDegrees) {
+  ASSERT_TRUE(paceAngulation(0.7, 0.7, 0.7));
+  EXPECT_NEAR(*paceAngulation(0.7, 0.7, 0.7), std::numbers::pi / 3, 1e-12);
+}
+
+TEST(PaceAngulation, PrintsInLineGiveAStraightAngle) {
+  ASSERT_TRUE(paceAngulation(3, 4, 7));
+  EXPECT_NEAR(*paceAngulation(3, 4, 7), std::numbers::pi, 1e-12);
+}
+
+TEST(PaceAngulation, LengthsThatCloseNoTriangleGiveNone) {
+  EXPECT_FALSE(paceAngulation(0.6, 0.6, 1.3));
+  EXPECT_FALSE(paceAngulation(0.6, 2.0, 1.0));
+  EXPECT_FALSE(paceAngulation(0, 0.6, 0.6));
+  EXPECT_FALSE(paceAngulation(0.6, 0.6, -0.1));
+}
+
+TEST(Gauge, IsTheHeightOfTheTriangleOnTheStride) {
+  // A right angle at the middle print, legs 3 and 4: height 12/5 on the stride of 5.
+  ASSERT_TRUE(gaugeOf(3, 4, 5));
+  EXPECT_NEAR(*gaugeOf(3, 4, 5), 2.4, 1e-12);
+  EXPECT_NEAR(*gaugeOf(4, 3, 5), 2.4, 1e-12);
+  EXPECT_NEAR(*gaugeOf(3, 4, 7), 0, 1e-7);
+  EXPECT_FALSE(gaugeOf(3, 4, 7.1));
+}
+
+TEST(HipRules, EveryMultiplierHasItsSource) {
+  for (const auto& rule : kHipRules) EXPECT_EQ(hipSource(rule.multiplier), rule.source);
+  EXPECT_EQ(hipSource(4.2), kOwnHipRule);
+}
+
+TEST(Speed, FollowsThePowersOfStrideAndHipHeight) {
+  EXPECT_NEAR(speedOf(2, 1) / speedOf(1, 1), std::pow(2, 1.67), 1e-12);
+  EXPECT_NEAR(speedOf(1, 2) / speedOf(1, 1), std::pow(2, -1.17), 1e-12);
+}
 
 TEST(FootNames, AsTablesWriteThem) {
   EXPECT_EQ(footFromText("LP1"), Foot::LeftHind);
@@ -25,7 +64,7 @@ Footprint wholePrint() {
 }
 
 TEST(Figures, FollowFromOneRow) {
-  const auto figures = figuresOf(wholePrint(), 4);
+  const auto figures = valuesOf(wholePrint(), 4);
   EXPECT_NEAR(*figures.paceAngulation, std::acos(0.0), 1e-12);
   EXPECT_NEAR(*figures.gauge, 0.48, 1e-12);
   EXPECT_NEAR(*figures.gaugeToLength, 1.6, 1e-12);
@@ -38,22 +77,22 @@ TEST(Figures, FollowFromOneRow) {
 TEST(Figures, WhatIsUnknownStaysUnknown) {
   auto print = wholePrint();
   print.pace.reset();
-  EXPECT_FALSE(figuresOf(print, 4).paceAngulation || figuresOf(print, 4).gauge);
-  EXPECT_TRUE(figuresOf(print, 4).speed);
+  EXPECT_FALSE(valuesOf(print, 4).paceAngulation || valuesOf(print, 4).gauge);
+  EXPECT_TRUE(valuesOf(print, 4).speed);
   print = wholePrint();
   print.length.reset();
-  EXPECT_FALSE(figuresOf(print, 4).hipHeight || figuresOf(print, 4).speed || figuresOf(print, 4).gaugeToLength);
-  EXPECT_TRUE(figuresOf(print, 4).paceAngulation);
+  EXPECT_FALSE(valuesOf(print, 4).hipHeight || valuesOf(print, 4).speed || valuesOf(print, 4).gaugeToLength);
+  EXPECT_TRUE(valuesOf(print, 4).paceAngulation);
   print = wholePrint();
   print.stride.reset();
-  EXPECT_FALSE(figuresOf(print, 4).paceAngulation || figuresOf(print, 4).relativeStride || figuresOf(print, 4).speed);
-  EXPECT_TRUE(figuresOf(print, 4).hipHeight);
+  EXPECT_FALSE(valuesOf(print, 4).paceAngulation || valuesOf(print, 4).relativeStride || valuesOf(print, 4).speed);
+  EXPECT_TRUE(valuesOf(print, 4).hipHeight);
 }
 
 TEST(Figures, AForePrintTellsNothingOfTheHip) {
   auto print = wholePrint();
   print.foot = "LM1";
-  const auto figures = figuresOf(print, 4);
+  const auto figures = valuesOf(print, 4);
   EXPECT_FALSE(figures.hipHeight || figures.relativeStride || figures.speed);
   EXPECT_TRUE(figures.paceAngulation);
 }
@@ -61,7 +100,7 @@ TEST(Figures, AForePrintTellsNothingOfTheHip) {
 TEST(Figures, ATypedGaugeStands) {
   auto print = wholePrint();
   print.gauge = 0.5;
-  EXPECT_EQ(figuresOf(print, 4).gauge, 0.5);
+  EXPECT_EQ(valuesOf(print, 4).gauge, 0.5);
 }
 
 TEST(TrackwaySummary, SpreadsOverTheHindPrintsThatTell) {
@@ -74,9 +113,9 @@ TEST(TrackwaySummary, SpreadsOverTheHindPrintsThatTell) {
   const auto summary = summarise(trackway);
   ASSERT_TRUE(summary.hipHeight);
   EXPECT_EQ(summary.hipHeight->count, 2);
-  EXPECT_NEAR(summary.hipHeight->least, 1.2, 1e-12);
+  EXPECT_NEAR(summary.hipHeight->min, 1.2, 1e-12);
   EXPECT_NEAR(summary.hipHeight->mean, 1.4, 1e-12);
-  EXPECT_NEAR(summary.hipHeight->most, 1.6, 1e-12);
+  EXPECT_NEAR(summary.hipHeight->max, 1.6, 1e-12);
   EXPECT_EQ(summary.paceAngulation->count, 3);
   EXPECT_FALSE(summarise({}).speed);
 }

@@ -1,0 +1,249 @@
+#include "ui/words/claim_words.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/study/claims/claim_site.h"
+#include "core/study/reach/extremes.h"
+#include "tests/support/two_vertebrae.h"
+#include "ui/words/ground_words.h"
+#include "ui/words/say.h"
+#include "ui/words/stance_words.h"
+
+namespace zyga::ui {
+namespace {
+
+using study::Bound;
+using study::Claim;
+using study::ClaimAnswer;
+using study::ClaimKind;
+using test::kDegree;
+using testing::ElementsAre;
+
+/// Numbers keep their unit on the same line; here a plain space is easier to read.
+std::string plain(QString words) { return words.replace(QChar(0xA0), QLatin1Char(' ')).toStdString(); }
+std::vector<std::string> plain(const QStringList& words) {
+  std::vector<std::string> all;
+  for (const QString& each : words) all.push_back(plain(each));
+  return all;
+}
+
+range::Scenario scenarioOf(anatomy::Specimen specimen) {
+  const kinematics::Pose neutral = kinematics::Pose::neutral(specimen);
+  return {std::make_shared<const anatomy::Specimen>(std::move(specimen)), {}, neutral};
+}
+
+ClaimWords wordsOf(const Claim& claim, const ClaimAnswer& answer) {
+  return claimWords(scenarioOf(test::twoVertebrae()), claim, answer);
+}
+
+TEST(ClaimWords, namesSayWhatIsClaimed) {
+  const auto name = [](const Claim& claim) { return plain(claimName(claim)); };
+  EXPECT_EQ(name({ClaimKind::HeadHeight, Bound::AtLeast, 8.5}), "Minimum head height 8.50 m");
+  EXPECT_EQ(name({ClaimKind::NeckSlope, Bound::AtMost, 20 * kDegree}), "Neck inclination at most 20.0\u00B0");
+  EXPECT_EQ(name({ClaimKind::NeckBaseSlope, Bound::AtLeast, 40 * kDegree}),
+            "Neck base inclination at least 40.0\u00B0");
+  EXPECT_EQ(name({ClaimKind::SnoutToGround, Bound::AtLeast, 2}),
+            "Snout reaches the ground 2.00 m ahead of the forefeet");
+  EXPECT_EQ(name({ClaimKind::HeadAhead, Bound::AtLeast, 3.25, 2}),
+            "Head reaches a height of 3.25 m, 2.00 m ahead of the forefeet");
+  EXPECT_EQ(name({ClaimKind::TailBaseLevel, Bound::AtLeast, 10 * kDegree}),
+            "Tail base within 10.0\u00B0 of horizontal");
+  EXPECT_EQ(plain(claimWithSource({ClaimKind::HeadHeight, Bound::AtLeast, 8.5, 0, "invented, 2020"})),
+            "Minimum head height 8.50 m (invented, 2020)");
+}
+
+TEST(ClaimWords, anAnswerInFull) {
+  const Claim claim{ClaimKind::HeadHeight, Bound::AtLeast, 8.5};
+  ClaimAnswer answer;
+  answer.best = 7.91;
+  answer.shortBy = 0.59;
+  answer.leastOverlap = 0.3187;
+  answer.leastCartilage = 12.41;
+  answer.mostCartilage = study::kMaxCartilage;
+  answer.joints = 14;
+  answer.nearEdge = {test::kOnlyJoint};
+  range::Stop overlap;
+  overlap.why = range::Stop::Why::Criterion;
+  overlap.kind = range::FindingKind::Overlap;
+  overlap.limit = 0.5;
+  answer.stopping = {{test::kOnlyJoint, 1, {test::kOnlyJoint, 0, 1, 7.1 * kDegree, overlap}, false}};
+  answer.inGround = 0.123;
+  const ClaimWords w = wordsOf(claim, answer);
+  EXPECT_EQ(plain(w.claim), "Minimum head height 8.50 m");
+  EXPECT_EQ(plain(w.verdict), "Out of range: the snout reaches 7.91 m at most, 0.59 m short.");
+  EXPECT_THAT(plain(w.stops), ElementsAre("C6-C7 dorsiflexion 7.1\u00B0: zygapophyseal overlap 50 % on both sides"));
+  EXPECT_THAT(plain(w.needs),
+              ElementsAre("It would be within range with a minimum overlap of 31 % or less (now 50 %).",
+                          "It would be within range with cartilage in the neck from 12.5 % of the centrum's length on "
+                          "(now 0.0 %)."));
+  EXPECT_THAT(plain(w.notes), ElementsAre("Joints near their limit in this pose: 1 of 14 that bend.",
+                                          "In this pose a part lies 123 mm in the ground."));
+  answer.supported = true;
+  answer.leastCartilage = 0;
+  const ClaimWords yes = wordsOf(claim, answer);
+  EXPECT_EQ(plain(yes.verdict), "Within range: the snout reaches up to 7.91 m.");
+  EXPECT_THAT(plain(yes.needs),
+              ElementsAre("It stays within range up to a minimum overlap of 31 % (now 50 %).",
+                          "It stays within range without cartilage in the neck and with any up to 40.0 % of the "
+                          "centrum's length (now 0.0 %)."));
+}
+
+TEST(ClaimWords, aJointThatIsOutOfRangeEverywhereSaysSo) {
+  ClaimAnswer answer;
+  range::Stop overlap;
+  overlap.why = range::Stop::Why::Criterion;
+  overlap.kind = range::FindingKind::Overlap;
+  overlap.limit = 0.5;
+  answer.stopping = {{test::kOnlyJoint, 1, {test::kOnlyJoint, 0, 1, 0, overlap}, true}};
+  const ClaimWords w = wordsOf({ClaimKind::HeadHeight, Bound::AtLeast, 8}, answer);
+  EXPECT_EQ(plain(w.verdict), "Out of range: a joint on the way is out of range at every angle.");
+  EXPECT_THAT(plain(w.stops), ElementsAre("C6-C7 at every angle: zygapophyseal overlap 50 % on both sides"));
+}
+
+TEST(ClaimWords, noneIsSaidAsNone) {
+  ClaimAnswer answer;
+  answer.best = 0.2;
+  answer.shortBy = 0.1;
+  const ClaimWords w = wordsOf({ClaimKind::TailBaseLevel, Bound::AtLeast, 0.1}, answer);
+  EXPECT_THAT(plain(w.needs),
+              ElementsAre("No minimum overlap alone brings it within range, however small.",
+                          "No cartilage in the tail up to 40.0 % of the centrum's length alone brings it within "
+                          "range."));
+}
+
+TEST(ClaimWords, whatIsMissedByAlmostNothingIsStillMissed) {
+  ClaimAnswer answer;
+  answer.best = 40 * kDegree;
+  answer.shortBy = 0.01 * kDegree;
+  EXPECT_EQ(plain(wordsOf({ClaimKind::NeckSlope, Bound::AtLeast, 40.01 * kDegree}, answer).verdict),
+            "Out of range: the neck rises to 40.0\u00B0 and no farther, less than 0.1\u00B0 too flat.");
+  answer.best = 8;
+  answer.shortBy = 0.00001;
+  EXPECT_EQ(plain(wordsOf({ClaimKind::HeadHeight, Bound::AtLeast, 8.00001}, answer).verdict),
+            "Out of range: the snout reaches 8.00 m at most, less than 0.1 mm short.");
+}
+
+TEST(ClaimWords, aReachWithoutAnyPlaceSaysSo) {
+  const Claim claim{ClaimKind::SnoutToGround, Bound::AtLeast, 2};
+  ClaimAnswer answer;
+  answer.shortBy = 1.25;
+  EXPECT_EQ(plain(wordsOf(claim, answer).verdict),
+            "Out of range: the snout stays 1.25 m short of that place. It does not come to the ground anywhere ahead "
+            "of or beside the forefeet.");
+  answer.best = 3;
+  EXPECT_EQ(plain(wordsOf(claim, answer).verdict),
+            "Out of range: the snout stays 1.25 m short of that place. The nearest place where it reaches the ground "
+            "is 3.00 m ahead; nearer to the feet the neck cannot bend enough.");
+}
+
+TEST(ClaimWords, whatCannotBeAskedIsNotAnswered) {
+  ClaimAnswer answer;
+  answer.unanswerable = {study::kClaimNeedsSkull, {}};
+  const ClaimWords w = wordsOf({ClaimKind::HeadHeight, Bound::AtLeast, 8}, answer);
+  EXPECT_EQ(plain(w.verdict), "Not answered: the specimen has no skull.");
+  EXPECT_TRUE(w.needs.empty());
+  EXPECT_EQ(claimState(answer), "not answered");
+  EXPECT_EQ(plain(say(study::validate({ClaimKind::HeadHeight, Bound::AtLeast, 31}))),
+            "the value of a claim on head height must be from 0.00 m to 30.00 m");
+}
+
+TEST(ClaimWords, jointsThatNothingAssessesAreNamedUpToFour) {
+  anatomy::Specimen specimen = test::twoVertebrae();
+  specimen.joints.resize(6, specimen.joints.front());
+  const range::Scenario scenario = scenarioOf(specimen);
+  ClaimAnswer answer;
+  answer.best = 1;
+  const auto notes = [&](std::size_t count) {
+    answer.notJudged.clear();
+    for (std::size_t i = 0; i < count; ++i) answer.notJudged.push_back({i});
+    return plain(claimWords(scenario, {ClaimKind::HeadHeight, Bound::AtLeast, 8}, answer).notes);
+  };
+  EXPECT_THAT(notes(2), testing::Contains("Not assessed, therefore left as posed: C6-C7, C6-C7."));
+  EXPECT_THAT(notes(6), testing::Contains("Not assessed, therefore left as posed: C6-C7, C6-C7, C6-C7, C6-C7 and 2 "
+                                          "more."));
+}
+
+study::StandingFoot footAt(kinematics::Foot foot, const Eigen::Vector2d& centre) {
+  study::StandingFoot standing;
+  standing.foot = foot;
+  standing.soles = {{centre.x(), centre.y(), 0}};
+  standing.centre = centre;
+  return standing;
+}
+
+study::PlacedPrint printAt(kinematics::Foot foot, const Eigen::Vector2d& p_W, double heading = 0) {
+  study::PlacedPrint print;
+  print.label = isLeft(foot) ? "LP1" : "RP1";
+  print.foot = foot;
+  print.p_W = p_W;
+  print.heading = heading;
+  return print;
+}
+
+TEST(FootFitWords, sayWhereAFootLiesFromItsPrint) {
+  using kinematics::Foot;
+  // The print heads along world y: a foot at larger y is ahead, at smaller x to the left.
+  std::vector<study::PlacedPrint> prints{printAt(Foot::LeftHind, {1, 1}, std::acos(0.0))};
+  const auto left = study::fitFeet({footAt(Foot::LeftHind, {0.9, 1.3})}, prints);
+  EXPECT_EQ(plain(footFitWords(left[0], prints)), "Left hind foot 300 mm ahead of and 100 mm left of LP1");
+  prints = {printAt(Foot::RightHind, {0, 0})};
+  const auto words = [&](const Eigen::Vector2d& centre) {
+    return plain(footFitWords(study::fitFeet({footAt(Foot::RightHind, centre)}, prints)[0], prints));
+  };
+  EXPECT_EQ(words({0.004, 0}), "Right hind foot on RP1 (4 mm)");
+  EXPECT_EQ(words({-0.12, 0.001}), "Right hind foot 120 mm behind RP1");
+  EXPECT_EQ(words({0.001, -0.05}), "Right hind foot 50 mm right of RP1");
+  EXPECT_EQ(words({-0.12, -0.05}), "Right hind foot 120 mm behind and 50 mm right of RP1");
+  EXPECT_EQ(plain(footFitWords(study::fitFeet({footAt(Foot::LeftFore, {0, 0})}, prints)[0], prints)),
+            "Left fore foot: no print");
+  EXPECT_EQ(printName(prints[0]), "RP1");
+  prints[0].ownRow = false;
+  EXPECT_EQ(printName(prints[0]), "after RP1");
+  EXPECT_EQ(words({0.004, 0}), "Right hind foot on the print after RP1 (4 mm)");
+}
+
+TEST(TrackwayWords, sayWhyPrintsStayOut) {
+  EXPECT_EQ(say(reason::Reason(study::kPaceUnknown, {reason::text("RP2")})),
+            "The prints after RP2 can't be laid: its pace is unknown.");
+  EXPECT_EQ(say(reason::Reason(study::kPrintWithoutSide, {reason::text("nobody")})),
+            "'nobody' can't be laid: its side is unknown.");
+  EXPECT_EQ(say(study::kOwnHipRule), "own choice");
+}
+
+TEST(BalanceWords, sayWhereTheCentreOfMassLies) {
+  using kinematics::Foot;
+  study::Balance balance;
+  EXPECT_EQ(plain(balanceWords(balance, {1, 0})), "Nothing touches the ground: no balance to tell.");
+  EXPECT_EQ(plain(balanceInShort(balance)), "off the ground");
+  balance.margin = 0.4123;
+  balance.planted = {Foot::LeftHind, Foot::LeftFore, Foot::RightHind, Foot::RightFore};
+  balance.p_WNearest = {0, 0.4};
+  EXPECT_EQ(plain(balanceWords(balance, {1, 0})),
+            "The centre of mass lies over the 4 planted feet, 412 mm inside the nearest edge, which is on the left.");
+  balance.onTail = true;
+  EXPECT_EQ(plain(balanceWords(balance, {0, 1})),
+            "The centre of mass lies over the 4 planted feet and the tail, 412 mm inside the nearest edge, which is in "
+            "front.");
+  balance.onTail = false;
+  balance.planted = {Foot::LeftFore, Foot::RightFore};
+  balance.margin = -0.6;
+  balance.p_WNearest = {0.6, 0};
+  EXPECT_EQ(plain(balanceWords(balance, {1, 0})),
+            "The centre of mass lies 600 mm outside the 2 planted feet, behind: the animal would tip over.");
+}
+
+TEST(StanceWords, everyStanceHasANameAndAMeaning) {
+  QStringList seen;
+  for (const study::Stance stance : study::kStances) {
+    EXPECT_FALSE(stanceMeaning(stance).isEmpty());
+    EXPECT_FALSE(seen.contains(stanceName(stance))) << stanceName(stance).toStdString();
+    seen << stanceName(stance);
+  }
+  EXPECT_EQ(plain(say(reason::Reason(study::kFootMisses, {study::termOf(kinematics::Foot::LeftFore),
+                                                          reason::Quantity{0.032, reason::Unit::Length}}))),
+            "The left fore foot misses its place by 32.0 mm.");
+}
+
+}  // namespace
+}  // namespace zyga::ui
