@@ -31,7 +31,8 @@ TEST(RunStudy, GivesTheAlternativeOfItsKind) {
 
 TEST(RunStudy, FindsWhatTheStudyItselfFinds) {
   const range::Scenario scenario = scenarioOf(test::smallNeck());
-  const auto& found = std::get<Elevation>(*run(StudyKind::Elevation, scenario).result);
+  const StudyOutcome outcome = run(StudyKind::Elevation, scenario);
+  const auto& found = std::get<Elevation>(*outcome.result);
   const Elevation direct = elevation(scenario);
   for (const NeckCarriage which : kNeckCarriages)
     EXPECT_EQ(found[which].carriage.snoutHeight, direct[which].carriage.snoutHeight);
