@@ -1,6 +1,7 @@
 #include "app/arguments/arguments.h"
 
 #include <QCommandLineParser>
+#include <QCoreApplication>
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -146,9 +147,10 @@ std::string required(const VerbSpec& verb, const Arguments& arguments, std::stri
   throw BadInput(Reason(fault::kOptionMissing, {text(name), text(specOf(verb, name)->value)}));
 }
 
-double numberOf(const GivenOption& option, double least, double most, std::string_view unit) {
+double numberOf(const GivenOption& option, double least, double most, const char* unit) {
   const auto refuse = [&](reason::Id id) {
-    throw BadInput(Reason(id, {text(option.name), text(option.value), text(unit), digits(least), digits(most)}));
+    const std::string unitSaid = QCoreApplication::translate("words", unit).toStdString();
+    throw BadInput(Reason(id, {text(option.name), text(option.value), text(unitSaid), digits(least), digits(most)}));
   };
   double number = 0;
   const char* begin = option.value.data() + (option.value.starts_with('+') ? 1 : 0);

@@ -37,18 +37,20 @@ class BadInput : public reason::Failure {
   explicit BadInput(const std::string& said) : Failure({fault::kSaid, {reason::text(said)}}) {}
 };
 
+/// Texts for people are literals marked with QT_TRANSLATE_NOOP("words", ...), said in the language chosen where they
+/// are printed; names and values are the same in every language.
 struct OptionSpec {
-  std::string_view name;   ///< "--out"
-  std::string_view value;  ///< "FILE.zyga"; empty for a switch
-  std::string_view meaning;
+  std::string_view name;     ///< "--out"
+  std::string_view value;    ///< "FILE.zyga"; empty for a switch
+  std::string_view meaning;  ///< for people
 };
 
 struct VerbSpec {
   std::string_view name;
   std::string_view file;  ///< what the one argument without -- is: "TABLE.csv"; "[FILE.zyga]" when it may be left out
-  std::string_view does;
+  std::string_view does;  ///< for people
   std::vector<OptionSpec> options;
-  std::string_view notes;  ///< further lines of its help
+  std::string_view notes;  ///< for people: further lines of its help
   bool manyFiles = false;
   std::string_view drawsWith = {};  ///< the option that asks for a figure, which needs fonts
 };
@@ -76,8 +78,9 @@ Arguments parseArguments(const VerbSpec& verb, const std::vector<std::string>& w
 /// Throws BadInput when the option was not given.
 std::string required(const VerbSpec& verb, const Arguments& arguments, std::string_view name);
 
-/// A finite number; throws BadInput naming the option and saying what to write.
-double numberOf(const GivenOption& option, double least, double most, std::string_view unit);
+/// A finite number; throws BadInput naming the option and saying what to write. `unit`: "degrees", a literal that is
+/// marked for translation where it is a word, or a symbol such as "mm".
+double numberOf(const GivenOption& option, double least, double most, const char* unit);
 
 /// Throws BadInput listing what there is.
 [[noreturn]] void refuseChoice(std::string_view option, std::string_view typed,

@@ -11,6 +11,7 @@
 #include "app/verbs/sculpting.h"
 #include "app/verbs/summary_text.h"
 #include "app/verbs/text_table.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/json/json_write.h"
 #include "core/range/scenario.h"
@@ -24,7 +25,6 @@ namespace {
 namespace json = files::json;
 
 using range::Level;
-using ui::filled;
 using ui::translated;
 
 /// One judged pose of a project.
@@ -36,7 +36,7 @@ struct Judged {
   const range::Assessment& assessment() const { return scenario.assessment(); }
 };
 
-/// The worst of the joints that are judged and of the contacts: supported, near or beyond.
+/// The worst of the joints that are judged and of the contacts.
 Level overallLevel(const range::Assessment& assessment) {
   auto worst = Level::Supported;
   for (const auto& joint : assessment.joints) {
@@ -61,20 +61,20 @@ std::string_view regionId(anatomy::Region region) {
 json::Value facetsJson(const std::optional<range::FacetMeeting>& meeting) {
   if (!meeting) return {};
   return json::object({{"overlap_length", json::millionths(meeting->overlapLength)},
+                       {"overlap_width", json::millionths(meeting->overlapWidth)},
                        {"overlap_area", json::millionths(meeting->overlapArea)},
-                       {"gap_min_mm", millimetresJson(meeting->gapLeast)},
-                       {"gap_max_mm", millimetresJson(meeting->gapMost)}});
+                       {"gap_min_mm", millimetresJson(meeting->minGap)},
+                       {"gap_max_mm", millimetresJson(meeting->maxGap)}});
 }
 
-std::string said(const QString& words) { return words.toStdString(); }
-
-json::Value jointJson(const Judged& judged, const range::JointVerdict& verdict) {
+json::Value verdictJson(const Judged& judged, const range::JointVerdict& verdict) {
   const range::Scenario& scenario = judged.scenario;
   const auto& joint = scenario.specimen()[verdict.joint];
   const auto& angles = scenario.pose()[verdict.joint];
   std::vector<std::string> reasons;
   for (const auto& finding : verdict.findings) {
-    reasons.push_back(said(ui::findingWords(scenario.specimen(), scenario.assumptions(), verdict.joint, finding)));
+    reasons.push_back(
+        ui::findingWords(scenario.specimen(), scenario.assumptions(), verdict.joint, finding).toStdString());
   }
   const QString articulation = ui::articulationWords(scenario.specimen(), verdict.joint, verdict.articulation);
   return json::object({{"id", joint.id},
@@ -87,8 +87,8 @@ json::Value jointJson(const Judged& judged, const range::JointVerdict& verdict) 
                        {"centrum_gap_mm", joint.hasFacets() ? millimetresJson(verdict.centrumGap) : json::Value()},
                        {"level", toText(verdict.level)},
                        {"reasons", json::arrayOf(reasons)},
-                       {"sentence", said(ui::verdictSentence(scenario, verdict))},
-                       {"articulation", articulation.isEmpty() ? json::Value() : said(articulation)}});
+                       {"sentence", ui::verdictSentence(scenario, verdict).toStdString()},
+                       {"articulation", articulation.isEmpty() ? json::Value() : articulation.toStdString()}});
 }
 
 json::Value contactJson(const anatomy::Specimen& specimen, const range::ContactFinding& contact) {
@@ -99,7 +99,7 @@ json::Value contactJson(const anatomy::Specimen& specimen, const range::ContactF
        {"depth_mm", millimetresJson(contact.depth)},
        {"place_mm", json::array({millimetresJson(p.x()), millimetresJson(p.y()), millimetresJson(p.z())})},
        {"level", toText(contact.level)},
-       {"sentence", said(ui::contactWords(specimen, contact))}});
+       {"sentence", ui::contactWords(specimen, contact).toStdString()}});
 }
 
 json::Value contactsJson(const Judged& judged) {
@@ -111,9 +111,9 @@ json::Value contactsJson(const Judged& judged) {
   return json::arrayOf(contacts, json::Layout::OnLines);
 }
 
-std::string jsonOf(const Judged& judged) {
+std::string judgedJson(const Judged& judged) {
   std::vector<json::Value> joints;
-  for (const auto& verdict : judged.assessment().joints) joints.push_back(jointJson(judged, verdict));
+  for (const auto& verdict : judged.assessment().joints) joints.push_back(verdictJson(judged, verdict));
   return json::document(json::object({{"specimen", judged.project.table.name},
                                       {"pose", judged.poseName},
                                       {"assumptions", assumptionsJson(judged.scenario.assumptions())},
@@ -128,8 +128,6 @@ std::string jsonOf(const Judged& judged) {
 
 // For people.
 
-std::string words(const char* english) { return translated(english).toStdString(); }
-
 std::string overlapCell(const std::optional<range::FacetMeeting>& meeting, range::OverlapBy by) {
   if (!meeting) return "-";
   return ui::percent(by == range::OverlapBy::Length ? meeting->overlapLength : meeting->overlapArea).toStdString();
@@ -143,14 +141,14 @@ std::string findingsCell(const range::Scenario& scenario, const range::JointVerd
   return ui::inOneLine(parts).toStdString();
 }
 
-TextRow row(const range::Scenario& scenario, const range::JointVerdict& verdict) {
+TextRow verdictRow(const range::Scenario& scenario, const range::JointVerdict& verdict) {
   const auto& angles = scenario.pose()[verdict.joint];
   const auto by = scenario.assumptions().overlapBy;
   return {scenario.specimen()[verdict.joint].id,
           ui::stateWords(verdict).toStdString(),
-          degreesText(angles(0)),
-          degreesText(angles(1)),
-          degreesText(angles(2)),
+          ui::plainDegrees(angles(0)).toStdString(),
+          ui::plainDegrees(angles(1)).toStdString(),
+          ui::plainDegrees(angles(2)).toStdString(),
           overlapCell(verdict.left, by),
           overlapCell(verdict.right, by),
           findingsCell(scenario, verdict)};
@@ -159,12 +157,12 @@ TextRow row(const range::Scenario& scenario, const range::JointVerdict& verdict)
 std::string findingsText(const range::Scenario& scenario) {
   const auto findings = worstFirst(scenario.assessment());
   if (findings.empty())
-    return "  " + words(QT_TRANSLATE_NOOP("words", "every joint that can be assessed is within range")) + "\n";
-  std::vector<TextRow> rows{{words(QT_TRANSLATE_NOOP("words", "joint")), words(QT_TRANSLATE_NOOP("words", "state")),
-                             words(QT_TRANSLATE_NOOP("words", "flexion")), words(QT_TRANSLATE_NOOP("words", "lateral")),
-                             words(QT_TRANSLATE_NOOP("words", "rotation")), words(QT_TRANSLATE_NOOP("words", "left")),
-                             words(QT_TRANSLATE_NOOP("words", "right")), words(QT_TRANSLATE_NOOP("words", "why"))}};
-  for (const auto* verdict : findings) rows.push_back(row(scenario, *verdict));
+    return "  " + said(QT_TRANSLATE_NOOP("words", "every joint that can be assessed is within range")) + "\n";
+  std::vector<TextRow> rows{{said(QT_TRANSLATE_NOOP("words", "joint")), said(QT_TRANSLATE_NOOP("words", "state")),
+                             said(QT_TRANSLATE_NOOP("words", "flexion")), said(QT_TRANSLATE_NOOP("words", "lateral")),
+                             said(QT_TRANSLATE_NOOP("words", "rotation")), said(QT_TRANSLATE_NOOP("words", "left")),
+                             said(QT_TRANSLATE_NOOP("words", "right")), said(QT_TRANSLATE_NOOP("words", "why"))}};
+  for (const auto* verdict : findings) rows.push_back(verdictRow(scenario, *verdict));
   return textTable(rows, {true, true, false, false, false, false, false, true});
 }
 
@@ -175,10 +173,8 @@ std::string countsText(const range::Assessment& assessment) {
   const QString joints =
       translated(QT_TRANSLATE_N_NOOP("words", "%n joints"), static_cast<int>(assessment.joints.size()));
   return "  " +
-         filled(translated(
-                    QT_TRANSLATE_NOOP("words", "%1: %2 out of range, %3 near limit, %4 within range, %5 not assessed")),
-                {joints, count(Level::Beyond), count(Level::Near), count(Level::Supported), count(Level::NotJudged)})
-             .toStdString() +
+         said(QT_TRANSLATE_NOOP("words", "%1: %2 out of range, %3 near limit, %4 within range, %5 not assessed"),
+              {joints, count(Level::Beyond), count(Level::Near), count(Level::Supported), count(Level::NotJudged)}) +
          "\n";
 }
 
@@ -196,37 +192,33 @@ std::string contactsText(const range::Scenario& scenario) {
   const range::Assessment& assessment = scenario.assessment();
   if (!assessment.contactJudged)
     return "  " +
-           words(QT_TRANSLATE_NOOP("words", "collisions between bones were not assessed (--contact assesses them)")) +
+           said(QT_TRANSLATE_NOOP("words", "collisions between bones were not assessed (--contact assesses them)")) +
            "\n";
   if (assessment.contacts.empty())
     return "  " +
-           filled(translated(QT_TRANSLATE_NOOP("words", "no bones interpenetrate by more than the tolerated %1")),
-                  {ui::millimetres(scenario.assumptions().contactTolerated)})
-               .toStdString() +
+           said(QT_TRANSLATE_NOOP("words", "no bones interpenetrate by more than the tolerated %1"),
+                {ui::millimetres(scenario.assumptions().contactTolerated)}) +
            "\n";
   std::string out;
   for (const auto& contact : assessment.contacts) {
     const QString state = contact.level == Level::Beyond ? translated(QT_TRANSLATE_NOOP("words", "bones collide"))
                                                          : ui::levelWords(contact.level);
-    out += "  " +
-           filled(translated(QT_TRANSLATE_NOOP("words", "%1: %2")),
-                  {state, ui::contactWords(scenario.specimen(), contact)})
-               .toStdString() +
+    out += "  " + said(QT_TRANSLATE_NOOP("words", "%1: %2"), {state, ui::contactWords(scenario.specimen(), contact)}) +
            "\n";
   }
   return out;
 }
 
-std::string textOf(const Judged& judged) {
+std::string judgedText(const Judged& judged) {
   const range::Scenario& scenario = judged.scenario;
   return judged.project.table.name + ", " + judged.poseName + ": " +
          ui::levelWords(overallLevel(judged.assessment())).toStdString() + "\n" +
          summaryText(anatomy::summarise(scenario.specimen())) + assumptionsText(scenario.assumptions()) + "\n" +
          findingsText(scenario) + "\n" + contactsText(scenario) + articulationText(scenario) +
          countsText(judged.assessment()) + "  " + caution() + "\n  " +
-         words(QT_TRANSLATE_NOOP("words",
-                                 "angles in degrees from neutral, dorsiflexion, left and rising left side positive; "
-                                 "left and right: zygapophyseal overlap")) +
+         said(QT_TRANSLATE_NOOP("words",
+                                "angles in degrees from neutral, dorsiflexion, left and rising left side positive; "
+                                "left and right: zygapophyseal overlap")) +
          "\n";
 }
 
@@ -238,21 +230,25 @@ int assess(const VerbSpec&, const Arguments& arguments) {
   const Judged judged{project, chosen.name,
                       range::Scenario(project.sharedSpecimen, assumptionsFrom(arguments, project.assumptions),
                                       chosen.pose, std::move(contact))};
-  std::cout << (arguments.has("--json") ? jsonOf(judged) : textOf(judged));
+  std::cout << (arguments.has("--json") ? judgedJson(judged) : judgedText(judged));
   return overallLevel(judged.assessment()) == Level::Beyond ? kBeyond : kDone;
 }
 
 }  // namespace
 
 Verb assessVerb() {
-  return {{"assess", "FILE.zyga", "assesses every joint of a pose by its bones",
-           withAssumptionOptions({{"--pose", "NAME", "a named pose instead of the present one"},
-                                  {"--contact", "", "bones that collide count too; sculpts them first"},
-                                  {"--json", "", "every joint, for machines"}}),
+  return {
+      {"assess", "FILE.zyga", QT_TRANSLATE_NOOP("words", "assesses every joint of a pose by its bones"),
+       withAssumptionOptions(
+           {{"--pose", "NAME", QT_TRANSLATE_NOOP("words", "a named pose instead of the present one")},
+            {"--contact", "", QT_TRANSLATE_NOOP("words", "bones that collide count too; sculpts them first")},
+            {"--json", "", QT_TRANSLATE_NOOP("words", "every joint, for machines")}}),
+       QT_TRANSLATE_NOOP(
+           "words",
            "Findings are sorted worst first. Exit 1 when a joint is out of range, or with --contact when bones\n"
            "interpenetrate deeper than is tolerated. Assumptions that are given stand for this run only; those of the\n"
-           "project hold for the rest.\n"},
-          assess};
+           "project hold for the rest.\n")},
+      assess};
 }
 
 }  // namespace zyga::app

@@ -1,5 +1,7 @@
 #include "app/verbs/assumption_options.h"
 
+#include <QCoreApplication>
+
 namespace zyga::app {
 namespace {
 
@@ -12,10 +14,17 @@ std::optional<GivenOption> given(const Arguments& arguments, std::string_view na
 }  // namespace
 
 std::vector<OptionSpec> assumptionOptions() {
-  return {{"--overlap", "SHARE", "least share of the facets that stays covered, 0 to 1; published rule 0.5"},
-          {"--overlap-by", "length|area", "what that share is taken of"},
-          {"--cartilage-percent", "P", "cartilage in neck, trunk and tail, % of the centrum's length"},
-          {"--neutral-by", "facets|facets-and-centra", "what the neutral articulation asks for"}};
+  return {{"--overlap", "SHARE",
+           QT_TRANSLATE_NOOP("words", "minimum zygapophyseal overlap, a share from 0 to 1; published rule 0.5")},
+          {"--overlap-by", "length|area", QT_TRANSLATE_NOOP("words", "what that share is taken of")},
+          {"--cartilage-percent", "P",
+           QT_TRANSLATE_NOOP("words", "cartilage in neck, trunk and tail, % of the centrum's length")},
+          {"--settling-percent", "P",
+           QT_TRANSLATE_NOOP("words", "how far bones settle when they turn, % of the cartilage's thickness")},
+          {"--neutral-by", "facets|facets-and-centra",
+           QT_TRANSLATE_NOOP("words", "what the neutral articulation asks for")},
+          {"--horizontal-by", "canal|centrum|faces|articulation",
+           QT_TRANSLATE_NOOP("words", "what the slope of a vertebra is measured by")}};
 }
 
 std::vector<OptionSpec> withAssumptionOptions(std::vector<OptionSpec> options) {
@@ -27,17 +36,29 @@ range::Assumptions assumptionsFrom(const Arguments& arguments, const range::Assu
   using range::NeutralBy;
   using range::OverlapBy;
   range::Assumptions a = ofProject;
-  if (const auto share = given(arguments, "--overlap")) a.leastOverlap = numberOf(*share, 0, 1, "a share");
+  if (const auto share = given(arguments, "--overlap"))
+    a.minOverlap = numberOf(*share, 0, 1, QT_TRANSLATE_NOOP("words", "a share"));
   if (arguments.has("--overlap-by")) {
     a.overlapBy =
         choiceOf<OverlapBy>(arguments, "--overlap-by", {{"length", OverlapBy::Length}, {"area", OverlapBy::Area}});
   }
   if (const auto percent = given(arguments, "--cartilage-percent")) {
-    a.neck = a.trunk = a.tail = {range::Cartilage::In::PercentOfCentrum, numberOf(*percent, 0, 100, "percent")};
+    a.neck = a.trunk = a.tail = {range::Cartilage::In::PercentOfCentrum,
+                                 numberOf(*percent, 0, 100, QT_TRANSLATE_NOOP("words", "percent"))};
   }
+  if (const auto share = given(arguments, "--settling-percent"))
+    a.settling = 0.01 * numberOf(*share, 0, 100, QT_TRANSLATE_NOOP("words", "percent"));
   if (arguments.has("--neutral-by")) {
     a.neutralBy = choiceOf<NeutralBy>(
         arguments, "--neutral-by", {{"facets", NeutralBy::Facets}, {"facets-and-centra", NeutralBy::FacetsAndCentra}});
+  }
+  if (arguments.has("--horizontal-by")) {
+    using anatomy::HorizontalBy;
+    a.horizontalBy = choiceOf<HorizontalBy>(arguments, "--horizontal-by",
+                                            {{"canal", HorizontalBy::CanalFloor},
+                                             {"centrum", HorizontalBy::CentrumAxis},
+                                             {"faces", HorizontalBy::CentrumFaces},
+                                             {"articulation", HorizontalBy::Articulation}});
   }
   return a;
 }

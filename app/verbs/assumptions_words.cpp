@@ -2,10 +2,9 @@
 
 #include <QCoreApplication>
 
-#include "app/verbs/summary_text.h"
+#include "app/verbs/verb_words.h"
 #include "core/files/project/project_schema.h"
 #include "ui/words/assumption_words.h"
-#include "ui/words/say.h"
 
 namespace zyga::app {
 namespace {
@@ -19,18 +18,19 @@ std::string assumptionsText(const range::Assumptions& assumptions) {
 }
 
 std::string caution() {
-  return ui::translated(QT_TRANSLATE_NOOP("words",
-                                          "ranges are of bare bones: they may be off by 5 degrees a joint, and soft "
-                                          "tissue may lessen them"))
-      .toStdString();
+  return said(QT_TRANSLATE_NOOP(
+      "words", "ranges are of bare bones: they may be off by 5 degrees a joint, and soft tissue may lessen them"));
 }
 
 files::json::Value assumptionsJson(const range::Assumptions& assumptions) {
   namespace schema = files::schema;
-  json::Value members = json::object({{"overlap_by", schema::wordOf(schema::kOverlapBy, assumptions.overlapBy)},
-                                      {"neutral_by", schema::wordOf(schema::kNeutralBy, assumptions.neutralBy)},
-                                      {"contact_tolerated_mm", json::millionths(assumptions.contactTolerated * 1000)}});
+  json::Value members =
+      json::object({{"overlap_by", schema::wordOf(schema::kOverlapBy, assumptions.overlapBy)},
+                    {"neutral_by", schema::wordOf(schema::kNeutralBy, assumptions.neutralBy)},
+                    {"horizontal_by", schema::wordOf(schema::kHorizontalBy, assumptions.horizontalBy)},
+                    {"contact_tolerated_mm", json::millionths(assumptions.contactTolerated * 1000)}});
   for (const auto& [key, field] : schema::kShares) members.add(key, json::millionths(assumptions.*field * 100));
+  members.add("settling_percent", json::millionths(assumptions.settling * 100));
   for (const auto& [key, field] : schema::kCartilages) {
     const auto& cartilage = assumptions.*field;
     members.add(key, json::object({{"amount", json::millionths(cartilage.amount)},

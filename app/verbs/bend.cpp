@@ -8,7 +8,7 @@
 
 #include "app/verbs/joint_names.h"
 #include "app/verbs/project_file.h"
-#include "app/verbs/summary_text.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/range/scenario.h"
 #include "ui/words/range_words.h"
@@ -37,13 +37,14 @@ std::vector<JointIndex> spanOf(const Specimen& specimen, const std::string& text
   const auto dash = text.find('-');
   const auto from = specimen.findBone(text.substr(0, dash));
   const auto to = dash == std::string::npos ? std::nullopt : specimen.findBone(text.substr(dash + 1));
-  if (!from || !to) throw BadInput("--span: '" + text + "' does not name two bones of the specimen, such as C2-C13");
+  if (!from || !to)
+    refuse(QT_TRANSLATE_NOOP("words", "--span: '%1' does not name two bones of the specimen, such as C2-C13"), {text});
   const auto a = specimen.chainTo(*from), b = specimen.chainTo(*to);
   std::vector<JointIndex> joints;
   // What both chains share lies outside the span.
   std::set_symmetric_difference(a.begin(), a.end(), b.begin(), b.end(), std::back_inserter(joints));
   std::erase_if(joints, [&](JointIndex j) { return specimen[j].kind == anatomy::JointKind::Fixed; });
-  if (joints.empty()) throw BadInput("--span: nothing moves between " + text);
+  if (joints.empty()) refuse(QT_TRANSLATE_NOOP("words", "--span: nothing moves between %1"), {text});
   return joints;
 }
 
@@ -55,16 +56,21 @@ std::vector<Bend> readBends(const Specimen& specimen, const Arguments& arguments
     } else if (option.name == "--span") {
       bends.push_back({spanOf(specimen, option.value), true, option.name + " " + option.value, {}});
     } else if (const auto motion = std::find(kMotions.begin(), kMotions.end(), option.name); motion != kMotions.end()) {
-      if (bends.empty()) throw BadInput(option.name + " comes before any --joint or --span; name the joint first");
+      if (bends.empty())
+        refuse(QT_TRANSLATE_NOOP("words", "%1 comes before any --joint or --span; name the joint first"),
+               {option.name});
       bends.back().turns[static_cast<std::size_t>(motion - kMotions.begin())] =
-          rad(numberOf(option, -180, 180, "degrees"));
+          rad(numberOf(option, -180, 180, QT_TRANSLATE_NOOP("words", "degrees")));
     }
   }
-  if (bends.empty()) throw BadInput("nothing to bend: add --joint C6-C7 or --span C2-C13 and an angle");
+  if (bends.empty())
+    refuse(QT_TRANSLATE_NOOP("words", "nothing to bend: add --joint C6-C7 or --span C2-C13 and an angle"));
   for (const auto& bend : bends) {
     const bool turned =
         std::any_of(bend.turns.begin(), bend.turns.end(), [](const auto& turn) { return turn.has_value(); });
-    if (!turned) throw BadInput(bend.words + " has no angle: add --dorsiflexion, --lateral or --torsion with degrees");
+    if (!turned)
+      refuse(QT_TRANSLATE_NOOP("words", "%1 has no angle: add --dorsiflexion, --lateral or --torsion with degrees"),
+             {bend.words});
   }
   return bends;
 }
@@ -92,8 +98,8 @@ class Bender {
  private:
   double width(JointIndex joint, int motion) const {
     const auto& specimen = project_.specimen();
-    const auto band = range::band(specimen, articulation_, project_.assumptions, joint, pose_[joint], motion);
-    return band.judged && !band.empty ? band.most - band.least : 0;
+    const auto band = range::motionRange(specimen, articulation_, project_.assumptions, joint, pose_[joint], motion);
+    return band.judged && !band.empty ? band.max - band.min : 0;
   }
 
   void spread(const Bend& bend, int motion, double turn) {
@@ -101,13 +107,10 @@ class Bender {
     double sum = 0;
     for (const auto joint : bend.joints) sum += weights.emplace_back(width(joint, motion));
     if (sum <= 0) {
-      const auto option = kMotions[static_cast<std::size_t>(motion)];
-      const QString words =
-          ui::filled(ui::translated(QT_TRANSLATE_NOOP(
-                         "words", "warning: %1: no joint of it has a range for %2; the turn is shared evenly")),
-                     {QString::fromStdString(bend.words),
-                      QString::fromUtf8(option.data(), static_cast<qsizetype>(option.size()))});
-      std::cerr << words.toStdString() << "\n";
+      std::cerr << said(QT_TRANSLATE_NOOP("words",
+                                          "warning: %1: no joint of it has a range for %2; the turn is shared evenly"),
+                        {bend.words, kMotions[static_cast<std::size_t>(motion)]})
+                << "\n";
       weights.assign(weights.size(), 1);
       sum = static_cast<double>(weights.size());
     }
@@ -136,17 +139,17 @@ void tellVerdicts(const files::Project& project, const std::vector<Bend>& bends)
   constexpr std::size_t kFew = 3;
   const range::Scenario scenario(project.sharedSpecimen, project.assumptions, project.pose);
   const auto joints = bentJoints(bends);
-  std::size_t supported = 0;
+  std::size_t within = 0;
   for (const auto joint : joints) {
     const auto* verdict = scenario.assessment().find(joint);
     if (!verdict) continue;
-    supported += verdict->level == range::Level::Supported;
+    within += verdict->level == range::Level::Supported;
     if (joints.size() <= kFew || verdict->level != range::Level::Supported)
       std::cout << "  " << ui::verdictSentence(scenario, *verdict).toStdString() << "\n";
   }
   const QString bent =
       ui::translated(QT_TRANSLATE_N_NOOP("words", "%n joints bent, %1 within range"), static_cast<int>(joints.size()));
-  std::cout << "  " << ui::filled(bent, {QString::number(supported)}).toStdString() << "\n";
+  std::cout << "  " << ui::filled(bent, {QString::number(within)}).toStdString() << "\n";
 }
 
 int bend(const VerbSpec& spec, const Arguments& arguments) {
@@ -159,12 +162,10 @@ int bend(const VerbSpec& spec, const Arguments& arguments) {
   project.pose = bender.pose();
   if (chosen.index) project.poses[*chosen.index].pose = project.pose;
   files::saveProject(project, out);
-  const QString bent =
-      chosen.index
-          ? ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "bent the pose '%1', now also the present pose")),
-                       {QString::fromStdString(chosen.name)})
-          : ui::translated(QT_TRANSLATE_NOOP("words", "bent the present pose"));
-  std::cout << bent.toStdString() << "\n";
+  std::cout << (chosen.index
+                    ? said(QT_TRANSLATE_NOOP("words", "bent the pose '%1', now also the present pose"), {chosen.name})
+                    : said(QT_TRANSLATE_NOOP("words", "bent the present pose")))
+            << "\n";
   tellVerdicts(project, bends);
   std::cout << wroteLine(out);
   return kDone;
@@ -173,21 +174,26 @@ int bend(const VerbSpec& spec, const Arguments& arguments) {
 }  // namespace
 
 Verb bendVerb() {
-  return {
-      {"bend",
-       "FILE.zyga",
-       "turns joints of a pose and writes the project anew",
-       {{"--joint", "C6-C7", "the joint that the following angles are for; may be repeated"},
-        {"--span", "C2-C13", "instead of a joint: all joints between two bones; may be repeated"},
-        {"--dorsiflexion", "DEG", "deflection from neutral; limbs: flexion"},
-        {"--lateral", "DEG", "to the left; limbs: abduction"},
-        {"--torsion", "DEG", "left side rising; limbs: rotation"},
-        {"--pose", "NAME", "starts from a named pose"},
-        {"--out", "FILE2.zyga", "the project to write"}},
-       "--joint sets an angle, and leaves the joint's other angles. --span adds the turn to what is there, shared in\n"
-       "proportion to each joint's range. The result becomes the present pose; with --pose it also replaces the named\n"
-       "one. A pose out of range is written all the same: the verdicts are printed, and assess judges it.\n"},
-      bend};
+  return {{"bend",
+           "FILE.zyga",
+           QT_TRANSLATE_NOOP("words", "turns joints of a pose and writes the project anew"),
+           {{"--joint", "C6-C7",
+             QT_TRANSLATE_NOOP("words", "the joint that the following angles are for; may be repeated")},
+            {"--span", "C2-C13",
+             QT_TRANSLATE_NOOP("words", "instead of a joint: all joints between two bones; may be repeated")},
+            {"--dorsiflexion", "DEG", QT_TRANSLATE_NOOP("words", "dorsiflexion from neutral; limbs: flexion")},
+            {"--lateral", "DEG", QT_TRANSLATE_NOOP("words", "left lateral flexion; limbs: abduction")},
+            {"--torsion", "DEG", QT_TRANSLATE_NOOP("words", "axial rotation, left side up; limbs: rotation")},
+            {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "starts from a named pose")},
+            {"--out", "FILE2.zyga", QT_TRANSLATE_NOOP("words", "the project to write")}},
+           QT_TRANSLATE_NOOP(
+               "words",
+               "--joint sets an angle, and leaves the joint's other angles. --span adds the turn to what is there, "
+               "shared in\n"
+               "proportion to each joint's range. The result becomes the present pose; with --pose it also replaces "
+               "the named\n"
+               "one. A pose out of range is written all the same: the verdicts are printed, and assess judges it.\n")},
+          bend};
 }
 
 }  // namespace zyga::app

@@ -8,7 +8,7 @@
 #include "app/verbs/assumption_options.h"
 #include "app/verbs/assumptions_words.h"
 #include "app/verbs/project_file.h"
-#include "app/verbs/summary_text.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/json/json_write.h"
 #include "core/study/claims/claim_book.h"
@@ -25,7 +25,7 @@ using study::Claim;
 using study::ClaimAnswer;
 using study::ClaimKind;
 
-constexpr double kDegree = std::numbers::pi / 180;
+constexpr double kClaimDegree = std::numbers::pi / 180;
 
 struct KindOption {
   OptionSpec spec;
@@ -34,25 +34,32 @@ struct KindOption {
 
 const std::vector<KindOption>& kindOptions() {
   static const std::vector<KindOption> all{
-      {{"--head-height-m", "H", "head at least H metres high"}, ClaimKind::HeadHeight},
-      {{"--neck-slope-deg", "A", "line from the neck's base to its end at least A degrees to the horizontal"},
+      {{"--head-height-m", "H", QT_TRANSLATE_NOOP("words", "head at least H metres high")}, ClaimKind::HeadHeight},
+      {{"--neck-slope-deg", "A",
+        QT_TRANSLATE_NOOP("words", "line from the neck's base to its end at least A degrees to the horizontal")},
        ClaimKind::NeckSlope},
-      {{"--neck-base-deg", "A", "hindmost cervical at least A degrees to the horizontal"}, ClaimKind::NeckBaseSlope},
-      {{"--ground-ahead-m", "D", "snout reaches the ground D metres ahead of the forefeet"}, ClaimKind::SnoutToGround},
-      {{"--head-at-m", "D,H", "head reaches H metres high, D metres ahead of the forefeet"}, ClaimKind::HeadAhead},
-      {{"--tail-base-deg", "A", "base of the tail within A degrees of level"}, ClaimKind::TailBaseLevel}};
+      {{"--neck-base-deg", "A", QT_TRANSLATE_NOOP("words", "hindmost cervical at least A degrees to the horizontal")},
+       ClaimKind::NeckBaseSlope},
+      {{"--ground-ahead-m", "D", QT_TRANSLATE_NOOP("words", "snout reaches the ground D metres ahead of the forefeet")},
+       ClaimKind::SnoutToGround},
+      {{"--head-at-m", "D,H", QT_TRANSLATE_NOOP("words", "head reaches H metres high, D metres ahead of the forefeet")},
+       ClaimKind::HeadAhead},
+      {{"--tail-base-deg", "A", QT_TRANSLATE_NOOP("words", "base of the tail within A degrees of level")},
+       ClaimKind::TailBaseLevel}};
   return all;
 }
 
 /// "D,H" as distance and height.
 void readPoint(const GivenOption& given, const study::ClaimKindTraits& traits, Claim& claim) {
   const std::size_t comma = given.value.find(',');
-  if (comma == std::string::npos) {
-    throw BadInput(given.name + ": '" + given.value +
-                   "' is not a distance and a height in metres with a comma between, such as 2,3.5");
-  }
-  claim.ahead = numberOf({given.name, given.value.substr(0, comma)}, -traits.max, traits.max, "metres ahead");
-  claim.value = numberOf({given.name, given.value.substr(comma + 1)}, traits.min, traits.max, "metres of height");
+  if (comma == std::string::npos)
+    refuse(QT_TRANSLATE_NOOP("words",
+                             "%1: '%2' is not a distance and a height in metres with a comma between, such as 2,3.5"),
+           {given.name, given.value});
+  claim.ahead = numberOf({given.name, given.value.substr(0, comma)}, -traits.max, traits.max,
+                         QT_TRANSLATE_NOOP("words", "metres ahead"));
+  claim.value = numberOf({given.name, given.value.substr(comma + 1)}, traits.min, traits.max,
+                         QT_TRANSLATE_NOOP("words", "metres of height"));
 }
 
 Claim readClaim(const KindOption& option, const std::string& value) {
@@ -62,10 +69,10 @@ Claim readClaim(const KindOption& option, const std::string& value) {
   if (traits.ahead) {
     readPoint(given, traits, claim);
   } else if (traits.angle) {
-    claim.value =
-        kDegree * numberOf(given, std::round(traits.min / kDegree), std::round(traits.max / kDegree), "degrees");
+    claim.value = kClaimDegree * numberOf(given, std::round(traits.min / kClaimDegree),
+                                          std::round(traits.max / kClaimDegree), QT_TRANSLATE_NOOP("words", "degrees"));
   } else {
-    claim.value = numberOf(given, traits.min, traits.max, "metres");
+    claim.value = numberOf(given, traits.min, traits.max, QT_TRANSLATE_NOOP("words", "metres"));
   }
   return claim;
 }
@@ -74,8 +81,8 @@ Claim readClaim(const KindOption& option, const std::string& value) {
 std::vector<OptionSpec> claimOptions() {
   std::vector<OptionSpec> options;
   for (const KindOption& option : kindOptions()) options.push_back(option.spec);
-  options.push_back({"--at-most", "", "turns a slope of the neck into an upper bound"});
-  options.push_back({"--source", "TEXT", "who claims it"});
+  options.push_back({"--at-most", "", QT_TRANSLATE_NOOP("words", "turns a slope of the neck into an upper bound")});
+  options.push_back({"--source", "TEXT", QT_TRANSLATE_NOOP("words", "who claims it")});
   return options;
 }
 
@@ -86,27 +93,28 @@ std::optional<Claim> claimFrom(const Arguments& arguments) {
     const auto value = arguments.find(option.spec.name);
     if (!value) continue;
     if (claim)
-      throw BadInput(std::string(option.spec.name) + ": one claim at a time, or none for those of the project");
+      refuse(QT_TRANSLATE_NOOP("words", "%1: one claim at a time, or none for those of the project"),
+             {option.spec.name});
     claim = readClaim(option, *value);
   }
   if (arguments.has("--at-most")) {
     if (!claim || !traitsOf(claim->kind).bounds)
-      throw BadInput("--at-most goes with --neck-slope-deg or --neck-base-deg");
+      refuse(QT_TRANSLATE_NOOP("words", "--at-most goes with --neck-slope-deg or --neck-base-deg"));
     claim->bound = study::Bound::AtMost;
   }
   if (const auto source = arguments.find("--source")) {
-    if (!claim) throw BadInput("--source goes with a claim");
+    if (!claim) refuse(QT_TRANSLATE_NOOP("words", "--source goes with a claim"));
     claim->source = *source;
   }
   return claim;
 }
 
-using Answer = std::shared_ptr<const ClaimAnswer>;
+using ClaimAnswered = std::shared_ptr<const ClaimAnswer>;
 
-Answer answerOf(const Scenario& scenario, const Claim& claim) {
-  Answer answer = study::claimBook().answer(scenario, claim);
+ClaimAnswered claimAnswerOf(const Scenario& scenario, const Claim& claim) {
+  ClaimAnswered answer = study::claimBook().answer(scenario, claim);
   if (!answer->unanswerable.empty())
-    throw BadInput(ui::claimName(claim).toStdString() + ": " + ui::say(answer->unanswerable).toStdString());
+    refuse(QT_TRANSLATE_NOOP("words", "%1: %2"), {ui::claimName(claim), ui::say(answer->unanswerable)});
   return answer;
 }
 
@@ -151,8 +159,8 @@ json::Value claimJson(const Scenario& scenario, const Claim& claim, const ClaimA
                        {angle ? "best_deg" : "best_m", best},
                        {angle ? "short_by_deg" : "short_by_m", shortBy},
                        {"stopping_joints", idsJson(scenario, stopping)},
-                       {"least_overlap", json::millionths(answer.leastOverlap)},
-                       {"least_cartilage_percent", json::millionths(answer.leastCartilage)},
+                       {"least_overlap", json::millionths(answer.minOverlap)},
+                       {"least_cartilage_percent", json::millionths(answer.minCartilage)},
                        {"most_cartilage_percent", json::millionths(answer.mostCartilage)},
                        {"joints_near_edge", answer.nearEdge.size()},
                        {"near_edge", idsJson(scenario, answer.nearEdge)},
@@ -181,27 +189,28 @@ void save(files::Project project, const ChosenPose& chosen, const Claim& claim, 
 
 int answerOne(const files::Project& project, const ChosenPose& chosen, const Claim& claim, const Arguments& arguments) {
   const Scenario scenario = scenarioOf(project, chosen.pose);
-  const Answer answer = answerOf(scenario, claim);
+  const ClaimAnswered answer = claimAnswerOf(scenario, claim);
   const auto out = arguments.find("--out");
   if (out) save(project, chosen, claim, *answer, *out);
   if (arguments.has("--json")) {
     std::cout << json::document(claimJson(scenario, claim, *answer));
   } else {
-    std::cout << claimText(scenario, claim, *answer) << footText(project) << (out ? "wrote " + *out + "\n" : "");
+    std::cout << claimText(scenario, claim, *answer) << footText(project) << (out ? wroteLine(*out) : "");
   }
   return answer->supported ? kDone : kBeyond;
 }
 
 int answerAll(const files::Project& project, const ChosenPose& chosen, const Arguments& arguments) {
   if (project.claims.empty())
-    throw BadInput("the project holds no claims; name one, such as --head-height-m 8.5 (zygapose help claim)");
-  if (arguments.has("--out")) throw BadInput("--out goes with one claim, whose pose is written");
+    refuse(QT_TRANSLATE_NOOP(
+        "words", "the project holds no claims; name one, such as --head-height-m 8.5 (zygapose help claim)"));
+  if (arguments.has("--out")) refuse(QT_TRANSLATE_NOOP("words", "--out goes with one claim, whose pose is written"));
   const Scenario scenario = scenarioOf(project, chosen.pose);
   bool all = true;
   std::vector<json::Value> jsons;
   std::string text;
   for (const Claim& claim : project.claims) {
-    const Answer answer = answerOf(scenario, claim);
+    const ClaimAnswered answer = claimAnswerOf(scenario, claim);
     all = all && answer->supported;
     jsons.push_back(claimJson(scenario, claim, *answer));
     text += claimText(scenario, claim, *answer);
@@ -221,29 +230,35 @@ int claim(const VerbSpec&, const Arguments& arguments) {
   return given ? answerOne(project, chosen, *given, arguments) : answerAll(project, chosen, arguments);
 }
 
-std::vector<OptionSpec> options() {
+std::vector<OptionSpec> claimVerbOptions() {
   std::vector<OptionSpec> all = claimOptions();
-  all.push_back({"--pose", "NAME", "takes trunk and limbs from a named pose"});
-  all.push_back({"--out", "FILE2.zyga", "writes the project with the pose that shows it, and the claim in its list"});
-  all.push_back({"--json", "", "the answer for machines"});
+  all.push_back({"--pose", "NAME", QT_TRANSLATE_NOOP("words", "takes trunk and limbs from a named pose")});
+  all.push_back(
+      {"--out", "FILE2.zyga",
+       QT_TRANSLATE_NOOP("words", "writes the project with the pose that shows it, and the claim in its list")});
+  all.push_back({"--json", "", QT_TRANSLATE_NOOP("words", "the answer for machines")});
   return withAssumptionOptions(std::move(all));
 }
 
 }  // namespace
 
 Verb claimVerb() {
-  return {
-      {"claim", "FILE.zyga", "tells whether the bones support a claim, what stops it and what it would take", options(),
-       "Without a claim those of the project are answered. Trunk, limbs and feet stay as posed; neck, head and tail "
-       "bend\n"
-       "up and down only, each joint inside its range. Heights are the snout's. The answer has the most that is\n"
-       "supported, the joints that stop it, worst first, the least overlap and the cartilage in the neck (or tail) at\n"
-       "which the answer changes with everything else as it is, and how many joints are near their limit in the pose "
-       "that\n"
-       "shows it. With --out an unsupported claim writes the nearest pose; with --pose it also replaces the named "
-       "one.\n"
-       "Exit 1: not supported, with several claims any of them.\n"},
-      claim};
+  return {{"claim", "FILE.zyga",
+           QT_TRANSLATE_NOOP("words", "tells whether a claim is within range, what stops it and what it would take"),
+           claimVerbOptions(),
+           QT_TRANSLATE_NOOP("words",
+                             "Without a claim those of the project are answered. Trunk, limbs and feet stay as posed; "
+                             "neck, head and tail bend\n"
+                             "up and down only, each joint inside its range. Heights are the snout's. The answer has "
+                             "the most that is within\n"
+                             "range, the joints that stop it, worst first, the minimum overlap and the cartilage in "
+                             "the neck (or tail) at\n"
+                             "which the answer changes with everything else as it is, and how many joints are near "
+                             "limit in the pose that\n"
+                             "shows it. With --out a claim out of range writes the nearest pose; with --pose it also "
+                             "replaces the named one.\n"
+                             "Exit 1: out of range, with several claims any of them.\n")},
+          claim};
 }
 
 }  // namespace zyga::app

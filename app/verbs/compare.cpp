@@ -4,11 +4,12 @@
 #include <iostream>
 
 #include "app/verbs/project_file.h"
-#include "app/verbs/summary_text.h"
 #include "app/verbs/text_table.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/json/json_write.h"
 #include "core/study/stances/compare_poses.h"
+#include "ui/words/numbers.h"
 #include "ui/words/range_words.h"
 #include "ui/words/say.h"
 #include "ui/words/stance_words.h"
@@ -20,7 +21,8 @@ namespace json = files::json;
 
 /// One side of a comparison.
 struct Side {
-  std::string name;
+  std::string name;   ///< as it was typed, for machines
+  std::string shown;  ///< for people
   range::Scenario scenario;
 };
 
@@ -29,34 +31,35 @@ Side sideOf(const std::string& file, const std::string& pose) {
   const files::Project project = files::readProject(file);
   Arguments named;
   if (pose != "present") named.options.push_back({"--pose", pose});
-  return {pose, scenarioOf(project, choosePose(project, named).pose)};
+  return {pose, pose == "present" ? said(QT_TRANSLATE_NOOP("words", "present")) : pose,
+          scenarioOf(project, choosePose(project, named).pose)};
 }
 
 std::string value(double number, bool angle) {
   if (!std::isfinite(number)) return "-";
-  return angle ? degreesText(number) : fixed(number, 3);
+  return (angle ? ui::plainDegrees(number) : ui::plain(number, 3)).toStdString();
 }
 
 std::string readingsText(const study::Comparison& comparison, const Side& a, const Side& b) {
   const std::string difference = said(QT_TRANSLATE_NOOP("words", "difference"));
   std::vector<TextRow> rows{{said(QT_TRANSLATE_NOOP("words", "reading")), said(QT_TRANSLATE_NOOP("words", "unit")),
-                             a.name, b.name, difference}};
+                             a.shown, b.shown, difference}};
   for (const auto& r : comparison.readings) {
     const bool angle = isAngle(r.reading);
-    rows.push_back({ui::readingName(r.reading).toStdString(), angle ? "deg" : "m", value(r.first, angle),
-                    value(r.second, angle), value(r.second - r.first, angle)});
+    rows.push_back({ui::readingName(r.reading).toStdString(), angle ? said(QT_TRANSLATE_NOOP("words", "deg")) : "m",
+                    value(r.first, angle), value(r.second, angle), value(r.second - r.first, angle)});
   }
   return textTable(rows, {true, true, false, false, false});
 }
 
 std::string angles(const Eigen::Vector3d& v) {
-  return degreesText(v[0]) + " " + degreesText(v[1]) + " " + degreesText(v[2]);
+  return QStringList{ui::plainDegrees(v[0]), ui::plainDegrees(v[1]), ui::plainDegrees(v[2])}.join(' ').toStdString();
 }
 
 std::string jointsText(const study::Comparison& comparison, const Side& a, const Side& b) {
   if (comparison.joints.empty()) return "  " + said(QT_TRANSLATE_NOOP("words", "no joint differs")) + "\n";
   const std::string verdict = said(QT_TRANSLATE_NOOP("words", "verdict"));
-  std::vector<TextRow> rows{{said(QT_TRANSLATE_NOOP("words", "joint")), a.name, b.name,
+  std::vector<TextRow> rows{{said(QT_TRANSLATE_NOOP("words", "joint")), a.shown, b.shown,
                              said(QT_TRANSLATE_NOOP("words", "difference")), verdict, verdict}};
   for (const auto& joint : comparison.joints)
     rows.push_back({a.scenario.specimen()[joint.joint].id, angles(joint.first), angles(joint.second),
@@ -71,8 +74,8 @@ std::string levelsText(const std::string& name, const std::array<std::size_t, 4>
   const auto count = [&](range::Level level) { return QString::number(levels[static_cast<std::size_t>(level)]); };
   return "  " +
          said(QT_TRANSLATE_NOOP("words", "%1: joints out of range %2, near limit %3, within range %4, not assessed %5"),
-              {QString::fromStdString(name), count(range::Level::Beyond), count(range::Level::Near),
-               count(range::Level::Supported), count(range::Level::NotJudged)}) +
+              {name, count(range::Level::Beyond), count(range::Level::Near), count(range::Level::Supported),
+               count(range::Level::NotJudged)}) +
          "\n";
 }
 
@@ -102,40 +105,46 @@ std::string comparisonJson(const study::Comparison& comparison, const Side& a, c
 }
 
 int compareVerbRun(const VerbSpec&, const Arguments& arguments) {
-  if (arguments.files.size() > 2) throw BadInput("two files can be compared, not more");
+  if (arguments.files.size() > 2) refuse(QT_TRANSLATE_NOOP("words", "two files can be compared, not more"));
   const std::string first = arguments.find("--first").value_or("present");
   const std::string second = arguments.find("--second").value_or("present");
   if (arguments.files.size() == 1 && first == second)
-    throw BadInput("name two poses (--first NAME --second NAME) or give two files");
+    refuse(QT_TRANSLATE_NOOP("words", "name two poses (--first NAME --second NAME) or give two files"));
   Side a = sideOf(arguments.files.front(), first), b = sideOf(arguments.files.back(), second);
   if (arguments.files.size() == 2) {
-    a.name = arguments.files.front() + ", " + first;
-    b.name = arguments.files.back() + ", " + second;
+    const auto tellFile = [](Side& side, const std::string& file) {
+      side.name = file + ", " + side.name;
+      side.shown = said(QT_TRANSLATE_NOOP("words", "%1, %2"), {file, side.shown});
+    };
+    tellFile(a, arguments.files.front());
+    tellFile(b, arguments.files.back());
   }
   const study::Comparison comparison = study::compare(a.scenario, b.scenario);
   if (arguments.has("--json"))
     std::cout << comparisonJson(comparison, a, b);
   else
     std::cout << readingsText(comparison, a, b) << "\n"
-              << jointsText(comparison, a, b) << levelsText(a.name, comparison.firstLevels)
-              << levelsText(b.name, comparison.secondLevels);
+              << jointsText(comparison, a, b) << levelsText(a.shown, comparison.firstLevels)
+              << levelsText(b.shown, comparison.secondLevels);
   return kDone;
 }
 
 }  // namespace
 
 Verb compareVerb() {
-  return {{"compare",
-           "FILE.zyga",
-           "tells how two poses, or two sets of assumptions, differ",
-           {{"--first", "NAME", "a named pose, or present, which it is unless said otherwise"},
-            {"--second", "NAME", "the other one, likewise"},
-            {"--json", "", "the differences for machines"}},
-           "With two files the animals must have the same joints; each pose is judged under its own file's "
-           "assumptions, so\n"
-           "two files that differ in nothing else compare two sets of assumptions.\n",
-           true},
-          compareVerbRun};
+  return {
+      {"compare",
+       "FILE.zyga",
+       QT_TRANSLATE_NOOP("words", "tells how two poses, or two sets of assumptions, differ"),
+       {{"--first", "NAME", QT_TRANSLATE_NOOP("words", "a named pose, or present, which it is unless said otherwise")},
+        {"--second", "NAME", QT_TRANSLATE_NOOP("words", "the other one, likewise")},
+        {"--json", "", QT_TRANSLATE_NOOP("words", "the differences for machines")}},
+       QT_TRANSLATE_NOOP("words",
+                         "With two files the animals must have the same joints; each pose is judged under its own "
+                         "file's assumptions, so\n"
+                         "two files that differ in nothing else compare two sets of assumptions.\n"),
+       true},
+      compareVerbRun};
 }
 
 }  // namespace zyga::app

@@ -5,7 +5,6 @@
 #include <iostream>
 
 #include "app/verbs/scan_options.h"
-#include "app/verbs/summary_text.h"
 #include "app/verbs/verbs.h"
 #include "core/anatomy/marks/scan_guess.h"
 #include "core/files/json/json_write.h"
@@ -148,13 +147,15 @@ int inspectVerbRun(const VerbSpec&, const Arguments& arguments) {
 }  // namespace
 
 Verb inspectVerb() {
-  return {{"inspect",
-           "MESH",
-           "tells what a mesh file holds and what cleaning it takes",
-           {{"--unit", "mm|cm|m", "the file's unit; guessed from its size unless said"},
-            {"--json", "", "everything, for machines"}},
-           "The file is read by a process of its own with limits on time and memory, and is not changed.\n"},
-          inspectVerbRun};
+  return {
+      {"inspect",
+       "MESH",
+       QT_TRANSLATE_NOOP("words", "tells what a mesh file holds and what cleaning it takes"),
+       {{"--unit", "mm|cm|m", QT_TRANSLATE_NOOP("words", "the file's unit; guessed from its size unless said")},
+        {"--json", "", QT_TRANSLATE_NOOP("words", "everything, for machines")}},
+       QT_TRANSLATE_NOOP(
+           "words", "The file is read by a process of its own with limits on time and memory, and is not changed.\n")},
+      inspectVerbRun};
 }
 
 }  // namespace zyga::app

@@ -1,11 +1,14 @@
 #include "app/verbs/joint_names.h"
 
+#include <QCoreApplication>
+#include <QStringList>
 #include <algorithm>
 #include <cctype>
 #include <numeric>
 #include <vector>
 
-#include "app/arguments/arguments.h"
+#include "app/verbs/verb_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::app {
 namespace {
@@ -58,13 +61,17 @@ std::vector<std::string> nearMatches(const anatomy::Specimen& specimen, const st
 
 anatomy::JointIndex movableJoint(const anatomy::Specimen& specimen, const std::string& id) {
   if (const auto joint = specimen.findJoint(id)) {
-    if (specimen[*joint].kind == anatomy::JointKind::Fixed) throw BadInput("--joint: " + id + " does not move");
+    if (specimen[*joint].kind == anatomy::JointKind::Fixed)
+      refuse(QT_TRANSLATE_NOOP("words", "--joint: %1 does not move"), {id});
     return *joint;
   }
-  std::string names;
-  for (const std::string& near : nearMatches(specimen, id)) names += (names.empty() ? "" : ", ") + near;
-  throw BadInput("--joint: there is no joint " + id + "; " +
-                 (names.empty() ? "a joint is named like C6-C7, Ca1-Ca2, hip.L or jaw" : "near it are " + names));
+  QStringList names;
+  for (const std::string& near : nearMatches(specimen, id)) names << QString::fromStdString(near);
+  if (names.isEmpty())
+    refuse(
+        QT_TRANSLATE_NOOP("words", "--joint: there is no joint %1; a joint is named like C6-C7, Ca1-Ca2, hip.L or jaw"),
+        {id});
+  refuse(QT_TRANSLATE_NOOP("words", "--joint: there is no joint %1; near it are %2"), {id, ui::inOneLine(names)});
 }
 
 }  // namespace zyga::app

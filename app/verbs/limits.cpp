@@ -11,8 +11,8 @@
 #include "app/verbs/joint_names.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/sculpting.h"
-#include "app/verbs/summary_text.h"
 #include "app/verbs/text_table.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/json/json_write.h"
 #include "core/range/neutral.h"
@@ -43,10 +43,10 @@ struct LimitsReport {
   const anatomy::Specimen& specimen() const { return project.specimen(); }
 };
 
-/// How far a limit lies in the direction it is named after, degrees: below zero where the range ends on the other side
-/// of neutral.
-double degreesTowards(const range::JointLimits& limits, Direction direction) {
-  return range::signOf(direction) * limits[direction].angle * 180 / std::numbers::pi;
+/// How far a limit lies in the direction it is named after, rad: below zero where the range ends on the other side of
+/// neutral.
+double angleTowards(const range::JointLimits& limits, Direction direction) {
+  return range::signOf(direction) * limits[direction].angle;
 }
 
 /// Where nothing judges a joint no end is known.
@@ -65,12 +65,11 @@ std::string keyOf(range::Direction direction) {
 
 json::Value endJson(const anatomy::Specimen& specimen, const range::JointLimits& limits, Direction direction) {
   const anatomy::Joint& joint = specimen[limits.joint];
-  const auto said = [](const QString& words) { return words.toStdString(); };
   const range::Motion motion = range::motionName(joint, motionOf(direction), signOf(direction));
-  return json::object({{"deg", endKnown(joint, limits, direction) ? json::millionths(degreesTowards(limits, direction))
-                                                                  : json::Value()},
-                       {"motion", said(ui::motionWords(motion))},
-                       {"stopped_by", said(ui::stopWords(specimen, limits.joint, limits[direction].stop))}});
+  return json::object(
+      {{"deg", endKnown(joint, limits, direction) ? json::degrees(angleTowards(limits, direction)) : json::Value()},
+       {"motion", ui::motionWords(motion).toStdString()},
+       {"stopped_by", ui::stopWords(specimen, limits.joint, limits[direction].stop).toStdString()}});
 }
 
 json::Value jointJson(const LimitsReport& report, const range::JointLimits& limits) {
@@ -120,9 +119,9 @@ std::string jsonOf(const LimitsReport& report) {
 
 // For people.
 
-std::string words(const char* english) { return translated(english).toStdString(); }
+std::string metresCell(double length) { return ui::plain(length, 2).toStdString(); }
 
-std::string metres(double length) { return fixed(length, 2); }
+std::string degreesCell(double angle) { return ui::plainDegrees(angle).toStdString(); }
 
 /// What stops a motion, without the angle that the row shows anyway.
 QString stopCell(const anatomy::Specimen& specimen, JointIndex joint, const range::Stop& stop,
@@ -165,21 +164,18 @@ std::string stops(const anatomy::Specimen& specimen, const range::JointLimits& l
 }
 
 std::string jointsTable(const LimitsReport& report) {
-  TextRow head{words(QT_TRANSLATE_NOOP("words", "joint"))};
+  TextRow head{said(QT_TRANSLATE_NOOP("words", "joint"))};
   for (const Direction direction : range::kDirections) head.push_back(ui::directionWords(direction).toStdString());
-  head.push_back(words(QT_TRANSLATE_NOOP("words", "stopped by")));
+  head.push_back(said(QT_TRANSLATE_NOOP("words", "stopped by")));
   std::vector<TextRow> rows{head};
   for (const auto& limits : report.joints) {
     const anatomy::Joint& joint = report.specimen()[limits.joint];
     TextRow row{joint.id};
     for (const Direction direction : range::kDirections) {
-      row.push_back(endKnown(joint, limits, direction) ? fixed(degreesTowards(limits, direction), 1) : "-");
+      row.push_back(endKnown(joint, limits, direction) ? degreesCell(angleTowards(limits, direction)) : "-");
     }
     const std::string stopped = stops(report.specimen(), limits);
-    row.push_back(limits.judged ? stopped
-                                : filled(translated(QT_TRANSLATE_NOOP("words", "not assessed: %1")),
-                                         {QString::fromStdString(stopped)})
-                                      .toStdString());
+    row.push_back(limits.judged ? stopped : said(QT_TRANSLATE_NOOP("words", "not assessed: %1"), {stopped}));
     rows.push_back(row);
   }
   return textTable(rows, {true, false, false, false, false, false, false, true});
@@ -188,7 +184,7 @@ std::string jointsTable(const LimitsReport& report) {
 /// With an unnamed column for remarks.
 TextRow headOf(std::initializer_list<const char*> names) {
   TextRow row;
-  for (const char* name : names) row.push_back(words(name));
+  for (const char* name : names) row.push_back(said(name));
   row.emplace_back();
   return row;
 }
@@ -208,13 +204,13 @@ std::string extremesTable(const std::vector<study::Extreme>& extremes, study::Ch
     if (extreme.chain != chain) continue;
     const study::Carriage& c = extreme.carriage;
     TextRow row{ui::directionWords(extreme.direction).toStdString(),
-                degreesText(range::signOf(extreme.direction) * extreme.total)};
+                degreesCell(range::signOf(extreme.direction) * extreme.total)};
     if (neck) {
-      row.insert(row.end(), {metres(c.snoutHeight), metres(c.eyeHeight), metres(c.ahead)});
+      row.insert(row.end(), {metresCell(c.snoutHeight), metresCell(c.eyeHeight), metresCell(c.ahead)});
     } else {
-      row.insert(row.end(), {metres(c.tipHeight), metres(-c.ahead)});
+      row.insert(row.end(), {metresCell(c.tipHeight), metresCell(-c.ahead)});
     }
-    row.insert(row.end(), {metres(c.left), degreesText(c.slope), degreesText(c.swing)});
+    row.insert(row.end(), {metresCell(c.left), degreesCell(c.slope), degreesCell(c.swing)});
     const auto open = std::count_if(extreme.joints.begin(), extreme.joints.end(), [](auto& j) { return !j.judged; });
     QStringList remarks;
     if (c.lowest < 0)
@@ -231,27 +227,27 @@ std::string extremesTable(const std::vector<study::Extreme>& extremes, study::Ch
 std::string extremesText(const LimitsReport& report) {
   if (report.extremes.empty()) return "";
   return "\n  " +
-         words(QT_TRANSLATE_NOOP("words",
-                                 "every joint at its own limit from neutral; heights over the ground and ways from the "
-                                 "base in m, angles in degrees")) +
+         said(QT_TRANSLATE_NOOP("words",
+                                "every joint at its own limit from neutral; heights over the ground and ways from the "
+                                "base in m, angles in degrees")) +
          "\n" + extremesTable(report.extremes, study::Chain::Neck) + "\n" +
          extremesTable(report.extremes, study::Chain::Tail);
 }
 
 std::string textOf(const LimitsReport& report) {
-  const QString name = QString::fromStdString(report.project.table.name);
-  const QString title = report.pose ? filled(translated(QT_TRANSLATE_NOOP("words", "%1: limits from %2")),
-                                             {name, QString::fromStdString(*report.pose)})
-                                    : filled(translated(QT_TRANSLATE_NOOP("words", "%1: limits from neutral")), {name});
-  return title.toStdString() + "\n" + assumptionsText(report.assumptions) + "  " +
-         (report.contactJudged ? words(QT_TRANSLATE_NOOP("words", "neighbouring bones stop each other"))
-                               : words(QT_TRANSLATE_NOOP(
+  const std::string& name = report.project.table.name;
+  const std::string title = report.pose ? said(QT_TRANSLATE_NOOP("words", "%1: limits from %2"), {name, *report.pose})
+                                        : said(QT_TRANSLATE_NOOP("words", "%1: limits from neutral"), {name});
+  return title + "\n" + assumptionsText(report.assumptions) + "  " +
+         (report.contactJudged ? said(QT_TRANSLATE_NOOP("words", "neighbouring bones stop each other"))
+                               : said(QT_TRANSLATE_NOOP(
                                      "words", "collisions of neighbouring bones are ignored; --contact counts them"))) +
-         "\n\n" + jointsTable(report) + extremesText(report) + "\n  " + caution() +
-         "\n  (Kuznetsov & Tereschenko 2010; Cobley et al. 2013; Hutson & Hutson 2012)\n  " +
-         words(QT_TRANSLATE_NOOP("words",
-                                 "degrees from neutral in the direction named, one motion at a time; the side named "
-                                 "rises in axial rotation")) +
+         "\n\n" + jointsTable(report) + extremesText(report) + "\n  " + caution() + "\n  " +
+         said(QT_TRANSLATE_NOOP("words", "(Kuznetsov & Tereschenko 2010; Cobley et al. 2013; Hutson & Hutson 2012)")) +
+         "\n  " +
+         said(QT_TRANSLATE_NOOP("words",
+                                "degrees from neutral in the direction named, one motion at a time; the side named "
+                                "rises in axial rotation")) +
          "\n";
 }
 
@@ -295,16 +291,20 @@ int limits(const VerbSpec&, const Arguments& arguments) {
 
 Verb limitsVerb() {
   return {
-      {"limits", "FILE.zyga", "tells how far each joint goes and what stops it",
-       withAssumptionOptions({{"--joint", "ID", "one joint instead of the whole column; may be given again"},
-                              {"--from-pose", "", "other motions as in the present pose instead of neutral"},
-                              {"--pose", "NAME", "the same with a named pose"},
-                              {"--contact", "", "neighbouring bones stop each other too; sculpts them first"},
-                              {"--json", "", "for machines"}}),
-       "Each limit is measured from neutral in the direction it is named after, in degrees; one motion moves while\n"
-       "the other two stay. Torsion left is axial rotation with the left side up. Neck and tail at their extremes take "
-       "every joint to\n"
-       "its own limit from neutral, the rest of the animal as it stands.\n"},
+      {"limits", "FILE.zyga", QT_TRANSLATE_NOOP("words", "tells how far each joint goes and what stops it"),
+       withAssumptionOptions(
+           {{"--joint", "ID", QT_TRANSLATE_NOOP("words", "one joint instead of the whole column; may be given again")},
+            {"--from-pose", "", QT_TRANSLATE_NOOP("words", "other motions as in the present pose instead of neutral")},
+            {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "the same with a named pose")},
+            {"--contact", "", QT_TRANSLATE_NOOP("words", "neighbouring bones stop each other too; sculpts them first")},
+            {"--json", "", QT_TRANSLATE_NOOP("words", "for machines")}}),
+       QT_TRANSLATE_NOOP(
+           "words",
+           "Each limit is measured from neutral in the direction it is named after, in degrees; one motion moves "
+           "while\n"
+           "the other two stay. torsion_left of the JSON is axial rotation with the left side up. Neck and tail at "
+           "their\n"
+           "extremes take every joint to its own limit from neutral, the rest of the animal as it stands.\n")},
       limits};
 }
 

@@ -2,6 +2,7 @@
 #include <iostream>
 
 #include "app/verbs/summary_text.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/disk/atomic_file.h"
 #include "core/files/json/json_write.h"
@@ -14,11 +15,6 @@ namespace {
 
 namespace json = files::json;
 
-void warn(const anatomy::TableMessage& message) {
-  const QString form = ui::translated(QT_TRANSLATE_NOOP("words", "warning: %1"));
-  std::cerr << ui::filled(form, {ui::say(message)}).toStdString() << "\n";
-}
-
 /// What the table has to say, on stderr. Throws when there is a fault among it.
 void tell(const anatomy::TableReading& reading) {
   QString faults;
@@ -28,7 +24,7 @@ void tell(const anatomy::TableReading& reading) {
       faults += ui::say(message) + '\n';
       ++count;
     } else {
-      warn(message);
+      warn(ui::say(message));
     }
   }
   if (count == 0) return;
@@ -40,20 +36,19 @@ void tell(const anatomy::TableReading& reading) {
 
 files::Project projectOf(const anatomy::MeasurementTable& table) {
   auto project = files::projectFromTable(table);
-  for (const auto& message : anatomy::proportionWarnings(project.table)) warn(message);
+  for (const auto& message : anatomy::proportionWarnings(project.table)) warn(ui::say(message));
   return project;
 }
 
 void print(const files::Project& project, const std::string& out) {
   const auto cells = countCells(project.table);
-  const char* form =
-      QT_TRANSLATE_NOOP("words", "%1 bones, %2 preserved; %3 cells measured, %4 inferred and marked with their rule");
-  const QString counted =
-      ui::filled(ui::translated(form), {QString::number(cells.bones), QString::number(cells.bonesFound),
-                                        QString::number(cells.measured), QString::number(cells.inferred)});
+  const std::string counted = said(
+      QT_TRANSLATE_NOOP("words", "%1 bones, %2 preserved; %3 cells measured, %4 inferred and marked with their rule"),
+      {QString::number(cells.bones), QString::number(cells.bonesFound), QString::number(cells.measured),
+       QString::number(cells.inferred)});
   std::cout << project.table.name << "\n"
-            << summaryText(anatomy::summarise(project.specimen())) << "  " << counted.toStdString() << "\n"
-            << wroteText(out) << "\n";
+            << summaryText(anatomy::summarise(project.specimen())) << "  " << counted << "\n"
+            << wroteLine(out);
 }
 
 void printJson(const files::Project& project, const std::string& out) {
@@ -85,14 +80,16 @@ int make(const VerbSpec& spec, const Arguments& arguments) {
 }  // namespace
 
 Verb makeVerb() {
-  return {
-      {"make",
-       "TABLE.csv",
-       "builds a whole animal from a measurement table, blanks inferred and marked",
-       {{"--out", "FILE.zyga", "the project to write"}, {"--json", "", "prints the summary for machines"}},
-       "The animal stands in its neutral articulation, saved as the pose 'neutral standing'. Every fault of the table\n"
-       "is told with line and column; warnings do not stop the work.\n"},
-      make};
+  return {{"make",
+           "TABLE.csv",
+           QT_TRANSLATE_NOOP("words", "builds a whole animal from a measurement table, blanks inferred and marked"),
+           {{"--out", "FILE.zyga", QT_TRANSLATE_NOOP("words", "the project to write")},
+            {"--json", "", QT_TRANSLATE_NOOP("words", "prints the summary for machines")}},
+           QT_TRANSLATE_NOOP("words",
+                             "The animal stands in its neutral articulation, saved as the pose 'neutral standing'. "
+                             "Every fault of the table\n"
+                             "is told with line and column; warnings do not stop the work.\n")},
+          make};
 }
 
 }  // namespace zyga::app

@@ -3,8 +3,8 @@
 #include <iostream>
 
 #include "app/verbs/project_file.h"
-#include "app/verbs/summary_text.h"
 #include "app/verbs/text_table.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/json/json_write.h"
 #include "core/study/mass/balance.h"
@@ -20,7 +20,6 @@ namespace json = files::json;
 using range::Scenario;
 using study::BodyPart;
 
-QString qt(const std::string& text) { return QString::fromStdString(text); }
 /// What the verb has found about a project.
 struct MassReport {
   const Scenario& scenario;
@@ -84,7 +83,7 @@ json::Value equationMember(const std::optional<study::CircumferenceMass>& equati
 Eigen::Vector2d forwardOf(const MassReport& report) { return report.scenario.pose().X_WRoot.linear().col(0).head<2>(); }
 
 std::string equationText(const study::MassRange& mass) {
-  return said(QT_TRANSLATE_NOOP("words", "mass by circumference: %1"), {qt(rangeText(mass))}) + "\n  " +
+  return said(QT_TRANSLATE_NOOP("words", "mass by circumference: %1"), {rangeText(mass)}) + "\n  " +
          said(QT_TRANSLATE_NOOP("words", "log10 M(g) = 2.749 log10(humerus + femur, mm) - 1.104, %1; mean error %2"),
               {ui::say(study::kCircumferenceSource), ui::percent(study::kCircumferenceError, 2)}) +
          "\n" + estimate() + "\n";
@@ -101,18 +100,17 @@ std::string equationJson(const study::MassRange& mass) {
 std::string massText(const MassReport& report) {
   const auto& balance = report.balance;
   std::string text =
-      said(QT_TRANSLATE_NOOP("words", "mass by volume: %1"), {qt(rangeText(balance.body.mass))}) + "\n  " +
+      said(QT_TRANSLATE_NOOP("words", "mass by volume: %1"), {rangeText(balance.body.mass)}) + "\n  " +
       said(QT_TRANSLATE_NOOP("words", "hulls around the bones x 1.21 x density; %1"), {ui::say(study::kHullSource)}) +
       "\n";
   std::vector<TextRow> rows{{said(QT_TRANSLATE_NOOP("words", "part")), "kg/m3", "kg"}};
   for (const auto part : study::kAllBodyParts) {
-    rows.push_back({ui::bodyPartName(part).toStdString(), fixed(report.densities[part], 0),
-                    fixed(balance.body.byPart[static_cast<std::size_t>(part)], 0)});
+    rows.push_back({ui::bodyPartName(part).toStdString(), ui::plain(report.densities[part], 0).toStdString(),
+                    ui::plain(balance.body.byPart[static_cast<std::size_t>(part)], 0).toStdString()});
   }
   text += textTable(rows, {true, false, false});
   if (report.equation) {
-    text += said(QT_TRANSLATE_NOOP("words", "mass by circumference: %1"), {qt(rangeText(report.equation->mass))}) +
-            "\n  " +
+    text += said(QT_TRANSLATE_NOOP("words", "mass by circumference: %1"), {rangeText(report.equation->mass)}) + "\n  " +
             said(report.equation->measured
                      ? QT_TRANSLATE_NOOP("words", "from measured circumferences of humerus and femur; %1")
                      : QT_TRANSLATE_NOOP("words", "from inferred circumferences of humerus and femur; %1"),
@@ -120,7 +118,7 @@ std::string massText(const MassReport& report) {
             "\n";
   }
   text += said(QT_TRANSLATE_NOOP("words", "balance of the %1: centre of mass %2 over the ground"),
-               {qt(report.poseName), ui::metres(balance.body.p_WCentre.z())}) +
+               {report.poseName, ui::metres(balance.body.p_WCentre.z())}) +
           "\n  " + ui::balanceWords(balance, forwardOf(report)).toStdString() + "\n";
   if (balance.foreShare)
     text +=
@@ -156,24 +154,26 @@ void setDensity(const GivenOption& option, study::Densities& densities) {
   const auto equals = option.value.find('=');
   std::string word = option.value.substr(0, equals);
   std::replace(word.begin(), word.end(), '_', ' ');
-  std::string parts;
+  QStringList parts;
   for (const BodyPart part : study::kAllBodyParts) {
-    parts += (parts.empty() ? "" : ", ") + std::string(idOf(part));
+    parts << QString::fromUtf8(idOf(part));
     if (word != idOf(part) || equals == std::string::npos) continue;
     densities[part] = numberOf({option.name + " " + word, option.value.substr(equals + 1)}, study::kLeastDensity,
                                study::kMostDensity, "kg/m3");
     return;
   }
-  throw BadInput("--density: '" + option.value + "' is not a part and its density; write neck=600, one of " + parts);
+  refuse(QT_TRANSLATE_NOOP("words", "--density: '%1' is not a part and its density; write neck=600, one of %2"),
+         {option.value, ui::inOneLine(parts)});
 }
 
 int equationAlone(const VerbSpec& spec, const Arguments& arguments) {
   for (const std::string_view name : {"--pose", "--density"}) {
-    if (arguments.has(name)) throw BadInput(std::string(name) + " needs a " + std::string(spec.file));
+    if (arguments.has(name)) refuse(QT_TRANSLATE_NOOP("words", "%1 needs a %2"), {name, spec.file});
   }
   const auto humerus = millimetresOf(arguments, "--humerus-mm"), femur = millimetresOf(arguments, "--femur-mm");
   if (!humerus || !femur) {
-    throw BadInput("give both --humerus-mm and --femur-mm, the minimum circumferences of the shafts, or a project");
+    refuse(QT_TRANSLATE_NOOP(
+        "words", "give both --humerus-mm and --femur-mm, the minimum circumferences of the shafts, or a project"));
   }
   const auto mass = study::massFromCircumferences(*humerus, *femur);
   std::cout << (arguments.has("--json") ? equationJson(mass) : equationText(mass));
@@ -183,7 +183,8 @@ int equationAlone(const VerbSpec& spec, const Arguments& arguments) {
 int ofProject(const Arguments& arguments) {
   for (const std::string_view name : {"--humerus-mm", "--femur-mm"}) {
     if (arguments.has(name)) {
-      throw BadInput(std::string(name) + " and a project do not go together: the project has its own circumferences");
+      refuse(QT_TRANSLATE_NOOP("words", "%1 and a project do not go together: the project has its own circumferences"),
+             {name});
     }
   }
   const auto project = files::readProject(arguments.file);
@@ -209,15 +210,20 @@ Verb massVerb() {
   return {
       {"mass",
        "[FILE.zyga]",
-       "mass as a range, from two circumferences or from the body's volume, and balance",
-       {{"--humerus-mm", "C", "minimum circumference of the humerus; without a file"},
-        {"--femur-mm", "C", "minimum circumference of the femur; without a file"},
-        {"--pose", "NAME", "balance of a named pose"},
-        {"--density", "PART=D", "kg/m3 of head, neck, trunk, tail, fore_limbs or hind_limbs; may be repeated"},
-        {"--json", "", "prints the figures for machines"}},
-       "Every mass is an estimate and given with its low and high. Circumferences: Campione & Evans 2012, mean error\n"
-       "25.63 %. Volume: hulls around the bones x 1.21 x density (Sellers et al. 2012), error 20 % (Brassey & Sellers\n"
-       "2014). Balance is told of the pose as it stands; this is not an engineering document.\n"},
+       QT_TRANSLATE_NOOP("words", "mass as a range, from two circumferences or from the body's volume, and balance"),
+       {{"--humerus-mm", "C", QT_TRANSLATE_NOOP("words", "minimum shaft circumference of the humerus; without a file")},
+        {"--femur-mm", "C", QT_TRANSLATE_NOOP("words", "minimum shaft circumference of the femur; without a file")},
+        {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "balance of a named pose")},
+        {"--density", "PART=D",
+         QT_TRANSLATE_NOOP("words", "kg/m3 of head, neck, trunk, tail, fore_limbs or hind_limbs; may be repeated")},
+        {"--json", "", QT_TRANSLATE_NOOP("words", "prints the figures for machines")}},
+       QT_TRANSLATE_NOOP(
+           "words",
+           "Every mass is an estimate and given with its low and high. Circumferences: Campione & Evans 2012, mean "
+           "error\n"
+           "25.63\u00A0%. Volume: convex hulls around the bones x 1.21 x density (Sellers et al. 2012), error "
+           "20\u00A0% (Brassey &\n"
+           "Sellers 2014). Balance is told of the pose as it stands; this is not an engineering document.\n")},
       mass};
 }
 

@@ -7,7 +7,7 @@
 #include "app/verbs/assumption_options.h"
 #include "app/verbs/assumptions_words.h"
 #include "app/verbs/project_file.h"
-#include "app/verbs/summary_text.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/json/json_write.h"
 #include "core/kinematics/standing.h"
@@ -23,8 +23,6 @@ namespace json = files::json;
 using anatomy::JointIndex;
 using ui::filled;
 using ui::translated;
-
-constexpr double kDegree = std::numbers::pi / 180;
 
 /// How one joint with facets comes to rest.
 struct NeutralJoint {
@@ -64,11 +62,11 @@ std::string noteOf(const anatomy::Specimen& specimen, const NeutralJoint& j) {
   return ui::articulationWords(specimen, j.joint, j.note).toStdString();
 }
 
-json::Value jointJson(const anatomy::Specimen& specimen, const NeutralJoint& j) {
+json::Value neutralJointJson(const anatomy::Specimen& specimen, const NeutralJoint& j) {
   return json::object({{"id", specimen[j.joint].id},
                        {"solved", j.rest.solved},
                        {"residual_mm", json::millionths(j.rest.residual * 1000)},
-                       {"cartilage_turn_deg", json::millionths(j.turn / kDegree)},
+                       {"cartilage_turn_deg", json::degrees(j.turn)},
                        {"t_mm", json::millionths(j.thickness * 1000)},
                        {"h_mm", json::millionths(j.facetHeight * 1000)},
                        {"note", j.note.good() ? json::Value() : noteOf(specimen, j)}});
@@ -76,7 +74,7 @@ json::Value jointJson(const anatomy::Specimen& specimen, const NeutralJoint& j) 
 
 std::string neutralJson(const files::Project& project, const std::vector<NeutralJoint>& all) {
   std::vector<json::Value> joints;
-  for (const auto& joint : all) joints.push_back(jointJson(project.specimen(), joint));
+  for (const auto& joint : all) joints.push_back(neutralJointJson(project.specimen(), joint));
   return json::document(json::object({{"specimen", project.table.name},
                                       {"assumptions", assumptionsJson(project.assumptions)},
                                       {"joints", json::arrayOf(joints, json::Layout::OnLines)},
@@ -115,8 +113,9 @@ void bringToNeutral(files::Project& project) {
 int neutral(const VerbSpec&, const Arguments& arguments) {
   const auto out = arguments.find("--out");
   const bool json = arguments.has("--json");
-  if (!out && !json) throw BadInput("nothing to do: add --out FILE2.zyga for the project at neutral, or --json");
-  if (out && out->empty()) throw BadInput("--out: the name is empty; write --out FILE2.zyga");
+  if (!out && !json)
+    refuse(QT_TRANSLATE_NOOP("words", "nothing to do: add --out FILE2.zyga for the project at neutral, or --json"));
+  if (out && out->empty()) refuse(QT_TRANSLATE_NOOP("words", "--out: the name is empty; write --out FILE2.zyga"));
   auto project = files::readProject(arguments.file);
   project.assumptions = assumptionsFrom(arguments, project.assumptions);
   const auto joints = neutralJoints(project);
@@ -133,13 +132,18 @@ int neutral(const VerbSpec&, const Arguments& arguments) {
 Verb neutralVerb() {
   return {
       {"neutral", "FILE.zyga",
-       "brings every joint to the articulation its facets ask for and stands the animal on the ground",
-       withAssumptionOptions({{"--out", "FILE2.zyga", "the project to write; may be left out with --json"},
-                              {"--json", "", "how each joint with facets comes to rest, for machines"}}),
-       "The present pose becomes all angles zero, with shoulders and hips turned so that the feet stand; assumptions\n"
-       "that are given are written into the project, because the bones stand by them. Named poses stay.\n"
-       "In JSON: residual_mm is how far the facets stay from centred, cartilage_turn_deg how far the cartilage of\n"
-       "thickness t_mm turns the joint dorsally, h_mm the facets' height over the centre of rotation.\n"},
+       QT_TRANSLATE_NOOP("words",
+                         "brings every joint to osteological neutral pose (ONP) and stands the animal on the ground"),
+       withAssumptionOptions(
+           {{"--out", "FILE2.zyga", QT_TRANSLATE_NOOP("words", "the project to write; may be left out with --json")},
+            {"--json", "", QT_TRANSLATE_NOOP("words", "how each joint with facets comes to rest, for machines")}}),
+       QT_TRANSLATE_NOOP(
+           "words",
+           "The present pose becomes all angles zero, with shoulders and hips turned so that the feet stand; "
+           "assumptions\n"
+           "that are given are written into the project, because the bones stand by them. Named poses stay.\n"
+           "In JSON: residual_mm is how far the facets stay from centred, cartilage_turn_deg how far the cartilage of\n"
+           "thickness t_mm turns the joint dorsally, h_mm the facets' height over the centre of rotation.\n")},
       neutral};
 }
 

@@ -1,14 +1,18 @@
+#include <QCoreApplication>
+#include <QStringList>
 #include <algorithm>
 #include <iostream>
 #include <numbers>
 
 #include "app/verbs/posed_bones.h"
 #include "app/verbs/project_file.h"
-#include "app/verbs/summary_text.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/disk/atomic_file.h"
 #include "core/picture/framing.h"
 #include "ui/pictures/picture_set.h"
+#include "ui/words/numbers.h"
+#include "ui/words/say.h"
 
 namespace zyga::app {
 namespace {
@@ -16,7 +20,7 @@ namespace {
 using picture::Pass;
 using picture::StandardView;
 
-constexpr double kUsualWidth = 1600;
+constexpr double kUsualWidth = 1600;  // pixels
 
 StandardView viewOf(const VerbSpec& spec, const Arguments& arguments) {
   required(spec, arguments, "--view");
@@ -31,13 +35,14 @@ StandardView viewOf(const VerbSpec& spec, const Arguments& arguments) {
 
 int widthOf(const Arguments& arguments) {
   const auto width = arguments.find("--width");
-  return static_cast<int>(width ? numberOf({"--width", *width}, 64, 16384, "pixels") : kUsualWidth);
+  return static_cast<int>(width ? numberOf({"--width", *width}, 64, 16384, QT_TRANSLATE_NOOP("words", "pixels"))
+                                : kUsualWidth);
 }
 
 constexpr double kRadians = std::numbers::pi / 180;
 
 double numberOr(const Arguments& arguments, std::string_view name, double usual, double least, double most,
-                std::string_view unit) {
+                const char* unit) {
   const auto given = arguments.find(name);
   return given ? numberOf({std::string(name), *given}, least, most, unit) : usual;
 }
@@ -51,8 +56,10 @@ bool throughLens(const Arguments& arguments) {
 double turnFrom(const Arguments& arguments, StandardView view) {
   const auto usual = picture::turnOf(view);
   if (!usual)
-    throw BadInput("--view: a person at eye height cannot look from above; choose another view or leave out the lens");
-  return numberOr(arguments, "--turn-deg", *usual / kRadians, -360, 360, "degrees") * kRadians;
+    refuse(QT_TRANSLATE_NOOP(
+        "words", "--view: a person at eye height cannot look from above; choose another view or leave out the lens"));
+  return numberOr(arguments, "--turn-deg", *usual / kRadians, -360, 360, QT_TRANSLATE_NOOP("words", "degrees")) *
+         kRadians;
 }
 
 picture::LensView lensFrom(const Arguments& arguments, StandardView view, const std::vector<Eigen::Vector3d>& corners,
@@ -66,26 +73,33 @@ picture::LensView lensFrom(const Arguments& arguments, StandardView view, const 
 }
 
 void tellLens(const Arguments& arguments, const picture::LensView& lens, int height) {
-  std::cout << "lens " << fixed(numberOr(arguments, "--lens-mm", 50, 8, 800, "mm"), 0)
-            << " mm (picture 36 mm wide), eye at " << fixed(lens.camera.X_WCamera.translation().z(), 2) << " m, "
-            << fixed(lens.distance, 2) << " m from the middle of the animal, ";
-  if (lens.horizon >= 0 && lens.horizon <= 1)
-    std::cout << "horizon at row " << fixed(lens.horizon * height, 0) << " of " << height << "\n";
-  else
-    std::cout << "horizon outside the picture\n";
-  if (lens.cropped) std::cerr << "warning: some of the animal is outside the picture; a greater distance shows more\n";
+  const double focal = numberOr(arguments, "--lens-mm", picture::LensShot().lens, 8, 800, "mm");
+  const QString horizon = lens.horizon >= 0 && lens.horizon <= 1
+                              ? ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "horizon at row %1 of %2")),
+                                           {ui::plain(lens.horizon * height, 0), QString::number(height)})
+                              : ui::translated(QT_TRANSLATE_NOOP("words", "horizon outside the picture"));
+  std::cout << said(QT_TRANSLATE_NOOP("words",
+                                      "lens %1 (picture %2 wide), eye at %3, %4 from the middle of the animal, %5"),
+                    {ui::millimetres(focal / 1000, 0), ui::millimetres(picture::kFullFrame / 1000, 0),
+                     ui::metres(lens.camera.X_WCamera.translation().z()), ui::metres(lens.distance), horizon})
+            << "\n";
+  if (lens.cropped)
+    warn(ui::translated(
+        QT_TRANSLATE_NOOP("words", "some of the animal is outside the picture; a greater distance shows more")));
 }
 
 /// The passes that `--passes a,b,...` names; throws BadInput listing them.
 std::vector<Pass> passesFrom(const std::string& words) {
   std::vector<Pass> passes;
-  std::string allowed;
-  for (const Pass pass : picture::kAllPasses) allowed += (allowed.empty() ? "" : ", ") + std::string(wordOf(pass));
+  QStringList allowed;
+  for (const Pass pass : picture::kAllPasses) allowed << QString::fromUtf8(wordOf(pass));
   for (std::size_t from = 0; from <= words.size();) {
     const std::size_t to = std::min(words.find(',', from), words.size());
     const std::string given = words.substr(from, to - from);
     const auto pass = picture::passOf(given);
-    if (!pass) throw BadInput("--passes: '" + given + "' is not among " + allowed + "; put commas between them");
+    if (!pass)
+      refuse(QT_TRANSLATE_NOOP("words", "--passes: '%1' is not among %2; put commas between them"),
+             {given, ui::inOneLine(allowed)});
     if (std::find(passes.begin(), passes.end(), *pass) == passes.end()) passes.push_back(*pass);
     from = to + 1;
   }
@@ -112,18 +126,22 @@ void frame(const Arguments& arguments, StandardView view, ui::PictureSet& set) {
 
 void tell(const ui::WrittenPictures& written, const ui::PictureSet& set) {
   for (const auto& file : written.files) {
-    std::cout << "wrote " << file;
-    if (set.finished) std::cout << ", " << set.options.width << " x " << set.options.height << " pixels";
-    if (written.depth && file.ends_with("-depth.png"))
-      std::cout << ", white at " << fixed(written.depth->first, 2) << " m from the eye, black at "
-                << fixed(written.depth->second, 2) << " m";
-    std::cout << "\n";
+    if (set.finished)
+      std::cout << said(QT_TRANSLATE_NOOP("words", "wrote %1, %2 x %3 pixels"),
+                        {file, QString::number(set.options.width), QString::number(set.options.height)})
+                << "\n";
+    else if (written.depth && file.ends_with("-depth.png"))
+      std::cout << said(QT_TRANSLATE_NOOP("words", "wrote %1, white at %2 from the eye, black at %3"),
+                        {file, ui::metres(written.depth->first), ui::metres(written.depth->second)})
+                << "\n";
+    else
+      std::cout << wroteLine(file);
   }
 }
 
 int pictureVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto out = required(spec, arguments, "--out");
-  if (!out.ends_with(".png")) throw BadInput("--out: " + out + " must end in .png");
+  if (!out.ends_with(".png")) refuse(QT_TRANSLATE_NOOP("words", "--out: %1 must end in .png"), {out});
   files::checkPlace(out);
   const auto view = viewOf(spec, arguments);
   ui::PictureSet set;
@@ -146,22 +164,30 @@ Verb pictureVerb() {
   return {
       {"picture",
        "FILE.zyga",
-       "draws the posed skeleton, the same bytes every time",
-       {{"--view", "VIEW", "left, right, dorsal, cranial, caudal or three-quarter"},
-        {"--out", "FILE.png", "the picture to write"},
-        {"--pose", "NAME", "a named pose instead of the present one"},
-        {"--width", "PX", "1600 unless said otherwise; the height follows from the animal"},
-        {"--transparent", "", "no background: bones and their shadow alone"},
-        {"--lens-mm", "F", "in perspective, focal length for a picture 36 mm wide; 50 unless said otherwise"},
-        {"--eye-m", "HEIGHT", "of the eye over the ground, 1.6 unless said otherwise; the camera is level"},
-        {"--turn-deg", "A", "looks from this side: 0 from in front, 90 from the left"},
-        {"--distance-m", "D", "from the eye to the middle of the animal; else as near as shows all"},
-        {"--horizon", "", "draws the horizon behind the animal"},
-        {"--passes", "LIST", "shaded,shadow,outline,depth,direction,bones,evidence: each a picture of its own"}},
-       "Bones that were found are warm, mirrored ones darker, inferred ones grey. Any option of the lens makes a\n"
-       "perspective picture of 3:2 in which upright things stay upright. Passes lie exactly over each other and are\n"
-       "written as FILE-shaded.png and so on; FILE-bones.csv tells which colour is which bone. Their alpha is the\n"
-       "bones' cover. Direction: red right, green up, blue towards the eye.\n"},
+       QT_TRANSLATE_NOOP("words", "draws the posed skeleton, the same bytes every time"),
+       {{"--view", "VIEW", QT_TRANSLATE_NOOP("words", "left, right, dorsal, cranial, caudal or three-quarter")},
+        {"--out", "FILE.png", QT_TRANSLATE_NOOP("words", "the picture to write")},
+        {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "a named pose instead of the present one")},
+        {"--width", "PX", QT_TRANSLATE_NOOP("words", "1600 unless said otherwise; the height follows from the animal")},
+        {"--transparent", "", QT_TRANSLATE_NOOP("words", "no background: bones and their shadow alone")},
+        {"--lens-mm", "F",
+         QT_TRANSLATE_NOOP("words", "in perspective, focal length for a picture 36 mm wide; 50 unless said otherwise")},
+        {"--eye-m", "HEIGHT",
+         QT_TRANSLATE_NOOP("words", "of the eye over the ground, 1.6 unless said otherwise; the camera is level")},
+        {"--turn-deg", "A", QT_TRANSLATE_NOOP("words", "looks from this side: 0 from in front, 90 from the left")},
+        {"--distance-m", "D",
+         QT_TRANSLATE_NOOP("words", "from the eye to the middle of the animal; else as near as shows all")},
+        {"--horizon", "", QT_TRANSLATE_NOOP("words", "draws the horizon behind the animal")},
+        {"--passes", "LIST",
+         QT_TRANSLATE_NOOP("words",
+                           "shaded,shadow,outline,depth,direction,bones,evidence: each a picture of its own")}},
+       QT_TRANSLATE_NOOP(
+           "words",
+           "Preserved bones are warm, mirrored ones darker, inferred ones grey. Any option of the lens makes a\n"
+           "perspective picture of 3:2 in which upright things stay upright. Passes lie exactly over each other and "
+           "are\n"
+           "written as FILE-shaded.png and so on; FILE-bones.csv tells which colour is which bone. Their alpha is the\n"
+           "bones' cover. The direction pass is a normals pass: red right, green up, blue towards the eye.\n")},
       pictureVerbRun};
 }
 

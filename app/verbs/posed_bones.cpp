@@ -7,7 +7,7 @@
 namespace zyga::app {
 
 PosedBones posedBones(const files::Project& project, const kinematics::Pose& pose) {
-  const auto X_WB = kinematics::place(project.specimen(), articulationOf(project), pose);
+  const auto X_WB = kinematics::forwardKinematics(project.specimen(), articulationOf(project), pose);
   const auto meshes = sculpt(project);
   PosedBones posed;
   for (std::size_t i = 0; i < meshes.size(); ++i) {

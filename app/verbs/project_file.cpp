@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "app/verbs/verb_words.h"
 #include "core/range/neutral.h"
 #include "ui/words/say.h"
 
@@ -10,23 +11,20 @@ namespace zyga::app {
 
 ChosenPose choosePose(const files::Project& project, const Arguments& arguments) {
   const auto name = arguments.find("--pose");
-  if (!name)
-    return {ui::translated(QT_TRANSLATE_NOOP("words", "present pose")).toStdString(), std::nullopt, project.pose};
+  if (!name) return {said(QT_TRANSLATE_NOOP("words", "present pose")), std::nullopt, project.pose};
   const auto& poses = project.poses;
   const auto found = std::find_if(poses.begin(), poses.end(), [&](const auto& named) { return named.name == *name; });
   if (found != poses.end()) return {*name, static_cast<std::size_t>(found - poses.begin()), found->pose};
   QStringList names;
   for (const auto& named : poses) names << "'" + QString::fromStdString(named.name) + "'";
-  const QString form =
-      names.isEmpty()
-          ? ui::translated(QT_TRANSLATE_NOOP("words", "--pose: there is no pose '%1'; the project has no named poses"))
-          : ui::translated(QT_TRANSLATE_NOOP("words", "--pose: there is no pose '%1'; there are %2"));
-  throw BadInput(ui::filled(form, {QString::fromStdString(*name), ui::inOneLine(names)}).toStdString());
+  if (names.isEmpty())
+    refuse(QT_TRANSLATE_NOOP("words", "--pose: there is no pose '%1'; the project has no named poses"), {*name});
+  refuse(QT_TRANSLATE_NOOP("words", "--pose: there is no pose '%1'; there are %2"), {*name, ui::inOneLine(names)});
 }
 
-std::string wroteLine(const std::string& path) {
-  const QString line = ui::translated(QT_TRANSLATE_NOOP("words", "wrote %1"));
-  return ui::filled(line, {QString::fromStdString(path)}).toStdString() + "\n";
+std::string endingOf(const std::string& file) {
+  const auto dot = file.rfind('.');
+  return dot == std::string::npos ? "" : file.substr(dot + 1);
 }
 
 kinematics::Articulation articulationOf(const files::Project& project) {

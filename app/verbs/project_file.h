@@ -16,8 +16,8 @@ struct ChosenPose {
 /// The pose `--pose` names, or the present one. Throws BadInput listing the names there are.
 ChosenPose choosePose(const files::Project& project, const Arguments& arguments);
 
-/// "wrote FILE" in a line of its own.
-std::string wroteLine(const std::string& path);
+/// What follows the last dot of a file's name; empty without one.
+std::string endingOf(const std::string& file);
 
 kinematics::Articulation articulationOf(const files::Project& project);
 range::Assessment assessmentOf(const files::Project& project, const kinematics::Pose& pose);

@@ -7,6 +7,7 @@
 #include <iostream>
 
 #include "app/verbs/offscreen.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/scan/scan_process.h"
 #include "ui/words/language.h"
@@ -15,8 +16,8 @@
 namespace zyga::app {
 namespace {
 
-/// In the language chosen. The views are of literals, which end in a null character.
-std::string said(std::string_view literal) { return ui::translated(literal.data()).toStdString(); }
+/// In the language chosen. The views of a spec are of literals, which end in a null character.
+std::string inLanguage(std::string_view literal) { return literal.empty() ? std::string() : said(literal.data()); }
 
 std::string padded(std::string text, std::size_t width) {
   text.resize(std::max(width, text.size() + 2), ' ');
@@ -43,11 +44,7 @@ std::string verbNames() {
 
 int unknownVerb(std::string_view name) {
   std::cerr << "zygapose: "
-            << ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "there is no verb '%1'; there are %2")),
-                          {QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())),
-                           QString::fromStdString(verbNames())})
-                   .toStdString()
-            << "\n";
+            << said(QT_TRANSLATE_NOOP("words", "there is no verb '%1'; there are %2"), {name, verbNames()}) << "\n";
   return kBadInput;
 }
 
@@ -113,7 +110,8 @@ std::string helpText() {
                         "zygapose [FILE]         opens the window, on a project (.zyga) or a measurement table (.csv)\n"
                         "zygapose VERB ...       works in batch, without a display\n")) +
                     "\n";
-  for (const auto& verb : verbs()) out += "  " + padded(std::string(verb.spec.name), 10) + said(verb.spec.does) + "\n";
+  for (const auto& verb : verbs())
+    out += "  " + padded(std::string(verb.spec.name), 10) + inLanguage(verb.spec.does) + "\n";
   out += "  " + padded("help", 10) + said(QT_TRANSLATE_NOOP("words", "help VERB tells a verb's options")) + "\n\n" +
          said(QT_TRANSLATE_NOOP("words", "Every verb takes --language CODE: en or zh_CN.")) + "\n";
   return out + said(QT_TRANSLATE_NOOP("words",
@@ -123,11 +121,12 @@ std::string helpText() {
 
 std::string helpText(const VerbSpec& verb) {
   std::string out = "zygapose " + std::string(verb.name) + " " + std::string(verb.file) + " " +
-                    said(QT_TRANSLATE_NOOP("words", "[options]")) + "\n" + said(verb.does) + "\n\n";
+                    said(QT_TRANSLATE_NOOP("words", "[options]")) + "\n" + inLanguage(verb.does) + "\n\n";
   std::size_t width = 24;
   for (const auto& option : verb.options) width = std::max(width, usage(option).size() + 2);
-  for (const auto& option : verb.options) out += "  " + padded(usage(option), width) + said(option.meaning) + "\n";
-  if (!verb.notes.empty()) out += "\n" + said(verb.notes);
+  for (const auto& option : verb.options)
+    out += "  " + padded(usage(option), width) + inLanguage(option.meaning) + "\n";
+  if (!verb.notes.empty()) out += "\n" + inLanguage(verb.notes);
   return out;
 }
 

@@ -3,7 +3,7 @@
 #include <iostream>
 
 #include "app/verbs/scan_options.h"
-#include "app/verbs/summary_text.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/anatomy/marks/mark_plan.h"
 #include "core/anatomy/marks/scan_guess.h"
@@ -21,20 +21,13 @@ namespace {
 
 QString inQt(const std::string& text) { return QString::fromStdString(text); }
 
-/// A sentence with these in it, as they are.
-std::string said(const char* form, const std::vector<std::string>& parts = {}) {
-  QStringList all;
-  for (const auto& part : parts) all << inQt(part);
-  return ui::filled(ui::translated(form), all).toStdString();
-}
-
 /// Which bone every file is: what --bone says, in order; what is not said is guessed from the names of all.
 std::vector<anatomy::BoneName> bonesOf(const Arguments& arguments, const anatomy::RegionCounts& counts) {
   std::vector<std::string> given;
   for (const auto& option : arguments.options)
     if (option.name == "--bone") given.push_back(option.value);
   if (given.size() > arguments.files.size())
-    throw BadInput(said(QT_TRANSLATE_NOOP("words", "--bone: there are more bones than files")));
+    refuse(QT_TRANSLATE_NOOP("words", "--bone: there are more bones than files"));
   const auto guesses = anatomy::guessBones(arguments.files, counts);
   std::vector<anatomy::BoneName> bones;
   std::string faults;
@@ -108,15 +101,14 @@ void enterMeasures(files::Project& project, const anatomy::Scan& scan) {
                         {ui::measureName(measure), ui::measureValue(measure, value)});
   const char* form = measures.empty() ? QT_TRANSLATE_NOOP("words", "%1 is not marked enough to be measured")
                                       : QT_TRANSLATE_NOOP("words", "%1 measures %2");
-  std::cout << "  " << ui::filled(ui::translated(form), {inQt(toId(scan.bone)), ui::inOneLine(parts)}).toStdString()
-            << "\n";
+  std::cout << "  " << said(form, {toId(scan.bone), ui::inOneLine(parts)}) << "\n";
   project.table = fillAnew(withMeasures(std::move(project.table), scan, measures));
 }
 
 void tellWhatIsLacking(const files::Project& project) {
   const auto records = files::recordsOf(project.scans);
   for (std::size_t j = 0; j < project.specimen().joints.size(); ++j)
-    for (const auto& reason : anatomy::lacking(project.specimen(), {j}, records))
+    for (const auto& reason : anatomy::missingInputs(project.specimen(), {j}, records))
       std::cout << "  " << project.specimen().joints[j].id << ": " << ui::say(reason).toStdString() << "\n";
 }
 
@@ -125,14 +117,12 @@ int scanVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto landmarks = landmarksOf(arguments);
   auto project = files::readProject(into);
   for (const auto& scan : project.scans)
-    if (!scan.trouble.empty()) std::cerr << "warning: " << ui::say(scan.trouble).toStdString() << "\n";
+    if (!scan.trouble.empty()) warn(ui::say(scan.trouble));
   const auto sculpted = files::specimenOf(project.table, {});
   const auto bones = bonesOf(arguments, project.specimen().counts);
   for (std::size_t i = 0; i < bones.size(); ++i) {
     const auto index = sculpted.findBone(toId(bones[i]));
-    if (!index)
-      throw BadInput(
-          said(QT_TRANSLATE_NOOP("words", "%1: the animal has no %2"), {arguments.files[i], toId(bones[i])}));
+    if (!index) refuse(QT_TRANSLATE_NOOP("words", "%1: the animal has no %2"), {arguments.files[i], toId(bones[i])});
     put(project, bringIn(arguments, arguments.files[i], sculpted[*index], landmarks));
     if (arguments.has("--measures")) enterMeasures(project, project.scans.back().scan);
   }
@@ -143,26 +133,33 @@ int scanVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   }
   tellWhatIsLacking(project);
   files::saveProject(project, out);
-  std::cout << wroteText(out) << "\n";
+  std::cout << wroteLine(out);
   return kDone;
 }
 
 }  // namespace
 
 Verb scanVerb() {
-  return {{"scan",
-           "FILE...",
-           "puts real bones in the place of sculpted ones",
-           {{"--bone", "ID", "which bone the file is, once a file in order; guessed from its name unless said"},
-            {"--unit", "mm|cm|m", "the files' unit; guessed from size unless said"},
-            {"--landmarks", "FILE.csv", "bone,landmark,x (mm),y (mm),z (mm) in the axes of the scans"},
-            {"--measures", "", "what the marks measure goes into the table: bones around the scans follow"},
-            {"--into", "FILE.zyga", "the project that gets them"},
-            {"--out", "FILE2.zyga", "the project to write; cleaned meshes are kept beside it in the folder scans"}},
+  return {
+      {"scan",
+       "FILE...",
+       QT_TRANSLATE_NOOP("words", "puts bone scans in the place of sculpted bones"),
+       {{"--bone", "ID",
+         QT_TRANSLATE_NOOP("words", "which bone the file is, once a file in order; guessed from its name unless said")},
+        {"--unit", "mm|cm|m", QT_TRANSLATE_NOOP("words", "the files' unit; guessed from size unless said")},
+        {"--landmarks", "FILE.csv",
+         QT_TRANSLATE_NOOP("words", "bone,landmark,x (mm),y (mm),z (mm) in the axes of the scans")},
+        {"--measures", "",
+         QT_TRANSLATE_NOOP("words", "what the landmarks measure goes into the table: bones around the scans follow")},
+        {"--into", "FILE.zyga", QT_TRANSLATE_NOOP("words", "the project that gets them")},
+        {"--out", "FILE2.zyga",
+         QT_TRANSLATE_NOOP("words", "the project to write; cleaned meshes are kept beside it in the folder scans")}},
+       QT_TRANSLATE_NOOP(
+           "words",
            "Every file is read by a process of its own with limits on time and memory. Nothing is written unless all\n"
-           "of them can be used.\n",
-           true},
-          scanVerbRun};
+           "of them can be used.\n"),
+       true},
+      scanVerbRun};
 }
 
 }  // namespace zyga::app

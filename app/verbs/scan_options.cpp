@@ -2,7 +2,11 @@
 
 #include <unistd.h>
 
+#include <QCoreApplication>
 #include <iostream>
+
+#include "app/verbs/verb_words.h"
+#include "ui/words/numbers.h"
 
 namespace zyga::app {
 
@@ -11,7 +15,9 @@ files::CleanScan readCleanScan(const std::string& file, double expected) {
   const bool shown = isatty(STDERR_FILENO);
   if (shown)
     reader.task = task::Task(nullptr, [&](double share) {
-      std::cerr << "\rreading " << file << " " << static_cast<int>(100 * share) << " %" << std::flush;
+      std::cerr << "\r"
+                << said(QT_TRANSLATE_NOOP("words", "reading %1 %2"), {file, ui::percent(std::floor(100 * share) / 100)})
+                << std::flush;
     });
   auto scan = files::readCleanScan(file, reader, expected);
   if (shown) std::cerr << "\n";

@@ -12,7 +12,7 @@ files::BoneMeshes sculpt(const files::Project& project, std::size_t triangles = 
 /// there.
 std::shared_ptr<const range::ContactModel> contactShapes(const files::Project& project);
 
-/// A task that counts up in percent on one line of stderr, where that is a terminal.
-task::Task taskAtTerminal(std::string what);
+/// A task that counts up in percent on one line of stderr, where that is a terminal. `what`: marked for translation.
+task::Task taskAtTerminal(const char* what);
 
 }  // namespace zyga::app

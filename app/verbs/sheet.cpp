@@ -2,19 +2,21 @@
 
 #include <unistd.h>
 
+#include <QCoreApplication>
 #include <iostream>
 
 #include "app/verbs/project_file.h"
 #include "app/verbs/sculpting.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/disk/atomic_file.h"
-#include "ui/sheets/plate_file.h"
+#include "ui/sheets/page_file.h"
 
 namespace zyga::app {
 namespace {
 
-constexpr double kUsualWidth = 5000;      // pixels
-constexpr double kPrintResolution = 300;  // dots per inch
+constexpr double kUsualSheetWidth = 5000;  // pixels
+constexpr double kPrintResolution = 300;   // dots per inch
 
 template <class Value, std::size_t n>
 Value wordOr(const Arguments& arguments, std::string_view name,
@@ -31,7 +33,7 @@ bool flagOr(const Arguments& arguments, std::string_view name, bool usual) {
 /// "50" or "1:50"
 double scaleOf(const std::string& word) {
   const std::string number = word.starts_with("1:") ? word.substr(2) : word;
-  return numberOf({"--scale", number}, files::kLeastScale, files::kMostScale, "N of 1:N");
+  return numberOf({"--scale", number}, files::kLeastScale, files::kMostScale, QT_TRANSLATE_NOOP("words", "N of 1:N"));
 }
 
 /// The project's own sheet with what was asked for.
@@ -53,10 +55,10 @@ files::Sheet sheetFrom(const Arguments& arguments, files::Sheet sheet) {
   return sheet;
 }
 
-std::string endingOf(const std::string& out) {
-  for (const QString& ending : ui::plateEndings())
+std::string pageEndingOf(const std::string& out) {
+  for (const QString& ending : ui::pageEndings())
     if (out.ends_with("." + ending.toStdString())) return ending.toStdString();
-  throw BadInput("--out: " + out + " must end in .pdf, .svg or .png");
+  refuse(QT_TRANSLATE_NOOP("words", "--out: %1 must end in .pdf, .svg or .png"), {out});
 }
 
 ui::SheetScene sceneOf(const files::Project& project, const ChosenPose& chosen) {
@@ -68,55 +70,59 @@ ui::SheetWork workFor(const files::Sheet& sheet, const std::string& ending, int 
   // A picture's own pixels, so that nothing is drawn twice as fine or half as fine as it is shown.
   work.dotsPerInch = ending == "png" ? width / ui::sizeOf(sheet.paper).width() * 25.4 : kPrintResolution;
   if (work.dotsPerInch > 500) work.samples = 4;
-  work.task = taskAtTerminal("drawing");
+  work.task = taskAtTerminal(QT_TRANSLATE_NOOP("words", "drawing"));
   return work;
 }
 
 int sheetVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto out = required(spec, arguments, "--out");
-  const std::string ending = endingOf(out);
+  const std::string ending = pageEndingOf(out);
   files::checkPlace(out);
   const auto widthGiven = arguments.find("--width");
-  if (widthGiven && ending != "png") throw BadInput("--width: only a .png has pixels");
-  const int width =
-      static_cast<int>(widthGiven ? numberOf({"--width", *widthGiven}, 200, ui::kWidestPng, "pixels") : kUsualWidth);
+  if (widthGiven && ending != "png") refuse(QT_TRANSLATE_NOOP("words", "--width: only a .png has pixels"));
+  const int width = static_cast<int>(
+      widthGiven ? numberOf({"--width", *widthGiven}, 200, ui::kWidestPng, QT_TRANSLATE_NOOP("words", "pixels"))
+                 : kUsualSheetWidth);
   const auto project = files::readProject(arguments.file);
   const files::Sheet sheet = sheetFrom(arguments, project.sheet);
-  const auto plate =
+  const auto page =
       ui::drawSheet(sceneOf(project, choosePose(project, arguments)), sheet, workFor(sheet, ending, width));
-  const QByteArray bytes = ui::plateBytes(*plate, QString::fromStdString(ending), width);
+  const QByteArray bytes = ui::pageBytes(*page, QString::fromStdString(ending), width);
   files::writeWhole(out, {bytes.data(), static_cast<std::size_t>(bytes.size())});
-  std::cout << "wrote " << out << "\n";
+  std::cout << wroteLine(out);
   return kDone;
 }
 
 }  // namespace
 
 Verb sheetVerb() {
-  return {{"sheet",
-           "FILE.zyga",
-           "draws a page to scale, the same bytes every time",
-           {{"--layout", "LAYOUT", "side, three-views, evidence or neck"},
-            {"--out", "FILE.pdf|svg|png", "the page to write"},
-            {"--pose", "NAME", "a named pose instead of the present one"},
-            {"--paper", "SIZE", "a4, a3, a2 or a1, in landscape format"},
-            {"--scale", "N", "1:N instead of the largest round scale that fits"},
-            {"--bones", "LOOK", "shaded, outline or silhouette"},
-            {"--person-m", "HEIGHT", "of the human figure, m, or none"},
-            {"--joint-marks", "on|off", "the verdict's shape on every joint"},
-            {"--evidence-tones", "on|off", "bones toned by what is known of them"},
-            {"--spans", "on|off", "measured heights and lengths"},
-            {"--ground", "on|off", "the ground as a line"},
-            {"--notes", "on|off", "numbered call-outs with their legend"},
-            {"--transparent", "", "no paper behind the drawing"},
-            {"--title", "TEXT", "instead of the specimen's name"},
-            {"--width", "PX", "of a .png, 5000 unless said otherwise, up to 16000"}},
+  return {
+      {"sheet",
+       "FILE.zyga",
+       QT_TRANSLATE_NOOP("words", "draws a page to scale, the same bytes every time"),
+       {{"--layout", "LAYOUT", QT_TRANSLATE_NOOP("words", "side, three-views, evidence or neck")},
+        {"--out", "FILE.pdf|svg|png", QT_TRANSLATE_NOOP("words", "the page to write")},
+        {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "a named pose instead of the present one")},
+        {"--paper", "SIZE", QT_TRANSLATE_NOOP("words", "a4, a3, a2 or a1, in landscape format")},
+        {"--scale", "N", QT_TRANSLATE_NOOP("words", "1:N instead of the largest round scale that fits")},
+        {"--bones", "LOOK", QT_TRANSLATE_NOOP("words", "shaded, outline or silhouette")},
+        {"--person-m", "HEIGHT", QT_TRANSLATE_NOOP("words", "of the human figure, m, or none")},
+        {"--joint-marks", "on|off", QT_TRANSLATE_NOOP("words", "the verdict's shape on every joint")},
+        {"--evidence-tones", "on|off", QT_TRANSLATE_NOOP("words", "bones toned by their evidence")},
+        {"--spans", "on|off", QT_TRANSLATE_NOOP("words", "measured heights and lengths")},
+        {"--ground", "on|off", QT_TRANSLATE_NOOP("words", "the ground as a line")},
+        {"--notes", "on|off", QT_TRANSLATE_NOOP("words", "numbered call-outs with their legend")},
+        {"--transparent", "", QT_TRANSLATE_NOOP("words", "no paper behind the drawing")},
+        {"--title", "TEXT", QT_TRANSLATE_NOOP("words", "instead of the specimen's name")},
+        {"--width", "PX", QT_TRANSLATE_NOOP("words", "of a .png, 5000 unless said otherwise, up to 16000")}},
+       QT_TRANSLATE_NOOP(
+           "words",
            "What is not said is as the project's own sheet has it. In an SVG every outlined bone is a group with the\n"
            "bone's id, its edges editable paths, and the unit is the millimetre.\n"
-           "Not an engineering document; local codes and licensed practice decide.\n",
-           false,
-           "--out"},
-          sheetVerbRun};
+           "Not an engineering document; local codes and licensed practice decide.\n"),
+       false,
+       "--out"},
+      sheetVerbRun};
 }
 
 }  // namespace zyga::app

@@ -6,11 +6,13 @@
 
 #include "app/verbs/assumption_options.h"
 #include "app/verbs/project_file.h"
-#include "app/verbs/summary_text.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/json/json_write.h"
+#include "core/files/project/project_schema.h"
 #include "core/kinematics/stand_readings.h"
 #include "core/study/stances/stances.h"
+#include "ui/words/assumption_words.h"
 #include "ui/words/ground_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/say.h"
@@ -24,40 +26,39 @@ constexpr double kMisses = 1e-3;  ///< m: what a reader of millimetres would see
 
 /// An animal brought to stand, and how it stands.
 struct Stood {
-  std::string stance;  ///< "stand", "alert"...
+  std::optional<study::Stance> stance;  ///< none: as posed
   study::StanceAnswer answer;
   kinematics::StandReadings readings;
   double snout = 0;  ///< height, m; NaN without a skull
+  anatomy::HorizontalBy horizontalBy = anatomy::kUsualHorizontal;
 };
 
 std::optional<study::Stance> stanceOf(const Arguments& arguments) {
   const auto given = arguments.find("--stance");
   if (!given) return std::nullopt;
-  std::string allowed;
+  std::vector<std::string_view> allowed;
   for (const study::Stance stance : study::kStances) {
     if (idOf(stance) == *given) return stance;
-    allowed += (allowed.empty() ? "" : ", ") + std::string(idOf(stance));
+    allowed.push_back(idOf(stance));
   }
-  throw BadInput("--stance: '" + *given + "' is not among " + allowed);
+  refuseChoice("--stance", *given, allowed);
 }
 
 Stood standUp(const range::Scenario& present, std::optional<study::Stance> stance) {
-  Stood stood{"stand", {}, {}, 0};
-  if (stance) {
-    stood.stance = idOf(*stance);
-    stood.answer = study::takeStance(present, *stance);
-  } else {
-    stood.answer = study::standAsPosed(present);
-  }
-  const auto X_WB = kinematics::place(present.specimen(), present.articulation(), stood.answer.pose);
-  stood.readings = kinematics::readStand(present.specimen(), X_WB);
+  Stood stood{stance, {}, {}, 0};
+  stood.answer = stance ? study::takeStance(present, *stance) : study::standAsPosed(present);
+  const auto X_WB = kinematics::forwardKinematics(present.specimen(), present.articulation(), stood.answer.pose);
+  stood.readings = kinematics::readStand(present.specimen(), X_WB, present.assumptions().horizontalBy);
+  stood.horizontalBy = present.assumptions().horizontalBy;
   stood.snout = kinematics::snoutHeight(present.specimen(), X_WB).value_or(std::nan(""));
   return stood;
 }
 
 std::string textOf(const files::Project& project, const Stood& stood) {
   const auto& r = stood.readings;
-  QString out = QString::fromStdString(project.table.name + ": " + stood.stance) + "\n";
+  const std::string stance =
+      stood.stance ? std::string(idOf(*stood.stance)) : said(QT_TRANSLATE_NOOP("words", "stand"));
+  QString out = QString::fromStdString(project.table.name + ": " + stance) + "\n";
   const auto line = [&](const QString& what, const QString& value) {
     out += "  " + what.leftJustified(std::max<qsizetype>(24, what.size() + 1)) + value + "\n";
   };
@@ -72,7 +73,8 @@ std::string textOf(const files::Project& project, const Stood& stood) {
   line(words(QT_TRANSLATE_NOOP("words", "shoulder height")), metres(r.shoulderHeight));
   line(words(QT_TRANSLATE_NOOP("words", "glenoacetabular")), metres(r.glenoacetabular));
   line(words(QT_TRANSLATE_NOOP("words", "base of neck")),
-       words(QT_TRANSLATE_NOOP("words", "%1 rising forwards"), {signedDegrees(r.neckBaseSlope)}));
+       words(QT_TRANSLATE_NOOP("words", "%1 rising forwards (%2)"),
+             {signedDegrees(r.neckBaseSlope), ui::horizontalName(stood.horizontalBy)}));
   line(words(QT_TRANSLATE_NOOP("words", "base of tail")),
        words(QT_TRANSLATE_NOOP("words", "%1 rising backwards"), {signedDegrees(r.tailBaseSlope)}));
   line(words(QT_TRANSLATE_NOOP("words", "shoulder blades")),
@@ -119,7 +121,7 @@ std::string jsonOf(const files::Project& project, const Stood& stood) {
   for (const auto& note : stood.answer.notes) notes.push_back(ui::say(note).toStdString());
   return json::document(
       json::object({{"specimen", project.table.name},
-                    {"stance", stood.stance},
+                    {"stance", stood.stance ? idOf(*stood.stance) : "stand"},
                     {"complete", stood.answer.complete()},
                     {"trunk_slope_deg", json::degrees(r.trunkSlope)},
                     {"roll_deg", json::degrees(r.roll)},
@@ -127,6 +129,7 @@ std::string jsonOf(const files::Project& project, const Stood& stood) {
                     {"shoulder_height_m", json::millionths(r.shoulderHeight)},
                     {"glenoacetabular_distance_m", json::millionths(r.glenoacetabular)},
                     {"neck_base_slope_deg", json::degrees(r.neckBaseSlope)},
+                    {"horizontal_by", files::schema::wordOf(files::schema::kHorizontalBy, stood.horizontalBy)},
                     {"tail_base_slope_deg", json::degrees(r.tailBaseSlope)},
                     {"blade_slope_deg", json::array({json::degrees(r.bladeSlope[0]), json::degrees(r.bladeSlope[1])})},
                     {"snout_height_m", json::millionths(stood.snout)},
@@ -147,7 +150,7 @@ int stand(const VerbSpec& spec, const Arguments& arguments) {
   project.pose = stood.answer.pose;
   if (chosen.index) project.poses[*chosen.index].pose = project.pose;
   files::saveProject(project, out);
-  std::cout << (arguments.has("--json") ? jsonOf(project, stood) : textOf(project, stood) + "wrote " + out + "\n");
+  std::cout << (arguments.has("--json") ? jsonOf(project, stood) : textOf(project, stood) + wroteLine(out));
   return stood.answer.complete() ? kDone : kBeyond;
 }
 
@@ -155,23 +158,29 @@ int stand(const VerbSpec& spec, const Arguments& arguments) {
 
 Verb standVerb() {
   return {
-      {"stand", "FILE.zyga", "puts the animal on its feet, as it is or in a stance, and writes the project anew",
-       withAssumptionOptions({{"--stance", "WORD",
-                               "alert, browse, drink, walk-1 to walk-4 or rear; without it the limbs stay as they are"},
-                              {"--pose", "NAME", "starts from a named pose"},
-                              {"--out", "FILE2.zyga", "the project to write"},
-                              {"--json", "", "the readings for machines"}}),
-       "Without --stance the height, slope and roll of the trunk follow from the limbs as they are; feet held well "
-       "over\n"
-       "their fellow's ground do not carry. A stance sets everything anew but the shoulder blades; walk-1 to walk-4 "
-       "are\n"
-       "the moments at which left hind, left fore, right hind and right fore foot swing. Slopes are to the "
-       "horizontal;\n"
-       "the trunk's is that of the line through the dorsal centra, the neck's that of the last cervical's canal, the\n"
-       "tail's that of the line through the first five caudals. The result becomes the present pose; with --pose it\n"
-       "also replaces the named one. Exit 1: a foot misses, a joint is out of range, or the stance falls short; "
-       "the\n"
-       "project is written all the same.\n"},
+      {"stand", "FILE.zyga",
+       QT_TRANSLATE_NOOP("words", "puts the animal on its feet, as it is or in a stance, and writes the project anew"),
+       withAssumptionOptions(
+           {{"--stance", "WORD",
+             QT_TRANSLATE_NOOP(
+                 "words", "alert, browse, drink, walk-1 to walk-4 or rear; without it the limbs stay as they are")},
+            {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "starts from a named pose")},
+            {"--out", "FILE2.zyga", QT_TRANSLATE_NOOP("words", "the project to write")},
+            {"--json", "", QT_TRANSLATE_NOOP("words", "the readings for machines")}}),
+       QT_TRANSLATE_NOOP("words",
+                         "Without --stance the height, slope and roll of the trunk follow from the limbs as they are; "
+                         "feet held well over\n"
+                         "their fellow's ground do not carry. A stance sets everything anew but the shoulder blades; "
+                         "walk-1 to walk-4 are\n"
+                         "the moments at which left hind, left fore, right hind and right fore foot swing. Slopes are "
+                         "to the horizontal;\n"
+                         "the trunk's is that of the line through the dorsal centra, the neck's that of the last "
+                         "cervical (--horizontal-by), the\n"
+                         "tail's that of the line through the first five caudals. The result becomes the present pose; "
+                         "with --pose it\n"
+                         "also replaces the named one. Exit 1: a foot misses, a joint is out of range, or the stance "
+                         "falls short; the\n"
+                         "project is written all the same.\n")},
       stand};
 }
 

@@ -1,3 +1,4 @@
+#include <QCoreApplication>
 #include <QString>
 #include <algorithm>
 #include <iostream>
@@ -5,6 +6,7 @@
 #include "app/verbs/assumption_options.h"
 #include "app/verbs/assumptions_words.h"
 #include "app/verbs/project_file.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/disk/atomic_file.h"
 #include "core/files/export/study_json.h"
@@ -33,20 +35,26 @@ study::Between betweenOf(const Arguments& arguments, const char* name, const stu
   const auto comma = text->find(',');
   const double low = numberOf({name, text->substr(0, comma)}, least, most, unit);
   const double high = comma == std::string::npos ? low : numberOf({name, text->substr(comma + 1)}, least, most, unit);
-  if (low > high) throw BadInput(std::string(name) + ": write the smaller number first, as in LOW,HIGH");
+  if (low > high) refuse(QT_TRANSLATE_NOOP("words", "%1: write the smaller number first, as in LOW,HIGH"), {name});
   return {low, high};
 }
 
 study::SpreadOptions spreadOptions(const Arguments& arguments) {
   study::SpreadOptions options;
-  options.draws = static_cast<int>(given(arguments, "--draws", options.draws, 1, 100000, "draws"));
-  options.seed = static_cast<std::uint64_t>(given(arguments, "--seed", 1, 0, 4294967295.0, "a whole number"));
-  options.errors.measured =
-      given(arguments, "--measured-percent", 100 * options.errors.measured, 0, 50, "percent") / 100;
-  options.errors.inferred =
-      given(arguments, "--inferred-percent", 100 * options.errors.inferred, 0, 50, "percent") / 100;
-  options.overlap = betweenOf(arguments, "--overlap-between", options.overlap, 0, 1, "a share");
-  options.cartilagePercent = betweenOf(arguments, "--cartilage-between", options.cartilagePercent, 0, 100, "percent");
+  options.draws =
+      static_cast<int>(given(arguments, "--draws", options.draws, 1, 100000, QT_TRANSLATE_NOOP("words", "samples")));
+  options.seed = static_cast<std::uint64_t>(
+      given(arguments, "--seed", 1, 0, 4294967295.0, QT_TRANSLATE_NOOP("words", "a whole number")));
+  options.errors.measured = given(arguments, "--measured-percent", 100 * options.errors.measured, 0, 50,
+                                  QT_TRANSLATE_NOOP("words", "percent")) /
+                            100;
+  options.errors.inferred = given(arguments, "--inferred-percent", 100 * options.errors.inferred, 0, 50,
+                                  QT_TRANSLATE_NOOP("words", "percent")) /
+                            100;
+  options.overlap =
+      betweenOf(arguments, "--overlap-between", options.overlap, 0, 1, QT_TRANSLATE_NOOP("words", "a share"));
+  options.cartilagePercent = betweenOf(arguments, "--cartilage-between", options.cartilagePercent, 0, 100,
+                                       QT_TRANSLATE_NOOP("words", "percent"));
   // Assumptions that were given for this run are meant.
   const bool own = std::any_of(arguments.options.begin(), arguments.options.end(), [](const GivenOption& option) {
     return option.name == "--overlap" || option.name == "--cartilage-percent";
@@ -59,7 +67,9 @@ study::StudySettings settingsFrom(study::StudyKind kind, const Arguments& argume
   study::StudySettings settings;
   settings.space = !arguments.has("--outline-only");
   if (kind == study::StudyKind::Spread) settings.spread = spreadOptions(arguments);
-  settings.heart.share = given(arguments, "--heart", settings.heart.share, 0, 1, "a share");
+  settings.heart.share = given(arguments, "--heart", settings.heart.share, 0, 1, QT_TRANSLATE_NOOP("words", "a share"));
+  settings.tension.share = given(arguments, "--tension", settings.tension.share, study::kLeastTension,
+                                 study::kMostTension, QT_TRANSLATE_NOOP("words", "a share"));
   return settings;
 }
 
@@ -68,8 +78,8 @@ study::Measures measuresOf(const files::Project& project) {
           [scans = project.scans](const anatomy::MeasurementTable& table) { return files::specimenOf(table, scans); }};
 }
 
-std::string document(const files::Project& project, const range::Assumptions& assumptions, const std::string& pose,
-                     const study::StudyResult& found) {
+std::string studyDocument(const files::Project& project, const range::Assumptions& assumptions, const std::string& pose,
+                          const study::StudyResult& found) {
   return json::document(json::object({{"specimen", project.table.name},
                                       {"pose", pose},
                                       {"assumptions", assumptionsJson(assumptions)},
@@ -78,18 +88,13 @@ std::string document(const files::Project& project, const range::Assumptions& as
                                      json::Layout::OnLines));
 }
 
-std::string text(const files::Project& project, const range::Assumptions& assumptions, const std::string& pose,
-                 const study::StudyResult& found) {
+std::string studyText(const files::Project& project, const range::Assumptions& assumptions, const std::string& pose,
+                      const study::StudyResult& found) {
   std::string out = project.table.name + ": " + pose + "\n" + assumptionsText(assumptions) + "\n";
   for (const QString& sentence : ui::sentences(found)) out += "  " + sentence.toStdString() + "\n";
   out += "\n";
   for (const QString& sentence : ui::cautions(found)) out += "  " + sentence.toStdString() + "\n";
   return out;
-}
-
-std::string endingOf(const std::string& file) {
-  const auto dot = file.rfind('.');
-  return dot == std::string::npos ? "" : file.substr(dot + 1);
 }
 
 void savePlot(const std::string& file, const study::StudyResult& found) {
@@ -98,17 +103,16 @@ void savePlot(const std::string& file, const study::StudyResult& found) {
   };
   const QByteArray bytes =
       ui::plotBytes(QString::fromStdString(endingOf(file)), ui::figureSize(study::kindOf(found)), paint);
-  if (bytes.isEmpty()) throw BadInput("--plot: " + file + " could not be drawn");
+  if (bytes.isEmpty()) refuse(QT_TRANSLATE_NOOP("words", "--plot: %1 could not be drawn"), {file});
   files::writeWhole(file, std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
 }
 
 /// Told before the study begins to work.
 void checkPlaces(const std::optional<std::string>& out, const std::optional<std::string>& plot) {
-  if (out && endingOf(*out) != "json") throw BadInput("--out: " + *out + " must end in .json");
+  if (out && endingOf(*out) != "json") refuse(QT_TRANSLATE_NOOP("words", "--out: %1 must end in .json"), {*out});
   if (out) files::checkPlace(*out);
-  if (plot && !ui::plotEndings().contains(QString::fromStdString(endingOf(*plot)))) {
-    throw BadInput("--plot: " + *plot + " must end in .svg, .pdf or .png");
-  }
+  if (plot && !ui::plotEndings().contains(QString::fromStdString(endingOf(*plot))))
+    refuse(QT_TRANSLATE_NOOP("words", "--plot: %1 must end in .svg, .pdf or .png"), {*plot});
   if (plot) files::checkPlace(*plot);
 }
 
@@ -120,27 +124,29 @@ int studyVerbRun(const VerbSpec& spec, const Arguments& arguments) {
                                          {"envelope", StudyKind::Envelope},
                                          {"range", StudyKind::Range},
                                          {"spread", StudyKind::Spread},
-                                         {"pressure", StudyKind::Pressure}});
+                                         {"pressure", StudyKind::Pressure},
+                                         {"stress", StudyKind::Stress}});
   const auto out = arguments.find("--out"), plot = arguments.find("--plot");
   checkPlaces(out, plot);
   auto project = files::readProject(arguments.file);
   project.assumptions = assumptionsFrom(arguments, project.assumptions);
   const range::Assumptions& assumptions = project.assumptions;
   const auto chosen = choosePose(project, arguments);
-  const study::StudyOutcome outcome =
-      study::run(kind, scenarioOf(project, chosen.pose), settingsFrom(kind, arguments), measuresOf(project));
+  study::StudySettings settings = settingsFrom(kind, arguments);
+  settings.densities = project.densities;
+  const study::StudyOutcome outcome = study::run(kind, scenarioOf(project, chosen.pose), settings, measuresOf(project));
   if (!outcome.result) throw BadInput(ui::say(outcome.failure).toStdString());
   const study::StudyResult& found = *outcome.result;
-  const std::string json = document(project, assumptions, chosen.name, found);
+  const std::string json = studyDocument(project, assumptions, chosen.name, found);
   if (out) files::writeWhole(*out, json);
   if (plot) savePlot(*plot, found);
   if (arguments.has("--json")) {
     std::cout << json;
     return kDone;
   }
-  std::cout << text(project, assumptions, chosen.name, found);
+  std::cout << studyText(project, assumptions, chosen.name, found);
   for (const auto& file : {out, plot}) {
-    if (file) std::cout << "wrote " << *file << "\n";
+    if (file) std::cout << wroteLine(*file);
   }
   return kDone;
 }
@@ -149,27 +155,46 @@ int studyVerbRun(const VerbSpec& spec, const Arguments& arguments) {
 
 Verb studyVerb() {
   return {
-      {"study", "FILE.zyga", "tells what follows from a pose: heights, reach, ranges, their uncertainty",
+      {"study", "FILE.zyga",
+       QT_TRANSLATE_NOOP("words", "tells what follows from a pose: heights, reach, ranges, their uncertainty"),
        withAssumptionOptions(
-           {{"--kind", "WORD", "elevation, envelope, range, spread or pressure"},
-            {"--pose", "NAME", "a named pose instead of the present one"},
-            {"--out", "FILE.json", "the numbers as a file"},
-            {"--plot", "FILE.svg|pdf|png", "the figure"},
-            {"--json", "", "the numbers on standard output"},
-            {"--outline-only", "", "envelope: the side outline without the space sideways, which takes longest"},
-            {"--seed", "N", "spread: of the draws; the same seed gives the same numbers; else 1"},
-            {"--draws", "N", "spread: how many; else 400"},
-            {"--measured-percent", "P", "spread: standard error of measured lengths; else 2"},
-            {"--inferred-percent", "P", "spread: of inferred ones; else 10"},
-            {"--overlap-between", "LOW,HIGH", "spread: least overlap, a share; else 0.25,0.5"},
-            {"--cartilage-between", "LOW,HIGH", "spread: cartilage, %; else 0,4.56"},
-            {"--fixed-assumptions", "", "spread: the project's assumptions in every draw"},
-            {"--heart", "SHARE", "pressure: height of the heart in the chest, 0 ribs' ends, 1 column; else 0.333"}}),
-       "elevation: head height and neck slope in neutral, at the ends of the range and now.\n"
-       "envelope: what the snout reaches inside the ranges: side outline, space, strip on the ground.\n"
-       "range: where each joint of the column ends. spread: how far the answer moves with measurement error and\n"
-       "assumptions, 5, 50 and 95 %. pressure: the column of blood from heart to head, an assumption-laden figure.\n"
-       "Heights are over the ground; the trunk stays as it stands. Contact between bones is not looked at.\n",
+           {{"--kind", "WORD", QT_TRANSLATE_NOOP("words", "elevation, envelope, range, spread, pressure or stress")},
+            {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "a named pose instead of the present one")},
+            {"--out", "FILE.json", QT_TRANSLATE_NOOP("words", "the numbers as a file")},
+            {"--plot", "FILE.svg|pdf|png", QT_TRANSLATE_NOOP("words", "the figure")},
+            {"--json", "", QT_TRANSLATE_NOOP("words", "the numbers on standard output")},
+            {"--outline-only", "",
+             QT_TRANSLATE_NOOP("words", "envelope: the side outline without the space sideways, which takes longest")},
+            {"--seed", "N",
+             QT_TRANSLATE_NOOP("words", "spread: of the samples; the same seed gives the same numbers; else 1")},
+            {"--draws", "N", QT_TRANSLATE_NOOP("words", "spread: how many samples; else 400")},
+            {"--measured-percent", "P",
+             QT_TRANSLATE_NOOP("words", "spread: standard error of measured lengths; else 2")},
+            {"--inferred-percent", "P", QT_TRANSLATE_NOOP("words", "spread: of inferred ones; else 10")},
+            {"--overlap-between", "LOW,HIGH",
+             QT_TRANSLATE_NOOP("words", "spread: minimum zygapophyseal overlap, a share; else 0.25,0.5")},
+            {"--cartilage-between", "LOW,HIGH", QT_TRANSLATE_NOOP("words", "spread: cartilage, %; else 0,4.56")},
+            {"--fixed-assumptions", "",
+             QT_TRANSLATE_NOOP("words", "spread: the project's assumptions in every sample")},
+            {"--heart", "SHARE",
+             QT_TRANSLATE_NOOP("words",
+                               "pressure: height of the heart in the chest, 0 ribs' ends, 1 column; else 0.333")},
+            {"--tension", "SHARE",
+             QT_TRANSLATE_NOOP("words",
+                               "stress: where the tension runs, a share of the neural spine's height; else 1")}}),
+       QT_TRANSLATE_NOOP("words",
+                         "elevation: head height and neck slope in neutral, at the ends of the range and now.\n"
+                         "envelope: feeding envelope, what the snout reaches inside the ranges: side outline, space, "
+                         "strip on the ground.\n"
+                         "range: where each joint of the column ends. spread: uncertainty (Monte Carlo), how far the "
+                         "answer moves with\n"
+                         "measurement error and assumptions, 5, 50 and 95\u00A0%. pressure: the column of blood from "
+                         "heart to head and\n"
+                         "what the heart has to give, an assumption-laden figure. stress: how hard each joint of the "
+                         "neck is pressed,\n"
+                         "posture by posture, and how even that is, with what speaks against the method. Heights are "
+                         "over the ground; the\n"
+                         "trunk stays as it stands. Bone collision is ignored.\n"),
        false, "--plot"},
       studyVerbRun};
 }

@@ -1,40 +1,14 @@
 #include "app/verbs/summary_text.h"
 
 #include <QCoreApplication>
-#include <cmath>
-#include <iomanip>
-#include <numbers>
-#include <sstream>
 
 #include "core/files/json/json_write.h"
-#include "core/files/json/numeral.h"
 #include "ui/words/numbers.h"
 #include "ui/words/say.h"
 
 namespace zyga::app {
 
 namespace json = files::json;
-
-std::string said(const char* english, const QStringList& parts) {
-  return ui::filled(ui::translated(english), parts).toStdString();
-}
-std::string said(reason::Term term) { return ui::say(term).toStdString(); }
-
-std::string fixed(double number, int decimals) {
-  std::ostringstream out;
-  out.imbue(std::locale::classic());
-  out << std::fixed << std::setprecision(decimals) << number;
-  auto text = out.str();
-  const bool zero = text.find_first_not_of("-0.") == std::string::npos;
-  return zero && text.starts_with('-') ? text.substr(1) : text;
-}
-
-std::string millionths(double number) {
-  if (!std::isfinite(number)) return "null";
-  return files::toNumeral(std::round(number * 1e6) / 1e6);
-}
-
-std::string degreesText(double angle) { return fixed(angle * 180 / std::numbers::pi, 1); }
 
 std::string summaryText(const anatomy::Summary& s) {
   using ui::metres;
@@ -47,11 +21,6 @@ std::string summaryText(const anatomy::Summary& s) {
   const QString limbs = ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "femur %1, humerus to femur %2")),
                                    {metres(s.femur), ui::plain(s.humerusToFemur, 2)});
   return QString("  %1\n  %2\n  %3\n").arg(regions, whole, limbs).toStdString();
-}
-
-std::string wroteText(const std::string& file) {
-  return ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "wrote %1")), {QString::fromStdString(file)})
-      .toStdString();
 }
 
 files::json::Value summaryJson(const anatomy::Summary& s) {

@@ -3,13 +3,15 @@
 #include <iostream>
 #include <numbers>
 
-#include "app/verbs/summary_text.h"
 #include "app/verbs/text_table.h"
+#include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/disk/atomic_file.h"
 #include "core/files/json/json_write.h"
+#include "core/files/json/numeral.h"
 #include "core/study/ground/trackway_table.h"
 #include "ui/words/ground_words.h"
+#include "ui/words/numbers.h"
 #include "ui/words/say.h"
 #include "ui/words/table_words.h"
 
@@ -29,8 +31,7 @@ void tell(const study::TrackwayReading& reading) {
     if (message.severity == anatomy::TableMessage::Severity::Error) {
       faults += (faults.isEmpty() ? "" : "\n") + ui::say(message);
     } else {
-      const QString form = ui::translated(QT_TRANSLATE_NOOP("words", "warning: %1"));
-      std::cerr << ui::filled(form, {ui::say(message)}).toStdString() << "\n";
+      warn(ui::say(message));
     }
   }
   if (!faults.isEmpty()) throw BadInput(faults.toStdString());
@@ -77,7 +78,7 @@ void printJson(const Trackway& trackway) {
 }
 
 std::string orUnknown(const Value& value, int decimals, double unit = 1) {
-  return value ? fixed(*value * unit, decimals) : said(QT_TRANSLATE_NOOP("words", "unknown"));
+  return value ? ui::plain(*value * unit, decimals).toStdString() : said(QT_TRANSLATE_NOOP("words", "unknown"));
 }
 
 void print(const Trackway& trackway) {
@@ -94,8 +95,7 @@ void print(const Trackway& trackway) {
   }
   std::cout << textTable(rows, {true, false, false, false, false, false, false})
             << said(QT_TRANSLATE_NOOP("words", "hip height = %1 x length of the hind print: %2"),
-                    {QString::fromStdString(millionths(trackway.hipMultiplier)),
-                     ui::say(study::hipSource(trackway.hipMultiplier))})
+                    {files::toNumeral(trackway.hipMultiplier), ui::say(study::hipSource(trackway.hipMultiplier))})
             << "\n"
             << said(QT_TRANSLATE_NOOP("words", "speed = 0.25 g^0.5 stride^1.67 hip^-1.17: %1"),
                     {ui::say(study::kSpeedSource)})
@@ -107,7 +107,8 @@ int trackway(const VerbSpec&, const Arguments& arguments) {
   auto reading = study::readTrackwayTable(files::readWhole(arguments.file), arguments.file);
   tell(reading);
   for (const auto& option : arguments.options) {
-    if (option.name == "--hip-multiplier") reading.trackway.hipMultiplier = numberOf(option, 1, 20, "a multiple");
+    if (option.name == "--hip-multiplier")
+      reading.trackway.hipMultiplier = numberOf(option, 1, 20, QT_TRANSLATE_NOOP("words", "a multiple"));
   }
   if (arguments.has("--json")) {
     printJson(reading.trackway);
@@ -120,17 +121,19 @@ int trackway(const VerbSpec&, const Arguments& arguments) {
 }  // namespace
 
 Verb trackwayVerb() {
-  return {
-      {"trackway",
-       "TABLE.csv",
-       "hip height, pace angulation, gauge and speed from a table of footprints",
-       {{"--hip-multiplier", "M", "hip height over print length; 4 when absent"},
-        {"--json", "", "prints the figures for machines"}},
-       "Columns foot,pace_cm,next_pace_cm,stride_cm,length_cm and any of width_cm, gauge_cm, ahead_cm; a blank cell "
-       "is\n"
-       "unknown, and so is what follows from it. foot is a name such as LP1 or 'right fore'. Published multipliers: 4\n"
-       "(Alexander 1976), 4.586 (derived titanosaurs, Gonzalez Riga 2011), 5.9 (Thulborn, recalled).\n"},
-      trackway};
+  return {{"trackway",
+           "TABLE.csv",
+           QT_TRANSLATE_NOOP("words", "hip height, pace angulation, gauge and speed from a table of footprints"),
+           {{"--hip-multiplier", "M", QT_TRANSLATE_NOOP("words", "hip height over print length; 4 when absent")},
+            {"--json", "", QT_TRANSLATE_NOOP("words", "prints the figures for machines")}},
+           QT_TRANSLATE_NOOP(
+               "words",
+               "Columns foot,pace_cm,next_pace_cm,stride_cm,length_cm and any of width_cm, gauge_cm, ahead_cm; a blank "
+               "cell is\n"
+               "unknown, and so is what follows from it. foot is a name such as LP1 or 'right fore'. Published "
+               "multipliers: 4\n"
+               "(Alexander 1976), 4.586 (derived titanosaurs, Gonzalez Riga 2011).\n")},
+          trackway};
 }
 
 }  // namespace zyga::app

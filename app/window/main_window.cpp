@@ -10,11 +10,11 @@
 #include <QVBoxLayout>
 #include <utility>
 
+#include "app/window/controllers/file_controller.h"
+#include "app/window/controllers/output_controller.h"
+#include "app/window/controllers/report_controller.h"
+#include "app/window/controllers/scan_controller.h"
 #include "app/window/docks/docks.h"
-#include "app/window/flows/file_flow.h"
-#include "app/window/flows/output_flow.h"
-#include "app/window/flows/report_flow.h"
-#include "app/window/flows/scan_flow.h"
 #include "app/window/recent_files.h"
 #include "app/window/samples.h"
 #include "app/window/window_layout.h"
@@ -32,8 +32,8 @@
 #include "ui/parts/panel_parts.h"
 #include "ui/settings/preferences.h"
 #include "ui/strip/range_strip.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 #include "ui/viewport/viewport.h"
 #include "ui/words/language.h"
 
@@ -67,10 +67,10 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   setCorner(Qt::BottomRightCorner, Qt::BottomDockWidgetArea);
   createCentre();
   createDocks();
-  files_ = new FileFlow(document_, *messages_, *recent_, *this, folders.recovery);
-  output_ = new OutputFlow(document_, *viewport_, *messages_, *this);
-  scans_ = new ScanFlow(document_, *messages_, *this);
-  report_ = new ReportFlow(document_, studies_->answers(), *messages_, *this);
+  files_ = new FileController(document_, *messages_, *recent_, *this, folders.recovery);
+  output_ = new OutputController(document_, *viewport_, *messages_, *this);
+  scans_ = new ScanController(document_, *messages_, *this);
+  report_ = new ReportController(document_, studies_->answers(), *messages_, *this);
   createStatusBar();
   createMenus();
   createToolBar();
@@ -180,12 +180,12 @@ void MainWindow::connectParts() {
     if (what & Change::Assumptions) layout_->assumptions().setSummary(assumptionsInShort(document_.assumptions()));
   });
   connect(&document_.undoStack(), &QUndoStack::cleanChanged, this, &MainWindow::updateTitle);
-  connect(files_, &FileFlow::opened, this, [this] {
+  connect(files_, &FileController::opened, this, [this] {
     updateTitle();
     viewport_->frameAll();
   });
-  connect(files_, &FileFlow::saved, this, &MainWindow::updateTitle);
-  connect(recent_, &RecentFiles::chosen, files_, &FileFlow::open);
+  connect(files_, &FileController::saved, this, &MainWindow::updateTitle);
+  connect(recent_, &RecentFiles::chosen, files_, &FileController::open);
   connect(recent_, &RecentFiles::changed, this, [this] {
     const QStringList files = recent_->files();
     QSettings().setValue(kLastKey, files.isEmpty() ? QString() : files.first());
@@ -263,12 +263,12 @@ void MainWindow::closeEvent(QCloseEvent* event) {
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
   const QMimeData& data = *event->mimeData();
-  if (!droppedFile(data).isEmpty() || !ScanFlow::meshFiles(data).isEmpty()) event->acceptProposedAction();
+  if (!droppedFile(data).isEmpty() || !ScanController::meshFiles(data).isEmpty()) event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
   event->acceptProposedAction();
-  if (const QStringList bones = ScanFlow::meshFiles(*event->mimeData()); !bones.isEmpty())
+  if (const QStringList bones = ScanController::meshFiles(*event->mimeData()); !bones.isEmpty())
     return scans_->bringIn(bones);
   const QString file = droppedFile(*event->mimeData());
   if (!ground_->takeTrackway(file)) open(file);

@@ -13,17 +13,17 @@ namespace zyga::ui {
 
 class ClaimsDock;
 class ElidedLabel;
-class FileFlow;
+class FileController;
 class GroundDock;
 class MessageBar;
 class NotesDock;
-class OutputFlow;
+class OutputController;
 class PosesPanel;
 class RangeStrip;
 class ReachDock;
 class RecentFiles;
-class ScanFlow;
-class ReportFlow;
+class ScanController;
+class ReportController;
 class StanceActions;
 class StudiesDock;
 class Viewport;
@@ -113,10 +113,10 @@ class MainWindow : public QMainWindow {
   ReachDock* reach_ = nullptr;
   StudiesDock* studies_ = nullptr;
   std::unique_ptr<WindowLayout> layout_;
-  FileFlow* files_ = nullptr;
-  OutputFlow* output_ = nullptr;
-  ScanFlow* scans_ = nullptr;
-  ReportFlow* report_ = nullptr;
+  FileController* files_ = nullptr;
+  OutputController* output_ = nullptr;
+  ScanController* scans_ = nullptr;
+  ReportController* report_ = nullptr;
   StanceActions* stances_ = nullptr;
   ElidedLabel *pointer_ = nullptr, *hint_ = nullptr;
   QList<QWidget*> panes_;

@@ -7,14 +7,14 @@
 #include <QSettings>
 #include <QToolBar>
 
+#include "app/window/controllers/file_controller.h"
+#include "app/window/controllers/menu_action.h"
+#include "app/window/controllers/output_controller.h"
+#include "app/window/controllers/pose_actions.h"
+#include "app/window/controllers/report_controller.h"
+#include "app/window/controllers/scan_controller.h"
+#include "app/window/controllers/stance_actions.h"
 #include "app/window/docks/docks.h"
-#include "app/window/flows/file_flow.h"
-#include "app/window/flows/menu_action.h"
-#include "app/window/flows/output_flow.h"
-#include "app/window/flows/pose_actions.h"
-#include "app/window/flows/report_flow.h"
-#include "app/window/flows/scan_flow.h"
-#include "app/window/flows/stance_actions.h"
 #include "app/window/main_window.h"
 #include "app/window/recent_files.h"
 #include "app/window/samples.h"

@@ -42,7 +42,7 @@ struct RuleWords {
   std::string_view old;
 };
 
-constexpr std::array<RuleWords, 10> kRules{
+constexpr std::array<RuleWords, 11> kRules{
     {{FillBy::Mirrored, "mirrored", "mirrored from %1"},
      {FillBy::Between, "between", "between %1 and %2 along the column"},
      {FillBy::MeasuredBones, "measured-bones", "by proportion to the measured bones (median of %1)"},
@@ -52,6 +52,7 @@ constexpr std::array<RuleWords, 10> kRules{
      {FillBy::PlanAngle, "plan-angle", "by the body plan's angle"},
      {FillBy::SameLimb, "same-limb", "by proportion to the measured bones of the limb"},
      {FillBy::OtherLimb, "other-limb", "by proportion to the other limb"},
+     {FillBy::NoFacet, "no-facet", "no facet"},
      // Last: its old sentence fits the others of its kind as well.
      {FillBy::Nearest, "nearest", "by proportion to %1"}}};
 

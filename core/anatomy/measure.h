@@ -60,6 +60,7 @@ enum class FillBy {
   PlanAngle,      ///< by the body plan's angle
   SameLimb,       ///< by proportion to the measured bones of the limb
   OtherLimb,      ///< by proportion to the other limb
+  NoFacet,        ///< the table says that the bone has no facet
   Other           ///< as an older file words it, `words`
 };
 

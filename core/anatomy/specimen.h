@@ -60,8 +60,8 @@ enum class JointKind {
 };
 
 struct AngleLimits {
-  double least = 0;  ///< rad
-  double most = 0;   ///< rad
+  double min = 0;  ///< rad
+  double max = 0;  ///< rad
   bool operator==(const AngleLimits&) const = default;
 };
 

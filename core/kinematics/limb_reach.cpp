@@ -22,14 +22,14 @@ using Residual = Eigen::Matrix<double, 6, 1>;  // place in m, then turn in rad, 
 struct FreeAngle {
   std::size_t joint;  ///< in the leg's list of joints
   int motion;
-  double least, most;
+  double min, max;
 };
 
 // The problem.
 //
 // Unknowns q: the angles of one leg that typed limits leave free. Minimised is
 //
-//   |W r(q)|^2 + k |q - q0|^2,   least <= q <= most,
+//   |W r(q)|^2 + k |q - q0|^2,   min <= q <= max,
 //
 // where r has six rows: from the middle of the sole to where it shall be (m), and the turn vector from the foot's
 // attitude to the one asked for (rad); W weighs tilt and heading of the foot against its place, and the small k pulls
@@ -51,8 +51,8 @@ class Leg {
       if (joint.kind == anatomy::JointKind::Fixed || !joint.typed) continue;
       for (int motion = 0; motion < 3; ++motion) {
         const anatomy::AngleLimits& limits = joint.typed->angles[static_cast<std::size_t>(motion)];
-        angles_.back()[motion] = std::clamp(angles_.back()[motion], limits.least, limits.most);
-        if (limits.least < limits.most && free_.size() < kMost) free_.push_back({i, motion, limits.least, limits.most});
+        angles_.back()[motion] = std::clamp(angles_.back()[motion], limits.min, limits.max);
+        if (limits.min < limits.max && free_.size() < kMost) free_.push_back({i, motion, limits.min, limits.max});
       }
     }
   }
@@ -74,7 +74,7 @@ class Leg {
     for (Eigen::Index k = 0; k < size(); ++k) {
       const FreeAngle& free = free_[static_cast<std::size_t>(k)];
       if (free.motion != 0 || !hinge(specimen_[rig_.joints[free.joint]].id)) continue;
-      q[k] = (-free.least > free.most ? free.least : free.most) / 3;
+      q[k] = (-free.min > free.max ? free.min : free.max) / 3;
     }
     return q;
   }
@@ -82,14 +82,14 @@ class Leg {
   Angles clamped(Angles q) const {
     for (Eigen::Index k = 0; k < size(); ++k) {
       const FreeAngle& free = free_[static_cast<std::size_t>(k)];
-      q[k] = std::clamp(q[k], free.least, free.most);
+      q[k] = std::clamp(q[k], free.min, free.max);
     }
     return q;
   }
 
   bool atEnd(const Angles& q, Eigen::Index k, double direction) const {
     const FreeAngle& free = free_[static_cast<std::size_t>(k)];
-    return direction > 0 ? q[k] >= free.most : q[k] <= free.least;
+    return direction > 0 ? q[k] >= free.max : q[k] <= free.min;
   }
 
   /// The foot's frame, and in `J` how the middle of the sole and the foot's attitude answer to each angle.
@@ -112,7 +112,7 @@ class Leg {
         }
         R = R * Eigen::AngleAxisd(angles[i][motion], axis).toRotationMatrix();
       }
-      X_WP = X_WP * placeDistal(joint, rest, angles[i]);
+      X_WP = X_WP * jointTransform(joint, rest, angles[i]);
     }
     if (J) {
       const Vector3d p_WSole = X_WP * rig_.p_BSole;
@@ -330,14 +330,14 @@ double FeetAnswer::worstMiss() const {
 FeetAnswer setFeet(const Specimen& specimen, const Articulation& articulation, const Pose& pose,
                    const std::vector<LegTask>& tasks) {
   FeetAnswer answer{pose, {}};
-  const Placement X_WB = place(specimen, articulation, pose);
+  const Placement X_WB = forwardKinematics(specimen, articulation, pose);
   for (const LegTask& task : tasks) answer.fits.push_back(setFoot(specimen, articulation, X_WB, task, answer.pose));
   return answer;
 }
 
 FeetAnswer plantFeet(const Specimen& specimen, const Articulation& articulation, const Pose& pose,
                      const std::vector<Foot>& feet) {
-  const Placement X_WB = place(specimen, articulation, pose);
+  const Placement X_WB = forwardKinematics(specimen, articulation, pose);
   std::vector<LegTask> tasks;
   for (const Foot foot : feet) {
     const FootRig rig = footRig(specimen, foot);
@@ -349,7 +349,7 @@ FeetAnswer plantFeet(const Specimen& specimen, const Articulation& articulation,
 FeetAnswer liftFoot(const Specimen& specimen, const Articulation& articulation, const Pose& pose, Foot foot,
                     double height, double droop) {
   const FootRig rig = footRig(specimen, foot);
-  const Placement X_WB = place(specimen, articulation, pose);
+  const Placement X_WB = forwardKinematics(specimen, articulation, pose);
   const Eigen::Isometry3d& X_WFoot = X_WB[rig.bone.value];
   // About the transverse axis of the trunk, through the middle of the sole.
   const Vector3d left_W = pose.X_WRoot.linear().col(1);
@@ -362,7 +362,7 @@ FeetAnswer liftFoot(const Specimen& specimen, const Articulation& articulation, 
 
 FeetAnswer moveTrunk(const Specimen& specimen, const Articulation& articulation, const Pose& pose,
                      const Eigen::Isometry3d& X_WRootNew, const std::vector<Foot>& planted) {
-  const Placement X_WB = place(specimen, articulation, pose);
+  const Placement X_WB = forwardKinematics(specimen, articulation, pose);
   std::vector<LegTask> tasks;
   for (const Foot foot : planted) tasks.push_back({foot, X_WB[footRig(specimen, foot).bone.value]});
   Pose moved = pose;

@@ -46,8 +46,8 @@ Eigen::Vector3d jointAngles(const anatomy::Joint& joint, const Eigen::Matrix3d& 
   return h * Eigen::Vector3d(a, b, c);
 }
 
-Eigen::Isometry3d placeDistal(const anatomy::Joint& joint, const Articulation::Rest& rest,
-                              const Eigen::Vector3d& angles) {
+Eigen::Isometry3d jointTransform(const anatomy::Joint& joint, const Articulation::Rest& rest,
+                                 const Eigen::Vector3d& angles) {
   Eigen::Matrix3d R = rest.rotation;
   for (int k = 0; k < 3; ++k) turn(R, joint.axes[static_cast<std::size_t>(k)], angles[k]);
   const double before = rest.cartilage * joint.cartilageShareProximal;
@@ -57,6 +57,12 @@ Eigen::Isometry3d placeDistal(const anatomy::Joint& joint, const Articulation::R
   X_PD.translation() =
       joint.centreProximal + before * joint.longAxisProximal + R * (after * joint.longAxisDistal - joint.centreDistal);
   X_PD.makeAffine();
+  if (rest.settling.bound > 0) {
+    if (rest.settling.distalHasPostzygs)
+      X_PD.translation() += settled(rest.settling, X_PD);
+    else
+      X_PD.translation() -= R * settled(rest.settling, X_PD.inverse());
+  }
   return X_PD;
 }
 
@@ -66,11 +72,12 @@ void placeInto(const anatomy::Specimen& specimen, const Articulation& articulati
   X_WB[0] = pose.X_WRoot;
   for (std::size_t j = 0; j < specimen.joints.size(); ++j) {
     const anatomy::Joint& joint = specimen.joints[j];
-    X_WB[joint.distal.value] = X_WB[joint.proximal.value] * placeDistal(joint, articulation.rests[j], pose.angles[j]);
+    X_WB[joint.distal.value] =
+        X_WB[joint.proximal.value] * jointTransform(joint, articulation.rests[j], pose.angles[j]);
   }
 }
 
-Placement place(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose) {
+Placement forwardKinematics(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose) {
   Placement X_WB;
   placeInto(specimen, articulation, pose, X_WB);
   return X_WB;

@@ -16,13 +16,14 @@ Eigen::Vector3d jointAngles(const anatomy::Joint& joint, const Eigen::Matrix3d& 
 /// Distal frame in the proximal frame:
 ///   Trans(centre on proximal) Trans(share of cartilage) R_rest R(angles) Trans(rest of cartilage) Trans(-centre on
 ///   distal)
-Eigen::Isometry3d placeDistal(const anatomy::Joint& joint, const Articulation::Rest& rest,
-                              const Eigen::Vector3d& angles);
+/// and then the small translation by which the bones settle inside the cartilage (Settling), none at zero angles.
+Eigen::Isometry3d jointTransform(const anatomy::Joint& joint, const Articulation::Rest& rest,
+                                 const Eigen::Vector3d& angles);
 
 /// Bone frames in the world, by bone, m.
 using Placement = std::vector<Eigen::Isometry3d>;
 
-Placement place(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose);
+Placement forwardKinematics(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose);
 /// As place, into `X_WB`, without allocating when it has the right size already.
 void placeInto(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose, Placement& X_WB);
 

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/anatomy/specimen.h"
+#include "core/kinematics/settling.h"
 
 namespace zyga::kinematics {
 
@@ -35,6 +36,7 @@ struct Articulation {
     /// m, left and right: how much deeper the facets enter each other here, and how much farther they stand apart, than
     /// without cartilage. Cartilage turns a joint and so wedges its facets open, which is no fault of a pose.
     std::array<double, 2> pressByCartilage{}, gapeByCartilage{};
+    Settling settling{};  ///< how the bones give way to a turn inside the cartilage; nothing without facets
     bool operator==(const Rest&) const = default;
   };
   std::vector<Rest> rests;  ///< by joint

@@ -90,7 +90,7 @@ bool QuadraticProgram::takeIn(const std::vector<HalfSpace>& halfSpaces, std::siz
       released = multipliers_[i] / rate;
       first = i;
     }
-    const double met = step.slope > 0 ? (wanted(x) - wanted.most) / step.slope : kNever;
+    const double met = step.slope > 0 ? (wanted(x) - wanted.max) / step.slope : kNever;
     const double length = std::min(released, met);
     if (length == kNever) return false;
     if (step.slope > 0) x += length * step.along;
@@ -117,7 +117,7 @@ bool QuadraticProgram::solve(const Eigen::VectorXd& g, const std::vector<HalfSpa
     std::size_t worst = halfSpaces.size();
     double most = kViolated;
     for (std::size_t i = 0; i < halfSpaces.size(); ++i) {
-      const double violation = halfSpaces[i](x) - halfSpaces[i].most;
+      const double violation = halfSpaces[i](x) - halfSpaces[i].max;
       if (violation <= most || std::find(active_.begin(), active_.end(), i) != active_.end()) continue;
       most = violation;
       worst = i;

@@ -6,12 +6,12 @@
 
 namespace zyga::kinematics {
 
-/// The half-space n . x <= most, where n has at most three entries that are not zero.
+/// The half-space n . x <= max, where n has at most three entries that are not zero.
 struct HalfSpace {
   std::array<int, 3> at{};         ///< which entries of x
   std::array<double, 3> normal{};  ///< the entries of n there
   int count = 0;
-  double most = 0;
+  double max = 0;
 
   void add(int entry, double value);
   double operator()(const Eigen::VectorXd& x) const;

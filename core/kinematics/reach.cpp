@@ -28,11 +28,11 @@ using Eigen::VectorXd;
 // the target itself and not beside it. Penalties rise as far as they are needed and no farther than these, in effort,
 // which counts a joint at its limit as one half: the target comes first, then the directions. A millimetre outweighs
 // any bend; a direction that cannot be kept gives way.
-constexpr double kLargestPointPenalty = 1e4;    // a metre
-constexpr double kLargestBearingPenalty = 300;  // a radian
+constexpr double kLargestPointPenalty = 1e4;      // a metre
+constexpr double kLargestDirectionPenalty = 300;  // a radian
 /// Misses smaller than these weigh as squares; below them nothing could be seen.
-constexpr double kFinePoint = 1e-3;    // m
-constexpr double kFineBearing = 3e-3;  // rad
+constexpr double kFinePoint = 1e-3;      // m
+constexpr double kFineDirection = 3e-3;  // rad
 constexpr int kMostSteps = 80;
 constexpr int kMostStepsOfAFrame = 15;  // of a drag, which goes on in the next frame
 constexpr double kSettledStep = 2e-4;   // units (half widths of a range)
@@ -46,13 +46,13 @@ Vector3d turnTo(const Vector3d& from, const Vector3d& to) {
   return c > 0 ? Vector3d::Zero() : Vector3d(std::numbers::pi * from.unitOrthogonal());
 }
 
-/// Where the point and the bearings stand against what is wished.
+/// Where the point and the directions stand against the goal.
 struct TaskError {
-  Vector3d point;                  ///< from the point to the target, m
-  std::vector<Vector3d> bearings;  ///< rad
-  double bearing() const {
+  Vector3d point;                    ///< from the point to the target, m
+  std::vector<Vector3d> directions;  ///< rad
+  double direction() const {
     double sum = 0;
-    for (const Vector3d& turn : bearings) sum += turn.squaredNorm();
+    for (const Vector3d& turn : directions) sum += turn.squaredNorm();
     return std::sqrt(sum);
   }
 };
@@ -77,15 +77,15 @@ struct TaskError {
 /// Numerical Optimization, chapter 18.
 class Search {
  public:
-  Search(const anatomy::Specimen& specimen, const Articulation& articulation, ReachChain& chain, const Reach& wish,
+  Search(const anatomy::Specimen& specimen, const Articulation& articulation, ReachChain& chain, const IkGoal& goal,
          const Pose& from)
       : specimen_(&specimen),
         articulation_(&articulation),
         chain_(&chain),
-        wish_(&wish),
-        across_(Eigen::Matrix3d::Identity() - wish.alongLine_W * wish.alongLine_W.transpose()),
+        goal_(&goal),
+        across_(Eigen::Matrix3d::Identity() - goal.alongLine_W * goal.alongLine_W.transpose()),
         pose_(from),
-        X_WB_(place(specimen, articulation, pose_)),
+        X_WB_(forwardKinematics(specimen, articulation, pose_)),
         miss_(missOf(X_WB_)),
         residual_(Vector3d::Zero()) {}
 
@@ -100,33 +100,34 @@ class Search {
 
  private:
   TaskError missOf(const Placement& X_WB) const {
-    TaskError miss{across_ * (wish_->p_WTarget - chain_->pointOf(X_WB)), {}};
-    const Eigen::Matrix3d& R_WB = X_WB[wish_->bone.value].linear();
-    for (const Bearing& bearing : wish_->bearings) miss.bearings.push_back(turnTo(R_WB * bearing.d_B, bearing.d_W));
+    TaskError miss{across_ * (goal_->p_WTarget - chain_->pointOf(X_WB)), {}};
+    const Eigen::Matrix3d& R_WB = X_WB[goal_->bone.value].linear();
+    for (const DirectionConstraint& direction : goal_->directions)
+      miss.directions.push_back(turnTo(R_WB * direction.d_B, direction.d_W));
     return miss;
   }
 
   double effortOf(const VectorXd& away) const { return 0.5 * away.dot(chain_->weights().cwiseProduct(away)); }
 
-  /// Rows: the point, then each bearing, weighted; columns in units.
+  /// Rows: the point, then each direction, weighted; columns in units.
   void linearise() {
     jacobianInto(*specimen_, *articulation_, pose_, X_WB_, chain_->free(), chain_->pointOf(X_WB_), J_);
     J_.point *= chain_->units().asDiagonal();
     J_.turn *= chain_->units().asDiagonal();
-    const auto bearings = static_cast<Eigen::Index>(wish_->bearings.size());
-    rows_.resize(3 + 3 * bearings, chain_->size());
-    goal_.resize(3 + 3 * bearings);
+    const auto directions = static_cast<Eigen::Index>(goal_->directions.size());
+    rows_.resize(3 + 3 * directions, chain_->size());
+    sought_.resize(3 + 3 * directions);
     rows_.topRows<3>() = across_ * J_.point;
-    goal_.head<3>() = miss_.point;
+    sought_.head<3>() = miss_.point;
     // epsilon and beta, see above.
     effort_ = std::max(residual_.norm(), kFinePoint) / kLargestPointPenalty;
-    bearingWeight_ = std::sqrt(effort_ * kLargestBearingPenalty / std::max(bearingResidual_, kFineBearing));
-    for (Eigen::Index i = 0; i < bearings; ++i) {
-      const Bearing& bearing = wish_->bearings[static_cast<std::size_t>(i)];
-      const Vector3d d_W = X_WB_[wish_->bone.value].linear() * bearing.d_B;
+    directionWeight_ = std::sqrt(effort_ * kLargestDirectionPenalty / std::max(directionResidual_, kFineDirection));
+    for (Eigen::Index i = 0; i < directions; ++i) {
+      const DirectionConstraint& direction = goal_->directions[static_cast<std::size_t>(i)];
+      const Vector3d d_W = X_WB_[goal_->bone.value].linear() * direction.d_B;
       const Eigen::Matrix3d across = Eigen::Matrix3d::Identity() - d_W * d_W.transpose();
-      rows_.middleRows<3>(3 + 3 * i) = bearingWeight_ * across * J_.turn;
-      goal_.segment<3>(3 + 3 * i) = bearingWeight_ * miss_.bearings[static_cast<std::size_t>(i)];
+      rows_.middleRows<3>(3 + 3 * i) = directionWeight_ * across * J_.turn;
+      sought_.segment<3>(3 + 3 * i) = directionWeight_ * miss_.directions[static_cast<std::size_t>(i)];
     }
   }
 
@@ -172,7 +173,7 @@ class Search {
   void step() {
     linearise();
     const VectorXd away = chain_->deviation(pose_);
-    const VectorXd g = rows_.transpose() * goal_ - effort_ * chain_->weights().cwiseProduct(away);
+    const VectorXd g = rows_.transpose() * sought_ - effort_ * chain_->weights().cwiseProduct(away);
     QuadraticProgram program(inverseHessian());
     for (int attempt = 0; attempt < 12; ++attempt) {
       VectorXd x;
@@ -184,20 +185,20 @@ class Search {
 
   /// Takes the step when the merit falls by a part of what the linear picture promises.
   bool tryStep(const VectorXd& away, const VectorXd& x) {
-    const VectorXd linear = goal_ - rows_ * x;
-    const double gainPoint = goal_.head<3>().norm() - linear.head<3>().norm();
-    const double gainBearing = bearingNorm(goal_) - bearingNorm(linear);
+    const VectorXd linear = sought_ - rows_ * x;
+    const double gainPoint = sought_.head<3>().norm() - linear.head<3>().norm();
+    const double gainDirection = directionNorm(sought_) - directionNorm(linear);
     const double before = effortOf(away);
     const double cost = effortOf(away + x) - before;
-    raisePenalties(gainPoint, gainBearing, cost);
-    const double promised = pointPenalty_ * gainPoint + bearingPenalty_ * gainBearing - cost;
+    raisePenalties(gainPoint, gainDirection, cost);
+    const double promised = pointPenalty_ * gainPoint + directionPenalty_ * gainDirection - cost;
     Pose next = chain_->stepped(pose_, x);
     trial_ = X_WB_;
     chain_->placeInto(next, trial_);
     TaskError miss = missOf(trial_);
     const VectorXd nextAway = chain_->deviation(next);
     const double kept = pointPenalty_ * (miss_.point.norm() - miss.point.norm()) +
-                        bearingPenalty_ * (miss_.bearing() - miss.bearing()) - (effortOf(nextAway) - before);
+                        directionPenalty_ * (miss_.direction() - miss.direction()) - (effortOf(nextAway) - before);
     const double length = x.size() ? x.cwiseAbs().maxCoeff() : 0;
     const double moved = x.size() ? (nextAway - away).cwiseAbs().maxCoeff() : 0;
     if (kept <= 0 || kept < 0.05 * promised) {
@@ -213,9 +214,9 @@ class Search {
     // What remains only because the step was cut to the trust radius is left to the next steps, and is no miss that
     // stays.
     const bool trusting = length > 0.9 * trustRadius_;
-    const bool ahead = trusting && linear.head<3>().norm() < 0.9 * goal_.head<3>().norm();
+    const bool ahead = trusting && linear.head<3>().norm() < 0.9 * sought_.head<3>().norm();
     residual_ = ahead ? Vector3d(Vector3d::Zero()) : Vector3d(linear.head<3>());
-    bearingResidual_ = ahead ? 0 : bearingNorm(linear);
+    directionResidual_ = ahead ? 0 : directionNorm(linear);
     if (trusting && kept > 0.5 * promised) trustRadius_ = std::min(2.5 * trustRadius_, 2.0);
     pose_ = std::move(next);
     std::swap(X_WB_, trial_);
@@ -224,24 +225,24 @@ class Search {
     return true;
   }
 
-  double bearingNorm(const VectorXd& rows) const { return rows.tail(rows.size() - 3).norm() / bearingWeight_; }
+  double directionNorm(const VectorXd& rows) const { return rows.tail(rows.size() - 3).norm() / directionWeight_; }
 
   /// Raises the penalties so that a miss costs more than the effort of the step that mends it, twice as much (Nocedal &
   /// Wright 2006, equation 18.36), up to the largest ones above.
-  void raisePenalties(double gainPoint, double gainBearing, double cost) {
+  void raisePenalties(double gainPoint, double gainDirection, double cost) {
     if (gainPoint > 1e-9) {
-      const double needed = 2 * (cost - bearingPenalty_ * gainBearing) / gainPoint;
+      const double needed = 2 * (cost - directionPenalty_ * gainDirection) / gainPoint;
       pointPenalty_ = std::clamp(needed, pointPenalty_, kLargestPointPenalty);
     }
-    if (gainBearing > 1e-9 && gainPoint >= 0) {
-      bearingPenalty_ = std::clamp(2 * cost / gainBearing, bearingPenalty_, kLargestBearingPenalty);
+    if (gainDirection > 1e-9 && gainPoint >= 0) {
+      directionPenalty_ = std::clamp(2 * cost / gainDirection, directionPenalty_, kLargestDirectionPenalty);
     }
   }
 
   const anatomy::Specimen* specimen_;
   const Articulation* articulation_;
   ReachChain* chain_;
-  const Reach* wish_;
+  const IkGoal* goal_;
   Eigen::Matrix3d across_;  ///< takes away what does not count
   Pose pose_;
   Placement X_WB_, trial_;
@@ -249,10 +250,10 @@ class Search {
   Vector3d residual_;  ///< of the last step's linear picture
   Jacobian J_;
   MatrixXd rows_;
-  VectorXd goal_;
-  double bearingResidual_ = 0, effort_ = 0, bearingWeight_ = 1;
+  VectorXd sought_;
+  double directionResidual_ = 0, effort_ = 0, directionWeight_ = 1;
   double trustRadius_ = 0.7;  // units
-  double pointPenalty_ = 10, bearingPenalty_ = 1;
+  double pointPenalty_ = 10, directionPenalty_ = 1;
   int iterations_ = 0;
   bool settled_ = false;
 };
@@ -292,7 +293,7 @@ double JointRanges::Excesses::worst() const {
 
 bool JointRanges::supports(JointIndex joint, const Vector3d& angles) const {
   const Box bounds = box(joint);
-  const bool within = (angles.array() >= bounds.least.array()).all() && (angles.array() <= bounds.most.array()).all();
+  const bool within = (angles.array() >= bounds.min.array()).all() && (angles.array() <= bounds.max.array()).all();
   return within && excesses(joint, angles).worst() <= 0;
 }
 
@@ -301,18 +302,18 @@ namespace {
 /// Searches from the start, or from `from`. Without a `from`, where the local minimum found misses the target, also
 /// from the chain bent far up and far down: a chain held by its limits has several local minima.
 Search searched(const anatomy::Specimen& specimen, const Articulation& articulation, ReachChain& chain,
-                const Reach& wish, const Pose* from) {
+                const IkGoal& goal, const Pose* from) {
   constexpr double kThrown = 0.7;  // of the range
-  Search best(specimen, articulation, chain, wish, from ? chain.startFrom(*from) : chain.home());
+  Search best(specimen, articulation, chain, goal, from ? chain.startFrom(*from) : chain.home());
   best.run(from ? kMostStepsOfAFrame : kMostSteps);
-  if (from || wish.pastRanges) return best;
+  if (from || goal.pastRanges) return best;
   for (const double way : {kThrown, -kThrown}) {
     if (best.miss().point.norm() <= kReachedWithin) break;
     VectorXd thrown = VectorXd::Zero(chain.size());
     for (Eigen::Index c = 0; c < chain.size(); ++c) {
       if (chain.free()[static_cast<std::size_t>(c)].motion == 0) thrown[c] = way;
     }
-    Search other(specimen, articulation, chain, wish, chain.stepped(chain.home(), thrown));
+    Search other(specimen, articulation, chain, goal, chain.stepped(chain.home(), thrown));
     other.run(kMostSteps);
     if (other.miss().point.norm() < best.miss().point.norm() - kReachedWithin) best = std::move(other);
   }
@@ -321,23 +322,24 @@ Search searched(const anatomy::Specimen& specimen, const Articulation& articulat
 
 }  // namespace
 
-Reached reach(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
-              const Pose& start, const Reach& wish, const Pose* from) {
-  Reached result;
+IkResult reach(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
+               const Pose& start, const IkGoal& goal, const Pose* from) {
+  IkResult result;
   result.pose = start;
-  if (!wish.p_WTarget.allFinite()) return result;
-  ReachChain chain(specimen, articulation, ranges, start, wish);
-  const Search search = searched(specimen, articulation, chain, wish, from);
+  if (!goal.p_WTarget.allFinite()) return result;
+  ReachChain chain(specimen, articulation, ranges, start, goal);
+  const Search search = searched(specimen, articulation, chain, goal, from);
   result.pose = search.pose();
   result.p_WPoint = chain.pointOf(search.placement());
   result.distance = search.miss().point.norm();
   result.reached = result.distance <= kReachedWithin;
-  for (const Vector3d& turn : search.miss().bearings) result.bearingOff = std::max(result.bearingOff, turn.norm());
+  for (const Vector3d& turn : search.miss().directions)
+    result.directionError = std::max(result.directionError, turn.norm());
   result.iterations = search.iterations();
-  if (!result.reached && !wish.pastRanges) {
+  if (!result.reached && !goal.pastRanges) {
     result.stopping = stoppingJoints(specimen, articulation, ranges, chain, search);
   }
-  for (const JointIndex joint : wish.joints) {
+  for (const JointIndex joint : goal.joints) {
     if (!ranges.supports(joint, result.pose[joint])) result.broken.push_back(joint);
   }
   return result;

@@ -22,7 +22,7 @@ class JointRanges {
     double worst() const;  ///< 0 without criteria
   };
   struct Box {
-    Eigen::Vector3d least, most;  ///< rad
+    Eigen::Vector3d min, max;  ///< rad
   };
 
   virtual ~JointRanges() = default;
@@ -49,13 +49,13 @@ enum class BendStyle {
 
 /// A direction fixed to the bone, and where it shall point: the gaze of a head, the upright of a foot. Two of them hold
 /// the whole attitude.
-struct Bearing {
+struct DirectionConstraint {
   Eigen::Vector3d d_B = Eigen::Vector3d::UnitX();  ///< unit, in the bone's frame
   Eigen::Vector3d d_W = Eigen::Vector3d::UnitX();  ///< unit, in the world
 };
 
 /// Bring a point of a bone to a target.
-struct Reach {
+struct IkGoal {
   std::vector<JointIndex> joints;                      ///< those that may turn (dragChain), root side first
   std::array<bool, 3> motions{true, true, true};       ///< dorsiflexion, lateral flexion, torsion
   BoneIndex bone;                                      ///< what is brought there
@@ -64,7 +64,8 @@ struct Reach {
   /// Where this is a unit vector any point of the line through the target in its direction will do, as it does for
   /// somebody who looks along it; distances are from that line then.
   Eigen::Vector3d alongLine_W = Eigen::Vector3d::Zero();
-  std::vector<Bearing> bearings;  ///< kept as far as the target and the ranges allow: the target comes first
+  std::vector<DirectionConstraint>
+      directions;  ///< kept as far as the target and the ranges allow: the target comes first
   BendStyle style = BendStyle::Even;
   bool pastRanges = false;  ///< ranges share the effort but do not hold; `broken` tells what breaks
 };
@@ -76,12 +77,12 @@ struct StoppingJoint {
   double share = 0;                                ///< its part in holding the point back; all of them add up to 1
 };
 
-struct Reached {
+struct IkResult {
   Pose pose;
   bool reached = false;                                ///< the point is within kReachedWithin of its target
   double distance = 0;                                 ///< from the point to its target, m
   Eigen::Vector3d p_WPoint = Eigen::Vector3d::Zero();  ///< where the point is, m
-  double bearingOff = 0;                               ///< the worst bearing's angle to where it shall point, rad
+  double directionError = 0;                           ///< the worst bearing's angle to where it shall point, rad
   std::vector<StoppingJoint> stopping;                 ///< worst first; empty when the target is reached
   std::vector<JointIndex> broken;  ///< past their range: with pastRanges, or without supported angles
   int iterations = 0;
@@ -95,7 +96,7 @@ inline constexpr double kReachedWithin = 1e-3;  // m
 /// where given, is a pose to search from, such as the last one of a drag: the answer belongs to `start` and the target
 /// all the same. The root stays. Joints and bone must belong to the specimen; a target that is no number leaves the
 /// start as it is.
-Reached reach(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
-              const Pose& start, const Reach& wish, const Pose* from = nullptr);
+IkResult reach(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
+               const Pose& start, const IkGoal& goal, const Pose* from = nullptr);
 
 }  // namespace zyga::kinematics

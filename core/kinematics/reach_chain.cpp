@@ -16,7 +16,7 @@ constexpr double kLeastUnit = 0.02;   // rad: past the ranges a stiff joint give
 constexpr double kLargestUnit = 0.6;  // rad: farther than this no step is to be trusted
 
 /// How reluctant a joint is to bend from the base, by its place (0 at the base, 1 at the end): the base gives way, what
-/// follows keeps its shape. How much so is the author's choice.
+/// follows keeps its shape. How much so is a program default, no source.
 double keepsShape(double place) {
   constexpr double kMost = 40;
   const double t = std::clamp((place - 0.1) / 0.25, 0.0, 1.0);
@@ -36,35 +36,35 @@ bool isHeadJoint(const anatomy::Specimen& specimen, JointIndex joint) {
 }  // namespace
 
 ReachChain::ReachChain(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
-                       const Pose& start, const Reach& wish)
-    : specimen_(specimen), articulation_(articulation), ranges_(ranges), wish_(wish), home_(start) {
-  units_.resize(3 * static_cast<Eigen::Index>(wish.joints.size()));
-  for (const JointIndex joint : wish.joints) addTurning(joint, start);
+                       const Pose& start, const IkGoal& goal)
+    : specimen_(specimen), articulation_(articulation), ranges_(ranges), goal_(goal), home_(start) {
+  units_.resize(3 * static_cast<Eigen::Index>(goal.joints.size()));
+  for (const JointIndex joint : goal.joints) addTurning(joint, start);
   units_.conservativeResize(size());
   weights_ = Eigen::VectorXd::Ones(size());
-  if (wish.style == BendStyle::FromTheBase && turning_.size() > 1) {
-    const bool head = isHead(specimen[wish.bone]);
+  if (goal.style == BendStyle::FromTheBase && turning_.size() > 1) {
+    const bool head = isHead(specimen[goal.bone]);
     for (std::size_t i = 0; i < turning_.size(); ++i) {
       if (head && isHeadJoint(specimen, turning_[i].joint)) continue;
       const double place = static_cast<double>(i) / static_cast<double>(turning_.size() - 1);
       weights_.segment(turning_[i].first, turning_[i].count).setConstant(keepsShape(place));
     }
   }
-  const std::vector<JointIndex> chain = specimen.chainTo(wish.bone);
+  const std::vector<JointIndex> chain = specimen.chainTo(goal.bone);
   const auto first = turning_.empty() ? chain.end() : std::find(chain.begin(), chain.end(), turning_.front().joint);
   path_.assign(first, chain.end());
 }
 
 void ReachChain::addTurning(JointIndex joint, const Pose& start) {
   const std::optional<Vector3d> inside = ranges_.inside(joint);
-  if (!inside && !wish_.pastRanges) return;
+  if (!inside && !goal_.pastRanges) return;
   const Vector3d halfWidths = ranges_.halfWidths(joint);
-  const double least = wish_.pastRanges ? kLeastUnit : kNoRange;
+  const double least = goal_.pastRanges ? kLeastUnit : kNoRange;
   const Vector3d units = halfWidths.cwiseMax(least).cwiseMin(kLargestUnit);
   std::vector<int> motions;
   for (int motion = 0; motion < 3; ++motion) {
-    if (!wish_.motions[static_cast<std::size_t>(motion)]) continue;
-    if (wish_.pastRanges || halfWidths[motion] >= kNoRange) motions.push_back(motion);
+    if (!goal_.motions[static_cast<std::size_t>(motion)]) continue;
+    if (goal_.pastRanges || halfWidths[motion] >= kNoRange) motions.push_back(motion);
   }
   if (motions.empty()) return;
   turning_.push_back({joint, static_cast<int>(free_.size()), static_cast<int>(motions.size())});
@@ -72,7 +72,7 @@ void ReachChain::addTurning(JointIndex joint, const Pose& start) {
     units_[size()] = units[motion];
     free_.push_back({joint, motion});
   }
-  if (wish_.pastRanges) return;
+  if (goal_.pastRanges) return;
   Vector3d anchor = start[joint];
   for (const int motion : motions) anchor[motion] = (*inside)[motion];
   // Where a motion that is not asked for stands so that nothing is supported, the whole joint is brought in.
@@ -90,7 +90,7 @@ Pose ReachChain::startFrom(const Pose& other) {
 void ReachChain::placeInto(const Pose& pose, Placement& X_WB) const {
   for (const JointIndex j : path_) {
     const anatomy::Joint& joint = specimen_[j];
-    X_WB[joint.distal.value] = X_WB[joint.proximal.value] * placeDistal(joint, articulation_[j], pose[j]);
+    X_WB[joint.distal.value] = X_WB[joint.proximal.value] * jointTransform(joint, articulation_[j], pose[j]);
   }
 }
 
@@ -124,9 +124,9 @@ void ReachChain::addBounds(const Turning& turning, const Pose& pose, double long
     const double angle = pose[turning.joint][motion];
     HalfSpace upper, lower;
     upper.add(c, 1);
-    upper.most = wish_.pastRanges ? longest : std::clamp((box.most[motion] - angle) / units_[c], 0.0, longest);
+    upper.max = goal_.pastRanges ? longest : std::clamp((box.max[motion] - angle) / units_[c], 0.0, longest);
     lower.add(c, -1);
-    lower.most = wish_.pastRanges ? longest : std::clamp((angle - box.least[motion]) / units_[c], 0.0, longest);
+    lower.max = goal_.pastRanges ? longest : std::clamp((angle - box.min[motion]) / units_[c], 0.0, longest);
     halfSpaces.push_back(upper);
     halfSpaces.push_back(lower);
   }
@@ -175,7 +175,7 @@ const JointRanges::Excesses& RangeEdge::excesses(const Vector3d& angles) {
 }
 
 Vector3d RangeEdge::broughtIn(Vector3d angles) {
-  angles = angles.cwiseMax(box_.least).cwiseMin(box_.most);
+  angles = angles.cwiseMax(box_.min).cwiseMin(box_.max);
   double out = excesses(angles).worst();
   if (out <= 0) return angles;
   // Regula falsi on the way to the anchor, aimed a little inside; any answer just inside the edge will do.
@@ -223,7 +223,7 @@ void RangeEdge::addHalfSpaces(const Vector3d& angles, int first, std::vector<Hal
     for (std::size_t m = 0; m < motions_.size(); ++m) {
       edge.add(first + static_cast<int>(m), slopes_[k][motions_[m]] / length);
     }
-    edge.most = std::max(0.0, -here.values[k]) / length;
+    edge.max = std::max(0.0, -here.values[k]) / length;
     halfSpaces.push_back(edge);
   }
 }

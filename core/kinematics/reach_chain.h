@@ -10,7 +10,7 @@ namespace zyga::kinematics {
 class ReachChain {
  public:
   ReachChain(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
-             const Pose& start, const Reach& wish);
+             const Pose& start, const IkGoal& goal);
 
   /// One joint with something to turn; its angles are free()[first] and the `count - 1` after it.
   struct Turning {
@@ -30,7 +30,7 @@ class ReachChain {
 
   /// Bones from the chain on, for a pose that differs from the start in the chain's angles alone.
   void placeInto(const Pose& pose, Placement& X_WB) const;
-  Eigen::Vector3d pointOf(const Placement& X_WB) const { return X_WB[wish_.bone.value] * wish_.p_BPoint; }
+  Eigen::Vector3d pointOf(const Placement& X_WB) const { return X_WB[goal_.bone.value] * goal_.p_BPoint; }
 
   /// A pose's angles away from home, in units.
   Eigen::VectorXd deviation(const Pose& pose) const;
@@ -46,7 +46,7 @@ class ReachChain {
   const anatomy::Specimen& specimen_;
   const Articulation& articulation_;
   const JointRanges& ranges_;
-  const Reach& wish_;
+  const IkGoal& goal_;
   std::vector<Turning> turning_;
   std::vector<RangeEdge> edges_;  ///< by turning joint; none where ranges do not hold
   std::vector<FreeMotion> free_;

@@ -53,7 +53,7 @@ std::optional<double> snoutHeight(const Specimen& specimen, const Placement& X_W
   return point(specimen, X_WB, "skull", "snout").value_or(X_WB[skull->value].translation()).z();
 }
 
-StandReadings readStand(const Specimen& specimen, const Placement& X_WB) {
+StandReadings readStand(const Specimen& specimen, const Placement& X_WB, anatomy::HorizontalBy horizontalBy) {
   const auto at = [&](const std::string& bone, std::string_view landmark) {
     return point(specimen, X_WB, bone, landmark);
   };
@@ -67,8 +67,8 @@ StandReadings readStand(const Specimen& specimen, const Placement& X_WB) {
   r.shoulderHeight = meanHeight(shoulderLeft, shoulderRight);
   r.glenoacetabular = glenoacetabular(shoulderLeft, hipLeft, shoulderRight, hipRight);
   const auto neck = specimen.findBone("C" + std::to_string(specimen.counts.cervical));
-  // A vertebra's frame has its canal horizontal.
-  r.neckBaseSlope = neck ? rise(X_WB[neck->value].linear().col(0)) : kUnknown;
+  const auto along = neck ? anatomy::cranialDirection(specimen, *neck, horizontalBy) : std::nullopt;
+  r.neckBaseSlope = along ? rise(X_WB[neck->value].linear() * *along) : kUnknown;
   r.tailBaseSlope = slopeBetween(at("Ca1", "cranialRim"), at("Ca5", "caudalRim"));
   r.bladeSlope = {slopeOfBlade(specimen, X_WB, "scapula.L"), slopeOfBlade(specimen, X_WB, "scapula.R")};
   r.feet = footPlaces(specimen, X_WB);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/anatomy/horizontal.h"
 #include "core/kinematics/feet.h"
 
 namespace zyga::kinematics {
@@ -15,7 +16,7 @@ struct StandReadings {
   double shoulderHeight = 0;  ///< mean height of the centres of the two shoulder sockets, m
   /// Glenoacetabular distance: straight from the shoulder socket to the hip socket, mean of both sides, m.
   double glenoacetabular = 0;
-  /// Of the neural canal's floor of the hindmost cervical, against the horizontal, rad, positive when it rises
+  /// Of the hindmost cervical against the horizontal, by the definition asked for, rad, positive when it rises
   /// forwards.
   double neckBaseSlope = 0;
   /// Of the line from the front end of the first caudal's centrum to the hind end of the fifth's, against the
@@ -29,7 +30,8 @@ struct StandReadings {
 /// Of the snout over the ground, or of the head's joint where the skull names no snout, m; none without a skull.
 std::optional<double> snoutHeight(const anatomy::Specimen& specimen, const Placement& X_WB);
 
-StandReadings readStand(const anatomy::Specimen& specimen, const Placement& X_WB);
+StandReadings readStand(const anatomy::Specimen& specimen, const Placement& X_WB,
+                        anatomy::HorizontalBy horizontalBy = anatomy::kUsualHorizontal);
 
 /// Height of the hip over straight hindlimb bones: femur, tibia and third metatarsal set end to end and lengthened by
 /// `cartilage` (share of their sum; about 0.09 in a rule of thumb quoted by Nedin 1996, secondary source), m.

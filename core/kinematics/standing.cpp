@@ -14,7 +14,7 @@ using anatomy::Specimen;
 using Eigen::Matrix3d;
 using Eigen::Vector3d;
 
-constexpr double kHeldUp = 0.15;  // m
+constexpr double kHeldUp = 0.15;  // m; program default, no source
 
 struct Contact {
   Foot foot;
@@ -145,7 +145,7 @@ Eigen::Isometry3d levelled(const Eigen::Isometry3d& X_WRoot) {
 }
 
 std::vector<Foot> carryingFeet(const Specimen& specimen, const Articulation& articulation, const Pose& pose) {
-  const std::vector<FootPlace> places = footPlaces(specimen, place(specimen, articulation, pose));
+  const std::vector<FootPlace> places = footPlaces(specimen, forwardKinematics(specimen, articulation, pose));
   const auto fellow = [&](const FootPlace& foot) {
     return std::find_if(places.begin(), places.end(), [&](const FootPlace& other) {
       return other.foot != foot.foot && isFore(other.foot) == isFore(foot.foot);
@@ -165,7 +165,7 @@ Pose stand(const Specimen& specimen, const Articulation& articulation, const Pos
   constexpr double kLevel = 1e-12;  // of the normal's tilt
   const std::vector<FootRig> rigs = footRigs(specimen);
   Pose pose = start;
-  Placement X_WB = place(specimen, articulation, pose);
+  Placement X_WB = forwardKinematics(specimen, articulation, pose);
   const HangingLimbs limbs(specimen, X_WB);
   std::vector<Contact> contacts = contactsOf(rigs, X_WB, carrying);
   if (contacts.empty()) return start;
@@ -215,10 +215,10 @@ class Slope {
  public:
   Slope(const Specimen& specimen, const Articulation& articulation, const Pose& pose, JointIndex joint)
       : joint_(specimen[joint]), rest_(articulation[joint]), R_WRoot_(pose.X_WRoot.linear()) {
-    R_WCarrier_ = place(specimen, articulation, pose)[joint_.proximal.value].linear();
+    R_WCarrier_ = forwardKinematics(specimen, articulation, pose)[joint_.proximal.value].linear();
   }
   double operator()(const Vector3d& angles) const {
-    return bladeSlope(R_WCarrier_ * placeDistal(joint_, rest_, angles).linear(), R_WRoot_);
+    return bladeSlope(R_WCarrier_ * jointTransform(joint_, rest_, angles).linear(), R_WRoot_);
   }
 
  private:
@@ -252,12 +252,12 @@ Pose placeBlade(const Specimen& specimen, const Articulation& articulation, cons
   const Slope slope(specimen, articulation, pose, *index);
   Pose placed = pose;
   Vector3d& angles = placed[*index];
-  if (radius(joint) > 0) angles[1] = std::clamp(wanted.slide / radius(joint), slides.least, slides.most);
+  if (radius(joint) > 0) angles[1] = std::clamp(wanted.slide / radius(joint), slides.min, slides.max);
   // The slope falls as the lower end swings forward, nearly one for one: a few steps settle it.
   for (int step = 0; step < 20; ++step) {
     const double off = slope(angles) - wanted.slope;
     if (std::abs(off) < 1e-12) break;
-    angles[0] = std::clamp(angles[0] + off, tilts.least, tilts.most);
+    angles[0] = std::clamp(angles[0] + off, tilts.min, tilts.max);
   }
   return placed;
 }
@@ -269,9 +269,9 @@ BladeRange bladeRange(const Specimen& specimen, const Articulation& articulation
   const AngleLimits tilts = limitsOf(joint, 0), slides = limitsOf(joint, 1);
   const Slope slope(specimen, articulation, pose, *index);
   Vector3d forward = pose[*index], back = pose[*index];
-  forward[0] = tilts.most;
-  back[0] = tilts.least;
-  return {{slope(forward), slope(back)}, {slides.least * radius(joint), slides.most * radius(joint)}};
+  forward[0] = tilts.max;
+  back[0] = tilts.min;
+  return {{slope(forward), slope(back)}, {slides.min * radius(joint), slides.max * radius(joint)}};
 }
 
 }  // namespace zyga::kinematics

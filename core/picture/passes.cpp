@@ -44,7 +44,7 @@ Depths depthsOf(const std::vector<Instance>& instances, const Camera& camera) {
 /// What the samples of one pixel tell together.
 struct PixelTally {
   int bones = 0;  ///< samples that see a bone
-  std::uint32_t most = SeenPoint::kNothing;
+  std::uint32_t commonest = SeenPoint::kNothing;
   Vector3f normal_W = Vector3f::Zero();  ///< sum over the bone that takes most
   double depth = 0;                      ///< mean of the same
 };
@@ -80,9 +80,9 @@ PixelTally tally(const Job& job, const SeenBlock& block, int blockX, int blockY)
   int best = 0;
   for (const auto& [instance, count] : counts) {
     result.bones += count;
-    if (count > best || (count == best && instance < result.most)) {
+    if (count > best || (count == best && instance < result.commonest)) {
       best = count;
-      result.most = instance;
+      result.commonest = instance;
     }
   }
   if (best == 0) return result;
@@ -90,7 +90,7 @@ PixelTally tally(const Job& job, const SeenBlock& block, int blockX, int blockY)
   for (int j = 0; j < n; ++j)
     for (int i = 0; i < n; ++i) {
       const SeenPoint& seen = block.at(blockX + i, blockY + j);
-      if (seen.instance != result.most) continue;
+      if (seen.instance != result.commonest) continue;
       result.normal_W += seen.normal_W;
       result.depth += back.dot(eye - seen.p_W.cast<double>()) / best;
     }
@@ -159,9 +159,9 @@ void passTile(const Job& job, const Tile& tile) {
       if (seen.bones == 0) continue;
       const float cover = static_cast<float>(seen.bones) / static_cast<float>(n * n);
       if (Image* image = job.image(Pass::Bones))
-        storeFlat(job.plan.boneColours[seen.most], cover, &image->rgba[4 * at]);
+        storeFlat(job.plan.boneColours[seen.commonest], cover, &image->rgba[4 * at]);
       if (Image* image = job.image(Pass::Evidence))
-        storeFlat(job.plan.evidenceColours[seen.most], cover, &image->rgba[4 * at]);
+        storeFlat(job.plan.evidenceColours[seen.commonest], cover, &image->rgba[4 * at]);
       if (Image* image = job.image(Pass::Direction))
         storeDirection(job.camera, seen.normal_W, cover, &image->rgba[4 * at]);
       if (job.pictures.depth.width > 0) storeDepth(job.pictures.depth, at, seen.depth, cover);

@@ -27,8 +27,9 @@ Cartilage Assumptions::cartilageOf(anatomy::Region region) const {
 namespace {
 
 constexpr reason::Term kCartilageSource{"source.taylor-wedel-2013"};
-constexpr reason::Term kRule{"source.cobley-2013"};
+constexpr reason::Term kRule{"source.stevens-parrish-1999"};
 constexpr reason::Term kLiving{"source.kambic-2017"};
+constexpr reason::Term kNone{"source.program-default"};
 
 }  // namespace
 
@@ -40,7 +41,7 @@ const std::array<CartilagePreset, 6> kCartilagePresets{{{{"cartilage.rhea"}, 2.5
                                                         {{"cartilage.juvenile-giraffe"}, 24, kCartilageSource}}};
 
 const std::array<OverlapPreset, 3> kOverlapPresets{{{0.50, {"overlap.published-rule"}, kRule},
-                                                    {0.25, {"overlap.seen-in-living-animals"}, kLiving},
+                                                    {0.25, {"overlap.half-the-rule"}, kNone},
                                                     {0.00, {"overlap.facets-all-but-part"}, kLiving}}};
 
 }  // namespace zyga::range

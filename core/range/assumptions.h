@@ -3,7 +3,7 @@
 #include <array>
 #include <string>
 
-#include "core/anatomy/specimen.h"
+#include "core/anatomy/horizontal.h"
 
 namespace zyga::range {
 
@@ -27,23 +27,32 @@ struct Cartilage {
 
 /// What the artist takes for granted. Saved with the project and printed with every result.
 struct Assumptions {
-  /// Least share of the facet that must stay covered. 50 % of facet length is the common published rule
-  /// (Cobley, Rayfield & Barrett 2013, PLoS ONE 8(8):e72187).
-  double leastOverlap = 0.5;
+  /// Least share of the facet that must stay covered. Half of facet length is the common published rule: Stevens &
+  /// Parrish 1999, Science 284:798 (quoted in full second hand: facets slid "to the point where the margin of one facet
+  /// reaches roughly the midpoint of the other", on data of theirs that are not published). Cobley, Rayfield & Barrett
+  /// 2013, PLoS ONE 8(8):e72187 (abstract read) tested it on ostriches: it does not convey their flexibility.
+  double minOverlap = 0.5;
   OverlapBy overlapBy = OverlapBy::Length;
   NeutralBy neutralBy = NeutralBy::Facets;
+  /// When a vertebra counts as horizontal: what its slope is measured by.
+  anatomy::HorizontalBy horizontalBy = anatomy::kUsualHorizontal;
   Cartilage neck;   ///< skull to the first dorsal
   Cartilage trunk;  ///< dorsals to the sacrum
   Cartilage tail;
+  /// Bones that turn against each other settle by up to this share of the cartilage's thickness, so that their facets
+  /// fit best. Program default, no source; the bones of living human necks shift by 3 to 5 mm while they bend (open
+  /// kinematic records), which is much of their discs.
+  double settling = 0.5;
   /// Facets may press into each other by this share of their length before it counts as contact: they are gently
-  /// curved and carry their own cartilage. Author's choice.
+  /// curved and carry their own cartilage. Program default, no source.
   double facetContactTolerated = 0.10;
-  /// Facets may gape by this share of their length. Author's choice.
+  /// Facets may gape by this share of their length. Program default, no source.
   double facetGapTolerated = 0.25;
   /// Bones may enter each other by this depth (m) away from their joint before it counts as contact: a bone's shape is
-  /// seldom known better. Author's choice.
+  /// seldom known better. Program default, no source.
   double contactTolerated = 0.005;
   /// How close to a limit is "near the edge": share of the overlap, and share of a typed or tolerated range.
+  /// Program default, no source.
   double nearMargin = 0.10;
 
   /// Presets by percentage of centrum length, see checks in tests/published.

@@ -28,7 +28,7 @@ std::vector<int> motionsShown(const Vector3d& angles) {
 /// One joint, its verdict and its angles.
 class Explainer {
  public:
-  Explainer(const JointEvaluator& judge, const JointVerdict& verdict, const Vector3d& angles, const KnownBands& known)
+  Explainer(const JointEvaluator& judge, const JointVerdict& verdict, const Vector3d& angles, const KnownRanges& known)
       : judge_(judge), verdict_(verdict), angles_(angles), known_(known), motions_(motionsShown(angles)) {}
 
   Explanation run() {
@@ -54,7 +54,7 @@ class Explainer {
       MotionState state{k, angle, 0, How::Turned};
       if (!judge_.hasFacets() && judge_.joint().typed) {
         const anatomy::AngleLimits& limits = judge_.joint().typed->angles[static_cast<std::size_t>(k)];
-        state.end = angle < 0 ? limits.least : limits.most;
+        state.end = angle < 0 ? limits.min : limits.max;
         if (state.end * angle > 0) state.how = How::Within;
       }
       told.motions.push_back(state);
@@ -64,8 +64,8 @@ class Explainer {
 
   Interval rangeOf(int motion) const {
     if (!known_) return LimitSearch(judge_, angles_, motion).interval();
-    const Band& band = known_(motion);
-    return {band.least, band.most, band.empty, false, false};
+    const MotionRange& band = known_(motion);
+    return {band.min, band.max, band.empty, false, false};
   }
 
   /// The motion that has used most of its range.
@@ -75,7 +75,7 @@ class Explainer {
     for (const int k : motions_) {
       const Interval range = rangeOf(k);
       if (range.empty) continue;
-      const double end = angles_[k] < 0 ? range.least : range.most;
+      const double end = angles_[k] < 0 ? range.min : range.max;
       const double used = std::abs(angles_[k]) / std::max(std::abs(end), kShown);
       if (used <= most) continue;
       most = used;
@@ -116,14 +116,14 @@ class Explainer {
 
   /// The end past which an angle has left a range that leads out from zero.
   static std::optional<double> endLeft(const Interval& range, double angle) {
-    if (range.empty || range.least > 0 || range.most < 0) return std::nullopt;
-    if (angle > range.most) return range.most;
-    return angle < range.least ? std::optional(range.least) : std::nullopt;
+    if (range.empty || range.min > 0 || range.max < 0) return std::nullopt;
+    if (angle > range.max) return range.max;
+    return angle < range.min ? std::optional(range.min) : std::nullopt;
   }
 
   MotionState outside(int motion, const Interval& range) const {
     const double angle = angles_[motion];
-    const double end = angle > range.most ? range.most : range.least;
+    const double end = angle > range.max ? range.max : range.min;
     const bool past = angle * end > 0 && std::abs(angle) > std::abs(end);
     return {motion, angle, end, past ? How::Past : How::ShortOf};
   }
@@ -142,7 +142,7 @@ class Explainer {
   const JointEvaluator& judge_;
   const JointVerdict& verdict_;
   Vector3d angles_;
-  const KnownBands& known_;
+  const KnownRanges& known_;
   std::vector<int> motions_;
 };
 
@@ -150,7 +150,7 @@ class Explainer {
 
 Explanation explain(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
                     const Assumptions& assumptions, const JointVerdict& verdict, const Vector3d& angles,
-                    const NeighbourContact* contact, const KnownBands& known) {
+                    const NeighbourContact* contact, const KnownRanges& known) {
   const JointEvaluator judge(specimen, articulation, assumptions, verdict.joint, contact);
   return Explainer(judge, verdict, angles, known).run();
 }

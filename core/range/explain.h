@@ -35,14 +35,14 @@ struct Explanation {
 };
 
 /// The band of a motion at the joint's present angles, where it is known already.
-using KnownBands = std::function<const Band&(int motion)>;
+using KnownRanges = std::function<const MotionRange&(int motion)>;
 
 /// Explains a verdict: the motions that have left their ranges, where several have to answer together that; of a joint
-/// near a limit the motion that has used most of its range; of others how they are turned. Ends are those of band(),
-/// and typed limits that are findings already are not told again. A search of up to six bands where the joint is near a
-/// limit or past it, fewer with `known`, so it is asked only for what is shown.
+/// near a limit the motion that has used most of its range; of others how they are turned. Ends are those of
+/// motionRange(), and typed limits that are findings already are not told again. A search of up to six bands where the
+/// joint is near a limit or past it, fewer with `known`, so it is asked only for what is shown.
 Explanation explain(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
                     const Assumptions& assumptions, const JointVerdict& verdict, const Eigen::Vector3d& angles,
-                    const NeighbourContact* contact = nullptr, const KnownBands& known = {});
+                    const NeighbourContact* contact = nullptr, const KnownRanges& known = {});
 
 }  // namespace zyga::range

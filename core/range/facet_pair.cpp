@@ -20,19 +20,20 @@ constexpr double kLeastGapCosine = 0.1;
 constexpr double kTouch = 1e-12;
 
 struct Extent {
-  double least = std::numeric_limits<double>::infinity();
-  double most = -std::numeric_limits<double>::infinity();
+  double min = std::numeric_limits<double>::infinity();
+  double max = -std::numeric_limits<double>::infinity();
   void add(double value) {
-    least = std::min(least, value);
-    most = std::max(most, value);
+    min = std::min(min, value);
+    max = std::max(max, value);
   }
-  double extent() const { return most - least; }
+  double extent() const { return max - min; }
 };
 
-Extent slideInterval(const Polygon& polygon) {
+/// Extent along the slide (0) or across it (1).
+double extentOf(const Polygon& polygon, Eigen::Index axis) {
   Extent interval;
-  for (const Vector2d& p : polygon) interval.add(p.x());
-  return interval;
+  for (const Vector2d& p : polygon) interval.add(p[axis]);
+  return interval.extent();
 }
 
 /// Memory that is used again by every meeting of a thread.
@@ -104,6 +105,7 @@ FacetPair::FacetPair(const anatomy::Facet& prezyg, const anatomy::Facet& postzyg
       postzyg_(postzyg),
       shorterLength_(std::min(prezyg.length(), postzyg.length())),
       prezygLength_(prezyg.length()),
+      prezygWidth_(prezyg.width()),
       smallerArea_(std::min(std::abs(signedArea(prezyg.outline)), std::abs(signedArea(postzyg.outline)))) {}
 
 FacetMeasures FacetPair::measure(const Eigen::Isometry3d& X_PrePost) const {
@@ -113,16 +115,17 @@ FacetMeasures FacetPair::measure(const Eigen::Isometry3d& X_PrePost) const {
   if (!post.meanNormal(mean)) return measures;
   Scratch& memory = scratch();
   project(post, postzyg_.outline, mean, memory.postzyg);
-  const double postzygLength = slideInterval(memory.postzyg).extent();
+  const double postzygLength = extentOf(memory.postzyg, 0);
   const double size = std::max(prezygLength_, postzygLength);
   if (!memory.clip.intersect(memory.postzyg, prezyg_.outline, kTouch * size)) return measures;
 
-  Extent slide, gap;
+  Extent slide, across, gap;
   double doubleArea = 0;
   const Vector2d* previous = nullptr;
   Vector2d first;
   memory.clip.visitCorners([&](const Vector2d& p) {
     slide.add(p.x());
+    across.add(p.y());
     gap.add(post.gapOver(p));
     if (previous) {
       doubleArea += previous->x() * p.y() - previous->y() * p.x();
@@ -135,9 +138,10 @@ FacetMeasures FacetPair::measure(const Eigen::Isometry3d& X_PrePost) const {
   if (!(doubleArea > kTouch * size * size)) return measures;
 
   measures.overlapLength = share(slide.extent(), std::min(prezygLength_, postzygLength));
+  measures.overlapWidth = share(across.extent(), std::min(prezygWidth_, extentOf(memory.postzyg, 1)));
   measures.overlapArea = share(0.5 * doubleArea, smallerArea_);
-  measures.gapLeast = gap.least;
-  measures.gapMost = gap.most;
+  measures.minGap = gap.min;
+  measures.maxGap = gap.max;
   return measures;
 }
 

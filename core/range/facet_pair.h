@@ -23,6 +23,7 @@ class FacetPair {
   const anatomy::Facet& postzyg_;
   double shorterLength_;
   double prezygLength_;
+  double prezygWidth_;
   double smallerArea_;
 };
 

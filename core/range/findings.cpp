@@ -89,6 +89,7 @@ std::string_view toText(Level level) {
 reason::Unit unitOf(FindingKind kind) {
   switch (kind) {
     case FindingKind::Overlap:
+    case FindingKind::OverlapAcross:
       return reason::Unit::Share;
     case FindingKind::TypedLimit:
       return reason::Unit::Angle;

@@ -21,7 +21,14 @@ enum class Level { Supported, NotJudged, Near, Beyond };
 /// The level's id in files and for machines: "supported", "not judged", "near", "beyond".
 std::string_view toText(Level level);
 
-enum class FindingKind { Overlap, FacetContact, FacetGap, TypedLimit, BoneContact };
+enum class FindingKind {
+  Overlap,        ///< of the facets: along the direction of sliding, or by area
+  OverlapAcross,  ///< of the facets, across that direction; asked where overlap is by length
+  FacetContact,
+  FacetGap,
+  TypedLimit,
+  BoneContact
+};
 
 /// The unit of a kind's measured value and limit.
 reason::Unit unitOf(FindingKind kind);

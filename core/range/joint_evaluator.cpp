@@ -26,11 +26,22 @@ Finding measuredAs(FindingKind kind, Side side, double measured, double limit) {
 Finding overlapCriterion(const Assumptions& assumptions, Side side, const FacetMeasures& measures) {
   const bool byLength = assumptions.overlapBy == OverlapBy::Length;
   const double share = byLength ? measures.overlapLength : measures.overlapArea;
-  const double least = assumptions.leastOverlap;
+  const double least = assumptions.minOverlap;
   Finding c = measuredAs(FindingKind::Overlap, side, share, least);
   // A facet that covers nothing has left its partner, even where no cover is asked for.
   const bool beyond = share < least - kRounding || measures.overlapArea <= 0;
   c.level = levelOf(beyond, share < least + assumptions.nearMargin * (1 - least));
+  c.excess = least - share;
+  return c;
+}
+
+/// A pair that has slipped sideways keeps its length: the same minimum holds across the slide, where overlap is by
+/// length. Author's choice, no source: the published rule speaks of length alone.
+Finding acrossCriterion(const Assumptions& assumptions, Side side, const FacetMeasures& measures) {
+  const double share = measures.overlapWidth;
+  const double least = assumptions.minOverlap;
+  Finding c = measuredAs(FindingKind::OverlapAcross, side, share, least);
+  c.level = levelOf(share < least - kRounding, share < least + assumptions.nearMargin * (1 - least));
   c.excess = least - share;
   return c;
 }
@@ -50,8 +61,8 @@ Finding depthCriterion(FindingKind kind, Side side, double measured, double gran
 /// Near within the margin's share of the way from zero to the end, so that a joint whose range ends at zero (a
 /// straight knee, a shut jaw) rests there quietly.
 Finding typedCriterion(int motion, double angle, const anatomy::AngleLimits& limits, double margin) {
-  const bool upper = angle - limits.most > limits.least - angle;  // the end it is nearer to or past
-  const double end = upper ? limits.most : limits.least;
+  const bool upper = angle - limits.max > limits.min - angle;  // the end it is nearer to or past
+  const double end = upper ? limits.max : limits.min;
   const double past = upper ? angle - end : end - angle;
   const double way = std::max(0.0, upper ? end : -end);
   Finding c = measuredAs(FindingKind::TypedLimit, Side::Midline, angle, end);
@@ -64,7 +75,7 @@ Finding typedCriterion(int motion, double angle, const anatomy::AngleLimits& lim
 }  // namespace
 
 bool outside(const anatomy::AngleLimits& limits, double angle) {
-  return !(angle >= limits.least - kRounding && angle <= limits.most + kRounding);
+  return !(angle >= limits.min - kRounding && angle <= limits.max + kRounding);
 }
 
 Level Criteria::level() const {
@@ -103,12 +114,13 @@ JointEvaluator::JointEvaluator(const anatomy::Specimen& specimen, const kinemati
 void JointEvaluator::addFacets(Criteria& criteria, int side, const FacetMeasures& measures) const {
   const Side name = side == 0 ? Side::Left : Side::Right;
   criteria.add(overlapCriterion(assumptions_, name, measures));
-  if (measures.overlapArea <= 0) return;  // no gap without a shared area
+  if (measures.overlapArea <= 0) return;  // no width and no gap without a shared area
+  if (assumptions_.overlapBy == OverlapBy::Length) criteria.add(acrossCriterion(assumptions_, name, measures));
   const double length = pairs_[static_cast<std::size_t>(side)]->shorterLength();
   const auto s = static_cast<std::size_t>(side);
-  criteria.add(depthCriterion(FindingKind::FacetContact, name, -measures.gapLeast, rest_.pressByCartilage[s],
+  criteria.add(depthCriterion(FindingKind::FacetContact, name, -measures.minGap, rest_.pressByCartilage[s],
                               assumptions_.facetContactTolerated * length, length, assumptions_.nearMargin));
-  criteria.add(depthCriterion(FindingKind::FacetGap, name, measures.gapMost, rest_.gapeByCartilage[s],
+  criteria.add(depthCriterion(FindingKind::FacetGap, name, measures.maxGap, rest_.gapeByCartilage[s],
                               assumptions_.facetGapTolerated * length, length, assumptions_.nearMargin));
 }
 
@@ -162,7 +174,7 @@ Level JointEvaluator::level(const Vector3d& angles) const {
 }
 
 ContactPlace JointEvaluator::contact(const Vector3d& angles) const {
-  return contact_->deepest(index_, kinematics::placeDistal(joint_, rest_, angles));
+  return contact_->deepest(index_, kinematics::jointTransform(joint_, rest_, angles));
 }
 
 std::optional<FacetMeeting> JointEvaluator::meeting(const Vector3d& angles, int side) const {
@@ -171,7 +183,7 @@ std::optional<FacetMeeting> JointEvaluator::meeting(const Vector3d& angles, int 
 }
 
 double JointEvaluator::centrumGap(const Vector3d& angles) const {
-  const Eigen::Isometry3d X_PD = kinematics::placeDistal(joint_, rest_, angles);
+  const Eigen::Isometry3d X_PD = kinematics::jointTransform(joint_, rest_, angles);
   const Vector3d between = X_PD * joint_.centreDistal - joint_.centreProximal;
   return between.dot(joint_.longAxisProximal) < 0 ? -between.norm() : between.norm();
 }

@@ -6,9 +6,9 @@
 
 namespace zyga::range {
 
-/// All criteria of a joint at some angles: three for either side's facets and three typed limits at most.
+/// All criteria of a joint at some angles: four for either side's facets and three typed limits at most.
 struct Criteria {
-  std::array<Finding, 9> items;
+  std::array<Finding, 11> items;
   int count = 0;
   bool hasCriteria = true;  ///< something judges the whole joint; false where a side lacks facets and no limit is typed
 
@@ -63,7 +63,7 @@ class JointEvaluator {
 
  private:
   Eigen::Isometry3d prezygView(const Eigen::Vector3d& angles) const {
-    return view_(kinematics::placeDistal(joint_, rest_, angles));
+    return view_(kinematics::jointTransform(joint_, rest_, angles));
   }
   bool typedBeyond(const Eigen::Vector3d& angles) const;
 

@@ -131,7 +131,7 @@ double LimitSearch::endFrom(double from, double sign) const {
 Interval LimitSearch::typedInterval() const {
   const auto& limits = judge_.joint().typed->angles;
   const anatomy::AngleLimits& own = limits[static_cast<std::size_t>(motion_)];
-  Interval interval{own.least, own.most, own.least > own.most};
+  Interval interval{own.min, own.max, own.min > own.max};
   for (int k = 0; k < 3; ++k) {
     interval.empty = interval.empty || (k != motion_ && outside(limits[static_cast<std::size_t>(k)], angles_[k]));
   }
@@ -146,9 +146,9 @@ Interval LimitSearch::facetInterval() const {
 
 /// The present value, else the one free of contact nearest to zero, as for facets.
 std::optional<double> LimitSearch::freeSeed(const Interval& whole) const {
-  const auto isFree = [&](double value) { return whole.least <= value && value <= whole.most && !entersAt(value); };
+  const auto isFree = [&](double value) { return whole.min <= value && value <= whole.max && !entersAt(value); };
   if (isFree(angles_[motion_])) return angles_[motion_];
-  const int steps = static_cast<int>(std::ceil(std::max(std::abs(whole.least), std::abs(whole.most)) / kContactStep));
+  const int steps = static_cast<int>(std::ceil(std::max(std::abs(whole.min), std::abs(whole.max)) / kContactStep));
   for (int i = 0; i <= steps; ++i) {
     for (const double value : {i * kContactStep, -i * kContactStep}) {
       if (isFree(value)) return value;
@@ -174,8 +174,8 @@ Interval LimitSearch::cutByContact(const Interval& whole) const {
   const std::optional<double> from = freeSeed(whole);
   if (!from) return {0, 0, true, true, true};
   Interval cut;
-  cut.least = lastFree(*from, whole.least, cut.contactAtLeast);
-  cut.most = lastFree(*from, whole.most, cut.contactAtMost);
+  cut.min = lastFree(*from, whole.min, cut.contactAtMin);
+  cut.max = lastFree(*from, whole.max, cut.contactAtMax);
   return cut;
 }
 
@@ -190,7 +190,7 @@ Interval LimitSearch::firm(const Interval& supported) const {
     return judge_.level(withMotion(angles_, motion_, value)) == Level::Supported;
   };
   if (supported.empty) return {0, 0, true};
-  const double width = supported.most - supported.least;
+  const double width = supported.max - supported.min;
   const auto endTowards = [&](double inside, double edge) {
     return firmAt(edge) ? edge : bisect(inside, edge, 1e-3 * width, [&](double value) { return !firmAt(value); });
   };
@@ -198,8 +198,8 @@ Interval LimitSearch::firm(const Interval& supported) const {
   constexpr int kTries = 9;
   for (int i = 0; i < kTries; ++i) {
     const double share = 0.5 + (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * 0.1;
-    const double inside = supported.least + share * width;
-    if (firmAt(inside)) return {endTowards(inside, supported.least), endTowards(inside, supported.most)};
+    const double inside = supported.min + share * width;
+    if (firmAt(inside)) return {endTowards(inside, supported.min), endTowards(inside, supported.max)};
   }
   return {0, 0, true};
 }
@@ -210,10 +210,10 @@ Stop LimitSearch::contactStop(const Vector3d& at) const {
 }
 
 Stop LimitSearch::stop(const Interval& interval, double sign) const {
-  const bool contact = sign < 0 ? interval.contactAtLeast : interval.contactAtMost;
+  const bool contact = sign < 0 ? interval.contactAtMin : interval.contactAtMax;
   if (interval.empty) return contact ? contactStop(angles_) : stopOf(judge_.criteria(angles_));
   const double precision = contact ? kContactPrecision : kBandPrecision;
-  const double end = sign < 0 ? interval.least : interval.most;
+  const double end = sign < 0 ? interval.min : interval.max;
   const Vector3d past = withMotion(angles_, motion_, end + std::copysign(2 * precision, sign));
   return contact ? contactStop(past) : stopOf(judge_.criteria(past));
 }
@@ -224,20 +224,32 @@ Stop stopOf(const Criteria& justPast) {
   return {Stop::Why::Criterion, worst->kind, both ? anatomy::Side::Midline : worst->side, worst->limit, std::nullopt};
 }
 
-Vector3d lastSupported(const JointEvaluator& judge, const Vector3d& from, const Vector3d& to) {
+namespace {
+
+/// The last angles on a straight way at which nothing fails, by steps and then by bisection to `precision`, rad.
+template <class Fails>
+Vector3d lastAlong(const Vector3d& from, const Vector3d& to, double step, double precision, const Fails& fails) {
   const Vector3d way = to - from;
   const double length = way.norm();
-  if (!judge.beyond(to) && length <= kStep) return to;
-  const auto failsAt = [&](double part) { return judge.beyond(from + part * way); };
-  const int steps = std::max(1, static_cast<int>(std::ceil(length / kStep)));
+  const auto failsAt = [&](double part) { return fails(from + part * way); };
+  const int steps = std::max(1, static_cast<int>(std::ceil(length / step)));
   double holds = 0;
   for (int i = 1; i <= steps; ++i) {
     const double next = static_cast<double>(i) / steps;
-    if (failsAt(next))
-      return from + bisect(holds, next, kBandPrecision / std::max(length, kBandPrecision), failsAt) * way;
+    if (failsAt(next)) return from + bisect(holds, next, precision / std::max(length, precision), failsAt) * way;
     holds = next;
   }
   return to;
+}
+
+}  // namespace
+
+Vector3d lastSupported(const JointEvaluator& judge, const Vector3d& from, const Vector3d& to) {
+  const Vector3d held =
+      lastAlong(from, to, kStep, kBandPrecision, [&](const Vector3d& angles) { return judge.beyond(angles); });
+  if (!judge.asksContact() || judge.contactBeyond(from)) return held;
+  return lastAlong(from, held, kContactStep, kContactPrecision,
+                   [&](const Vector3d& angles) { return judge.contactBeyond(angles); });
 }
 
 }  // namespace zyga::range

@@ -19,12 +19,12 @@ Eigen::Vector3d withMotion(Eigen::Vector3d angles, int motion, double value);
 
 /// The values of one motion at which a joint is not beyond its range, the others as they are, rad.
 struct Interval {
-  double least = 0;
-  double most = 0;
+  double min = 0;
+  double max = 0;
   bool empty = false;
   /// The bones enter each other just past that end; of an empty interval: at every value that the facets support.
-  bool contactAtLeast = false;
-  bool contactAtMost = false;
+  bool contactAtMin = false;
+  bool contactAtMax = false;
 };
 
 /// The one search for the end of a range: one motion of a joint, its other angles as they are. Contact of bones counts
@@ -66,7 +66,8 @@ class LimitSearch {
 };
 
 /// The last supported combination of angles on the straight way from a supported one to another, to kBandPrecision, by
-/// steps of a degree and bisection; `to` where all of the way is supported. Contact is left aside.
+/// steps of a degree and bisection; `to` where all of the way is supported. Contact of the bones, where the judge has
+/// somebody to ask and there is none at `from`, ends the way too, by steps of three degrees, to kContactPrecision.
 Eigen::Vector3d lastSupported(const JointEvaluator& judge, const Eigen::Vector3d& from, const Eigen::Vector3d& to);
 
 /// What stops a motion, from the criteria just past its end.

@@ -7,28 +7,28 @@ namespace {
 
 using Eigen::Vector3d;
 
-Band bandOf(const JointEvaluator& judge, const Vector3d& angles, int motion) {
-  Band band;
+MotionRange bandOf(const JointEvaluator& judge, const Vector3d& angles, int motion) {
+  MotionRange band;
   band.judged = judge.hasCriteria();
   if (judge.fixed() || (!judge.hasFacets() && !judge.joint().typed)) {
-    band.leastStop.why = band.mostStop.why = judge.fixed() ? Stop::Why::Fixed : Stop::Why::NoCriteria;
+    band.minStop.why = band.maxStop.why = judge.fixed() ? Stop::Why::Fixed : Stop::Why::NoCriteria;
     return band;
   }
   const LimitSearch search(judge, angles, motion);
   const Interval found = search.interval();
-  band.least = found.least;
-  band.most = found.most;
+  band.min = found.min;
+  band.max = found.max;
   band.empty = found.empty;
-  band.leastStop = search.stop(found, -1);
-  band.mostStop = found.empty ? band.leastStop : search.stop(found, 1);
+  band.minStop = search.stop(found, -1);
+  band.maxStop = found.empty ? band.minStop : search.stop(found, 1);
   return band;
 }
 
 }  // namespace
 
-Band band(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
-          const Assumptions& assumptions, kinematics::JointIndex joint, const Vector3d& angles, int motion,
-          const NeighbourContact* contact) {
+MotionRange motionRange(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
+                        const Assumptions& assumptions, kinematics::JointIndex joint, const Vector3d& angles,
+                        int motion, const NeighbourContact* contact) {
   return bandOf(JointEvaluator(specimen, articulation, assumptions, joint, contact), angles, motion);
 }
 
@@ -46,9 +46,9 @@ JointLimits limits(const anatomy::Specimen& specimen, const kinematics::Articula
   limits.joint = joint;
   limits.judged = judge.hasCriteria();
   for (std::size_t motion = 0; motion < 3; ++motion) {
-    const Band band = bandOf(judge, angles, static_cast<int>(motion));
-    limits.ends[2 * motion] = {!band.empty, band.most, band.mostStop};
-    limits.ends[2 * motion + 1] = {!band.empty, band.least, band.leastStop};
+    const MotionRange band = bandOf(judge, angles, static_cast<int>(motion));
+    limits.ends[2 * motion] = {!band.empty, band.max, band.maxStop};
+    limits.ends[2 * motion + 1] = {!band.empty, band.min, band.minStop};
   }
   return limits;
 }

@@ -22,14 +22,14 @@ struct Stop {
 };
 
 /// The interval of one motion that the bones support while the joint's other angles stay where they are, rad.
-struct Band {
-  double least = 0;
-  double most = 0;
+struct MotionRange {
+  double min = 0;
+  double max = 0;
   bool judged = true;  ///< false: nothing judges the whole joint; a side that has facets still limits it
   bool empty = false;  ///< no value of this motion is supported with the other angles as they are
-  Stop leastStop;      ///< what stops it at `least`; of an empty one, what is wrong where the joint is
-  Stop mostStop;
-  bool holds(double angle) const { return !empty && angle >= least && angle <= most; }
+  Stop minStop;        ///< what stops it at `min`; of an empty one, what is wrong where the joint is
+  Stop maxStop;
+  bool holds(double angle) const { return !empty && angle >= min && angle <= max; }
 };
 
 /// `motion` is the index into the joint's angles. Where the present value is supported, the connected interval that
@@ -38,9 +38,9 @@ struct Band {
 /// supported, and 1e-5 rad past them levelAt says beyond. Takes about a tenth of a millisecond. With `contact`, bones
 /// that enter each other stop a motion as well. This is the one search for the end of a range (LimitSearch): strip,
 /// joint view, sentences and studies all show its answer.
-Band band(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
-          const Assumptions& assumptions, kinematics::JointIndex joint, const Eigen::Vector3d& angles, int motion,
-          const NeighbourContact* contact = nullptr);
+MotionRange motionRange(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
+                        const Assumptions& assumptions, kinematics::JointIndex joint, const Eigen::Vector3d& angles,
+                        int motion, const NeighbourContact* contact = nullptr);
 
 /// The six ways in which a joint turns. TorsionLeft lifts the distal bone's left side.
 enum class Direction { Dorsal, Ventral, Left, Right, TorsionLeft, TorsionRight };

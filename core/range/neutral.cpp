@@ -13,35 +13,11 @@ namespace {
 using Eigen::Vector3d;
 using Rest = kinematics::Articulation::Rest;
 
-double angleBetween(const Eigen::Matrix3d& a, const Eigen::Matrix3d& b) {
-  return Eigen::AngleAxisd(a.transpose() * b).angle();
-}
-
-/// Length along the joint's axes of a disc that is `thickness` thick along its own arc and holds the faces `turn`
-/// apart: the axes meet at half the turn, so that the faces part by 2 h tan(turn/2) where the arc is h turn.
-double alongAxes(double thickness, double turn) {
-  const double half = 0.5 * std::min(turn, 1.0);
-  return half < 1e-9 ? thickness : thickness * std::tan(half) / half;
-}
-
-/// Thickness is that of a wedge-shaped disc along the arc about the facets, as in the published law: turn = t / h
-/// exactly (Taylor 2014, PeerJ 2:e712). The bones part a little farther along their axes, found by iteration.
-Rest centred(const NeutralSolver& centring, const Rest& bare, double cartilage) {
-  Rest rest = centring.solve(cartilage);
-  for (int round = 0; round < 8; ++round) {
-    const double parted = alongAxes(cartilage, angleBetween(bare.rotation, rest.rotation));
-    if (std::abs(parted - rest.cartilage) < 1e-9) break;
-    rest = centring.solve(parted);
-  }
-  rest.solved = rest.solved && bare.solved;
-  return rest;
-}
-
 /// How the facets of both sides meet at rest.
 std::array<FacetMeasures, 2> meetAt(const anatomy::Specimen& specimen, kinematics::JointIndex joint, const Rest& rest) {
   const auto sides = facetsOf(specimen, joint);
   const Eigen::Isometry3d X_PrePost =
-      PrezygView(specimen, joint)(kinematics::placeDistal(specimen[joint], rest, Vector3d::Zero()));
+      PrezygView(specimen, joint)(kinematics::jointTransform(specimen[joint], rest, Vector3d::Zero()));
   std::array<FacetMeasures, 2> measures;
   for (std::size_t s = 0; s < 2; ++s) {
     if (sides[s]) measures[s] = FacetPair(*sides[s].prezyg, *sides[s].postzyg).measure(X_PrePost);
@@ -55,12 +31,12 @@ void setWhatCartilageDoes(const anatomy::Specimen& specimen, kinematics::JointIn
   const auto with = meetAt(specimen, joint, rest);
   const auto more = [](double now, double before) { return std::max(0.0, now) - std::max(0.0, before); };
   for (std::size_t s = 0; s < 2; ++s) {
-    rest.pressByCartilage[s] = std::max(0.0, more(-with[s].gapLeast, -without[s].gapLeast));
-    rest.gapeByCartilage[s] = std::max(0.0, more(with[s].gapMost, without[s].gapMost));
+    rest.pressByCartilage[s] = std::max(0.0, more(-with[s].minGap, -without[s].minGap));
+    rest.gapeByCartilage[s] = std::max(0.0, more(with[s].maxGap, without[s].maxGap));
   }
 }
 
-/// A residual above this share of the facets' length is worth telling. Program default.
+/// A residual above this share of the facets' length is worth telling. Program default, no source.
 constexpr double kPoor = 0.10;
 
 bool lacks(const anatomy::Bone& bone, anatomy::FacetRole role) {
@@ -82,7 +58,7 @@ std::vector<ArticulationNote::MissingFacet> missingFacets(const anatomy::Specime
 
 bool faceTheSameWay(const anatomy::Specimen& specimen, kinematics::JointIndex joint, const Rest& rest) {
   const Eigen::Matrix3d R =
-      PrezygView(specimen, joint)(kinematics::placeDistal(specimen[joint], rest, Vector3d::Zero())).linear();
+      PrezygView(specimen, joint)(kinematics::jointTransform(specimen[joint], rest, Vector3d::Zero())).linear();
   const auto sides = facetsOf(specimen, joint);
   return std::any_of(sides.begin(), sides.end(),
                      [&](const SideFacets& s) { return s.prezyg->normal.dot(R * s.postzyg->normal) >= 0; });
@@ -121,10 +97,35 @@ Rest articulate(const anatomy::Specimen& specimen, kinematics::JointIndex joint,
   Rest rest = bare;
   rest.cartilage = cartilage;
   if (centring.possible()) {
-    rest = centred(centring, bare, cartilage);
+    rest = centring.solve(cartilage);
+    rest.solved = rest.solved && bare.solved;
     if (!rest.solved) return rest;
   }
   setWhatCartilageDoes(specimen, joint, bare, rest);
+  return rest;
+}
+
+kinematics::Settling settlingOf(const anatomy::Specimen& specimen, kinematics::JointIndex joint, const Rest& rest,
+                                double share) {
+  kinematics::Settling settling;
+  const auto sides = facetsOf(specimen, joint);
+  if (!sides[0] || !sides[1] || !rest.solved) return settling;
+  settling.distalHasPostzygs = specimen.cranialBone(joint) == specimen[joint].distal;
+  const PrezygView view(specimen, joint);
+  for (std::size_t s = 0; s < 2; ++s)
+    settling.sides[s] = {sides[s].prezyg->centre, sides[s].prezyg->normal, sides[s].postzyg->centre,
+                         -sides[s].postzyg->normal, 0};
+  const Eigen::Vector2d gaps =
+      facetMisfit(settling, view(kinematics::jointTransform(specimen[joint], rest, Vector3d::Zero())));
+  for (std::size_t s = 0; s < 2; ++s) settling.sides[s].gapAtRest = gaps[static_cast<Eigen::Index>(s)];
+  settling.bound = share * rest.cartilage;
+  return settling;
+}
+
+Rest articulate(const anatomy::Specimen& specimen, kinematics::JointIndex joint, const Assumptions& assumptions) {
+  const double cartilage = assumptions.cartilageOf(specimen[joint].region).thickness(specimen[joint]);
+  Rest rest = articulate(specimen, joint, cartilage, assumptions.neutralBy);
+  rest.settling = settlingOf(specimen, joint, rest, assumptions.settling);
   return rest;
 }
 
@@ -132,9 +133,7 @@ kinematics::Articulation articulate(const anatomy::Specimen& specimen, const Ass
   kinematics::Articulation articulation;
   articulation.rests.reserve(specimen.joints.size());
   for (std::size_t j = 0; j < specimen.joints.size(); ++j) {
-    const anatomy::Joint& joint = specimen.joints[j];
-    const double cartilage = assumptions.cartilageOf(joint.region).thickness(joint);
-    articulation.rests.push_back(articulate(specimen, kinematics::JointIndex{j}, cartilage, assumptions.neutralBy));
+    articulation.rests.push_back(articulate(specimen, kinematics::JointIndex{j}, assumptions));
   }
   return articulation;
 }

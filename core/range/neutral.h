@@ -11,15 +11,22 @@ namespace zyga::range {
 /// the prezyg facets, both sides, weighted least squares on centres and normals, the centra held at the cartilage's
 /// distance. With NeutralBy::FacetsAndCentra the faces of the centra are also to be parallel, and where the two demands
 /// disagree the answer lies half-way between them; as parallel faces ask for a disc of even thickness, cartilage then
-/// turns the joint half as much. Joints without facets keep their own rest rotation. `cartilage` is the thickness along
-/// the arc about the facets, as in the published law (turn = thickness / facet height, Taylor 2014, PeerJ 2:e712);
-/// Rest::cartilage is the slightly longer way along the joint's axes that gives it. Not solved where a facet is
+/// turns the joint half as much. Joints without facets keep their own rest rotation. `cartilage` is the distance of the
+/// centra along the joint's long axes. Facets over the middle of the joint then turn by 2 atan(thickness / 2 facet
+/// height), which is the published law (turn = thickness / facet height, Taylor 2014, PeerJ 2:e712) to within
+/// (thickness / height)^3 / 12; nothing is scaled to meet it. Not solved where a facet is
 /// missing, where facets face the same way or where the search does not settle within a right angle; the rest rotation
 /// then stays the joint's own or the last found.
 kinematics::Articulation::Rest articulate(const anatomy::Specimen& specimen, kinematics::JointIndex joint,
                                           double cartilage, NeutralBy by = NeutralBy::Facets);
 
-/// Every joint under these assumptions.
+/// How the bones of a joint settle about this rest inside `share` of its cartilage. Nothing where a facet is missing.
+kinematics::Settling settlingOf(const anatomy::Specimen& specimen, kinematics::JointIndex joint,
+                                const kinematics::Articulation::Rest& rest, double share);
+
+/// One joint under these assumptions, and how its bones settle; every joint.
+kinematics::Articulation::Rest articulate(const anatomy::Specimen& specimen, kinematics::JointIndex joint,
+                                          const Assumptions& assumptions);
 kinematics::Articulation articulate(const anatomy::Specimen& specimen, const Assumptions& assumptions);
 
 /// How a joint came to its articulation.

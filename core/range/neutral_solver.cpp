@@ -14,6 +14,7 @@ using Eigen::Vector2d;
 using Eigen::Vector3d;
 
 /// A turn about the slide lifts a facet's rim; a quarter of its length makes that lift about as bad as an offset.
+/// This weight and the next two: program default, no source.
 constexpr double kRollWeight = 0.25;
 /// The turn along the slide is what cartilage does to facets and must not be resisted; this only holds joints whose
 /// facets cannot tell (facets level with the centre of rotation).
@@ -70,7 +71,7 @@ NeutralSolver::NeutralSolver(const anatomy::Specimen& specimen, kinematics::Join
 }
 
 Eigen::Isometry3d NeutralSolver::prezygView(const Rest& rest, const Vector3d& angles) const {
-  return view_(kinematics::placeDistal(joint_, rest, angles));
+  return view_(kinematics::jointTransform(joint_, rest, angles));
 }
 
 /// Along the slide on either side; across it, sideways and up; per side the turn of the normals about the slide and

@@ -19,9 +19,10 @@ Polygon sharedPolygon(const Polygon& a, const Polygon& b);
 /// How one pair of zygapophyseal facets meets, in numbers.
 struct FacetMeasures {
   double overlapLength = 0;  ///< share [0, 1] of the shorter facet's length, along the prezyg's direction of sliding
+  double overlapWidth = 0;   ///< share [0, 1] of the narrower facet's width, across that direction
   double overlapArea = 0;    ///< share [0, 1] of the smaller facet's area
-  double gapLeast = 0;       ///< m, over the shared area; negative where the facets enter each other
-  double gapMost = 0;        ///< m; both gaps are 0 where nothing is shared
+  double minGap = 0;         ///< m, over the shared area; negative where the facets enter each other
+  double maxGap = 0;         ///< m; both gaps are 0 where nothing is shared
 };
 
 /// The same with the outlines, to be drawn.

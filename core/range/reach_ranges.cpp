@@ -24,8 +24,8 @@ std::optional<Vector3d> middleOf(const JointEvaluator& judge) {
     const Interval interval = LimitSearch(judge, angles, motion).interval();
     if (interval.empty) continue;
     // Zero where it is well inside, so that a joint at rest stays at rest.
-    const double margin = 0.2 * (interval.most - interval.least);
-    angles[motion] = std::clamp(0.0, interval.least + margin, interval.most - margin);
+    const double margin = 0.2 * (interval.max - interval.min);
+    angles[motion] = std::clamp(0.0, interval.min + margin, interval.max - margin);
   }
   return judge.beyond(angles) ? std::nullopt : std::optional(angles);
 }
@@ -40,7 +40,7 @@ struct ReachRanges::Known {
         continue;
       }
       const Interval interval = LimitSearch(judge, *inside, motion).interval();
-      if (!interval.empty) halfWidths[motion] = 0.5 * (interval.most - interval.least);
+      if (!interval.empty) halfWidths[motion] = 0.5 * (interval.max - interval.min);
     }
   }
 
@@ -50,8 +50,12 @@ struct ReachRanges::Known {
 };
 
 ReachRanges::ReachRanges(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
-                         const Assumptions& assumptions)
-    : specimen_(specimen), articulation_(articulation), assumptions_(assumptions), known_(specimen.joints.size()) {}
+                         const Assumptions& assumptions, const NeighbourContact* contact)
+    : specimen_(specimen),
+      articulation_(articulation),
+      assumptions_(assumptions),
+      contact_(contact),
+      known_(specimen.joints.size()) {}
 
 ReachRanges::~ReachRanges() = default;
 
@@ -65,8 +69,8 @@ kinematics::JointRanges::Box ReachRanges::box(JointIndex joint) const {
   Box box{Vector3d::Constant(-kSearchedFar), Vector3d::Constant(kSearchedFar)};
   const auto& typed = specimen_[joint].typed;
   for (int k = 0; typed && k < 3; ++k) {
-    box.least[k] = typed->angles[static_cast<std::size_t>(k)].least;
-    box.most[k] = typed->angles[static_cast<std::size_t>(k)].most;
+    box.min[k] = typed->angles[static_cast<std::size_t>(k)].min;
+    box.max[k] = typed->angles[static_cast<std::size_t>(k)].max;
   }
   return box;
 }
@@ -77,11 +81,11 @@ kinematics::JointRanges::Excesses ReachRanges::excesses(JointIndex joint, const 
   if (!judge.hasFacets()) return excesses;
   const Criteria criteria = judge.criteria(angles);
   // A criterion has a place of its own, so that one that has nothing to say at some angles leaves the others in theirs.
-  excesses.count = 6;
+  excesses.count = 8;
   excesses.values.fill(-1);
   for (const Finding& c : criteria) {
     if (c.kind == FindingKind::TypedLimit) continue;
-    const std::size_t kind = c.kind == FindingKind::Overlap ? 0 : c.kind == FindingKind::FacetContact ? 1 : 2;
+    const auto kind = static_cast<std::size_t>(c.kind);  // those of facets come first
     double& value = excesses.values[2 * kind + (c.side == anatomy::Side::Right ? 1 : 0)];
     value = c.level == Level::Beyond ? std::max(c.excess, kLeastExcess) : std::min(c.excess, 0.0);
   }
@@ -104,7 +108,7 @@ JointStop ReachRanges::stopOf(const kinematics::Pose& pose, const kinematics::St
 }
 
 Vector3d ReachRanges::lastSupported(JointIndex joint, const Vector3d& from, const Vector3d& to) const {
-  return range::lastSupported(known(joint).judge, from, to);
+  return range::lastSupported({specimen_, articulation_, assumptions_, joint, contact_}, from, to);
 }
 
 }  // namespace zyga::range

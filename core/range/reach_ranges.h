@@ -11,8 +11,9 @@ namespace zyga::range {
 /// about a joint it keeps, so one object should serve a whole drag; use it from one thread at a time.
 class ReachRanges final : public kinematics::JointRanges {
  public:
+  /// `contact`, where given, is asked by lastSupported alone: a search asks its criteria far too often.
   ReachRanges(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
-              const Assumptions& assumptions);
+              const Assumptions& assumptions, const NeighbourContact* contact = nullptr);
   ~ReachRanges() override;
 
   Box box(kinematics::JointIndex joint) const override;
@@ -22,7 +23,8 @@ class ReachRanges final : public kinematics::JointRanges {
 
   /// What stops a joint of a pose.
   JointStop stopOf(const kinematics::Pose& pose, const kinematics::StoppingJoint& stop) const;
-  /// The last supported angles of a joint on the straight way from supported ones to others.
+  /// The last angles of a joint on the straight way from supported ones to others at which neither its criteria nor,
+  /// where there is somebody to ask, contact of its bones stops it.
   Eigen::Vector3d lastSupported(kinematics::JointIndex joint, const Eigen::Vector3d& from,
                                 const Eigen::Vector3d& to) const;
 
@@ -33,6 +35,7 @@ class ReachRanges final : public kinematics::JointRanges {
   const anatomy::Specimen& specimen_;
   const kinematics::Articulation& articulation_;
   const Assumptions& assumptions_;
+  const NeighbourContact* contact_;
   mutable std::vector<std::unique_ptr<Known>> known_;  ///< by joint
 };
 

@@ -21,7 +21,8 @@ struct Scenario::Posed {
   std::mutex mutex;  ///< of what follows
   std::optional<Placement> placement;
   std::optional<Assessment> assessment;
-  std::vector<std::array<std::unique_ptr<const Band>, 3>> bands;  ///< by joint and motion; references to them stay
+  std::vector<std::array<std::unique_ptr<const MotionRange>, 3>>
+      bands;  ///< by joint and motion; references to them stay
 };
 
 namespace {
@@ -32,9 +33,9 @@ Articulation rearticulated(const anatomy::Specimen& specimen, const Articulation
   Articulation after = before;
   for (std::size_t j = 0; j < specimen.joints.size(); ++j) {
     const anatomy::Joint& joint = specimen.joints[j];
-    const Cartilage cartilage = b.cartilageOf(joint.region);
-    if (a.neutralBy == b.neutralBy && a.cartilageOf(joint.region) == cartilage) continue;
-    after.rests[j] = articulate(specimen, JointIndex{j}, cartilage.thickness(joint), b.neutralBy);
+    const bool rests = a.neutralBy == b.neutralBy && a.cartilageOf(joint.region) == b.cartilageOf(joint.region);
+    if (rests && a.settling == b.settling) continue;
+    after.rests[j] = articulate(specimen, JointIndex{j}, b);
   }
   return after;
 }
@@ -75,7 +76,8 @@ void Scenario::turnTo(const Pose& pose, Posed* before) {
   for (std::size_t j = 0; j < pose.angles.size(); ++j) {
     if (pose.angles[j] != earlier.pose.angles[j]) continue;
     for (std::size_t motion = 0; motion < 3; ++motion)
-      if (earlier.bands[j][motion]) posed_->bands[j][motion] = std::make_unique<const Band>(*earlier.bands[j][motion]);
+      if (earlier.bands[j][motion])
+        posed_->bands[j][motion] = std::make_unique<const MotionRange>(*earlier.bands[j][motion]);
   }
   if (!earlier.assessment) return;
   Assessment assessment = *earlier.assessment;
@@ -85,7 +87,7 @@ void Scenario::turnTo(const Pose& pose, Posed* before) {
       verdict = assessJoint(*specimen_, *articulation_, *assumptions_, joint, pose[joint]);
   }
   assessment.setContacts(false, {});
-  Placement X_WB = kinematics::place(*specimen_, *articulation_, pose);
+  Placement X_WB = kinematics::forwardKinematics(*specimen_, *articulation_, pose);
   if (contact_) judgeContact(*contact_, X_WB, *assumptions_, assessment);
   posed_->placement = std::move(X_WB);
   posed_->assessment = std::move(assessment);
@@ -95,7 +97,7 @@ const Pose& Scenario::pose() const { return posed_->pose; }
 
 const Placement& Scenario::placement() const {
   const std::lock_guard lock(posed_->mutex);
-  if (!posed_->placement) posed_->placement = kinematics::place(*specimen_, *articulation_, posed_->pose);
+  if (!posed_->placement) posed_->placement = kinematics::forwardKinematics(*specimen_, *articulation_, posed_->pose);
   return *posed_->placement;
 }
 
@@ -110,13 +112,13 @@ const Assessment& Scenario::assessment() const {
   return *posed_->assessment;
 }
 
-const Band& Scenario::band(JointIndex joint, int motion) const {
+const MotionRange& Scenario::motionRange(JointIndex joint, int motion) const {
   const auto k = static_cast<std::size_t>(motion);
   const std::lock_guard lock(posed_->mutex);
-  std::unique_ptr<const Band>& kept = posed_->bands.at(joint.value).at(k);
+  std::unique_ptr<const MotionRange>& kept = posed_->bands.at(joint.value).at(k);
   if (!kept)
-    kept = std::make_unique<const Band>(
-        range::band(*specimen_, *articulation_, *assumptions_, joint, posed_->pose[joint], motion, contact_.get()));
+    kept = std::make_unique<const MotionRange>(range::motionRange(*specimen_, *articulation_, *assumptions_, joint,
+                                                                  posed_->pose[joint], motion, contact_.get()));
   return *kept;
 }
 
@@ -125,7 +127,7 @@ JointLimits Scenario::limits(JointIndex joint) const {
 }
 
 Explanation Scenario::explain(const JointVerdict& verdict) const {
-  const KnownBands known = [&](int motion) -> const Band& { return band(verdict.joint, motion); };
+  const KnownRanges known = [&](int motion) -> const MotionRange& { return motionRange(verdict.joint, motion); };
   return range::explain(*specimen_, *articulation_, *assumptions_, verdict, posed_->pose[verdict.joint], contact_.get(),
                         known);
 }
@@ -143,7 +145,7 @@ Scenario Scenario::withAssumptions(const Assumptions& assumptions) const {
 Scenario Scenario::withAssumptions(const Assumptions& assumptions, const Pose& pose) const {
   Scenario other = *this;
   other.assumptions_ = std::make_shared<const Assumptions>(assumptions);
-  if (movesNeutral(*assumptions_, assumptions))
+  if (movesNeutral(*assumptions_, assumptions) || assumptions_->settling != assumptions.settling)
     other.articulation_ =
         std::make_shared<const Articulation>(rearticulated(*specimen_, *articulation_, *assumptions_, assumptions));
   other.turnTo(pose, nullptr);

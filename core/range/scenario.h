@@ -42,7 +42,7 @@ class Scenario {
   /// The verdict on every joint and pair of bones.
   const Assessment& assessment() const;
   /// The range of one motion of a joint with its other angles as they are; contact counts where it is at hand.
-  const Band& band(kinematics::JointIndex joint, int motion) const;
+  const MotionRange& motionRange(kinematics::JointIndex joint, int motion) const;
   /// All six ends of a joint from its present angles.
   JointLimits limits(kinematics::JointIndex joint) const;
   /// What the verdict on a joint is due to; asked only for what is shown (see range::explain).

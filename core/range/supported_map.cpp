@@ -34,7 +34,7 @@ class Plane {
     for (int motion = 0; motion < 2; ++motion) {
       const Interval found = LimitSearch(judge_, angles(Vector2d::Zero()), motion).interval();
       Vector2d middle = Vector2d::Zero();
-      middle[motion] = 0.5 * (found.least + found.most);
+      middle[motion] = 0.5 * (found.min + found.max);
       if (!found.empty) return middle;
     }
     return std::nullopt;

@@ -37,7 +37,7 @@ class Collector {
       lengths();
       completeness();
     }
-    add("assumptions.least_overlap", 100 * data_.scenario.assumptions().leastOverlap, "%");
+    add("assumptions.least_overlap", 100 * data_.scenario.assumptions().minOverlap, "%");
     if (data_.claimsOnly) return std::move(numbers_);
     neckLimits();
     studies();
@@ -78,8 +78,8 @@ class Collector {
       add(key + ".supported", answer->supported ? 1 : 0, "");
       if (answer->best && traitsOf(claim.kind).angle) addAngle(key + ".best", *answer->best);
       if (answer->best && !traitsOf(claim.kind).angle) add(key + ".best", *answer->best, "m");
-      if (answer->leastOverlap) add(key + ".least_overlap", 100 * *answer->leastOverlap, "%");
-      if (answer->leastCartilage) add(key + ".least_cartilage", *answer->leastCartilage, "%");
+      if (answer->minOverlap) add(key + ".least_overlap", 100 * *answer->minOverlap, "%");
+      if (answer->minCartilage) add(key + ".least_cartilage", *answer->minCartilage, "%");
     }
   }
 
@@ -121,7 +121,29 @@ class Collector {
       add("reach.area", envelope->area, "m2");
     }
     if (const auto* pressure = data_.find<study::Pressure>())
-      for (const auto& row : pressure->rows) add("pressure." + keyOf(toText(row.which)), row.pressure, "mmHg");
+      for (const auto& row : pressure->rows) {
+        add("pressure." + keyOf(toText(row.which)), row.pressure, "mmHg");
+        add("pressure." + keyOf(toText(row.which)) + ".at_heart", row.atHeart, "mmHg");
+      }
+    if (const auto* stress = data_.find<study::JointStress>()) jointStress(*stress);
+  }
+
+  void jointStress(const study::JointStress& stress) {
+    mass("stress.head_and_neck", stress.mass);
+    for (const auto& posture : stress.postures) {
+      const std::string key = "stress." + keyOf(toText(posture.which));
+      add(key + ".mean", posture.evenness.mean / 1000, "kPa");
+      if (posture.evenness.variation) add(key + ".variation", 100 * *posture.evenness.variation, "%");
+      if (posture.evenness.peakToMean) add(key + ".peak_to_mean", *posture.evenness.peakToMean, "");
+    }
+    const auto& present = stress[study::NeckCarriage::Present].joints;
+    for (std::size_t i = 0; i < present.size(); ++i) {
+      add("stress.joint." + stress.joints[i].id + ".force", present[i].force, "N");
+      add("stress.joint." + stress.joints[i].id, present[i].stress / 1000, "kPa");
+    }
+    if (!stress.evenest) return;
+    addAngle("stress.evenest.neck_slope", stress.bends[*stress.evenest].slope);
+    add("stress.evenest.variation", 100 * *stress.bends[*stress.evenest].variation, "%");
   }
 
   void mass(const std::string& key, const study::MassRange& mass) {

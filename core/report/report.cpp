@@ -26,13 +26,15 @@ bool answerClaims(ReportData& data, const files::Project& project, const task::T
 }
 
 /// False when cancelled.
-bool runStudies(ReportData& data, const ReportOptions& options, const task::Task& task) {
+bool runStudies(ReportData& data, const files::Project& project, const ReportOptions& options, const task::Task& task) {
+  study::StudySettings settings;
+  settings.densities = project.densities;
   double done = 0;
   for (const study::StudyKind kind : kReportStudies) {
-    const double share = study::isQuick(kind) ? 0.02 : 0.48;
+    const double share = study::isQuick(kind) ? 0.02 : 0.47;
     const task::Task part = task.part(done, done + share);
-    const study::StudyOutcome outcome = options.answers ? options.answers->run(kind, data.scenario, {}, {}, part)
-                                                        : study::run(kind, data.scenario, {}, {}, part);
+    const study::StudyOutcome outcome = options.answers ? options.answers->run(kind, data.scenario, settings, {}, part)
+                                                        : study::run(kind, data.scenario, settings, {}, part);
     if (outcome.cancelled()) return false;
     data.studies.push_back({kind, outcome});
     done += share;
@@ -59,13 +61,13 @@ std::optional<ReportData> buildReport(const range::Scenario& scenario, const fil
   task.tell(0.2);
   data.plan = project.table.plan;
   data.onTracks = !project.trackway.prints.empty();
-  data.stand = kinematics::readStand(scenario.specimen(), scenario.placement());
+  data.stand = kinematics::readStand(scenario.specimen(), scenario.placement(), scenario.assumptions().horizontalBy);
   data.snoutHeight = kinematics::snoutHeight(scenario.specimen(), scenario.placement());
   data.lengths = anatomy::summarise(scenario.specimen());
   data.completeness = anatomy::completeness(scenario.specimen());
   data.neckLimits = neckLimits(scenario);
   task.tell(0.3);
-  if (options.studies && !runStudies(data, options, task.part(0.3, 0.9))) return std::nullopt;
+  if (options.studies && !runStudies(data, project, options, task.part(0.3, 0.9))) return std::nullopt;
   data.balance = study::balanceOf(scenario, study::bodySegments(scenario), project.densities);
   data.massByCircumference = study::massFromCircumferences(project.table);
   if (task.cancelled()) return std::nullopt;

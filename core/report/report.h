@@ -19,8 +19,9 @@
 namespace zyga::report {
 
 /// The studies that a report holds, in its order.
-inline constexpr std::array<study::StudyKind, 4> kReportStudies{study::StudyKind::Elevation, study::StudyKind::Envelope,
-                                                                study::StudyKind::Range, study::StudyKind::Pressure};
+inline constexpr std::array<study::StudyKind, 5> kReportStudies{study::StudyKind::Elevation, study::StudyKind::Envelope,
+                                                                study::StudyKind::Range, study::StudyKind::Pressure,
+                                                                study::StudyKind::Stress};
 
 struct ReportOptions {
   bool studies = true;      ///< kReportStudies; some seconds

@@ -28,9 +28,11 @@ std::shared_ptr<const StudyResult> found(StudyKind kind, const range::Scenario& 
       if (!measures.filled || !measures.build) throw reason::Failure(reason::Reason(kNoMeasures));
       return whenThere(spread(scenario, *measures.filled, measures.build, settings.spread, task));
     case StudyKind::Pressure:
+      return std::make_shared<const StudyResult>(pressure(scenario, settings.heart));
+    case StudyKind::Stress:
       break;
   }
-  return std::make_shared<const StudyResult>(pressure(scenario, settings.heart));
+  return std::make_shared<const StudyResult>(jointStress(scenario, settings.tension, settings.densities));
 }
 
 StudySettings ofKind(StudyKind kind, const StudySettings& all) {
@@ -38,18 +40,24 @@ StudySettings ofKind(StudyKind kind, const StudySettings& all) {
   if (kind == StudyKind::Envelope) own.space = all.space;
   if (kind == StudyKind::Spread) own.spread = all.spread;
   if (kind == StudyKind::Pressure) own.heart = all.heart;
+  if (kind == StudyKind::Stress) {
+    own.tension = all.tension;
+    own.densities = all.densities;
+  }
   return own;
 }
 
 }  // namespace
 
 std::string_view toText(StudyKind kind) {
-  static constexpr std::array<std::string_view, kStudyKinds.size()> kWords{"elevation", "envelope", "range", "spread",
-                                                                           "pressure"};
+  static constexpr std::array<std::string_view, kStudyKinds.size()> kWords{"elevation", "envelope", "range",
+                                                                           "spread",    "pressure", "stress"};
   return kWords[static_cast<std::size_t>(kind)];
 }
 
-bool isQuick(StudyKind kind) { return kind == StudyKind::Elevation || kind == StudyKind::Pressure; }
+bool isQuick(StudyKind kind) {
+  return kind == StudyKind::Elevation || kind == StudyKind::Pressure || kind == StudyKind::Stress;
+}
 
 StudyKind kindOf(const StudyResult& result) { return kStudyKinds[result.index()]; }
 

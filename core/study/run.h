@@ -10,21 +10,22 @@
 
 #include "core/study/reach/envelope.h"
 #include "core/study/reach/range_chart.h"
+#include "core/study/stress/joint_stress.h"
 #include "core/study/stress/pressure.h"
 #include "core/study/uncertainty/spread.h"
 
 namespace zyga::study {
 
-enum class StudyKind { Elevation, Envelope, Range, Spread, Pressure };
-inline constexpr std::array<StudyKind, 5> kStudyKinds{StudyKind::Elevation, StudyKind::Envelope, StudyKind::Range,
-                                                      StudyKind::Spread, StudyKind::Pressure};
-/// Its id in files and on the command line: "elevation", "envelope", "range", "spread", "pressure".
+enum class StudyKind { Elevation, Envelope, Range, Spread, Pressure, Stress };
+inline constexpr std::array<StudyKind, 6> kStudyKinds{StudyKind::Elevation, StudyKind::Envelope, StudyKind::Range,
+                                                      StudyKind::Spread,    StudyKind::Pressure, StudyKind::Stress};
+/// Its id in files and on the command line: "elevation", "envelope", "range", "spread", "pressure", "stress".
 std::string_view toText(StudyKind kind);
 /// Over within milliseconds, so that it can follow a moving animal.
 bool isQuick(StudyKind kind);
 
 /// What a study has found; alternatives in the order of StudyKind.
-using StudyResult = std::variant<Elevation, Envelope, RangeChart, SpreadStudy, Pressure>;
+using StudyResult = std::variant<Elevation, Envelope, RangeChart, SpreadStudy, Pressure, JointStress>;
 StudyKind kindOf(const StudyResult& result);
 
 /// What a person may set about the studies; each kind looks at its own.
@@ -32,6 +33,8 @@ struct StudySettings {
   bool space = false;  ///< Envelope: the space sideways and the strip on the ground as well
   SpreadOptions spread;
   HeartPlace heart;
+  TensionPlace tension;
+  Densities densities;  ///< Stress: of the project
   bool operator==(const StudySettings&) const = default;
 };
 

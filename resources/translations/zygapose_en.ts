@@ -46,6 +46,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n bytes</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>left out %n of %1 declared faces, which could not be used</source>
         <translation>
             <numerusform>left out %n of %1 declared faces, which could not be used</numerusform>

@@ -560,6 +560,14 @@
         <translation>颈根之前 %1 到 %2</translation>
     </message>
     <message>
+        <source>%1, variation %2</source>
+        <translation>%1，变异 %2</translation>
+    </message>
+    <message>
+        <source>stress, MPa</source>
+        <translation>应力，MPa</translation>
+    </message>
+    <message>
         <source>neutral</source>
         <translation>中性</translation>
     </message>
@@ -598,8 +606,8 @@
         </translation>
     </message>
     <message>
-        <source>column of blood from heart to head, mmHg</source>
-        <translation>从心脏到头部的血柱，mmHg</translation>
+        <source>at the heart, mmHg: column of blood, perfusion of the head</source>
+        <translation>心脏处，mmHg：血柱、头部灌注</translation>
     </message>
     <message>
         <source>upright sauropod in one published view</source>
@@ -694,6 +702,14 @@
         <translation>中性关节位</translation>
     </message>
     <message>
+        <source>slope of a vertebra, measured by</source>
+        <translation>椎骨倾角，量取依据</translation>
+    </message>
+    <message>
+        <source>bones settle when they turn, share of the cartilage's thickness</source>
+        <translation>骨骼转动时的沉降，占软骨厚度的份额</translation>
+    </message>
+    <message>
         <source>facets may interpenetrate by</source>
         <translation>关节面可相互嵌入</translation>
     </message>
@@ -710,8 +726,8 @@
         <translation>接近限度的余量</translation>
     </message>
     <message>
-        <source>At least half of the facet's length covered is the common published rule (Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187); living animals keep 50 %, 25 % or almost none (Kambic et al. 2017, Front. Zool. 14:37). No amount of cartilage is known to be right.</source>
-        <translation>关节面至少有一半长度重叠是常见的已发表规则（Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187）；现生动物保持 50 %、25 % 或几乎没有（Kambic et al. 2017, Front. Zool. 14:37）。尚不知多少软骨才算正确。</translation>
+        <source>At least half of the facet's length covered is the common published rule (Stevens &amp; Parrish 1999, Science 284:798); tested on ostriches it does not convey their flexibility (Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187), and facets of living turkeys slide almost to disarticulation (Kambic, Biewener &amp; Pierce 2017, Front. Zool. 14:37). No amount of cartilage is known to be right.</source>
+        <translation>关节面至少有一半长度重叠是常见的已发表规则（Stevens &amp; Parrish 1999, Science 284:798）；以鸵鸟检验，该规则未能反映其灵活性（Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187），现生火鸡的关节面可滑动到几乎脱节（Kambic, Biewener &amp; Pierce 2017, Front. Zool. 14:37）。尚不知多少软骨才算正确。</translation>
     </message>
     <message>
         <source>Mass and balance</source>
@@ -814,6 +830,10 @@
         <translation>尾基，向后上升</translation>
     </message>
     <message>
+        <source>Slope of the neck base: hindmost cervical, by its %1 (Taylor &amp; Wedel 2022).</source>
+        <translation>颈根倾角：最后一节颈椎，按其%1（Taylor &amp; Wedel 2022）。</translation>
+    </message>
+    <message>
         <source>Findings</source>
         <translation>判定结果</translation>
     </message>
@@ -898,12 +918,44 @@
         <translation>轴向旋转</translation>
     </message>
     <message>
+        <source>Present pose: what each joint of the neck carries.</source>
+        <translation>当前姿态：颈部每个关节的承载。</translation>
+    </message>
+    <message>
+        <source>moment</source>
+        <translation>力矩</translation>
+    </message>
+    <message>
+        <source>lever</source>
+        <translation>力臂</translation>
+    </message>
+    <message>
+        <source>force on the joint</source>
+        <translation>关节所受的力</translation>
+    </message>
+    <message>
+        <source>stress</source>
+        <translation>应力</translation>
+    </message>
+    <message>
+        <source>centrum and spines</source>
+        <translation>椎体与神经棘</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>实测</translation>
+    </message>
+    <message>
         <source>This could not be worked out: %1</source>
         <translation>无法算出：%1</translation>
     </message>
     <message>
         <source>Side view to scale: what the snout reaches with every joint of neck and head inside its range.</source>
         <translation>按比例的侧视：颈和头的每个关节都在范围内时吻端可及之处。</translation>
+    </message>
+    <message>
+        <source>Stress of the joints of the neck in each posture, the neck’s base to the right.</source>
+        <translation>各姿态中颈部关节的应力，颈根在右。</translation>
     </message>
     <message>
         <source>Cautions</source>
@@ -1036,6 +1088,10 @@
     <message>
         <source>Facets may interpenetrate by %1 and separate by %2 of their length.</source>
         <translation>关节面可相互嵌入其长度的 %1，可分离 %2。</translation>
+    </message>
+    <message>
+        <source>Bones settle by up to %1 of the cartilage's thickness when they turn.</source>
+        <translation>骨骼转动时沉降至多为软骨厚度的 %1。</translation>
     </message>
     <message>
         <source>Neutral: facets in greatest contact.</source>
@@ -1766,6 +1822,10 @@
         <translation>按另一肢的比例</translation>
     </message>
     <message>
+        <source>the table says that the bone has no facet</source>
+        <translation>表格注明该骨骼没有关节面</translation>
+    </message>
+    <message>
         <source>%1, fitted to the measured length of the tail</source>
         <translation>%1，并与实测的尾长相符</translation>
     </message>
@@ -1800,10 +1860,6 @@
     <message>
         <source>low browser</source>
         <translation>低处取食者</translation>
-    </message>
-    <message>
-        <source>measured</source>
-        <translation>实测</translation>
     </message>
     <message>
         <source>inferred: %1</source>
@@ -1842,6 +1898,10 @@
         <translation>软骨：颈 %1，躯干 %2，尾 %3</translation>
     </message>
     <message>
+        <source>%1, bones settling by up to %2 of its thickness</source>
+        <translation>%1，骨骼沉降至多为其厚度的 %2</translation>
+    </message>
+    <message>
         <source>assuming %1, near limit within %2 of it; %3; neutral articulation: %4</source>
         <translation>假设：%1，余量不足 %2 为接近极限；%3；中性关节位：%4</translation>
     </message>
@@ -1864,6 +1924,42 @@ Taylor, Wedel &amp; Naish 2009, Acta Palaeontol. Pol. 54:213; Vidal et al. 2020,
 Mallison 2010, Swiss J. Geosci. 103:211; Vidal et al. 2020, PLoS ONE 15(1):e0227537</source>
         <translation>中性位是关节面居中且椎体端面平行之处；椎体呈楔形时两者相互牵制。
 Mallison 2010, Swiss J. Geosci. 103:211; Vidal et al. 2020, PLoS ONE 15(1):e0227537</translation>
+    </message>
+    <message>
+        <source>long axis of the centrum</source>
+        <translation>椎体长轴</translation>
+    </message>
+    <message>
+        <source>faces of the centrum upright</source>
+        <translation>椎体端面直立</translation>
+    </message>
+    <message>
+        <source>similarity in articulation</source>
+        <translation>相关节时同高</translation>
+    </message>
+    <message>
+        <source>floor of the neural canal</source>
+        <translation>椎管底面</translation>
+    </message>
+    <message>
+        <source>A vertebra is horizontal where the line from the middle of its caudal rim to that of its cranial rim is.</source>
+        <translation>从椎体后缘中点到前缘中点的连线水平时，椎骨即为水平。</translation>
+    </message>
+    <message>
+        <source>A vertebra is horizontal where the faces of its centrum stand upright, on a wedged one their mean. A scan has the faces of the bone that it replaces.</source>
+        <translation>椎体端面直立时，椎骨即为水平；楔形椎骨取两端面的平均。扫描的骨骼采用它所替代骨骼的端面。</translation>
+    </message>
+    <message>
+        <source>A vertebra is horizontal where a copy of it, held alike and articulated with it, lies level with it.</source>
+        <translation>与它姿势相同的副本同它相关节而两者同高时，椎骨即为水平。</translation>
+    </message>
+    <message>
+        <source>A vertebra is horizontal where its neural canal is: the definition that its authors prefer. A scan whose canal is not marked goes by the rims of its centrum.</source>
+        <translation>椎管水平时，椎骨即为水平：这是其作者所推荐的定义。未标记椎管的扫描骨骼按椎体的边缘。</translation>
+    </message>
+    <message>
+        <source>Taylor &amp; Wedel 2022, J. Paleontol. Techniques 25:1</source>
+        <translation>Taylor &amp; Wedel 2022, J. Paleontol. Techniques 25:1</translation>
     </message>
     <message>
         <source>A range from bare bone may be off by 5° a joint; flesh may lessen it.</source>
@@ -2108,8 +2204,8 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>颈根到颈部远端的直线与水平的夹角，向上为正。</translation>
     </message>
     <message>
-        <source>Slope to the horizontal of the neural canal of the hindmost cervical, positive upwards.</source>
-        <translation>最后一节颈椎的椎管与水平的夹角，向上为正。</translation>
+        <source>Slope of the hindmost cervical to the horizontal, positive upwards; what it is measured by is chosen under Assumptions.</source>
+        <translation>最后一节颈椎与水平的夹角，向上为正；按何者量取在“假设”中选择。</translation>
     </message>
     <message>
         <source>Distance of the snout ahead of the foremost standing forefoot, along the ground.</source>
@@ -2768,6 +2864,30 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>另一侧关节面重叠 %1</translation>
     </message>
     <message>
+        <source>left zygapophyseal overlap across the facet %1</source>
+        <translation>左侧关节面横向重叠 %1</translation>
+    </message>
+    <message>
+        <source>right zygapophyseal overlap across the facet %1</source>
+        <translation>右侧关节面横向重叠 %1</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap across the facet %1 on both sides</source>
+        <translation>两侧关节面横向重叠 %1</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap across the facet %1</source>
+        <translation>关节面横向重叠 %1</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap across the facet %1 on that side</source>
+        <translation>该侧关节面横向重叠 %1</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap across the facet %1 on the other side</source>
+        <translation>对侧关节面横向重叠 %1</translation>
+    </message>
+    <message>
         <source>left facets interpenetrate by %1</source>
         <translation>左侧关节面相互嵌入 %1</translation>
     </message>
@@ -3004,12 +3124,12 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>Taylor &amp; Wedel 2013, PLoS ONE 8(10):e78214</translation>
     </message>
     <message>
-        <source>Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187</source>
-        <translation>Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187</translation>
+        <source>Stevens &amp; Parrish 1999, Science 284:798. Tested on ostriches by Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187: it does not convey their flexibility</source>
+        <translation>Stevens &amp; Parrish 1999, Science 284:798。Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187 以鸵鸟检验：该规则未能反映其灵活性</translation>
     </message>
     <message>
-        <source>Kambic et al. 2017, Front. Zool. 14:37</source>
-        <translation>Kambic et al. 2017, Front. Zool. 14:37</translation>
+        <source>Kambic, Biewener &amp; Pierce 2017, Front. Zool. 14:37</source>
+        <translation>Kambic, Biewener &amp; Pierce 2017, Front. Zool. 14:37</translation>
     </message>
     <message>
         <source>Rhea</source>
@@ -3040,12 +3160,12 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>已发表的规则</translation>
     </message>
     <message>
-        <source>seen in living animals</source>
-        <translation>见于现生动物</translation>
+        <source>half of the published rule</source>
+        <translation>已发表规则的一半</translation>
     </message>
     <message>
-        <source>facets may all but part, seen in living animals</source>
-        <translation>关节面几乎分离亦可，见于现生动物</translation>
+        <source>facets may all but part, seen in living turkeys</source>
+        <translation>关节面几乎分离亦可，见于现生火鸡</translation>
     </message>
     <message>
         <source>left zygapophyseal overlap %1 (minimum %2)</source>
@@ -3070,6 +3190,18 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>zygapophyseal overlap by area %1 left, %2 right (minimum %3)</source>
         <translation>关节面面积重叠左 %1、右 %2（最小 %3）</translation>
+    </message>
+    <message>
+        <source>left zygapophyseal overlap across the facet %1 (minimum %2)</source>
+        <translation>左侧关节面横向重叠 %1（最小 %2）</translation>
+    </message>
+    <message>
+        <source>right zygapophyseal overlap across the facet %1 (minimum %2)</source>
+        <translation>右侧关节面横向重叠 %1（最小 %2）</translation>
+    </message>
+    <message>
+        <source>zygapophyseal overlap across the facet %1 left, %2 right (minimum %3)</source>
+        <translation>关节面横向重叠左 %1、右 %2（最小 %3）</translation>
     </message>
     <message>
         <source>left facets interpenetrate by %1 (tolerated %2)</source>
@@ -3179,6 +3311,12 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <source>Not an engineering document; local codes and licensed practice decide.</source>
         <translation>并非工程文件；以当地规范和持证从业者的意见为准。</translation>
     </message>
+    <message numerus="yes">
+        <source>%n bytes</source>
+        <translation>
+            <numerusform>%n 字节</numerusform>
+        </translation>
+    </message>
     <message>
         <source>it is a folder</source>
         <translation>它是文件夹</translation>
@@ -3228,8 +3366,8 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>%1 元素</translation>
     </message>
     <message>
-        <source>it declares %1 %2, which need at least %3 bytes each, but only %4 bytes are left for them: it is damaged or cut short</source>
-        <translation>它声明有 %1 个%2，每个至少需要 %3 字节，但只剩 %4 字节：它已损坏或不完整</translation>
+        <source>it declares %1 %2, which need at least %3 each, but it has only %4 left for them: it is damaged or cut short</source>
+        <translation>它声明有 %1 个%2，每个至少需要 %3，但只剩 %4：它已损坏或不完整</translation>
     </message>
     <message>
         <source>its header names a type '%1', which PLY does not have</source>
@@ -3260,8 +3398,8 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>它的 JSON 不完整</translation>
     </message>
     <message>
-        <source>it says it is %1 bytes long, but has %2: it is cut short</source>
-        <translation>它自称长 %1 字节，实有 %2：它不完整</translation>
+        <source>it says it is %1 long, but has %2: it is cut short</source>
+        <translation>它自称长 %1，实有 %2：它不完整</translation>
     </message>
     <message>
         <source>its meshes are compressed (%1), which is not read here; export it without compression</source>
@@ -3696,6 +3834,66 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>%1；有一部分会没入地面 %2</translation>
     </message>
     <message>
+        <source>Ahead of the neck’s base there are %1 (%2 to %3) of head and neck: hulls of the bones at %4 kg/m³ for the head and %5 for the neck.</source>
+        <translation>颈根之前的头与颈共 %1（%2 至 %3）：骨骼凸包，头按 %4 kg/m³、颈按 %5 计。</translation>
+    </message>
+    <message>
+        <source>%1, neck at %2: on the whole the weight pulls the joints apart, and there is no evenness to tell.</source>
+        <translation>%1，颈部 %2：总体上重量把关节拉开，无均匀程度可言。</translation>
+    </message>
+    <message>
+        <source>%1, neck at %2: stress %3 on average, coefficient of variation %4 (%5 to %6); largest at %7, %8 times the average.</source>
+        <translation>%1，颈部 %2：应力平均 %3，变异系数 %4（%5 至 %6）；最大处为 %7，是平均值的 %8 倍。</translation>
+    </message>
+    <message>
+        <source>Present pose, joint by joint from the neck’s base: %1.</source>
+        <translation>当前姿态，自颈根起逐个关节：%1。</translation>
+    </message>
+    <message>
+        <source>Of these postures the stress is most even in this one: %1 (coefficient of variation %2).</source>
+        <translation>这些姿态中应力最均匀的是：%1（变异系数 %2）。</translation>
+    </message>
+    <message>
+        <source>Of these postures the stress is most even in this one: %1 (coefficient of variation %2); the error of the masses does not tell it apart from: %3.</source>
+        <translation>这些姿态中应力最均匀的是：%1（变异系数 %2）；以质量的误差，无法与以下姿态区分：%3。</translation>
+    </message>
+    <message>
+        <source>With every joint bent by the same share of its range it is most even in neutral, the neck at %1 (coefficient of variation %2).</source>
+        <translation>若每个关节都弯曲其活动范围的相同份额，则在中性位时最均匀，颈部 %1（变异系数 %2）。</translation>
+    </message>
+    <message>
+        <source>With every joint bent by the same share of its range it is most even at %1 of maximum dorsiflexion, the neck at %2 (coefficient of variation %3).</source>
+        <translation>若每个关节都弯曲其活动范围的相同份额，则在最大背屈的 %1 时最均匀，颈部 %2（变异系数 %3）。</translation>
+    </message>
+    <message>
+        <source>With every joint bent by the same share of its range it is most even at %1 of maximum ventriflexion, the neck at %2 (coefficient of variation %3).</source>
+        <translation>若每个关节都弯曲其活动范围的相同份额，则在最大腹屈的 %1 时最均匀，颈部 %2（变异系数 %3）。</translation>
+    </message>
+    <message>
+        <source>The error of the masses does not tell this apart from some postures with the neck anywhere from %1 to %2.</source>
+        <translation>以质量的误差，无法将其与颈部从 %1 到 %2 的某些姿态区分。</translation>
+    </message>
+    <message>
+        <source>In the present pose up to %1 act sideways or twist the neck, at %2; they are left out.</source>
+        <translation>当前姿态中最多有 %1 向侧面作用或扭转颈部，在 %2；未计入。</translation>
+    </message>
+    <message>
+        <source>Centrum and neural spines are measured at %1 of %2 joints and inferred at the others.</source>
+        <translation>%2 个关节中有 %1 个的椎体与神经棘为实测，其余为推断。</translation>
+    </message>
+    <message>
+        <source>One view: a joint is as strong as its usual load asks, so that the posture in which the stress is about even along the neck is the habitual one (Christian &amp; Heinrich 1998, Mitt. Mus. Naturkd. Berl. Geowiss. Reihe 1:73; Christian 2002, same series 5:271; Christian &amp; Dzemski 2007, Fossil Record 10:38). The force is the moment of head and neck over its lever plus the weight along the neck’s axis, the stress that force over the area of the centrum (formula from memory).</source>
+        <translation>一种观点：关节的强度恰如其惯常载荷所需，因此沿颈部应力大致均匀的姿态就是习惯姿态（Christian &amp; Heinrich 1998, Mitt. Mus. Naturkd. Berl. Geowiss. Reihe 1:73; Christian 2002，同一刊物 5:271; Christian &amp; Dzemski 2007, Fossil Record 10:38）。力等于头与颈的力矩除以力臂，再加上重量沿颈部轴线的分量；应力等于该力除以椎体面积（公式凭记忆）。</translation>
+    </message>
+    <message>
+        <source>The other view: nothing shows that animals prefer an even stress; one member stands for all muscles and ligaments, whose cross-sections are not known; what moving, feeding and every short posture ask of a joint is left out, and so is what zygapophyses and cartilage carry (common criticism, no source).</source>
+        <translation>另一种观点：没有证据表明动物偏好均匀的应力；一根受拉构件代表了全部肌肉与韧带，而它们的横截面未知；运动、取食及各种短暂姿态对关节的要求未计入，关节突与软骨所承担的也未计入（常见批评，无出处）。</translation>
+    </message>
+    <message>
+        <source>Stress is an estimate: masses are off by a fifth or more, and hulls of bones hold little of a neck’s flesh, so that forces are sooner too small than too large. How even it is does not depend on the total mass, only on how it is shared; the range given takes head and neck a fifth off against each other. The tension is taken to run along the neural spines, where a ligament is inferred (Tsuihiji 2004, J. Vert. Paleontol. 24:165), and under the centra where the neck leans back (program default, no source).</source>
+        <translation>应力是估计值：质量可能偏差五分之一或更多，而骨骼凸包几乎不含颈部的软组织，因此所得的力多半偏小而非偏大。均匀程度与总质量无关，只取决于质量的分配；所给范围取头与颈各反向偏差五分之一。假定拉力沿神经棘走行，那里推断有一条韧带（Tsuihiji 2004, J. Vert. Paleontol. 24:165）；颈部后仰时则在椎体之下（程序默认值，无出处）。</translation>
+    </message>
+    <message>
         <source>head height</source>
         <translation>头高</translation>
     </message>
@@ -3746,6 +3944,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>the specimen has no forefeet</source>
         <translation>标本没有前足</translation>
+    </message>
+    <message>
+        <source>%1 lacks what the chosen definition of horizontal asks for</source>
+        <translation>%1 缺少所选水平定义所需的内容</translation>
     </message>
     <message>
         <source>left hind foot</source>
@@ -3840,10 +4042,6 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>进步的泰坦巨龙类，González Riga 2011，An. Acad. Bras. Ciênc. 83:279</translation>
     </message>
     <message>
-        <source>Thulborn 1990, recalled, not verified</source>
-        <translation>Thulborn 1990，凭记忆，未核实</translation>
-    </message>
-    <message>
         <source>own choice</source>
         <translation>自选</translation>
     </message>
@@ -3870,6 +4068,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>The specimen has no dorsal vertebrae to place a heart under.</source>
         <translation>标本没有背椎，无法在其下安放心脏。</translation>
+    </message>
+    <message>
+        <source>Nothing is known of the size of the centrum or the neural spines at %1.</source>
+        <translation>%1 处椎体或神经棘的大小未知。</translation>
     </message>
     <message>
         <source>There are no measurements that could vary.</source>
@@ -3942,6 +4144,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>血压</translation>
     </message>
     <message>
+        <source>Joint stress along the neck</source>
+        <translation>沿颈部的关节应力</translation>
+    </message>
+    <message>
         <source>How high the head comes with the neck neutral, at the ends of its range and now.</source>
         <translation>颈部处于中性、范围两端以及当前时，头部有多高。</translation>
     </message>
@@ -3958,8 +4164,12 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>高度与坡度随测量误差和假设变动多少。</translation>
     </message>
     <message>
-        <source>The column of blood between heart and head.</source>
-        <translation>心脏与头部之间的血柱。</translation>
+        <source>The column of blood between heart and head, and what the heart has to give.</source>
+        <translation>心脏与头部之间的血柱，以及心脏须提供的压力。</translation>
+    </message>
+    <message>
+        <source>How hard each joint of the neck is pressed, and how even that is, in one posture and another.</source>
+        <translation>颈部每个关节在不同姿态中受压多大，以及是否均匀。</translation>
     </message>
     <message>
         <source>maximum dorsiflexion</source>
@@ -4032,16 +4242,20 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>假定心脏离地 %1，位于胸腔下部。</translation>
     </message>
     <message>
-        <source>%1: head %2 over the heart, %3 (%4 to %5).</source>
-        <translation>%1：头高于心脏 %2，%3（%4 至 %5）。</translation>
+        <source>%1: head %2 over the heart, column %3 (%4 to %5), at the heart %6.</source>
+        <translation>%1：头高于心脏 %2，血柱 %3（%4 至 %5），心脏处 %6。</translation>
     </message>
     <message>
-        <source>One view: the heart has to lift the whole column, on top of what the head itself needs; about 700 mmHg at the heart of an upright sauropod (Seymour &amp; Lillywhite 2000, Proc. R. Soc. B 267:1883).</source>
-        <translation>一种观点：心脏除满足头部所需外，还须托起整段血柱；直立的蜥脚类心脏处约 700 mmHg（Seymour &amp; Lillywhite 2000, Proc. R. Soc. B 267:1883）。</translation>
+        <source>At the heart %1 are added to the column for the perfusion of the head, as in giraffes (Aalkjær &amp; Wang 2021, Annu. Rev. Physiol. 83:1); what a sauropod needed is not known.</source>
+        <translation>心脏处另加 %1 用于头部灌注，与长颈鹿相同（Aalkjær &amp; Wang 2021, Annu. Rev. Physiol. 83:1）；蜥脚类所需未知。</translation>
     </message>
     <message>
-        <source>The other view: blood that falls back through the veins helps to lift the rest as in a siphon, so that the heart has to overcome friction alone; disputed (discussed in the same paper).</source>
-        <translation>另一种观点：经静脉回落的血液像虹吸一样帮助托起其余血液，心脏只须克服摩擦；尚有争议（同一论文中有讨论）。</translation>
+        <source>One view: the heart has to lift the whole column, on top of what the head itself needs; about 700 mmHg at the heart of an upright sauropod, a siphon not being feasible (Seymour &amp; Lillywhite 2000, Proc. R. Soc. B 267:1883; for giraffes Mitchell et al. 2006, J. Exp. Biol. 209:2515).</source>
+        <translation>一种观点：心脏除满足头部所需外，还须托起整段血柱；直立的蜥脚类心脏处约 700 mmHg，虹吸不可行（Seymour &amp; Lillywhite 2000, Proc. R. Soc. B 267:1883；关于长颈鹿见 Mitchell et al. 2006, J. Exp. Biol. 209:2515）。</translation>
+    </message>
+    <message>
+        <source>The other view: gravity acts on the blood going down as on the blood going up, as in a siphon, so that the heart has to overcome friction alone (Hicks &amp; Badeer 1989, Am. J. Physiol. 256:R567, and 1992, 262:R725; for sauropods Hughes et al. 2016, J. Exp. Biol. 219:1154).</source>
+        <translation>另一种观点：重力对下行与上行的血液作用相同，如同虹吸，心脏只须克服摩擦（Hicks &amp; Badeer 1989, Am. J. Physiol. 256:R567，以及 1992, 262:R725；关于蜥脚类见 Hughes et al. 2016, J. Exp. Biol. 219:1154）。</translation>
     </message>
     <message>
         <source>Bones tell heights, not pressures: the heart's place is assumed, and which view holds is not settled.</source>
@@ -4126,6 +4340,18 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>%1 would be %2 times as long as high</source>
         <translation>%1 的长将是高的 %2 倍</translation>
+    </message>
+    <message>
+        <source>the facet of %1 is 0 wide: nothing could lie on it</source>
+        <translation>%1 的关节面宽度为 0：其上无法有任何接触</translation>
+    </message>
+    <message>
+        <source>the facet of %1 would lie level with the centre of rotation</source>
+        <translation>%1 的关节面会与转动中心同高</translation>
+    </message>
+    <message>
+        <source>%1 %2 where the body plan has %3: as few of them are measured, the region comes out %4 times as long as in the plan</source>
+        <translation>%2 有 %1 节，而体型方案为 %3 节：由于其中测量的很少，该区段的长度为方案的 %4 倍</translation>
     </message>
     <message>
         <source>'%1' is not used for %2</source>
@@ -4226,6 +4452,18 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>swap the two lengths, or check their columns</source>
         <translation>请对调两个长度，或检查它们所在的列</translation>
+    </message>
+    <message>
+        <source>write a width above zero, leave the cell blank, or write 'facet length' 0 where the bone has no facet</source>
+        <translation>请写大于零的宽度，或将单元格留空；骨骼没有关节面时在“facet length”写 0</translation>
+    </message>
+    <message>
+        <source>write a height above zero, leave the cell blank, or write 'facet length' 0 where the bone has no facet</source>
+        <translation>请写大于零的高度，或将单元格留空；骨骼没有关节面时在“facet length”写 0</translation>
+    </message>
+    <message>
+        <source>write its measured total in a row 'neck', 'trunk', 'sacrum' or 'tail', or the lengths of more of its vertebrae</source>
+        <translation>请在“neck”、“trunk”、“sacrum”或“tail”一行写测得的总长，或写更多椎骨的长度</translation>
     </message>
     <message>
         <source>check length and cotyle height for a slip of the decimal point</source>
@@ -4444,8 +4682,89 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>角度以度计，自中性位起，背屈、向左与左侧抬起为正；左与右：关节面重叠</translation>
     </message>
     <message>
+        <source>assesses every joint of a pose by its bones</source>
+        <translation>评估一个姿态中的每个关节，以骨骼为准</translation>
+    </message>
+    <message>
+        <source>a named pose instead of the present one</source>
+        <translation>用某个命名姿态代替当前姿态</translation>
+    </message>
+    <message>
+        <source>bones that collide count too; sculpts them first</source>
+        <translation>骨骼相撞也算在内；先要塑形骨骼</translation>
+    </message>
+    <message>
+        <source>every joint, for machines</source>
+        <translation>每个关节，供机器读取</translation>
+    </message>
+    <message>
+        <source>Findings are sorted worst first. Exit 1 when a joint is out of range, or with --contact when bones
+interpenetrate deeper than is tolerated. Assumptions that are given stand for this run only; those of the
+project hold for the rest.
+</source>
+        <translation>判定结果从最差的排起。有关节超出活动范围，或用 --contact 时骨骼相互嵌入超过容许深度，
+则退出码为 1。给出的假设只对这一次运行有效；其余仍用项目的假设。
+</translation>
+    </message>
+    <message>
+        <source>minimum zygapophyseal overlap, a share from 0 to 1; published rule 0.5</source>
+        <translation>关节突最小重叠，0 到 1 的份额；已发表的规则为 0.5</translation>
+    </message>
+    <message>
+        <source>what that share is taken of</source>
+        <translation>该份额按什么计算</translation>
+    </message>
+    <message>
+        <source>cartilage in neck, trunk and tail, % of the centrum's length</source>
+        <translation>颈部、躯干和尾部的软骨，占椎体长度的百分比</translation>
+    </message>
+    <message>
+        <source>how far bones settle when they turn, % of the cartilage's thickness</source>
+        <translation>骨骼转动时沉降多少，占软骨厚度的百分比</translation>
+    </message>
+    <message>
+        <source>what the neutral articulation asks for</source>
+        <translation>中性关节位所要求的条件</translation>
+    </message>
+    <message>
+        <source>what the slope of a vertebra is measured by</source>
+        <translation>椎骨倾角的量取依据</translation>
+    </message>
+    <message>
+        <source>a share</source>
+        <translation>份额</translation>
+    </message>
+    <message>
+        <source>percent</source>
+        <translation>百分数</translation>
+    </message>
+    <message>
         <source>ranges are of bare bones: they may be off by 5 degrees a joint, and soft tissue may lessen them</source>
         <translation>活动范围只依据裸骨：每个关节可能相差 5 度，软组织还可能使其减小</translation>
+    </message>
+    <message>
+        <source>--span: '%1' does not name two bones of the specimen, such as C2-C13</source>
+        <translation>--span：“%1”没有指出标本的两块骨骼，例如 C2-C13</translation>
+    </message>
+    <message>
+        <source>--span: nothing moves between %1</source>
+        <translation>--span：%1 之间没有可动的关节</translation>
+    </message>
+    <message>
+        <source>%1 comes before any --joint or --span; name the joint first</source>
+        <translation>%1 出现在任何 --joint 或 --span 之前；请先指出关节</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>度</translation>
+    </message>
+    <message>
+        <source>nothing to bend: add --joint C6-C7 or --span C2-C13 and an angle</source>
+        <translation>没有可弯曲的：请加上 --joint C6-C7 或 --span C2-C13 和一个角度</translation>
+    </message>
+    <message>
+        <source>%1 has no angle: add --dorsiflexion, --lateral or --torsion with degrees</source>
+        <translation>%1 没有角度：请加上 --dorsiflexion、--lateral 或 --torsion 及度数</translation>
     </message>
     <message>
         <source>warning: %1: no joint of it has a range for %2; the turn is shared evenly</source>
@@ -4466,8 +4785,149 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>已弯曲当前姿态</translation>
     </message>
     <message>
+        <source>turns joints of a pose and writes the project anew</source>
+        <translation>转动一个姿态的关节，并写出新的项目</translation>
+    </message>
+    <message>
+        <source>the joint that the following angles are for; may be repeated</source>
+        <translation>其后各角度所属的关节；可重复给出</translation>
+    </message>
+    <message>
+        <source>instead of a joint: all joints between two bones; may be repeated</source>
+        <translation>代替单个关节：两块骨骼之间的全部关节；可重复给出</translation>
+    </message>
+    <message>
+        <source>dorsiflexion from neutral; limbs: flexion</source>
+        <translation>自中性位的背屈；四肢：屈曲</translation>
+    </message>
+    <message>
+        <source>left lateral flexion; limbs: abduction</source>
+        <translation>向左侧屈；四肢：外展</translation>
+    </message>
+    <message>
+        <source>axial rotation, left side up; limbs: rotation</source>
+        <translation>轴向旋转，左侧抬起；四肢：旋转</translation>
+    </message>
+    <message>
+        <source>starts from a named pose</source>
+        <translation>从某个命名姿态开始</translation>
+    </message>
+    <message>
+        <source>the project to write</source>
+        <translation>要写出的项目</translation>
+    </message>
+    <message>
+        <source>--joint sets an angle, and leaves the joint's other angles. --span adds the turn to what is there, shared in
+proportion to each joint's range. The result becomes the present pose; with --pose it also replaces the named
+one. A pose out of range is written all the same: the verdicts are printed, and assess judges it.
+</source>
+        <translation>--joint 设定一个角度，该关节的其他角度不变。--span 把转角加在已有的角度上，按各关节的活动范围成比例分配。
+结果成为当前姿态；用 --pose 时也取代所指的命名姿态。超出活动范围的姿态照样写出：会打印判定，
+并由 assess 评估。
+</translation>
+    </message>
+    <message>
+        <source>head at least H metres high</source>
+        <translation>头部至少高 H 米</translation>
+    </message>
+    <message>
+        <source>line from the neck's base to its end at least A degrees to the horizontal</source>
+        <translation>颈根到颈部末端的连线与水平至少成 A 度</translation>
+    </message>
+    <message>
+        <source>hindmost cervical at least A degrees to the horizontal</source>
+        <translation>最后一节颈椎与水平至少成 A 度</translation>
+    </message>
+    <message>
+        <source>snout reaches the ground D metres ahead of the forefeet</source>
+        <translation>吻端在前足之前 D 米处触地</translation>
+    </message>
+    <message>
+        <source>head reaches H metres high, D metres ahead of the forefeet</source>
+        <translation>头部在前足之前 D 米处达到 H 米高</translation>
+    </message>
+    <message>
+        <source>base of the tail within A degrees of level</source>
+        <translation>尾根与水平相差不超过 A 度</translation>
+    </message>
+    <message>
+        <source>%1: '%2' is not a distance and a height in metres with a comma between, such as 2,3.5</source>
+        <translation>%1：“%2”不是以逗号隔开的距离与高度（米），例如 2,3.5</translation>
+    </message>
+    <message>
+        <source>metres ahead</source>
+        <translation>向前的米数</translation>
+    </message>
+    <message>
+        <source>metres of height</source>
+        <translation>高度的米数</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>米</translation>
+    </message>
+    <message>
+        <source>turns a slope of the neck into an upper bound</source>
+        <translation>把颈部坡度变为上限</translation>
+    </message>
+    <message>
+        <source>who claims it</source>
+        <translation>提出论断者</translation>
+    </message>
+    <message>
+        <source>%1: one claim at a time, or none for those of the project</source>
+        <translation>%1：一次只能给一个论断，或不给而用项目中的论断</translation>
+    </message>
+    <message>
+        <source>--at-most goes with --neck-slope-deg or --neck-base-deg</source>
+        <translation>--at-most 须与 --neck-slope-deg 或 --neck-base-deg 同用</translation>
+    </message>
+    <message>
+        <source>--source goes with a claim</source>
+        <translation>--source 须与一个论断同用</translation>
+    </message>
+    <message>
         <source>further joints: %1</source>
         <translation>其他关节：%1</translation>
+    </message>
+    <message>
+        <source>the project holds no claims; name one, such as --head-height-m 8.5 (zygapose help claim)</source>
+        <translation>该项目没有论断；请给出一个，例如 --head-height-m 8.5（zygapose help claim）</translation>
+    </message>
+    <message>
+        <source>--out goes with one claim, whose pose is written</source>
+        <translation>--out 须与一个论断同用，写出的是该论断的姿态</translation>
+    </message>
+    <message>
+        <source>takes trunk and limbs from a named pose</source>
+        <translation>从某个命名姿态取躯干和四肢</translation>
+    </message>
+    <message>
+        <source>writes the project with the pose that shows it, and the claim in its list</source>
+        <translation>写出项目，带有显示该论断的姿态，并把论断列入其中</translation>
+    </message>
+    <message>
+        <source>the answer for machines</source>
+        <translation>供机器读取的答案</translation>
+    </message>
+    <message>
+        <source>tells whether a claim is within range, what stops it and what it would take</source>
+        <translation>说明一个论断是否在活动范围内、受什么限制以及需要什么条件</translation>
+    </message>
+    <message>
+        <source>Without a claim those of the project are answered. Trunk, limbs and feet stay as posed; neck, head and tail bend
+up and down only, each joint inside its range. Heights are the snout's. The answer has the most that is within
+range, the joints that stop it, worst first, the minimum overlap and the cartilage in the neck (or tail) at
+which the answer changes with everything else as it is, and how many joints are near limit in the pose that
+shows it. With --out a claim out of range writes the nearest pose; with --pose it also replaces the named one.
+Exit 1: out of range, with several claims any of them.
+</source>
+        <translation>不给论断时回答项目中的论断。躯干、四肢和足保持原姿态；颈、头和尾只上下弯曲，每个关节都在其活动范围内。
+高度为吻端的高度。答案包括活动范围内的最大值、限制它的关节（从最差的排起）、其他条件不变时使答案改变的
+最小重叠与颈部（或尾部）软骨，以及在显示它的姿态中接近极限的关节数。用 --out 时，超出范围的论断写出
+最接近的姿态；用 --pose 时也取代所指的命名姿态。
+退出码 1：超出活动范围；有多个论断时为其中任何一个超出。
+</translation>
     </message>
     <message>
         <source>difference</source>
@@ -4476,6 +4936,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>unit</source>
         <translation>单位</translation>
+    </message>
+    <message>
+        <source>deg</source>
+        <translation>度</translation>
     </message>
     <message>
         <source>no joint differs</source>
@@ -4490,12 +4954,100 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>%1：关节超出活动范围 %2，接近极限 %3，在活动范围内 %4，未评估 %5</translation>
     </message>
     <message>
+        <source>two files can be compared, not more</source>
+        <translation>最多可以比较两个文件</translation>
+    </message>
+    <message>
+        <source>name two poses (--first NAME --second NAME) or give two files</source>
+        <translation>请指出两个姿态（--first NAME --second NAME）或给出两个文件</translation>
+    </message>
+    <message>
+        <source>tells how two poses, or two sets of assumptions, differ</source>
+        <translation>说明两个姿态或两组假设有何不同</translation>
+    </message>
+    <message>
+        <source>a named pose, or present, which it is unless said otherwise</source>
+        <translation>一个命名姿态，或 present（当前姿态），未另说明时即为后者</translation>
+    </message>
+    <message>
+        <source>the other one, likewise</source>
+        <translation>另一个，同上</translation>
+    </message>
+    <message>
+        <source>the differences for machines</source>
+        <translation>供机器读取的差别</translation>
+    </message>
+    <message>
+        <source>With two files the animals must have the same joints; each pose is judged under its own file's assumptions, so
+two files that differ in nothing else compare two sets of assumptions.
+</source>
+        <translation>给出两个文件时，两只动物须有相同的关节；每个姿态按各自文件的假设判定，
+因此其他方面都相同的两个文件比较的是两组假设。
+</translation>
+    </message>
+    <message>
+        <source>millimetres</source>
+        <translation>毫米</translation>
+    </message>
+    <message>
         <source>%1 needs --watertight</source>
         <translation>%1 需要 --watertight</translation>
     </message>
     <message>
         <source>%1 long, %2 wide, %3 high</source>
         <translation>长 %1，宽 %2，高 %3</translation>
+    </message>
+    <message>
+        <source>making surfaces</source>
+        <translation>正在生成曲面</translation>
+    </message>
+    <message>
+        <source>writes the posed bones as meshes</source>
+        <translation>把摆好姿态的骨骼写成网格</translation>
+    </message>
+    <message>
+        <source>its ending sets the format: glb, gltf, obj, ply, stl or dae</source>
+        <translation>扩展名决定格式：glb、gltf、obj、ply、stl 或 dae</translation>
+    </message>
+    <message>
+        <source>all bones as one mesh</source>
+        <translation>全部骨骼合为一个网格</translation>
+    </message>
+    <message>
+        <source>all bones as one closed surface, to sculpt on</source>
+        <translation>全部骨骼成为一个封闭曲面，供雕塑之用</translation>
+    </message>
+    <message>
+        <source>detail of the closed surface; a two-thousandth of the animal unless said otherwise</source>
+        <translation>封闭曲面的细节；未另说明时为动物长度的两千分之一</translation>
+    </message>
+    <message>
+        <source>joints of the closed surface are filled where cartilage was</source>
+        <translation>封闭曲面的关节在有软骨处填满</translation>
+    </message>
+    <message>
+        <source>also an envelope of the thickness saved in the project: a guide, not anatomy</source>
+        <translation>另加一个包络，厚度为项目中所存：只是参考，并非解剖</translation>
+    </message>
+    <message>
+        <source>about so many a bone, 12000 unless said otherwise; with --watertight in all, 300000</source>
+        <translation>每块骨骼约有这么多三角形，未另说明时为 12000；用 --watertight 时为总数，300000</translation>
+    </message>
+    <message>
+        <source>metres unless said otherwise; glTF is always in metres</source>
+        <translation>未另说明时为米；glTF 总以米计</translation>
+    </message>
+    <message>
+        <source>z unless said otherwise; glTF is always y up</source>
+        <translation>未另说明时为 z；glTF 总是 y 轴向上</translation>
+    </message>
+    <message>
+        <source>In glTF and COLLADA nodes are named by bone and nested as the joints are; OBJ has an object a bone; PLY and STL
+hold a single mesh; a body guide then goes into a file beside it. Z up: x forward, y left. Y up: z forward, x left.
+</source>
+        <translation>glTF 和 COLLADA 中，节点以骨骼命名并按关节嵌套；OBJ 中每块骨骼一个对象；PLY 和 STL 只容一个网格；
+体形参考则写入旁边的另一个文件。Z 向上：x 向前，y 向左。Y 向上：z 向前，x 向左。
+</translation>
     </message>
     <message>
         <source>%1 triangles, %2 vertices, closed</source>
@@ -4540,6 +5092,36 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>left as found:</source>
         <translation>保持原样：</translation>
+    </message>
+    <message>
+        <source>tells what a mesh file holds and what cleaning it takes</source>
+        <translation>说明一个网格文件的内容以及清理它需要什么</translation>
+    </message>
+    <message>
+        <source>the file's unit; guessed from its size unless said</source>
+        <translation>文件的单位；未给出时由大小推测</translation>
+    </message>
+    <message>
+        <source>everything, for machines</source>
+        <translation>全部内容，供机器读取</translation>
+    </message>
+    <message>
+        <source>The file is read by a process of its own with limits on time and memory, and is not changed.
+</source>
+        <translation>文件由单独的进程读取，时间与内存受限，文件不会被改动。
+</translation>
+    </message>
+    <message>
+        <source>--joint: %1 does not move</source>
+        <translation>--joint：%1 不可动</translation>
+    </message>
+    <message>
+        <source>--joint: there is no joint %1; a joint is named like C6-C7, Ca1-Ca2, hip.L or jaw</source>
+        <translation>--joint：没有关节 %1；关节的名称如 C6-C7、Ca1-Ca2、hip.L 或 jaw</translation>
+    </message>
+    <message>
+        <source>--joint: there is no joint %1; near it are %2</source>
+        <translation>--joint：没有关节 %1；相近的有 %2</translation>
     </message>
     <message>
         <source>limit (%1)</source>
@@ -4608,12 +5190,45 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>忽略相邻骨骼的相撞；用 --contact 计入</translation>
     </message>
     <message>
+        <source>(Kuznetsov &amp; Tereschenko 2010; Cobley et al. 2013; Hutson &amp; Hutson 2012)</source>
+        <translation>（Kuznetsov &amp; Tereschenko 2010；Cobley et al. 2013；Hutson &amp; Hutson 2012）</translation>
+    </message>
+    <message>
         <source>degrees from neutral in the direction named, one motion at a time; the side named rises in axial rotation</source>
         <translation>自中性位起沿所示方向的度数，一次一种运动；轴向旋转时所示一侧抬起</translation>
     </message>
     <message>
-        <source>warning: %1</source>
-        <translation>警告：%1</translation>
+        <source>tells how far each joint goes and what stops it</source>
+        <translation>说明每个关节能转多远以及受什么限制</translation>
+    </message>
+    <message>
+        <source>one joint instead of the whole column; may be given again</source>
+        <translation>单个关节，代替整个脊柱；可重复给出</translation>
+    </message>
+    <message>
+        <source>other motions as in the present pose instead of neutral</source>
+        <translation>其他运动取当前姿态的角度，而不取中性位</translation>
+    </message>
+    <message>
+        <source>the same with a named pose</source>
+        <translation>同上，用某个命名姿态</translation>
+    </message>
+    <message>
+        <source>neighbouring bones stop each other too; sculpts them first</source>
+        <translation>相邻骨骼也相互阻挡；先要塑形骨骼</translation>
+    </message>
+    <message>
+        <source>for machines</source>
+        <translation>供机器读取</translation>
+    </message>
+    <message>
+        <source>Each limit is measured from neutral in the direction it is named after, in degrees; one motion moves while
+the other two stay. torsion_left of the JSON is axial rotation with the left side up. Neck and tail at their
+extremes take every joint to its own limit from neutral, the rest of the animal as it stands.
+</source>
+        <translation>每个限度都自中性位起，沿其名称所示的方向以度计；一种运动变化时另外两种不变。JSON 中的 torsion_left 为
+左侧抬起的轴向旋转。颈部与尾部到极限时，每个关节都到其自中性位起的限度，动物的其余部分保持原状。
+</translation>
     </message>
     <message>
         <source>the table has one fault; nothing was written</source>
@@ -4628,6 +5243,22 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>%1 bones, %2 preserved; %3 cells measured, %4 inferred and marked with their rule</source>
         <translation>%1 块骨骼，%2 块已保存；%3 个单元格为实测，%4 个为推断并注明其规则</translation>
+    </message>
+    <message>
+        <source>builds a whole animal from a measurement table, blanks inferred and marked</source>
+        <translation>由测量表建成整只动物，空格由推断补出并加标记</translation>
+    </message>
+    <message>
+        <source>prints the summary for machines</source>
+        <translation>供机器读取的概要</translation>
+    </message>
+    <message>
+        <source>The animal stands in its neutral articulation, saved as the pose 'neutral standing'. Every fault of the table
+is told with line and column; warnings do not stop the work.
+</source>
+        <translation>动物以中性关节位站立，存为姿态“neutral standing”。表中每处错误都以行和列指出；
+警告不会使工作停止。
+</translation>
     </message>
     <message>
         <source>An estimate, not an engineering document.</source>
@@ -4666,6 +5297,56 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>%1的平衡：质心离地 %2</translation>
     </message>
     <message>
+        <source>--density: '%1' is not a part and its density; write neck=600, one of %2</source>
+        <translation>--density：“%1”不是部位及其密度；请写成 neck=600 的样子，部位为以下之一：%2</translation>
+    </message>
+    <message>
+        <source>%1 needs a %2</source>
+        <translation>%1 需要 %2</translation>
+    </message>
+    <message>
+        <source>give both --humerus-mm and --femur-mm, the minimum circumferences of the shafts, or a project</source>
+        <translation>请同时给出 --humerus-mm 和 --femur-mm（骨干最小周长），或给出一个项目</translation>
+    </message>
+    <message>
+        <source>%1 and a project do not go together: the project has its own circumferences</source>
+        <translation>%1 与项目不能同用：项目有自己的周长</translation>
+    </message>
+    <message>
+        <source>mass as a range, from two circumferences or from the body's volume, and balance</source>
+        <translation>质量的范围，由两个周长或由身体体积得出；以及平衡</translation>
+    </message>
+    <message>
+        <source>minimum shaft circumference of the humerus; without a file</source>
+        <translation>肱骨骨干最小周长；不给文件时使用</translation>
+    </message>
+    <message>
+        <source>minimum shaft circumference of the femur; without a file</source>
+        <translation>股骨骨干最小周长；不给文件时使用</translation>
+    </message>
+    <message>
+        <source>balance of a named pose</source>
+        <translation>某个命名姿态的平衡</translation>
+    </message>
+    <message>
+        <source>kg/m3 of head, neck, trunk, tail, fore_limbs or hind_limbs; may be repeated</source>
+        <translation>head、neck、trunk、tail、fore_limbs 或 hind_limbs 的 kg/m3；可重复给出</translation>
+    </message>
+    <message>
+        <source>prints the figures for machines</source>
+        <translation>供机器读取的数值</translation>
+    </message>
+    <message>
+        <source>Every mass is an estimate and given with its low and high. Circumferences: Campione &amp; Evans 2012, mean error
+25.63 %. Volume: convex hulls around the bones x 1.21 x density (Sellers et al. 2012), error 20 % (Brassey &amp;
+Sellers 2014). Balance is told of the pose as it stands; this is not an engineering document.
+</source>
+        <translation>每个质量都是估计，连同其低值与高值给出。周长：Campione &amp; Evans 2012，平均误差 25.63 %。
+体积：骨骼的凸包 x 1.21 x 密度（Sellers et al. 2012），误差 20 %（Brassey &amp; Sellers 2014）。
+平衡就现有姿态而言；这不是工程文件。
+</translation>
+    </message>
+    <message>
         <source>%1: all joints at neutral, standing</source>
         <translation>%1：全部关节处于中性位，站立</translation>
     </message>
@@ -4684,6 +5365,133 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>%1；关节面中心相距最远处为 %2，相距 %3</translation>
     </message>
     <message>
+        <source>nothing to do: add --out FILE2.zyga for the project at neutral, or --json</source>
+        <translation>没有要做的事：请加上 --out FILE2.zyga 以写出中性位的项目，或加上 --json</translation>
+    </message>
+    <message>
+        <source>--out: the name is empty; write --out FILE2.zyga</source>
+        <translation>--out：名称为空；请写 --out FILE2.zyga</translation>
+    </message>
+    <message>
+        <source>brings every joint to osteological neutral pose (ONP) and stands the animal on the ground</source>
+        <translation>使每个关节回到骨学中性姿态（ONP），并让动物站在地面上</translation>
+    </message>
+    <message>
+        <source>the project to write; may be left out with --json</source>
+        <translation>要写出的项目；用 --json 时可省略</translation>
+    </message>
+    <message>
+        <source>how each joint with facets comes to rest, for machines</source>
+        <translation>每个有关节面的关节如何归位，供机器读取</translation>
+    </message>
+    <message>
+        <source>The present pose becomes all angles zero, with shoulders and hips turned so that the feet stand; assumptions
+that are given are written into the project, because the bones stand by them. Named poses stay.
+In JSON: residual_mm is how far the facets stay from centred, cartilage_turn_deg how far the cartilage of
+thickness t_mm turns the joint dorsally, h_mm the facets' height over the centre of rotation.
+</source>
+        <translation>当前姿态的所有角度变为零，肩与髋则转到使脚站住；给出的假设写入项目，因为骨骼据此站立。
+命名姿态不变。
+JSON 中：residual_mm 为关节面偏离居中的距离，cartilage_turn_deg 为厚度 t_mm 的软骨使关节向背侧转动的角度，
+h_mm 为关节面高出旋转中心的高度。
+</translation>
+    </message>
+    <message>
+        <source>pixels</source>
+        <translation>像素</translation>
+    </message>
+    <message>
+        <source>--view: a person at eye height cannot look from above; choose another view or leave out the lens</source>
+        <translation>--view：位于视高的人不能从上方看；请选另一个视图或去掉镜头</translation>
+    </message>
+    <message>
+        <source>horizon at row %1 of %2</source>
+        <translation>地平线位于第 %1 行（共 %2 行）</translation>
+    </message>
+    <message>
+        <source>horizon outside the picture</source>
+        <translation>地平线在画面之外</translation>
+    </message>
+    <message>
+        <source>lens %1 (picture %2 wide), eye at %3, %4 from the middle of the animal, %5</source>
+        <translation>镜头 %1（画幅宽 %2），视高 %3，距动物中部 %4，%5</translation>
+    </message>
+    <message>
+        <source>some of the animal is outside the picture; a greater distance shows more</source>
+        <translation>动物的一部分在画面之外；增大距离可显示更多</translation>
+    </message>
+    <message>
+        <source>--passes: '%1' is not among %2; put commas between them</source>
+        <translation>--passes：“%1”不在 %2 之中；各项之间用逗号隔开</translation>
+    </message>
+    <message>
+        <source>wrote %1, %2 x %3 pixels</source>
+        <translation>已写入 %1，%2 x %3 像素</translation>
+    </message>
+    <message>
+        <source>wrote %1, white at %2 from the eye, black at %3</source>
+        <translation>已写入 %1，白色距眼睛 %2，黑色 %3</translation>
+    </message>
+    <message>
+        <source>--out: %1 must end in .png</source>
+        <translation>--out：%1 的扩展名须为 .png</translation>
+    </message>
+    <message>
+        <source>draws the posed skeleton, the same bytes every time</source>
+        <translation>绘制摆好姿态的骨架，每次得到相同的字节</translation>
+    </message>
+    <message>
+        <source>left, right, dorsal, cranial, caudal or three-quarter</source>
+        <translation>left、right、dorsal、cranial、caudal 或 three-quarter</translation>
+    </message>
+    <message>
+        <source>the picture to write</source>
+        <translation>要写出的图片</translation>
+    </message>
+    <message>
+        <source>1600 unless said otherwise; the height follows from the animal</source>
+        <translation>未另说明时为 1600；高度由动物而定</translation>
+    </message>
+    <message>
+        <source>no background: bones and their shadow alone</source>
+        <translation>没有背景：只有骨骼及其投影</translation>
+    </message>
+    <message>
+        <source>in perspective, focal length for a picture 36 mm wide; 50 unless said otherwise</source>
+        <translation>透视画面，焦距按画幅宽 36 毫米计；未另说明时为 50</translation>
+    </message>
+    <message>
+        <source>of the eye over the ground, 1.6 unless said otherwise; the camera is level</source>
+        <translation>眼睛离地的高度，未另说明时为 1.6；相机保持水平</translation>
+    </message>
+    <message>
+        <source>looks from this side: 0 from in front, 90 from the left</source>
+        <translation>从这一侧看：0 自前方，90 自左侧</translation>
+    </message>
+    <message>
+        <source>from the eye to the middle of the animal; else as near as shows all</source>
+        <translation>从眼睛到动物中部的距离；未给出时取能显示全部的最近处</translation>
+    </message>
+    <message>
+        <source>draws the horizon behind the animal</source>
+        <translation>在动物背后画出地平线</translation>
+    </message>
+    <message>
+        <source>shaded,shadow,outline,depth,direction,bones,evidence: each a picture of its own</source>
+        <translation>shaded,shadow,outline,depth,direction,bones,evidence：每项各为一张图片</translation>
+    </message>
+    <message>
+        <source>Preserved bones are warm, mirrored ones darker, inferred ones grey. Any option of the lens makes a
+perspective picture of 3:2 in which upright things stay upright. Passes lie exactly over each other and are
+written as FILE-shaded.png and so on; FILE-bones.csv tells which colour is which bone. Their alpha is the
+bones' cover. The direction pass is a normals pass: red right, green up, blue towards the eye.
+</source>
+        <translation>已保存的骨骼为暖色，镜像的较暗，推断的为灰色。给出任何镜头选项都得到 3:2 的透视画面，
+其中竖直之物保持竖直。各分层彼此完全重合，写成 FILE-shaded.png 等；FILE-bones.csv 说明何种颜色
+对应哪块骨骼。其 alpha 为骨骼的覆盖率。direction 分层为法线：红朝右，绿朝上，蓝朝向眼睛。
+</translation>
+    </message>
+    <message>
         <source>--pose: there is no pose '%1'; the project has no named poses</source>
         <translation>--pose：没有姿态“%1”；这个项目没有命名的姿态</translation>
     </message>
@@ -4692,8 +5500,32 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>--pose：没有姿态“%1”；有 %2</translation>
     </message>
     <message>
-        <source>wrote %1</source>
-        <translation>已写入 %1</translation>
+        <source>--bone: there is no bone %1; a bone is named like skull, C7, Ca30 or metatarsal3.L</source>
+        <translation>--bone：没有骨骼 %1；骨骼的名称如 skull、C7、Ca30 或 metatarsal3.L</translation>
+    </message>
+    <message>
+        <source>--point: %1 has no landmark '%2'; it has %3</source>
+        <translation>--point：%1 没有标志点“%2”；它有 %3</translation>
+    </message>
+    <message>
+        <source>--base: %1 does not carry %2</source>
+        <translation>--base：%1 并不承载 %2</translation>
+    </message>
+    <message>
+        <source>--bone: no joint that could turn carries %1</source>
+        <translation>--bone：没有可转动的关节承载 %1</translation>
+    </message>
+    <message>
+        <source>--to: '%1' is not three numbers with commas between, such as 4.2,0,0.3</source>
+        <translation>--to：“%1”不是以逗号隔开的三个数，例如 4.2,0,0.3</translation>
+    </message>
+    <message>
+        <source>--gaze: '%1' is not three numbers with commas between, such as 1,0,-0.5, nor the word keep</source>
+        <translation>--gaze：“%1”不是以逗号隔开的三个数，例如 1,0,-0.5，也不是 keep</translation>
+    </message>
+    <message>
+        <source>--gaze: 0,0,0 is no direction</source>
+        <translation>--gaze：0,0,0 不是方向</translation>
     </message>
     <message>
         <source>%1, %2, %3 m</source>
@@ -4726,6 +5558,90 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>gaze off by %1</source>
         <translation>视线偏差 %1</translation>
+    </message>
+    <message>
+        <source>brings a bone to a point inside the joints' ranges and writes the project anew</source>
+        <translation>使一块骨骼在关节的活动范围内到达一点，并写出新的项目</translation>
+    </message>
+    <message>
+        <source>what is brought there: skull, C7, Ca30, metatarsal3.L</source>
+        <translation>要到达的骨骼：skull、C7、Ca30、metatarsal3.L</translation>
+    </message>
+    <message>
+        <source>the point in metres: x forwards, y left, z up from the ground</source>
+        <translation>以米计的点：x 向前，y 向左，z 自地面向上</translation>
+    </message>
+    <message>
+        <source>the bone's landmark that goes there; the snout of a skull by itself</source>
+        <translation>到达该点的标志点；头骨未另说明时为吻端</translation>
+    </message>
+    <message>
+        <source>direction the bone shall face; keep: head orientation as it is</source>
+        <translation>骨骼应朝的方向；keep：保持头部的现有朝向</translation>
+    </message>
+    <message>
+        <source>even (each joint gives the same share of its range) or base</source>
+        <translation>even（每个关节给出自身范围的相同份额）或 base</translation>
+    </message>
+    <message>
+        <source>allows beyond limits; the joints out of range are named</source>
+        <translation>允许越过限度；超出活动范围的关节会被指出</translation>
+    </message>
+    <message>
+        <source>joints that stay as they are</source>
+        <translation>保持不变的关节</translation>
+    </message>
+    <message>
+        <source>the joint the bend begins at; else the base of neck, tail or limb</source>
+        <translation>弯曲开始的关节；未给出时为颈、尾或肢的根部</translation>
+    </message>
+    <message>
+        <source>Without --point the snout, chin or sole of the bone is meant where it has one, else its middle. The target comes
+before the orientation, the orientation before the even bend. Where the point can't be had the nearest pose within
+range is written, with what it falls short and the joints that stop it, worst first. The result becomes the present
+pose; with --pose it also replaces the named one. Exit 1: the point is missed by more than 1 mm.
+</source>
+        <translation>不给 --point 时，有吻端、下颌前端或足底的骨骼取该处，否则取骨骼中部。目标先于朝向，朝向先于均匀弯曲。
+到不了该点时，写出活动范围内最接近的姿态，并说明所差的距离与限制它的关节（从最差的排起）。
+结果成为当前姿态；用 --pose 时也取代所指的命名姿态。退出码 1：与该点相差超过 1 毫米。
+</translation>
+    </message>
+    <message>
+        <source>--out: %1 must end in .pdf or .html</source>
+        <translation>--out：%1 的扩展名须为 .pdf 或 .html</translation>
+    </message>
+    <message>
+        <source>--numbers: %1 must end in .csv or .json</source>
+        <translation>--numbers：%1 的扩展名须为 .csv 或 .json</translation>
+    </message>
+    <message>
+        <source>writes a report on the pose and the project's claims that others can check</source>
+        <translation>写出关于姿态与项目论断的报告，供他人核查</translation>
+    </message>
+    <message>
+        <source>the report</source>
+        <translation>报告</translation>
+    </message>
+    <message>
+        <source>its numbers as a table</source>
+        <translation>其数值的表格</translation>
+    </message>
+    <message>
+        <source>one page: the project's claims and what they rest on</source>
+        <translation>单页：项目的论断及其依据</translation>
+    </message>
+    <message>
+        <source>without heights, reach, ranges and pressure</source>
+        <translation>不含高度、可达、范围与血压</translation>
+    </message>
+    <message>
+        <source>Pose with a traced picture, findings, claims, specimen, evidence and sources, assumptions, limits of the
+neck, studies, mass and balance, angles, cautions. There is no clock in it: the same project gives the same
+bytes.
+</source>
+        <translation>姿态及绘制的图片、判定结果、论断、标本、证据与出处、假设、颈部的限度、研究、质量与平衡、角度、注意事项。
+其中没有时间：同一项目给出相同的字节。
+</translation>
     </message>
     <message>
         <source>there is no verb '%1'; there are %2</source>
@@ -4806,6 +5722,143 @@ zygapose VERB ...       批处理，不需要显示器
         <translation>%1：该动物没有 %2</translation>
     </message>
     <message>
+        <source>puts bone scans in the place of sculpted bones</source>
+        <translation>把骨骼扫描放到塑形骨骼的位置</translation>
+    </message>
+    <message>
+        <source>which bone the file is, once a file in order; guessed from its name unless said</source>
+        <translation>文件是哪块骨骼，按文件顺序每个给一次；未给出时由名称推测</translation>
+    </message>
+    <message>
+        <source>the files' unit; guessed from size unless said</source>
+        <translation>各文件的单位；未给出时由大小推测</translation>
+    </message>
+    <message>
+        <source>bone,landmark,x (mm),y (mm),z (mm) in the axes of the scans</source>
+        <translation>bone,landmark,x (mm),y (mm),z (mm)，按扫描的坐标轴</translation>
+    </message>
+    <message>
+        <source>what the landmarks measure goes into the table: bones around the scans follow</source>
+        <translation>标志点量得的值写入表格：扫描周围的骨骼随之改变</translation>
+    </message>
+    <message>
+        <source>the project that gets them</source>
+        <translation>接收它们的项目</translation>
+    </message>
+    <message>
+        <source>the project to write; cleaned meshes are kept beside it in the folder scans</source>
+        <translation>要写出的项目；清理后的网格存放在其旁的 scans 文件夹中</translation>
+    </message>
+    <message>
+        <source>Every file is read by a process of its own with limits on time and memory. Nothing is written unless all
+of them can be used.
+</source>
+        <translation>每个文件都由单独的进程读取，时间与内存受限。只有全部文件都可用时才会写出。
+</translation>
+    </message>
+    <message>
+        <source>reading %1 %2</source>
+        <translation>正在读取 %1 %2</translation>
+    </message>
+    <message>
+        <source>sculpting bones</source>
+        <translation>正在塑形骨骼</translation>
+    </message>
+    <message>
+        <source>making shapes</source>
+        <translation>正在生成形体</translation>
+    </message>
+    <message>
+        <source>N of 1:N</source>
+        <translation>1:N 中的 N</translation>
+    </message>
+    <message>
+        <source>--out: %1 must end in .pdf, .svg or .png</source>
+        <translation>--out：%1 的扩展名须为 .pdf、.svg 或 .png</translation>
+    </message>
+    <message>
+        <source>drawing</source>
+        <translation>正在绘制</translation>
+    </message>
+    <message>
+        <source>--width: only a .png has pixels</source>
+        <translation>--width：只有 .png 才有像素</translation>
+    </message>
+    <message>
+        <source>draws a page to scale, the same bytes every time</source>
+        <translation>按比例绘制一页，每次得到相同的字节</translation>
+    </message>
+    <message>
+        <source>side, three-views, evidence or neck</source>
+        <translation>side、three-views、evidence 或 neck</translation>
+    </message>
+    <message>
+        <source>the page to write</source>
+        <translation>要写出的页面</translation>
+    </message>
+    <message>
+        <source>a4, a3, a2 or a1, in landscape format</source>
+        <translation>a4、a3、a2 或 a1，横向</translation>
+    </message>
+    <message>
+        <source>1:N instead of the largest round scale that fits</source>
+        <translation>1:N，代替能放下的最大整数比例</translation>
+    </message>
+    <message>
+        <source>shaded, outline or silhouette</source>
+        <translation>shaded、outline 或 silhouette</translation>
+    </message>
+    <message>
+        <source>of the human figure, m, or none</source>
+        <translation>人形的高度（米），或 none</translation>
+    </message>
+    <message>
+        <source>the verdict's shape on every joint</source>
+        <translation>每个关节上表示判定的形状</translation>
+    </message>
+    <message>
+        <source>bones toned by their evidence</source>
+        <translation>骨骼按证据着色</translation>
+    </message>
+    <message>
+        <source>measured heights and lengths</source>
+        <translation>量得的高度与长度</translation>
+    </message>
+    <message>
+        <source>the ground as a line</source>
+        <translation>以线表示的地面</translation>
+    </message>
+    <message>
+        <source>numbered call-outs with their legend</source>
+        <translation>编号注释及其图例</translation>
+    </message>
+    <message>
+        <source>no paper behind the drawing</source>
+        <translation>图画背后没有纸</translation>
+    </message>
+    <message>
+        <source>instead of the specimen's name</source>
+        <translation>代替标本的名称</translation>
+    </message>
+    <message>
+        <source>of a .png, 5000 unless said otherwise, up to 16000</source>
+        <translation>.png 的宽度，未另说明时为 5000，最大 16000</translation>
+    </message>
+    <message>
+        <source>What is not said is as the project's own sheet has it. In an SVG every outlined bone is a group with the
+bone's id, its edges editable paths, and the unit is the millimetre.
+Not an engineering document; local codes and licensed practice decide.
+</source>
+        <translation>未给出的选项按项目自己的图版。SVG 中每块画出轮廓的骨骼为一个组，带有骨骼的 id，
+其边缘为可编辑的路径，单位为毫米。
+并非工程文件；以当地规范和持证从业者的意见为准。
+</translation>
+    </message>
+    <message>
+        <source>stand</source>
+        <translation>站立</translation>
+    </message>
+    <message>
         <source>trunk slope</source>
         <translation>躯干坡度</translation>
     </message>
@@ -4830,8 +5883,8 @@ zygapose VERB ...       批处理，不需要显示器
         <translation>颈根</translation>
     </message>
     <message>
-        <source>%1 rising forwards</source>
-        <translation>%1，向前升高</translation>
+        <source>%1 rising forwards (%2)</source>
+        <translation>%1，向前升高（%2）</translation>
     </message>
     <message>
         <source>base of tail</source>
@@ -4860,6 +5913,130 @@ zygapose VERB ...       批处理，不需要显示器
     <message>
         <source>misses by %1; stopped by %2</source>
         <translation>偏离 %1；受 %2 限制</translation>
+    </message>
+    <message>
+        <source>puts the animal on its feet, as it is or in a stance, and writes the project anew</source>
+        <translation>让动物以现状或某种站姿站立，并写出新的项目</translation>
+    </message>
+    <message>
+        <source>alert, browse, drink, walk-1 to walk-4 or rear; without it the limbs stay as they are</source>
+        <translation>alert、browse、drink、walk-1 到 walk-4 或 rear；不给出时四肢保持原样</translation>
+    </message>
+    <message>
+        <source>the readings for machines</source>
+        <translation>供机器读取的读数</translation>
+    </message>
+    <message>
+        <source>Without --stance the height, slope and roll of the trunk follow from the limbs as they are; feet held well over
+their fellow's ground do not carry. A stance sets everything anew but the shoulder blades; walk-1 to walk-4 are
+the moments at which left hind, left fore, right hind and right fore foot swing. Slopes are to the horizontal;
+the trunk's is that of the line through the dorsal centra, the neck's that of the last cervical (--horizontal-by), the
+tail's that of the line through the first five caudals. The result becomes the present pose; with --pose it
+also replaces the named one. Exit 1: a foot misses, a joint is out of range, or the stance falls short; the
+project is written all the same.
+</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: write the smaller number first, as in LOW,HIGH</source>
+        <translation>%1：请先写较小的数，如 LOW,HIGH</translation>
+    </message>
+    <message>
+        <source>samples</source>
+        <translation>抽样数</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>整数</translation>
+    </message>
+    <message>
+        <source>--plot: %1 could not be drawn</source>
+        <translation>--plot：%1 无法绘制</translation>
+    </message>
+    <message>
+        <source>--out: %1 must end in .json</source>
+        <translation>--out：%1 的扩展名须为 .json</translation>
+    </message>
+    <message>
+        <source>--plot: %1 must end in .svg, .pdf or .png</source>
+        <translation>--plot：%1 的扩展名须为 .svg、.pdf 或 .png</translation>
+    </message>
+    <message>
+        <source>tells what follows from a pose: heights, reach, ranges, their uncertainty</source>
+        <translation>说明由一个姿态得出什么：高度、可达、范围及其不确定性</translation>
+    </message>
+    <message>
+        <source>elevation, envelope, range, spread, pressure or stress</source>
+        <translation>elevation、envelope、range、spread、pressure 或 stress</translation>
+    </message>
+    <message>
+        <source>the numbers as a file</source>
+        <translation>写入文件的数值</translation>
+    </message>
+    <message>
+        <source>the figure</source>
+        <translation>图</translation>
+    </message>
+    <message>
+        <source>the numbers on standard output</source>
+        <translation>打印在标准输出上的数值</translation>
+    </message>
+    <message>
+        <source>envelope: the side outline without the space sideways, which takes longest</source>
+        <translation>envelope：只求侧面轮廓，不求最费时的侧向空间</translation>
+    </message>
+    <message>
+        <source>spread: of the samples; the same seed gives the same numbers; else 1</source>
+        <translation>spread：抽样的种子；同一种子给出相同的数值；未给出时为 1</translation>
+    </message>
+    <message>
+        <source>spread: how many samples; else 400</source>
+        <translation>spread：抽样数；未给出时为 400</translation>
+    </message>
+    <message>
+        <source>spread: standard error of measured lengths; else 2</source>
+        <translation>spread：实测长度的标准误；未给出时为 2</translation>
+    </message>
+    <message>
+        <source>spread: of inferred ones; else 10</source>
+        <translation>spread：推断长度的标准误；未给出时为 10</translation>
+    </message>
+    <message>
+        <source>spread: minimum zygapophyseal overlap, a share; else 0.25,0.5</source>
+        <translation>spread：关节突最小重叠，为份额；未给出时为 0.25,0.5</translation>
+    </message>
+    <message>
+        <source>spread: cartilage, %; else 0,4.56</source>
+        <translation>spread：软骨，%；未给出时为 0,4.56</translation>
+    </message>
+    <message>
+        <source>spread: the project's assumptions in every sample</source>
+        <translation>spread：每次抽样都用项目的假设</translation>
+    </message>
+    <message>
+        <source>pressure: height of the heart in the chest, 0 ribs' ends, 1 column; else 0.333</source>
+        <translation>pressure：心脏在胸腔中的高度，0 为肋骨末端，1 为脊柱；未给出时为 0.333</translation>
+    </message>
+    <message>
+        <source>stress: where the tension runs, a share of the neural spine's height; else 1</source>
+        <translation>stress：拉力走行的位置，占神经棘高度的份额；否则为 1</translation>
+    </message>
+    <message>
+        <source>elevation: head height and neck slope in neutral, at the ends of the range and now.
+envelope: feeding envelope, what the snout reaches inside the ranges: side outline, space, strip on the ground.
+range: where each joint of the column ends. spread: uncertainty (Monte Carlo), how far the answer moves with
+measurement error and assumptions, 5, 50 and 95 %. pressure: the column of blood from heart to head and
+what the heart has to give, an assumption-laden figure. stress: how hard each joint of the neck is pressed,
+posture by posture, and how even that is, with what speaks against the method. Heights are over the ground; the
+trunk stays as it stands. Bone collision is ignored.
+</source>
+        <translation>elevation：中性位、活动范围两端与当前的头高和颈部坡度。
+envelope：取食范围，即在活动范围内吻端可及之处：侧面轮廓、空间、地面上的条带。
+range：脊柱每个关节的限度所在。spread：不确定性（蒙特卡罗），即答案随测量误差与假设变动多少，5、50 和 95 %。
+pressure：从心脏到头部的血柱，以及心脏须提供的压力，这一数值依赖许多假设。
+stress：颈部每个关节在各姿态中受压多大、是否均匀，以及对该方法的批评。
+高度自地面起算；躯干保持原状。忽略骨骼相撞。
+</translation>
     </message>
     <message>
         <source>skull %1, neck %2, trunk %3, sacrum %4, tail %5</source>
@@ -4894,16 +6071,39 @@ zygapose VERB ...       批处理，不需要显示器
         <translation>速度</translation>
     </message>
     <message>
-        <source>degrees</source>
-        <translation>度</translation>
-    </message>
-    <message>
         <source>hip height = %1 x length of the hind print: %2</source>
         <translation>髋高 = %1 × 后足迹长度：%2</translation>
     </message>
     <message>
         <source>speed = 0.25 g^0.5 stride^1.67 hip^-1.17: %1</source>
         <translation>速度 = 0.25 g^0.5 复步长^1.67 髋高^-1.17：%1</translation>
+    </message>
+    <message>
+        <source>a multiple</source>
+        <translation>倍数</translation>
+    </message>
+    <message>
+        <source>hip height, pace angulation, gauge and speed from a table of footprints</source>
+        <translation>由足迹表得出髋高、步角、行迹宽与速度</translation>
+    </message>
+    <message>
+        <source>hip height over print length; 4 when absent</source>
+        <translation>髋高与足迹长之比；未给出时为 4</translation>
+    </message>
+    <message>
+        <source>Columns foot,pace_cm,next_pace_cm,stride_cm,length_cm and any of width_cm, gauge_cm, ahead_cm; a blank cell is
+unknown, and so is what follows from it. foot is a name such as LP1 or 'right fore'. Published multipliers: 4
+(Alexander 1976), 4.586 (derived titanosaurs, Gonzalez Riga 2011).
+</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>warning: %1</source>
+        <translation>警告：%1</translation>
+    </message>
+    <message>
+        <source>wrote %1</source>
+        <translation>已写入 %1</translation>
     </message>
     <message>
         <source>Add pose “%1”</source>
@@ -5010,8 +6210,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>重叠的量法</translation>
     </message>
     <message>
-        <source>The published rule counts the facet's length (Cobley, Rayfield &amp; Barrett 2013); area is the stricter reading at the same share</source>
-        <translation>已发表的规则按关节面的长度计（Cobley, Rayfield &amp; Barrett 2013）；同一份额下，按面积是更严格的解读</translation>
+        <source>The published rule counts the facet's length (Stevens &amp; Parrish 1999); area is the stricter reading at the same share</source>
+        <translation>已发表的规则按关节面的长度计（Stevens &amp; Parrish 1999）；同一份额下，按面积是更严格的解读</translation>
     </message>
     <message>
         <source>Overlap by length or area</source>
@@ -5102,6 +6302,18 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>容许的关节面间隙</translation>
     </message>
     <message>
+        <source>Settling</source>
+        <translation>沉降</translation>
+    </message>
+    <message>
+        <source>Share of the cartilage's thickness by which bones shift so that their facets fit best when they turn. Program default, no source</source>
+        <translation>骨骼转动时为使关节面最吻合而移动的距离，占软骨厚度的份额。程序默认值，无出处</translation>
+    </message>
+    <message>
+        <source>Settling within the cartilage</source>
+        <translation>软骨内的沉降</translation>
+    </message>
+    <message>
         <source>Bone contact</source>
         <translation>骨骼嵌入</translation>
     </message>
@@ -5148,6 +6360,14 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>when it moves, bones stay in space</source>
         <translation>移动时骨骼在空间中不动</translation>
+    </message>
+    <message>
+        <source>Slope of a vertebra</source>
+        <translation>椎骨的倾角</translation>
+    </message>
+    <message>
+        <source>What the slope of a vertebra is measured by</source>
+        <translation>椎骨倾角的量取依据</translation>
     </message>
     <message>
         <source>From now on the bones stay in space when neutral moves; their deflections are recomputed</source>
@@ -5220,302 +6440,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>not told by mechanics alone</source>
         <translation>仅凭力学无法得知</translation>
-    </message>
-    <message>
-        <source>%1 × %2, residual %3</source>
-        <translation>%1 × %2，残差 %3</translation>
-    </message>
-    <message>
-        <source>radius %1, residual %2</source>
-        <translation>半径 %1，残差 %2</translation>
-    </message>
-    <message>
-        <source>marked</source>
-        <translation>已标记</translation>
-    </message>
-    <message>
-        <source>%1: %2.</source>
-        <translation>%1：%2。</translation>
-    </message>
-    <message>
-        <source>The centre is only known to %1: brush more of the curve.</source>
-        <translation>中心只知道到 %1：请多刷一些曲面。</translation>
-    </message>
-    <message>
-        <source>Centre known to %1; the surface is concave.</source>
-        <translation>中心的误差为 %1；表面为凹面。</translation>
-    </message>
-    <message>
-        <source>Centre known to %1; the surface is convex.</source>
-        <translation>中心的误差为 %1；表面为凸面。</translation>
-    </message>
-    <message>
-        <source>%1 of what was brushed does not lie in the facet's plane and was left out.</source>
-        <translation>所刷部分有 %1 不在关节面的平面内，已略去。</translation>
-    </message>
-    <message>
-        <source>Mark the %1 of %2</source>
-        <translation>标记 %2 的%1</translation>
-    </message>
-    <message>
-        <source>Remove the %1 of %2</source>
-        <translation>移除 %2 的%1</translation>
-    </message>
-    <message>
-        <source>Every mark of one side has its partner already.</source>
-        <translation>一侧的每个标记都已有对应者。</translation>
-    </message>
-    <message>
-        <source>Mirror the marks of %1</source>
-        <translation>镜像 %1 的标记</translation>
-    </message>
-    <message>
-        <source>Mirrored across the mid-plane: %1.</source>
-        <translation>已跨中矢面镜像：%1。</translation>
-    </message>
-    <message>
-        <source>There is nothing here that could be mirrored: mark one side of a pair first.</source>
-        <translation>此处没有可镜像的内容：请先标记成对标记中的一侧。</translation>
-    </message>
-    <message>
-        <source>Mirror the %1 of %2</source>
-        <translation>镜像 %2 的%1</translation>
-    </message>
-    <message>
-        <source>Bone on the bench</source>
-        <translation>工作台上的骨骼</translation>
-    </message>
-    <message>
-        <source>Arrow keys turn it, plus and minus magnify, Return marks what lies under the middle.</source>
-        <translation>方向键转动，加号与减号缩放，回车键标记中央之下的位置。</translation>
-    </message>
-    <message>
-        <source>This display offers no OpenGL 3.3. A newer graphics driver, or Mesa's software one, is needed.</source>
-        <translation>此显示器不提供 OpenGL 3.3。需要更新的显卡驱动程序，或 Mesa 的软件实现。</translation>
-    </message>
-    <message>
-        <source>The graphics driver refused a shader: %1</source>
-        <translation>图形驱动程序拒绝了一个着色器：%1</translation>
-    </message>
-    <message>
-        <source>Straighten</source>
-        <translation>矫正</translation>
-    </message>
-    <message>
-        <source>Undoes what bent the bone after death, going by its paired marks; the original is kept</source>
-        <translation>按成对标记消除骨骼死后的弯曲；保留原件</translation>
-    </message>
-    <message>
-        <source>Measures</source>
-        <translation>量度</translation>
-    </message>
-    <message>
-        <source>Puts what the marks measure into the table, so that bones around this one that were not found follow it</source>
-        <translation>把标记所量得的数值写入测量表，使周围未发现的骨骼随之调整</translation>
-    </message>
-    <message>
-        <source>Nothing to measure yet: mark both rims, or both ends</source>
-        <translation>尚无可量之处：请标出前后两缘，或两端</translation>
-    </message>
-    <message>
-        <source>Enter all in the table</source>
-        <translation>全部写入测量表</translation>
-    </message>
-    <message>
-        <source>Measures of %1 into the table</source>
-        <translation>%1 的量度写入测量表</translation>
-    </message>
-    <message>
-        <source>%1 %2 (table: blank)</source>
-        <translation>%1 %2（表中：空白）</translation>
-    </message>
-    <message>
-        <source>%1 %2 (table: %3)</source>
-        <translation>%1 %2（表中：%3）</translation>
-    </message>
-    <message>
-        <source>%1 %2 (table: %3, inferred)</source>
-        <translation>%1 %2（表中：%3，推断）</translation>
-    </message>
-    <message>
-        <source>%1 of %2 into the table</source>
-        <translation>%2 的%1写入测量表</translation>
-    </message>
-    <message>
-        <source>Undo shear of %1</source>
-        <translation>消除 %1 的剪切</translation>
-    </message>
-    <message>
-        <source>Undo compression of %1</source>
-        <translation>消除 %1 的压缩</translation>
-    </message>
-    <message>
-        <source>%1 (pairs off by %2, then %3)</source>
-        <translation>%1（成对偏差先为 %2，后为 %3）</translation>
-    </message>
-    <message>
-        <source>As it was found</source>
-        <translation>恢复为发现时的样子</translation>
-    </message>
-    <message>
-        <source>Export landmarks</source>
-        <translation>导出标志点</translation>
-    </message>
-    <message>
-        <source>Import landmarks</source>
-        <translation>导入标志点</translation>
-    </message>
-    <message>
-        <source>Landmark tables (*.csv)</source>
-        <translation>标志点表 (*.csv)</translation>
-    </message>
-    <message>
-        <source>%1 has no landmark of a bone that was imported.</source>
-        <translation>%1 中没有已导入骨骼的标志点。</translation>
-    </message>
-    <message>
-        <source>Landmarks from %1</source>
-        <translation>来自 %1 的标志点</translation>
-    </message>
-    <message>
-        <source>Click the place.</source>
-        <translation>点按该位置。</translation>
-    </message>
-    <message>
-        <source>Click at least three places round it; Backspace takes the last one back.</source>
-        <translation>在其周围点按至少三处；退格键撤回最后一处。</translation>
-    </message>
-    <message>
-        <source>Brush the rounded surface; with Ctrl the brush takes away.</source>
-        <translation>刷出圆曲的表面；按 Ctrl 则擦去。</translation>
-    </message>
-    <message>
-        <source>Brush the flat surface up to its rim; with Ctrl the brush takes away.</source>
-        <translation>把平坦的表面刷到边缘；按 Ctrl 则擦去。</translation>
-    </message>
-    <message>
-        <source>Landmarks</source>
-        <translation>标志点</translation>
-    </message>
-    <message>
-        <source>Bone to be marked</source>
-        <translation>要标记的骨骼</translation>
-    </message>
-    <message>
-        <source>Left lateral</source>
-        <translation>左侧视</translation>
-    </message>
-    <message>
-        <source>Right lateral</source>
-        <translation>右侧视</translation>
-    </message>
-    <message>
-        <source>Dorsal</source>
-        <translation>背侧</translation>
-    </message>
-    <message>
-        <source>Cranial</source>
-        <translation>颅侧</translation>
-    </message>
-    <message>
-        <source>Caudal</source>
-        <translation>尾侧</translation>
-    </message>
-    <message>
-        <source>Show bone</source>
-        <translation>显示骨骼</translation>
-    </message>
-    <message>
-        <source>Redo</source>
-        <translation>重做</translation>
-    </message>
-    <message>
-        <source>Undo</source>
-        <translation>撤销</translation>
-    </message>
-    <message>
-        <source>Marks of this bone</source>
-        <translation>此骨骼的标记</translation>
-    </message>
-    <message>
-        <source>Mark</source>
-        <translation>标记</translation>
-    </message>
-    <message>
-        <source>State</source>
-        <translation>状态</translation>
-    </message>
-    <message>
-        <source>What its joints still need</source>
-        <translation>其关节还需要什么</translation>
-    </message>
-    <message>
-        <source>Radius of the brush</source>
-        <translation>刷子的半径</translation>
-    </message>
-    <message>
-        <source>Outline of the facet</source>
-        <translation>关节面的轮廓</translation>
-    </message>
-    <message>
-        <source>ellipse</source>
-        <translation>椭圆</translation>
-    </message>
-    <message>
-        <source>as brushed</source>
-        <translation>按所刷</translation>
-    </message>
-    <message>
-        <source>Brush</source>
-        <translation>刷</translation>
-    </message>
-    <message>
-        <source>Remove mark</source>
-        <translation>移除标记</translation>
-    </message>
-    <message>
-        <source>Mirror this one</source>
-        <translation>镜像此项</translation>
-    </message>
-    <message>
-        <source>Mirror all</source>
-        <translation>全部镜像</translation>
-    </message>
-    <message>
-        <source>Makes the missing partner of every mark, across the mid-plane of the bone</source>
-        <translation>跨骨骼的中矢面补出每个标记缺少的对应者</translation>
-    </message>
-    <message>
-        <source>Import landmarks…</source>
-        <translation>导入标志点……</translation>
-    </message>
-    <message>
-        <source>Export landmarks…</source>
-        <translation>导出标志点……</translation>
-    </message>
-    <message>
-        <source>Landmarks: %1</source>
-        <translation>标志点：%1</translation>
-    </message>
-    <message>
-        <source>Preparing the bone</source>
-        <translation>正在准备骨骼</translation>
-    </message>
-    <message>
-        <source>required</source>
-        <translation>必需</translation>
-    </message>
-    <message>
-        <source>optional</source>
-        <translation>可选</translation>
-    </message>
-    <message>
-        <source>The bone lies by a guess: its landmarks do not suffice yet.</source>
-        <translation>骨骼按猜测放置：其标志点尚不足。</translation>
-    </message>
-    <message>
-        <source>%1 can be assessed.</source>
-        <translation>%1 可以评定。</translation>
     </message>
     <message>
         <source>Source</source>
@@ -5966,16 +6890,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>骨架按当前姿态以全部细节写出。</translation>
     </message>
     <message>
-        <source>metres</source>
-        <translation>米</translation>
-    </message>
-    <message>
         <source>centimetres</source>
         <translation>厘米</translation>
-    </message>
-    <message>
-        <source>millimetres</source>
-        <translation>毫米</translation>
     </message>
     <message>
         <source>Z up</source>
@@ -6250,6 +7166,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>每关节 ± 5°</translation>
     </message>
     <message>
+        <source>Neutral: %1</source>
+        <translation>中性关节位：%1</translation>
+    </message>
+    <message>
         <source>Neutral: %1 (facet centres %2 apart)</source>
         <translation>中性关节位：%1（关节面中心相距 %2）</translation>
     </message>
@@ -6440,6 +7360,302 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Keys</source>
         <translation>按键</translation>
+    </message>
+    <message>
+        <source>Straighten</source>
+        <translation>矫正</translation>
+    </message>
+    <message>
+        <source>Undoes what bent the bone after death, going by its paired marks; the original is kept</source>
+        <translation>按成对标记消除骨骼死后的弯曲；保留原件</translation>
+    </message>
+    <message>
+        <source>Measures</source>
+        <translation>量度</translation>
+    </message>
+    <message>
+        <source>Puts what the marks measure into the table, so that bones around this one that were not found follow it</source>
+        <translation>把标记所量得的数值写入测量表，使周围未发现的骨骼随之调整</translation>
+    </message>
+    <message>
+        <source>Nothing to measure yet: mark both rims, or both ends</source>
+        <translation>尚无可量之处：请标出前后两缘，或两端</translation>
+    </message>
+    <message>
+        <source>Enter all in the table</source>
+        <translation>全部写入测量表</translation>
+    </message>
+    <message>
+        <source>Measures of %1 into the table</source>
+        <translation>%1 的量度写入测量表</translation>
+    </message>
+    <message>
+        <source>%1 %2 (table: blank)</source>
+        <translation>%1 %2（表中：空白）</translation>
+    </message>
+    <message>
+        <source>%1 %2 (table: %3)</source>
+        <translation>%1 %2（表中：%3）</translation>
+    </message>
+    <message>
+        <source>%1 %2 (table: %3, inferred)</source>
+        <translation>%1 %2（表中：%3，推断）</translation>
+    </message>
+    <message>
+        <source>%1 of %2 into the table</source>
+        <translation>%2 的%1写入测量表</translation>
+    </message>
+    <message>
+        <source>Undo shear of %1</source>
+        <translation>消除 %1 的剪切</translation>
+    </message>
+    <message>
+        <source>Undo compression of %1</source>
+        <translation>消除 %1 的压缩</translation>
+    </message>
+    <message>
+        <source>%1 (pairs off by %2, then %3)</source>
+        <translation>%1（成对偏差先为 %2，后为 %3）</translation>
+    </message>
+    <message>
+        <source>As it was found</source>
+        <translation>恢复为发现时的样子</translation>
+    </message>
+    <message>
+        <source>Export landmarks</source>
+        <translation>导出标志点</translation>
+    </message>
+    <message>
+        <source>Import landmarks</source>
+        <translation>导入标志点</translation>
+    </message>
+    <message>
+        <source>Landmark tables (*.csv)</source>
+        <translation>标志点表 (*.csv)</translation>
+    </message>
+    <message>
+        <source>%1 has no landmark of a bone that was imported.</source>
+        <translation>%1 中没有已导入骨骼的标志点。</translation>
+    </message>
+    <message>
+        <source>Landmarks from %1</source>
+        <translation>来自 %1 的标志点</translation>
+    </message>
+    <message>
+        <source>Click the place.</source>
+        <translation>点按该位置。</translation>
+    </message>
+    <message>
+        <source>Click at least three places round it; Backspace takes the last one back.</source>
+        <translation>在其周围点按至少三处；退格键撤回最后一处。</translation>
+    </message>
+    <message>
+        <source>Brush the rounded surface; with Ctrl the brush takes away.</source>
+        <translation>刷出圆曲的表面；按 Ctrl 则擦去。</translation>
+    </message>
+    <message>
+        <source>Brush the flat surface up to its rim; with Ctrl the brush takes away.</source>
+        <translation>把平坦的表面刷到边缘；按 Ctrl 则擦去。</translation>
+    </message>
+    <message>
+        <source>Landmarks</source>
+        <translation>标志点</translation>
+    </message>
+    <message>
+        <source>Bone to be marked</source>
+        <translation>要标记的骨骼</translation>
+    </message>
+    <message>
+        <source>Left lateral</source>
+        <translation>左侧视</translation>
+    </message>
+    <message>
+        <source>Right lateral</source>
+        <translation>右侧视</translation>
+    </message>
+    <message>
+        <source>Dorsal</source>
+        <translation>背侧</translation>
+    </message>
+    <message>
+        <source>Cranial</source>
+        <translation>颅侧</translation>
+    </message>
+    <message>
+        <source>Caudal</source>
+        <translation>尾侧</translation>
+    </message>
+    <message>
+        <source>Show bone</source>
+        <translation>显示骨骼</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>重做</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>撤销</translation>
+    </message>
+    <message>
+        <source>Marks of this bone</source>
+        <translation>此骨骼的标记</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>标记</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>状态</translation>
+    </message>
+    <message>
+        <source>What its joints still need</source>
+        <translation>其关节还需要什么</translation>
+    </message>
+    <message>
+        <source>Radius of the brush</source>
+        <translation>刷子的半径</translation>
+    </message>
+    <message>
+        <source>Outline of the facet</source>
+        <translation>关节面的轮廓</translation>
+    </message>
+    <message>
+        <source>ellipse</source>
+        <translation>椭圆</translation>
+    </message>
+    <message>
+        <source>as brushed</source>
+        <translation>按所刷</translation>
+    </message>
+    <message>
+        <source>Brush</source>
+        <translation>刷</translation>
+    </message>
+    <message>
+        <source>Remove mark</source>
+        <translation>移除标记</translation>
+    </message>
+    <message>
+        <source>Mirror this one</source>
+        <translation>镜像此项</translation>
+    </message>
+    <message>
+        <source>Mirror all</source>
+        <translation>全部镜像</translation>
+    </message>
+    <message>
+        <source>Makes the missing partner of every mark, across the mid-plane of the bone</source>
+        <translation>跨骨骼的中矢面补出每个标记缺少的对应者</translation>
+    </message>
+    <message>
+        <source>Import landmarks…</source>
+        <translation>导入标志点……</translation>
+    </message>
+    <message>
+        <source>Export landmarks…</source>
+        <translation>导出标志点……</translation>
+    </message>
+    <message>
+        <source>Landmarks: %1</source>
+        <translation>标志点：%1</translation>
+    </message>
+    <message>
+        <source>Preparing the bone</source>
+        <translation>正在准备骨骼</translation>
+    </message>
+    <message>
+        <source>required</source>
+        <translation>必需</translation>
+    </message>
+    <message>
+        <source>optional</source>
+        <translation>可选</translation>
+    </message>
+    <message>
+        <source>The bone lies by a guess: its landmarks do not suffice yet.</source>
+        <translation>骨骼按猜测放置：其标志点尚不足。</translation>
+    </message>
+    <message>
+        <source>%1 can be assessed.</source>
+        <translation>%1 可以评定。</translation>
+    </message>
+    <message>
+        <source>%1 × %2, residual %3</source>
+        <translation>%1 × %2，残差 %3</translation>
+    </message>
+    <message>
+        <source>radius %1, residual %2</source>
+        <translation>半径 %1，残差 %2</translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation>已标记</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1：%2。</translation>
+    </message>
+    <message>
+        <source>The centre is only known to %1: brush more of the curve.</source>
+        <translation>中心只知道到 %1：请多刷一些曲面。</translation>
+    </message>
+    <message>
+        <source>Centre known to %1; the surface is concave.</source>
+        <translation>中心的误差为 %1；表面为凹面。</translation>
+    </message>
+    <message>
+        <source>Centre known to %1; the surface is convex.</source>
+        <translation>中心的误差为 %1；表面为凸面。</translation>
+    </message>
+    <message>
+        <source>%1 of what was brushed does not lie in the facet's plane and was left out.</source>
+        <translation>所刷部分有 %1 不在关节面的平面内，已略去。</translation>
+    </message>
+    <message>
+        <source>Mark the %1 of %2</source>
+        <translation>标记 %2 的%1</translation>
+    </message>
+    <message>
+        <source>Remove the %1 of %2</source>
+        <translation>移除 %2 的%1</translation>
+    </message>
+    <message>
+        <source>Every mark of one side has its partner already.</source>
+        <translation>一侧的每个标记都已有对应者。</translation>
+    </message>
+    <message>
+        <source>Mirror the marks of %1</source>
+        <translation>镜像 %1 的标记</translation>
+    </message>
+    <message>
+        <source>Mirrored across the mid-plane: %1.</source>
+        <translation>已跨中矢面镜像：%1。</translation>
+    </message>
+    <message>
+        <source>There is nothing here that could be mirrored: mark one side of a pair first.</source>
+        <translation>此处没有可镜像的内容：请先标记成对标记中的一侧。</translation>
+    </message>
+    <message>
+        <source>Mirror the %1 of %2</source>
+        <translation>镜像 %2 的%1</translation>
+    </message>
+    <message>
+        <source>Bone with its landmarks</source>
+        <translation>带标志点的骨骼</translation>
+    </message>
+    <message>
+        <source>Arrow keys turn it, plus and minus magnify, Return marks what lies under the middle.</source>
+        <translation>方向键转动，加号与减号缩放，回车键标记中央之下的位置。</translation>
+    </message>
+    <message>
+        <source>This display offers no OpenGL 3.3. A newer graphics driver, or Mesa's software one, is needed.</source>
+        <translation>此显示器不提供 OpenGL 3.3。需要更新的显卡驱动程序，或 Mesa 的软件实现。</translation>
+    </message>
+    <message>
+        <source>The graphics driver refused a shader: %1</source>
+        <translation>图形驱动程序拒绝了一个着色器：%1</translation>
     </message>
     <message>
         <source>Lengths along the column, from snout to tail tip; the head's height is that of the snout over the ground</source>
@@ -7344,6 +8560,18 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>清除这些记录</translation>
     </message>
     <message>
+        <source>Report</source>
+        <translation>报告</translation>
+    </message>
+    <message>
+        <source>Writing %1</source>
+        <translation>正在写出 %1</translation>
+    </message>
+    <message>
+        <source>Open it</source>
+        <translation>打开</translation>
+    </message>
+    <message>
         <source>Everything about the present pose</source>
         <translation>关于当前姿态的一切</translation>
     </message>
@@ -7358,10 +8586,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>The numbers as a table (CSV) beside it</source>
         <translation>同时附上数值表 (CSV)</translation>
-    </message>
-    <message>
-        <source>Report</source>
-        <translation>报告</translation>
     </message>
     <message>
         <source>PDF, A4 pages</source>
@@ -7386,14 +8610,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>What the bones support, with sources and assumptions, so that others can check it. There is no date in it: the same project gives the same file.</source>
         <translation>骨骼所支持的内容，连同出处与假设，以便他人核查。其中没有日期：同一项目给出同一文件。</translation>
-    </message>
-    <message>
-        <source>Writing %1</source>
-        <translation>正在写出 %1</translation>
-    </message>
-    <message>
-        <source>Open it</source>
-        <translation>打开</translation>
     </message>
     <message>
         <source>Scale</source>
@@ -7816,10 +9032,6 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>颈根</translation>
     </message>
     <message>
-        <source>Slope of the hindmost cervical's neural canal, positive when it rises forwards</source>
-        <translation>最后一节颈椎椎管的坡度，向前升高为正</translation>
-    </message>
-    <message>
         <source>Base of the tail</source>
         <translation>尾根</translation>
     </message>
@@ -7854,6 +9066,10 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>%1, roll %2</source>
         <translation>%1，侧倾 %2</translation>
+    </message>
+    <message>
+        <source>Slope of the hindmost cervical by its %1, positive when it rises forwards</source>
+        <translation>最后一节颈椎按其%1的倾角，向前升高为正</translation>
     </message>
     <message>
         <source>trunk %1, hip %2</source>
@@ -7990,6 +9206,18 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>0 % at the ends of the ribs, 100 % at the column; an assumption</source>
         <translation>0 % 在肋骨末端，100 % 在脊柱处；为一项假设</translation>
+    </message>
+    <message>
+        <source>Tension at</source>
+        <translation>拉力位置</translation>
+    </message>
+    <message>
+        <source>Height of the tension over the neck</source>
+        <translation>拉力在颈部之上的高度</translation>
+    </message>
+    <message>
+        <source>Where what holds the neck from above runs, in percent of the height of the neural spines over the axis of the centrum; an assumption. Densities are those of mass and balance</source>
+        <translation>从上方维持颈部的构件的走行位置，以神经棘在椎体轴线之上高度的百分比表示；为假定。密度取自质量与平衡</translation>
     </message>
     <message>
         <source>Range of dorsiflexion and lateral flexion together</source>

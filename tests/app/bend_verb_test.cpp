@@ -52,10 +52,10 @@ TEST_F(BendVerb, SpanSharesTheTurnInProportionToTheRanges) {
   for (const auto* id : {"C2-C3", "C3-C4", "C4-C5", "C5-C6"}) {
     const auto joint = *project.specimen().findJoint(id);
     const auto band =
-        range::band(project.specimen(), articulation, project.assumptions, joint, Eigen::Vector3d::Zero(), 0);
+        range::motionRange(project.specimen(), articulation, project.assumptions, joint, Eigen::Vector3d::Zero(), 0);
     const double turn = degrees(project, project.pose, id).x();
     sum += turn;
-    perRange.push_back(turn / (band.most - band.least));
+    perRange.push_back(turn / (band.max - band.min));
   }
   EXPECT_NEAR(sum, 8, 1e-9);
   for (const double share : perRange) EXPECT_NEAR(share, perRange.front(), 1e-3 * perRange.front());

@@ -56,7 +56,7 @@ TEST_F(ClaimVerb, ASupportedHeightWritesThePoseThatShowsIt) {
   EXPECT_EQ(project.claims[0].source, "an invented paper, 2020");
   const auto articulation = range::articulate(project.specimen(), project.assumptions);
   const auto skull = *project.specimen().findBone("skull");
-  const auto X_WB = kinematics::place(project.specimen(), articulation, project.pose);
+  const auto X_WB = kinematics::forwardKinematics(project.specimen(), articulation, project.pose);
   EXPECT_GE((X_WB[skull.value] * project.specimen()[skull].landmark("snout")).z(), height - 1e-6);
   // The list of the project is answered without naming a claim.
   const auto listed = run({"claim", "shown.zyga", "--json"});

@@ -7,15 +7,18 @@
 
 namespace zyga::app::test {
 
-/// The streams of a PDF, inflated (ISO 32000-1, 7.4.4).
+/// The compressed streams of a PDF that draw, inflated (ISO 32000-1, 7.3.8 and 7.4.4). Others, as its metadata, are
+/// kept as they are and draw nothing.
 inline QByteArray contentOf(const QByteArray& pdf) {
   QByteArray all;
-  for (qsizetype at = pdf.indexOf("stream\n"); at >= 0; at = pdf.indexOf("stream\n", at + 1)) {
-    if (pdf.mid(at - 3, 3) == "end") continue;
-    const qsizetype from = at + 7, to = pdf.indexOf("endstream", from);
-    const QByteArray raw = pdf.mid(from, to - from);
+  for (qsizetype at = pdf.indexOf("\nstream\n"); at >= 0; at = pdf.indexOf("\nstream\n", at)) {
+    const QByteArray dictionary = pdf.mid(pdf.lastIndexOf("obj", at), at - pdf.lastIndexOf("obj", at));
+    const qsizetype from = at + 8;
+    at = pdf.indexOf("endstream", from);
+    if (at < 0) break;
+    if (!dictionary.contains("/FlateDecode")) continue;
     // qUncompress wants a length in front, which is only a guess.
-    const QByteArray inflated = qUncompress(QByteArray::fromHex("00100000") + raw);
+    const QByteArray inflated = qUncompress(QByteArray::fromHex("00100000") + pdf.mid(from, at - from));
     if (inflated.contains(" m\n") || inflated.contains(" cm\n")) all += inflated + "\n";
   }
   return all;

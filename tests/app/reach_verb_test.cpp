@@ -20,7 +20,7 @@ class ReachVerb : public Program {
   static Eigen::Vector3d at(const files::Project& project, std::string_view bone, std::string_view landmark) {
     const auto articulation = range::articulate(project.specimen(), project.assumptions);
     const auto index = *project.specimen().findBone(bone);
-    return kinematics::place(project.specimen(), articulation, project.pose)[index.value] *
+    return kinematics::forwardKinematics(project.specimen(), articulation, project.pose)[index.value] *
            project.specimen()[index].landmark(landmark);
   }
   Eigen::Vector3d snoutNow() const { return at(files::readProject(path(smallAnimal())), "skull", "snout"); }

@@ -52,7 +52,7 @@ class SheetVerb : public Program {
   double femurHeight() const {
     const auto project = files::readProject(path("small.zyga"));
     const auto articulation = range::articulate(project.specimen(), project.assumptions);
-    const auto X_WB = kinematics::place(project.specimen(), articulation, project.pose);
+    const auto X_WB = kinematics::forwardKinematics(project.specimen(), articulation, project.pose);
     solid::SculptOptions options;
     options.cacheFolder = std::filesystem::path(ZYGAPOSE_TEST_CACHE) / "zygapose";
     const auto meshes = files::boneMeshes(project, options);
@@ -170,7 +170,7 @@ TEST_F(SheetVerb, PassesComeAsPicturesOfOneSize) {
       run({"picture", "small.zyga", "--view", "three-quarter", "--out", "p.png", "--width", "240", "--lens-mm", "50",
            "--eye-m", "1.6", "--horizon", "--passes", "shaded,outline,depth,direction,bones,evidence"});
   ASSERT_EQ(ended.exit, 0) << ended.err;
-  EXPECT_THAT(ended.out, HasSubstr("eye at 1.60 m"));
+  EXPECT_THAT(ended.out, HasSubstr("eye at 1.60\u00A0m"));
   QImage shaded(QString::fromStdString(path("p-shaded.png").string()));
   for (const char* pass : {"outline", "depth", "direction", "bones", "evidence", "horizon"}) {
     const QImage image(QString::fromStdString(path(std::string("p-") + pass + ".png").string()));

@@ -46,7 +46,7 @@ TEST_F(StandVerb, EveryStanceIsWrittenAndTold) {
     EXPECT_TRUE(json["beyond"].toArray().isEmpty()) << stance;
     const auto project = files::readProject(path("stood.zyga"));
     const auto articulation = range::articulate(project.specimen(), project.assumptions);
-    const auto X_WB = kinematics::place(project.specimen(), articulation, project.pose);
+    const auto X_WB = kinematics::forwardKinematics(project.specimen(), articulation, project.pose);
     const std::size_t planted = kinematics::plantedFeet(project.specimen(), X_WB).size();
     EXPECT_EQ(planted, stance == "rear" ? 2U : stance.starts_with("walk") ? 3U : 4U) << stance;
     EXPECT_LT(stance == "drink" ? json["snout_height_m"].toDouble() : 0, 0.01);
@@ -58,6 +58,17 @@ TEST_F(StandVerb, ReadsForPeopleNameUnitsAndPlace) {
   EXPECT_THAT(ended.out, HasSubstr("hip height"));
   EXPECT_THAT(ended.out, HasSubstr("\u00A0m\n"));
   EXPECT_THAT(ended.out, HasSubstr("wrote stood.zyga"));
+}
+
+TEST_F(StandVerb, SlopeOfTheNeckBaseSaysByWhatItIsMeasured) {
+  const std::string animal = smallAnimal();
+  const auto json = [&](const std::string& by) {
+    return run({"stand", animal, "--horizontal-by", by, "--out", "by.zyga", "--json"}).json();
+  };
+  EXPECT_EQ(json("canal")["horizontal_by"].toString(), "neural canal");
+  EXPECT_EQ(json("articulation")["horizontal_by"].toString(), "articulation");
+  EXPECT_NE(json("canal")["neck_base_slope_deg"].toDouble(), json("articulation")["neck_base_slope_deg"].toDouble());
+  EXPECT_THAT(run({"stand", animal, "--out", "by.zyga"}).out, testing::HasSubstr("(floor of the neural canal)"));
 }
 
 TEST_F(StandVerb, BadInputIsTold) {

@@ -86,6 +86,57 @@ TEST_F(StudyVerb, PressureTellsBothViewsAndItsCaution) {
   }
 }
 
+TEST_F(StudyVerb, PressureAddsThePerfusionAtTheHeart) {
+  const QJsonObject json = studied({"--kind", "pressure"});
+  EXPECT_EQ(json["perfusion_mmhg"].toDouble(), 100);
+  for (const auto& value : json["cases"].toArray()) {
+    const QJsonObject row = value.toObject();
+    EXPECT_NEAR(row["at_heart_mmhg"].toDouble(), 100 + std::max(0.0, row["pressure_mmhg"].toDouble()), 1e-5);
+  }
+}
+
+// Force by the formula from the parts that are given, and stress by the area.
+TEST_F(StudyVerb, StressGivesTheLoadsOfEveryJointAndPosture) {
+  const QJsonObject json = studied({"--kind", "stress"});
+  ASSERT_EQ(json["cases"].toArray().size(), 6);
+  for (const auto& value : json["cases"].toArray()) {
+    const QJsonObject posture = value.toObject();
+    const QJsonArray joints = posture["joints"].toArray();
+    ASSERT_EQ(joints.size(), 6 - 1) << "the atlas is weight";
+    double sum = 0, square = 0;
+    for (const auto& one : joints) {
+      const QJsonObject load = one.toObject();
+      const double force = std::abs(load["moment_n_m"].toDouble()) / load["lever_m"].toDouble() +
+                           load["mass_kg"].toDouble() * 9.80665 * load["cosine_to_vertical"].toDouble();
+      EXPECT_NEAR(load["force_n"].toDouble(), force, 1e-3 * (1 + std::abs(force)));
+      const double stress = load["stress_pa"].toDouble();
+      EXPECT_NEAR(stress * load["area_m2"].toDouble(), load["force_n"].toDouble(), 1e-3 * (1 + std::abs(force)));
+      sum += stress;
+      square += stress * stress;
+    }
+    const double mean = sum / 5;
+    EXPECT_NEAR(posture["mean_stress_pa"].toDouble(), mean, 1e-3);
+    if (mean > 0)
+      EXPECT_NEAR(posture["coefficient_of_variation"].toDouble(), std::sqrt(square / 5 - mean * mean) / mean, 1e-5);
+    else
+      EXPECT_TRUE(posture["coefficient_of_variation"].isNull());
+  }
+  EXPECT_EQ(json["views"].toArray().size(), 2);
+  EXPECT_THAT(json["views"].toArray()[1].toString().toStdString(), HasSubstr("common criticism, no source"));
+  EXPECT_EQ(json["even_bends"].toArray().size(), 41);
+  EXPECT_EQ(json["mass_kg"].toArray().size(), 3);
+}
+
+TEST_F(StudyVerb, TensionLowerDownPressesTheJointsHarder) {
+  const auto mean = [&](const char* share) {
+    return studied({"--kind", "stress", "--tension", share})["cases"]
+        .toArray()[0]
+        .toObject()["mean_stress_pa"]
+        .toDouble();
+  };
+  EXPECT_GT(mean("0.5"), 1.3 * mean("1"));
+}
+
 TEST_F(StudyVerb, WritesNumbersAndFigureOfEveryEnding) {
   smallAnimal();
   for (const char* ending : {"svg", "pdf", "png"}) {
@@ -108,12 +159,13 @@ TEST_F(StudyVerb, SaysWhatIsWrongBeforeItWorks) {
     EXPECT_THAT(ended.err, HasSubstr(words));
   };
   refused({}, "--kind");
-  refused({"--kind", "dreams"}, "'dreams' is not among elevation, envelope, range, spread, pressure");
+  refused({"--kind", "dreams"}, "'dreams' is not among elevation, envelope, range, spread, pressure, stress");
   refused({"--kind", "elevation", "--plot", "figure.gif"}, "must end in .svg, .pdf or .png");
   refused({"--kind", "elevation", "--out", "numbers.txt"}, "must end in .json");
   refused({"--kind", "elevation", "--out", "/nowhere/numbers.json"}, "/nowhere");
   refused({"--kind", "spread", "--overlap-between", "0.5,0.2"}, "smaller number first");
   refused({"--kind", "spread", "--draws", "-3"}, "--draws");
+  refused({"--kind", "stress", "--tension", "0"}, "--tension");
 }
 
 }  // namespace

@@ -69,7 +69,7 @@ std::vector<Case> casesOf(const anatomy::Specimen& specimen, const ContactModel&
       if (specimen.joints[j].kind == anatomy::JointKind::Fixed) continue;
       pose.angles[j] = {angle(random), angle(random), angle(random)};
     }
-    const auto X_WB = kinematics::place(specimen, articulation, pose);
+    const auto X_WB = kinematics::forwardKinematics(specimen, articulation, pose);
     for (const ContactPair& pair : model.pairs()) {
       const std::size_t a = pair.a.value, b = pair.b.value;
       cases.push_back({a, b, (X_WB[a].inverse() * X_WB[b]).cast<float>()});
@@ -118,8 +118,8 @@ class Bench {
   }
 
   void judge(const ContactModel& model, Measured& sum) const {
-    const auto X_WB =
-        kinematics::place(specimen_, articulate(specimen_, Assumptions{}), kinematics::Pose::neutral(specimen_));
+    const auto X_WB = kinematics::forwardKinematics(specimen_, articulate(specimen_, Assumptions{}),
+                                                    kinematics::Pose::neutral(specimen_));
     const double judging = seconds([&] { model.contacts(X_WB, Assumptions{}); });
     sum.judging = std::max(sum.judging, judging);
     std::printf("  contacts of the whole animal, %zu pairs: %.2f ms\n", model.pairs().size(), judging * 1e3);
@@ -153,7 +153,7 @@ class Bench {
   const char* sample_;
   anatomy::Specimen specimen_;
   std::vector<std::shared_ptr<const solid::BoneMesh>> meshes_;
-  solid::BoneFields fields_;
+  solid::SignedDistances fields_;
   std::vector<ContactShape> shapes_;
   std::vector<std::optional<test::FclBone>> reference_;
   std::vector<Case> cases_;

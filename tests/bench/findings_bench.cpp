@@ -50,7 +50,9 @@ kinematics::Pose fifteenBeyond(double lateral) {
   for (const kinematics::JointIndex j : a.specimen.chainTo(*a.specimen.findBone("skull"))) {
     if (!a.specimen[j].hasFacets() || left-- <= 0) continue;
     const Eigen::Vector3d zero = Eigen::Vector3d::Zero();
-    const auto most = [&](int motion) { return band(a.specimen, a.articulation, a.assumptions, j, zero, motion).most; };
+    const auto most = [&](int motion) {
+      return motionRange(a.specimen, a.articulation, a.assumptions, j, zero, motion).max;
+    };
     pose[j] = {1.3 * most(0), lateral * most(1), 0};
   }
   return pose;
@@ -95,7 +97,7 @@ void facetPair(benchmark::State& state) {
   const auto joint = *animal().specimen.findJoint("C6-C7");
   const anatomy::Bone& caudal = animal().specimen[animal().specimen.caudalBone(joint)];
   const anatomy::Bone& cranial = animal().specimen[animal().specimen.cranialBone(joint)];
-  const auto X = kinematics::placeDistal(animal().specimen[joint], animal().articulation[joint], {0.03, 0.02, 0});
+  const auto X = kinematics::jointTransform(animal().specimen[joint], animal().articulation[joint], {0.03, 0.02, 0});
   for (auto _ : state) {
     benchmark::DoNotOptimize(facetOverlap(*caudal.facet(anatomy::FacetRole::PrezygLeft),
                                           *cranial.facet(anatomy::FacetRole::PostzygLeft), X));

@@ -60,8 +60,8 @@ class KdlNeck {
       const bool open = i >= free.size();
       const auto box = open ? kinematics::JointRanges::Box{Vector3d::Constant(-3.2), Vector3d::Constant(3.2)}
                             : task.boxes->box(free[i].joint);
-      least_(i) = box.least[open ? 0 : free[i].motion];
-      most_(i) = box.most[open ? 0 : free[i].motion];
+      least_(i) = box.min[open ? 0 : free[i].motion];
+      most_(i) = box.max[open ? 0 : free[i].motion];
     }
   }
 
@@ -81,7 +81,7 @@ class KdlNeck {
     const std::size_t root = task.specimen[task.snout.joints.front()].proximal.value;
     KDL::Chain neck;
     kdl.tree.getChain(std::to_string(root), std::to_string(task.snout.bone.value), neck);
-    const auto X_WRoot = kinematics::place(task.specimen, task.articulation, task.neutral)[root];
+    const auto X_WRoot = kinematics::forwardKinematics(task.specimen, task.articulation, task.neutral)[root];
     KDL::Chain chain;
     chain.addSegment(KDL::Segment(KDL::Joint(KDL::Joint::None), KDL::Frame(test::kdlRotation(X_WRoot.linear()),
                                                                            test::kdlVector(X_WRoot.translation()))));
@@ -99,9 +99,9 @@ class KdlNeck {
   KDL::JntArray least_, most_;
 };
 
-kinematics::Reached reached(const test::ReachTask& task, const kinematics::JointRanges& ranges,
-                            const Vector3d& target) {
-  return kinematics::reach(task.specimen, task.articulation, ranges, task.neutral, task.reachFor(target));
+kinematics::IkResult reached(const test::ReachTask& task, const kinematics::JointRanges& ranges,
+                             const Vector3d& target) {
+  return kinematics::reach(task.specimen, task.articulation, ranges, task.neutral, task.goalFor(target));
 }
 
 void inBoxes(const test::ReachTask& task) {
@@ -125,7 +125,7 @@ void inRanges(const test::ReachTask& task) {
   int beyond = 0;
   for (int i = 0; i < kTargets; ++i) {
     const Vector3d target = task.pointIn(task.randomSupported(random, *task.ranges));
-    kinematics::Reached result;
+    kinematics::IkResult result;
     ours.measure([&] {
       result = reached(task, *task.ranges, target);
       return result.distance;
@@ -167,7 +167,7 @@ void drag(const test::ReachTask& task) {
     const Vector3d target = task.pointIn(task.neutral) + 0.01 * k * Vector3d(-0.5, 0.3, 1).normalized();
     frames.measure([&] {
       const auto result =
-          kinematics::reach(task.specimen, task.articulation, *task.ranges, task.neutral, task.reachFor(target), &last);
+          kinematics::reach(task.specimen, task.articulation, *task.ranges, task.neutral, task.goalFor(target), &last);
       last = result.pose;
       return result.distance;
     });

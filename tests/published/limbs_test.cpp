@@ -82,7 +82,7 @@ TEST(PublishedLimbs, ElephantSegmentAnglesCloseALegToTheGround) {
   pose[*leg.s.findJoint("hip.L")][0] = ElephantLeg::kThighAngle;
   pose[*leg.s.findJoint("knee.L")][0] = -ElephantLeg::kThighAngle - ElephantLeg::kShankAngle;
   pose[*leg.s.findJoint("ankle.L")][0] = ElephantLeg::kShankAngle + anatomy::standingMetatarsalSlope();
-  const auto X_WB = kinematics::place(leg.s, leg.rest, pose);
+  const auto X_WB = kinematics::forwardKinematics(leg.s, leg.rest, pose);
   const auto rig = kinematics::footRig(leg.s, kinematics::Foot::LeftHind);
   const Vector3d p_sole = X_WB[rig.bone.value] * rig.p_BSole;
   EXPECT_NEAR(-p_sole.z() * 1000, 1680.3, 0.1);
@@ -111,14 +111,16 @@ TEST(PublishedLimbs, ShoulderBladesTakeEverySlopeThatIsPublished) {
   Pose pose = Pose::neutral(s);
   for (const auto& [id, angles] : anatomy::standingAngles(s)) pose[*s.findJoint(id)] = angles;
   pose = kinematics::stand(s, rest, pose);
-  EXPECT_NEAR(kinematics::kPublishedBladeSlope.least / kDegree, 55, 1e-9);
-  EXPECT_NEAR(kinematics::kPublishedBladeSlope.most / kDegree, 65, 1e-9);
-  const double standing = kinematics::bladePlace(s, pose, kinematics::place(s, rest, pose), Side::Left).slope;
+  EXPECT_NEAR(kinematics::kPublishedBladeSlope.min / kDegree, 55, 1e-9);
+  EXPECT_NEAR(kinematics::kPublishedBladeSlope.max / kDegree, 65, 1e-9);
+  const double standing =
+      kinematics::bladePlace(s, pose, kinematics::forwardKinematics(s, rest, pose), Side::Left).slope;
   EXPECT_NEAR(standing / kDegree, 60, 3) << "the default";
   for (double slope = 55; slope <= 65; slope += 2.5) {
     const Pose placed = kinematics::placeBlade(s, rest, pose, Side::Left, {slope * kDegree, 0});
-    EXPECT_NEAR(kinematics::bladePlace(s, placed, kinematics::place(s, rest, placed), Side::Left).slope / kDegree,
-                slope, 1e-6);
+    EXPECT_NEAR(
+        kinematics::bladePlace(s, placed, kinematics::forwardKinematics(s, rest, placed), Side::Left).slope / kDegree,
+        slope, 1e-6);
   }
 }
 

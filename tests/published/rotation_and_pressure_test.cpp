@@ -32,5 +32,12 @@ TEST(PublishedPressure, OfTwoMetresOfBlood) {
   EXPECT_LT(columnPressure(-1), 0) << "head under the heart";
 }
 
+// Aalkjær & Wang 2021, abstract: a mean arterial pressure of about 200 mmHg in giraffes appears necessary for a
+// cerebral perfusion pressure on the order of 100 mmHg. A column between them of about 1.3 m says as much.
+TEST(PublishedPressure, OfAGiraffesHeart) {
+  EXPECT_NEAR(heartPressure(columnPressure(1.3)), 200, 5);
+  EXPECT_EQ(heartPressure(columnPressure(-2)), 100) << "a lowered head asks for its perfusion all the same";
+}
+
 }  // namespace
 }  // namespace zyga::study

@@ -25,7 +25,7 @@ class CeresMiss final : public ceres::CostFunction {
     for (const kinematics::JointIndex j : path_) {
       const anatomy::Joint& joint = task_.specimen[j];
       X_WB_[joint.distal.value] =
-          X_WB_[joint.proximal.value] * kinematics::placeDistal(joint, task_.articulation[j], pose_[j]);
+          X_WB_[joint.proximal.value] * kinematics::jointTransform(joint, task_.articulation[j], pose_[j]);
     }
     const Eigen::Vector3d p_WPoint = X_WB_[task_.snout.bone.value] * task_.snout.p_BPoint;
     Eigen::Map<Eigen::Vector3d> miss(residuals);
@@ -67,8 +67,8 @@ inline double ceresDistance(const ReachTask& task, const Eigen::Vector3d& p_WTar
   problem.AddResidualBlock(&miss, nullptr, q.data());
   for (std::size_t c = 0; c < free.size(); ++c) {
     const auto box = task.boxes->box(free[c].joint);
-    problem.SetParameterLowerBound(q.data(), static_cast<int>(c), box.least[free[c].motion]);
-    problem.SetParameterUpperBound(q.data(), static_cast<int>(c), box.most[free[c].motion]);
+    problem.SetParameterLowerBound(q.data(), static_cast<int>(c), box.min[free[c].motion]);
+    problem.SetParameterUpperBound(q.data(), static_cast<int>(c), box.max[free[c].motion]);
   }
   CeresNearEnough nearEnough;
   ceres::Solver::Options options;

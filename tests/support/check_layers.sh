@@ -43,7 +43,7 @@ allow core/study/ground $below_study core/study core/study/mass
 allow core/study/mass $below_study core/study core/study/ground
 allow core/study/stances $below_study core/study core/study/ground core/study/mass core/study/reach
 allow core/study/claims $below_study core/study core/study/reach
-allow core/study/stress $below_study core/study core/study/reach
+allow core/study/stress $below_study core/study core/study/mass core/study/reach
 allow core/study/uncertainty $below_study core/study core/study/reach
 study="core/study $rooms_of_study"
 below_solid="$base $anatomy"
@@ -99,9 +99,9 @@ allow ui/scans $panel ui/viewport
 allow app/arguments core/reason
 allow app/verbs "core/*" app/arguments ui/words ui/plots ui/sheets ui/report ui/pictures
 window="core/* ui/*"
-allow app/window $window app/window/flows app/window/docks
-allow app/window/docks $window app/window app/window/flows
-allow app/window/flows $window app/window
+allow app/window $window app/window/controllers app/window/docks
+allow app/window/docks $window app/window app/window/controllers
+allow app/window/controllers $window app/window
 allow app app/verbs app/window
 set +f
 

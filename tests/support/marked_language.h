@@ -5,6 +5,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QComboBox>
+#include <QDialog>
 #include <QDockWidget>
 #include <QDoubleSpinBox>
 #include <QGroupBox>
@@ -32,13 +33,14 @@ inline const QChar kMarked(0x27E6), kMarkedEnd(0x27E7);
 /// "%1 of %2 joints" -> "%1[ of ]%2[ joints]": what is filled in later stands outside the marks and needs its own. Tags
 /// of rich text stay as they are.
 inline QString marked(const QString& sentence) {
-  static const QRegularExpression part(R"(<[^<>]*>|%L?\d|%n|(?:(?!<[^<>]*>|%L?\d|%n).)+)",
+  static const QRegularExpression part(R"((?<bare><[^<>]*>|%L?\d|%n)|(?:(?!<[^<>]*>|%L?\d|%n).)+)",
                                        QRegularExpression::DotMatchesEverythingOption);
   static const QRegularExpression letter(R"(\p{L})");
   QString out;
   for (auto found = part.globalMatch(sentence); found.hasNext();) {
-    const QString text = found.next().captured();
-    const bool bare = text.startsWith('<') || text.startsWith('%') || !text.contains(letter);
+    const QRegularExpressionMatch match = found.next();
+    const QString text = match.captured();
+    const bool bare = match.hasCaptured(QStringLiteral("bare")) || !text.contains(letter);
     out += bare ? text : kMarked + text + kMarkedEnd;
   }
   return out;
@@ -50,12 +52,20 @@ class MarkedLanguage : public QTranslator {
   MarkedLanguage() { QCoreApplication::installTranslator(this); }
   ~MarkedLanguage() override { QCoreApplication::removeTranslator(this); }
   bool isEmpty() const override { return false; }
+  /// As if nobody had translated these, to see that they are found.
+  QList<QByteArray> forgotten;
+
   QString translate(const char* context, const char* sentence, const char*, int) const override {
     // Names of keys stand inside shortcuts, which are read back.
-    if (qstrcmp(context, "QShortcut") == 0) return {};
+    if (qstrcmp(context, "QShortcut") == 0 || forgotten.contains(sentence)) return {};
     return marked(QString::fromUtf8(sentence));
   }
 };
+
+/// How many marks of a text are open at its end.
+inline int openMarks(const QString& text) {
+  return static_cast<int>(text.count(kMarked)) - static_cast<int>(text.count(kMarkedEnd));
+}
 
 /// What is left of a text when everything marked is taken out.
 inline QString outsideMarks(QString text) {
@@ -87,11 +97,13 @@ class Texts {
     QString place, text;
   };
 
-  /// A window and everything visible in it.
+  /// A window and everything visible in it; dialogs before it are windows of their own.
   void addWindow(QWidget& window) {
     addWidget(window);
-    for (QWidget* widget : window.findChildren<QWidget*>())
-      if (widget->isVisibleTo(&window)) addWidget(*widget);
+    for (QWidget* widget : window.findChildren<QWidget*>()) {
+      const bool elsewhere = widget->window() != &window && qobject_cast<QDialog*>(widget->window());
+      if (!elsewhere && widget->isVisibleTo(&window)) addWidget(*widget);
+    }
     for (const QAction* action : window.findChildren<QAction*>()) addAction(*action);
   }
   void addAction(const QAction& action) {
@@ -102,13 +114,13 @@ class Texts {
     add(place, action.whatsThis());
   }
 
-  const QList<Text>& all() const { return all_; }
-
- private:
   void add(const QString& place, const QString& text) {
     if (!text.trimmed().isEmpty()) all_ += {place, text};
   }
 
+  const QList<Text>& all() const { return all_; }
+
+ private:
   void addWidget(const QWidget& widget) {
     const QString place = widget.metaObject()->className() + (' ' + widget.objectName());
     add(place, widget.toolTip());

@@ -30,7 +30,7 @@ class BoxRanges final : public kinematics::JointRanges {
   Excesses excesses(kinematics::JointIndex, const Eigen::Vector3d&) const override { return {}; }
   std::optional<Eigen::Vector3d> inside(kinematics::JointIndex joint) const override { return inside_[joint.value]; }
   Eigen::Vector3d halfWidths(kinematics::JointIndex joint) const override {
-    return 0.5 * (boxes_[joint.value].most - boxes_[joint.value].least);
+    return 0.5 * (boxes_[joint.value].max - boxes_[joint.value].min);
   }
 
  private:
@@ -45,7 +45,7 @@ struct ReachTask {
   std::unique_ptr<range::ReachRanges> ranges;
   std::unique_ptr<BoxRanges> boxes;
   kinematics::Pose neutral;
-  kinematics::Reach snout;  ///< without a target
+  kinematics::IkGoal snout;  ///< without a target
 
   ReachTask() {
     const std::string path = ZYGAPOSE_SOURCE_DIR "/samples/high_browser.csv";
@@ -63,13 +63,13 @@ struct ReachTask {
   }
 
   Eigen::Vector3d pointIn(const kinematics::Pose& pose) const {
-    return kinematics::place(specimen, articulation, pose)[snout.bone.value] * snout.p_BPoint;
+    return kinematics::forwardKinematics(specimen, articulation, pose)[snout.bone.value] * snout.p_BPoint;
   }
 
-  kinematics::Reach reachFor(const Eigen::Vector3d& p_WTarget) const {
-    kinematics::Reach wish = snout;
-    wish.p_WTarget = p_WTarget;
-    return wish;
+  kinematics::IkGoal goalFor(const Eigen::Vector3d& p_WTarget) const {
+    kinematics::IkGoal goal = snout;
+    goal.p_WTarget = p_WTarget;
+    return goal;
   }
 
   /// Every joint of the neck somewhere in its range: a bend that all of them share and one of their own.

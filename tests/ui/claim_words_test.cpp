@@ -58,8 +58,8 @@ TEST(ClaimWords, anAnswerInFull) {
   ClaimAnswer answer;
   answer.best = 7.91;
   answer.shortBy = 0.59;
-  answer.leastOverlap = 0.3187;
-  answer.leastCartilage = 12.41;
+  answer.minOverlap = 0.3187;
+  answer.minCartilage = 12.41;
   answer.mostCartilage = study::kMaxCartilage;
   answer.joints = 14;
   answer.nearEdge = {test::kOnlyJoint};
@@ -80,7 +80,7 @@ TEST(ClaimWords, anAnswerInFull) {
   EXPECT_THAT(plain(w.notes), ElementsAre("Joints near their limit in this pose: 1 of 14 that bend.",
                                           "In this pose a part lies 123 mm in the ground."));
   answer.supported = true;
-  answer.leastCartilage = 0;
+  answer.minCartilage = 0;
   const ClaimWords yes = wordsOf(claim, answer);
   EXPECT_EQ(plain(yes.verdict), "Within range: the snout reaches up to 7.91 m.");
   EXPECT_THAT(plain(yes.needs),

@@ -26,8 +26,8 @@ TEST(MirroredPose, PutsEveryBoneWhereTheMirrorShowsItsPartner) {
   const anatomy::Specimen specimen = sampleProject().specimen();
   const auto articulation = kinematics::restArticulation(specimen);
   const auto pose = randomPose(specimen, 7);
-  const auto before = kinematics::place(specimen, articulation, pose);
-  const auto after = kinematics::place(specimen, articulation, mirrored(specimen, pose));
+  const auto before = kinematics::forwardKinematics(specimen, articulation, pose);
+  const auto after = kinematics::forwardKinematics(specimen, articulation, mirrored(specimen, pose));
   const Eigen::Vector3d flip(1, -1, 1);
   for (std::size_t i = 0; i < specimen.bones.size(); ++i) {
     const auto partner = specimen.findBone(toId(anatomy::mirrored(specimen.bones[i].name)));

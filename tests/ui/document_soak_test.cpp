@@ -47,7 +47,7 @@ class RestlessPerson {
   void assume() {
     range::Assumptions a = document_.assumptions();
     if (below(2) == 0) a.neck = {range::Cartilage::In::PercentOfCentrum, between(0, 20)};
-    if (below(2) == 0) a.leastOverlap = between(0.2, 0.8);
+    if (below(2) == 0) a.minOverlap = between(0.2, 0.8);
     document_.setKeepsInSpace(below(2) == 0);
     document_.changeAssumptions(a, "assume");
   }

@@ -58,7 +58,7 @@ TEST_F(DocumentTest, PoseStepsAreUndoable) {
 
 TEST_F(DocumentTest, AssumptionsAreUndoable) {
   range::Assumptions changed = document_.assumptions();
-  changed.leastOverlap = 0.25;
+  changed.minOverlap = 0.25;
   changed.neck.amount = 7;
   expectUndoable([&] { document_.changeAssumptions(changed, "assume"); });
 }
@@ -108,26 +108,26 @@ TEST_F(DocumentTest, DerivedStateFollowsThePose) {
     EXPECT_EQ(findings[i].side, freshFindings[i].side);
     EXPECT_EQ(findings[i].measured, freshFindings[i].measured);
   }
-  const auto placed = kinematics::place(document_.specimen(), document_.articulation(), pose);
+  const auto placed = kinematics::forwardKinematics(document_.specimen(), document_.articulation(), pose);
   EXPECT_TRUE(document_.placement()[bone("skull").value].isApprox(placed[bone("skull").value]));
 }
 
 TEST_F(DocumentTest, BandsFollowTheOtherAnglesAndTheAssumptions) {
   const JointIndex j = joint("C6-C7");
-  const double straight = document_.band(j, 0).most;
+  const double straight = document_.motionRange(j, 0).max;
   kinematics::Pose pose = document_.pose();
   pose[j].y() += 0.05;
   document_.changePose(pose, "bend");
-  const auto expected =
-      range::band(document_.specimen(), document_.articulation(), document_.assumptions(), j, document_.pose()[j], 0);
-  EXPECT_DOUBLE_EQ(document_.band(j, 0).most, expected.most);
+  const auto expected = range::motionRange(document_.specimen(), document_.articulation(), document_.assumptions(), j,
+                                           document_.pose()[j], 0);
+  EXPECT_DOUBLE_EQ(document_.motionRange(j, 0).max, expected.max);
   document_.undoStack().undo();
-  EXPECT_DOUBLE_EQ(document_.band(j, 0).most, straight);
+  EXPECT_DOUBLE_EQ(document_.motionRange(j, 0).max, straight);
 
   range::Assumptions lenient = document_.assumptions();
-  lenient.leastOverlap = 0.25;
+  lenient.minOverlap = 0.25;
   document_.setAssumptions(lenient, document_.pose());
-  EXPECT_GT(document_.band(j, 0).most, straight);
+  EXPECT_GT(document_.motionRange(j, 0).max, straight);
 }
 
 TEST_F(DocumentTest, DragIsOneStepAndCancelGoesBack) {
@@ -161,13 +161,13 @@ TEST_F(DocumentTest, DragThatEndsWhereItBeganIsNoStep) {
 TEST_F(DocumentTest, AssumptionsArePreviewedAndCommittedAsOneStep) {
   const QString before = snapshot();
   const JointIndex j = joint("C6-C7");
-  const double straight = document_.band(j, 0).most;
+  const double straight = document_.motionRange(j, 0).max;
   const Eigen::Isometry3d head = document_.placement()[bone("skull").value];
   for (const double percent : {6.0, 9.0, 12.0}) document_.previewAssumptions(thickNeck(percent));
   EXPECT_TRUE(document_.previewing());
   EXPECT_EQ(snapshot(), before) << "the project waits for the release";
   EXPECT_EQ(document_.assumptions().neck.amount, 12);
-  EXPECT_NE(document_.band(j, 0).most, straight);
+  EXPECT_NE(document_.motionRange(j, 0).max, straight);
   EXPECT_FALSE(document_.placement()[bone("skull").value].isApprox(head)) << "the neck is articulated anew";
   const kinematics::Articulation expected = range::articulate(document_.specimen(), document_.assumptions());
   document_.commitPreview("Cartilage of the neck");
@@ -177,7 +177,7 @@ TEST_F(DocumentTest, AssumptionsArePreviewedAndCommittedAsOneStep) {
   EXPECT_EQ(document_.articulation(), expected);
   document_.undoStack().undo();
   EXPECT_EQ(snapshot(), before);
-  EXPECT_DOUBLE_EQ(document_.band(j, 0).most, straight);
+  EXPECT_DOUBLE_EQ(document_.motionRange(j, 0).max, straight);
 }
 
 TEST_F(DocumentTest, CancelledAssumptionsLeaveNothingBehind) {
@@ -212,7 +212,7 @@ TEST_F(DocumentTest, BonesCanStayInSpaceWhenNeutralMoves) {
 
 TEST_F(DocumentTest, StepsThatMoveNoNeutralSayNothingAboutIt) {
   range::Assumptions lenient = document_.assumptions();
-  lenient.leastOverlap = 0.25;
+  lenient.minOverlap = 0.25;
   document_.previewAssumptions(lenient);
   document_.commitPreview("Least overlap");
   EXPECT_EQ(document_.undoStack().undoText(), "Least overlap");

@@ -106,12 +106,12 @@ TEST_F(JointViewTest, ShowsTheJointAndItsAngles) {
 
 TEST_F(JointViewTest, SaysTheIntervalAndWhatEndsIt) {
   select("C6-C7");
-  const range::Band& band = document_.band(joint("C6-C7"), 0);
+  const range::MotionRange& band = document_.motionRange(joint("C6-C7"), 0);
   const QString expected = QString::fromUtf8("−%1° to +%2°")
-                               .arg(-qRadiansToDegrees(band.least), 0, 'f', 1)
-                               .arg(qRadiansToDegrees(band.most), 0, 'f', 1);
+                               .arg(-qRadiansToDegrees(band.min), 0, 'f', 1)
+                               .arg(qRadiansToDegrees(band.max), 0, 'f', 1);
   EXPECT_EQ(words("interval0"), expected.toStdString());
-  const QString stop = stopWords(document_.specimen(), joint("C6-C7"), band.mostStop);
+  const QString stop = stopWords(document_.specimen(), joint("C6-C7"), band.maxStop);
   bool said = false;
   for (const auto* any : view_.findChildren<QLabel*>()) said = said || (any->isVisible() && any->text().contains(stop));
   EXPECT_TRUE(said) << stop.toStdString();
@@ -120,7 +120,7 @@ TEST_F(JointViewTest, SaysTheIntervalAndWhatEndsIt) {
 TEST_F(JointViewTest, IntervalsFollowTheOtherAngles) {
   select("C6-C7");
   const std::string before = words("interval0");
-  setAngles("C6-C7", {0, 0.6 * document_.band(joint("C6-C7"), 1).most, 0});
+  setAngles("C6-C7", {0, 0.6 * document_.motionRange(joint("C6-C7"), 1).max, 0});
   EXPECT_NE(words("interval0"), before);
 }
 
@@ -180,9 +180,9 @@ TEST_F(JointViewTest, TheMapTurnsTheJointWhileItsMarkIsDragged) {
   EXPECT_TRUE(document_.previewing());
   EXPECT_NE(document_.pose()[j], Eigen::Vector3d::Zero()) << "it turns while the mark is down";
   EXPECT_EQ(document_.project().pose[j], Eigen::Vector3d::Zero());
-  const range::Band down = document_.band(j, 0);
+  const range::MotionRange down = document_.motionRange(j, 0);
   mapMouse(QEvent::MouseMove, to);
-  EXPECT_NE(document_.band(j, 0).most, down.most) << "the interval of one motion follows the other";
+  EXPECT_NE(document_.motionRange(j, 0).max, down.max) << "the interval of one motion follows the other";
   mapMouse(QEvent::MouseButtonRelease, to);
   EXPECT_NEAR(document_.pose()[j].x(), 0.05, 1e-9);
   EXPECT_NEAR(document_.pose()[j].y(), -0.03, 1e-9);
@@ -220,26 +220,38 @@ TEST_F(JointViewTest, TheMapIsInkedWhereTheBonesSupport) {
   document_.changeAssumptions(wideMargin, "Near margin");
   select("C6-C7");
   const JointIndex j = joint("C6-C7");
-  const range::Band up = document_.band(j, 0);
+  const range::MotionRange up = document_.motionRange(j, 0);
   const QImage picture = map()->grab().toImage();
   const auto green = [&](double dorsiflexion, double lateral) {
     const QColor c = picture.pixelColor(map()->placeOf(dorsiflexion, lateral).toPoint());
     return c.green() - c.red();
   };
-  EXPECT_GT(green(0.3 * up.most, 0.02), 20);
-  EXPECT_LT(green(1.2 * up.most, 0.02), 10);
-  const double near = green(0.8 * up.most, 0.02), firm = green(0.3 * up.most, 0.02);
+  EXPECT_GT(green(0.3 * up.max, 0.02), 20);
+  EXPECT_LT(green(1.2 * up.max, 0.02), 10);
+  const double near = green(0.8 * up.max, 0.02), firm = green(0.3 * up.max, 0.02);
   EXPECT_LT(near, firm) << "softer near the edge";
 }
 
 TEST_F(JointViewTest, NeutralIsNamedWithItsResidual) {
   select("C6-C7");
-  EXPECT_NE(words("neutralBy").find("facets centred"), std::string::npos) << words("neutralBy");
-  EXPECT_NE(words("neutralBy").find("\u00A0mm apart)"), std::string::npos) << words("neutralBy");
+  EXPECT_EQ(words("neutralBy"), "Neutral: facets centred") << "0.0 mm go without saying";
   EXPECT_EQ(words("articulation"), "(hidden)");
   EXPECT_NE(label("caution")->toolTip().indexOf("Kuznetsov"), -1);
   select("knee.L");
   EXPECT_EQ(words("neutralBy"), "(hidden)");
+}
+
+TEST_F(JointViewTest, FacetsThatDoNotMeetSayHowFarTheirCentresAreApart) {
+  files::Project project = sampleProject();
+  anatomy::Specimen specimen = project.specimen();
+  for (anatomy::Facet& facet : specimen.bones[specimen.findBone("C6").value().value].facets)
+    if (facet.role == anatomy::FacetRole::PostzygLeft) facet.centre.y() += 0.008;
+  project.setSpecimen(std::move(specimen));
+  open(project);
+  select("C6-C7");
+  EXPECT_NE(words("neutralBy").find("Neutral: facets centred (facet centres "), std::string::npos)
+      << words("neutralBy");
+  EXPECT_NE(words("neutralBy").find("\u00A0mm apart)"), std::string::npos) << words("neutralBy");
 }
 
 TEST_F(JointViewTest, AJointThatCannotBeArticulatedSaysWhy) {

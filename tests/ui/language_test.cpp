@@ -5,6 +5,8 @@
 #include <QCoreApplication>
 #include <QTranslator>
 
+#include "ui/words/say.h"
+
 namespace zyga::ui {
 namespace {
 
@@ -37,6 +39,31 @@ TEST_F(LanguageTest, ANumberChoosesNoFormWhereTheSentenceDoesNotSayIt) {
   const QString once = said("%1, %2");
   EXPECT_EQ(said("%1, %2", 0), once);
   EXPECT_EQ(said("%1, %2", 2), once);
+}
+
+/// Tells one byte from several, and nothing else.
+class Bytes : public QTranslator {
+ public:
+  bool isEmpty() const override { return false; }
+  QString translate(const char*, const char* sentence, const char*, int n) const override {
+    if (qstrcmp(sentence, "%n bytes") != 0) return {};
+    return n == 1 ? QStringLiteral("%n byte") : QStringLiteral("%n bytes");
+  }
+};
+
+TEST_F(LanguageTest, EveryCountOfAReasonChoosesItsOwnForm) {
+  Bytes bytes;
+  QCoreApplication::installTranslator(&bytes);
+  const auto said = [](long long each, long long left) {
+    return say(reason::Reason({"scan.declares-too-many", 4}, {reason::Count{9}, reason::Term{"scan.faces"},
+                                                              reason::Count{each}, reason::Count{left}}));
+  };
+  EXPECT_EQ(
+      said(1, 7),
+      "it declares 9 faces, which need at least 1 byte each, but it has only 7 bytes left for them: it is damaged "
+      "or cut short");
+  EXPECT_TRUE(said(12, 1).contains("at least 12 bytes each, but it has only 1 byte left"));
+  QCoreApplication::removeTranslator(&bytes);
 }
 
 TEST_F(LanguageTest, ALanguageThatIsNotOfferedIsEnglish) {

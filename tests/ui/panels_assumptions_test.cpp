@@ -43,26 +43,26 @@ class AssumptionsTest : public testing::Test {
 };
 
 TEST_F(AssumptionsTest, FieldsShowTheDocument) {
-  EXPECT_DOUBLE_EQ(box("leastOverlap")->value(), document_.assumptions().leastOverlap * 100);
+  EXPECT_DOUBLE_EQ(box("leastOverlap")->value(), document_.assumptions().minOverlap * 100);
   EXPECT_DOUBLE_EQ(box("nearMargin")->value(), document_.assumptions().nearMargin * 100);
   EXPECT_EQ(panel_.findChild<CartilageField*>("neckCartilage")->value(), document_.assumptions().neck);
 }
 
 TEST_F(AssumptionsTest, PresetActsAtOnceAndCanBeUndone) {
   const auto joint = document_.specimen().findJoint("C6-C7").value();
-  const double half = document_.band(joint, 0).most;
+  const double half = document_.motionRange(joint, 0).max;
   QTest::mouseClick(panel_.findChild<QAbstractButton*>("overlap25"), Qt::LeftButton);
-  EXPECT_DOUBLE_EQ(document_.assumptions().leastOverlap, 0.25);
-  EXPECT_GT(document_.band(joint, 0).most, half);
+  EXPECT_DOUBLE_EQ(document_.assumptions().minOverlap, 0.25);
+  EXPECT_GT(document_.motionRange(joint, 0).max, half);
   document_.undoStack().undo();
   EXPECT_DOUBLE_EQ(box("leastOverlap")->value(), 50);
-  EXPECT_DOUBLE_EQ(document_.band(joint, 0).most, half);
+  EXPECT_DOUBLE_EQ(document_.motionRange(joint, 0).max, half);
 }
 
 TEST_F(AssumptionsTest, TurningOneDialIsOneStep) {
   box("leastOverlap")->stepBy(-1);
   box("leastOverlap")->stepBy(-1);
-  EXPECT_DOUBLE_EQ(document_.assumptions().leastOverlap, 0.4);
+  EXPECT_DOUBLE_EQ(document_.assumptions().minOverlap, 0.4);
   EXPECT_EQ(document_.undoStack().count(), 1);
   box("nearMargin")->stepBy(1);
   EXPECT_EQ(document_.undoStack().count(), 2);
@@ -83,7 +83,7 @@ TEST_F(AssumptionsTest, CartilageCanBeInMillimetres) {
 TEST_F(AssumptionsTest, TheSliderActsWhileItIsHeldAndIsOneStep) {
   const auto joint = document_.specimen().findJoint("C6-C7").value();
   const auto skull = document_.specimen().findBone("skull").value();
-  const range::Band before = document_.band(joint, 0);
+  const range::MotionRange before = document_.motionRange(joint, 0);
   const Eigen::Vector3d head = document_.placement()[skull.value].translation();
   DragSlider* slider = neckSlider();
   const QPointF from(slider->placeOf(slider->value()), slider->height() / 2.0);
@@ -91,17 +91,17 @@ TEST_F(AssumptionsTest, TheSliderActsWhileItIsHeldAndIsOneStep) {
   mouse(slider, QEvent::MouseButtonPress, from);
   mouse(slider, QEvent::MouseMove, (from + to) / 2);
   EXPECT_TRUE(document_.previewing());
-  const range::Band halfway = document_.band(joint, 0);
-  EXPECT_NE(halfway.most, before.most) << "the band moves while the slider is down";
+  const range::MotionRange halfway = document_.motionRange(joint, 0);
+  EXPECT_NE(halfway.max, before.max) << "the band moves while the slider is down";
   EXPECT_GT((document_.placement()[skull.value].translation() - head).norm(), 0.01) << "and so does the animal";
   EXPECT_EQ(document_.undoStack().count(), 0);
   mouse(slider, QEvent::MouseMove, to);
-  EXPECT_NE(document_.band(joint, 0).most, halfway.most);
+  EXPECT_NE(document_.motionRange(joint, 0).max, halfway.max);
   mouse(slider, QEvent::MouseButtonRelease, to);
   EXPECT_NEAR(document_.project().assumptions.neck.amount, 20, 0.6);
   EXPECT_EQ(document_.undoStack().count(), 1);
   document_.undoStack().undo();
-  EXPECT_DOUBLE_EQ(document_.band(joint, 0).most, before.most);
+  EXPECT_DOUBLE_EQ(document_.motionRange(joint, 0).max, before.max);
   EXPECT_EQ(panel_.findChild<CartilageField*>("neckCartilage")->value(), sampleProject().assumptions.neck);
 }
 
@@ -125,7 +125,7 @@ TEST_F(AssumptionsTest, ArrowKeysOnASliderAreOneStep) {
   slider->setFocus();
   QTest::keyClick(slider, Qt::Key_Left);
   QTest::keyClick(slider, Qt::Key_Left);
-  EXPECT_DOUBLE_EQ(document_.assumptions().leastOverlap, 0.4);
+  EXPECT_DOUBLE_EQ(document_.assumptions().minOverlap, 0.4);
   EXPECT_EQ(document_.undoStack().count(), 1);
 }
 
@@ -139,6 +139,19 @@ TEST_F(AssumptionsTest, TheDefinitionOfNeutralIsChosenByNameAndHasItsSources) {
   EXPECT_EQ(by->currentText(), "facets centred, centrum faces parallel");
   EXPECT_TRUE(by->toolTip().contains("Mallison 2010"));
   EXPECT_TRUE(document_.undoStack().undoText().endsWith("deflections kept"));
+}
+
+TEST_F(AssumptionsTest, WhatTheSlopeOfAVertebraIsMeasuredByIsChosenByName) {
+  auto* by = panel_.findChild<QComboBox*>("horizontalBy");
+  EXPECT_EQ(by->currentText(), "floor of the neural canal");
+  EXPECT_EQ(by->count(), 4);
+  by->setFocus();
+  QTest::keyClick(by, Qt::Key_End);
+  EXPECT_EQ(document_.assumptions().horizontalBy, anatomy::HorizontalBy::Articulation);
+  EXPECT_EQ(by->currentText(), "similarity in articulation");
+  EXPECT_TRUE(by->toolTip().contains("Taylor & Wedel 2022"));
+  document_.undoStack().undo();
+  EXPECT_EQ(by->currentText(), "floor of the neural canal");
 }
 
 TEST_F(AssumptionsTest, BonesStayInSpaceOnRequestAndTheHabitIsKept) {

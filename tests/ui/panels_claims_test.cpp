@@ -92,7 +92,7 @@ TEST_F(ClaimsPanelTest, TheAnswerFollowsTheAssumptions) {
   settle();
   const QString strict = words("claimVerdict");
   range::Assumptions assumptions = document_.assumptions();
-  assumptions.leastOverlap = 0.25;
+  assumptions.minOverlap = 0.25;
   document_.changeAssumptions(assumptions, "looser");
   EXPECT_TRUE(panel_->busy());
   EXPECT_FALSE(part<QPushButton>("claimPose")->isEnabled()) << "the pose of another rule";

@@ -28,7 +28,7 @@ class FindingsTest : public testing::Test {
     document_.changePose(pose, "bend");
   }
   /// `share` of what the bones support, rad.
-  double past(const char* id, double share) const { return document_.band(joint(id), 0).most * share; }
+  double past(const char* id, double share) const { return document_.motionRange(joint(id), 0).max * share; }
 
   Document document_;
 };

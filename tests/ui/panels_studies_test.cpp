@@ -102,6 +102,31 @@ TEST_F(StudiesPanelTest, HeartMovedHigherLowersThePressure) {
   ASSERT_TRUE(QTest::qWaitFor([&] { return highest() < before - 1; }, kPatience));
 }
 
+TEST_F(StudiesPanelTest, StressFollowsTensionAndDensities) {
+  choose(StudyKind::Stress);
+  ASSERT_TRUE(waitFor(StudyKind::Stress));
+  EXPECT_TRUE(part<PlotView>("plotView")->isVisible());
+  EXPECT_TRUE(words("studyWords").contains("coefficient of variation"));
+  EXPECT_TRUE(words("studyCautions").contains("Christian & Heinrich 1998"));
+  EXPECT_TRUE(words("studyCautions").contains("common criticism, no source"));
+  const auto base = [&] {
+    const auto& found = std::get<study::JointStress>(*panel_->job().result(StudyKind::Stress));
+    return found[study::NeckCarriage::Neutral].joints[0].stress;
+  };
+  const double before = base();
+  auto* tension = part<UnitSpinBox>("tensionPlace");
+  tension->setFocus();
+  QTest::keyClick(tension, Qt::Key_A, Qt::ControlModifier);
+  QTest::keyClicks(tension, "50");
+  QTest::keyClick(tension, Qt::Key_Return);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return base() > 1.5 * before; }, kPatience)) << "half the lever";
+  const double light = base();
+  study::Densities heavy = document_.project().densities;
+  heavy[study::BodyPart::Neck] *= 1.5;
+  document_.setDensities(heavy);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return base() > 1.1 * light; }, kPatience)) << "a heavier neck presses harder";
+}
+
 TEST_F(StudiesPanelTest, EnvelopeIsWorkedOutShownAndGoesOutOfDate) {
   QSignalSpy drawn(panel_.get(), &StudiesPanel::envelopeChanged);
   runOutline();

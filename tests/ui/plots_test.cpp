@@ -68,7 +68,8 @@ class StudyPlots : public testing::Test {
             {"envelope", drawing(study::envelope(scenario(), outline).value(), paintEnvelope)},
             {"range", drawing(study::rangeChart(scenario()).value(), paintRangeChart)},
             {"spread", drawing(study::spread(scenario(), project_.table, build, few).value(), paintSpread)},
-            {"pressure", drawing(study::pressure(scenario()), paintPressure)}};
+            {"pressure", drawing(study::pressure(scenario()), paintPressure)},
+            {"stress", drawing(study::jointStress(scenario()), paintStress)}};
   }
   template <class Study>
   static PlotPainter drawing(const Study& found,

@@ -57,10 +57,28 @@ TEST(ReportText, HoldsEverythingAnAdviserAsksFor) {
 
 TEST(ReportText, StudiesAreSectionsWithFigures) {
   const ReportText text = reportText(made(false, true));
-  for (const Figure figure : {Figure::Pose, Figure::Elevation, Figure::Envelope, Figure::RangeChart, Figure::Pressure})
+  for (const Figure figure :
+       {Figure::Pose, Figure::Elevation, Figure::Envelope, Figure::RangeChart, Figure::Pressure, Figure::Stress})
     EXPECT_TRUE(std::any_of(text.sections.begin(), text.sections.end(), [&](const ReportSection& s) {
       return s.figure == figure;
     })) << static_cast<int>(figure);
+}
+
+TEST(ReportText, JointStressHasATableTheOtherViewAndItsSources) {
+  const report::ReportData data = made(false, true);
+  const ReportText text = reportText(data);
+  const auto section = std::find_if(text.sections.begin(), text.sections.end(),
+                                    [](const ReportSection& s) { return s.figure == Figure::Stress; });
+  ASSERT_NE(section, text.sections.end());
+  EXPECT_EQ(section->heading, "Joint stress along the neck");
+  ASSERT_EQ(section->tables.size(), 1u);
+  const auto* found = data.find<study::JointStress>();
+  ASSERT_TRUE(found);
+  ASSERT_EQ(section->tables[0].rows.size(), found->joints.size());
+  EXPECT_EQ(section->tables[0].rows[0][0].toStdString(), found->joints[0].id);
+  const std::string cautions = section->cautions.join(' ').toStdString();
+  for (const char* words : {"Christian & Heinrich 1998", "common criticism, no source", "Tsuihiji 2004"})
+    EXPECT_THAT(cautions, HasSubstr(words));
 }
 
 TEST(ReportText, AStudyThatGaveNothingSaysWhy) {

@@ -6,7 +6,7 @@ namespace {
 constexpr const char* kJoint = "C6-C7";
 
 TEST_F(StripTest, DraggingAMarkBeyondItsBandIsJudgedAndSeen) {
-  const double most = document_.band(joint(kJoint), 0).most;
+  const double most = document_.motionRange(joint(kJoint), 0).max;
   const QRectF plot = strip_.stripLayout().plot();
   ASSERT_EQ(level(kJoint), range::Level::Supported);
   ASSERT_EQ(pixelsOf(picture(), plot, theme().beyond), 0);
@@ -32,7 +32,7 @@ TEST_F(StripTest, DraggingAMarkBeyondItsBandIsJudgedAndSeen) {
 }
 
 TEST_F(StripTest, UndoPutsTheMarkBackIntoItsBand) {
-  drag(mark(kJoint), laneAt(kJoint, 1.2 * document_.band(joint(kJoint), 0).most));
+  drag(mark(kJoint), laneAt(kJoint, 1.2 * document_.motionRange(joint(kJoint), 0).max));
   ASSERT_EQ(level(kJoint), range::Level::Beyond);
   document_.undoStack().undo();
   EXPECT_EQ(angle(kJoint), 0);
@@ -90,8 +90,8 @@ TEST_F(StripTest, BendingASpanSpendsTheSameShareOfEveryJoint) {
   const double turned = angle("C7-C8");
   EXPECT_GT(turned, 0);
   const auto width = [this](std::size_t c) {
-    const range::Band& band = document_.band(strip_.columns().columns[c].joint, 0);
-    return band.most - band.least;
+    const range::MotionRange& band = document_.motionRange(strip_.columns().columns[c].joint, 0);
+    return band.max - band.min;
   };
   const double share = turned / width(column("C7-C8"));
   for (std::size_t c = column("C3-C4"); c <= column("C12-C13"); ++c)
@@ -141,7 +141,7 @@ TEST_F(StripTest, HoveringSaysJointAngleAndVerdict) {
   moveTo(mark(kJoint), Qt::NoButton);
   ASSERT_FALSE(hints.isEmpty());
   const QString words = hints.last().first().toString();
-  const double most = qRadiansToDegrees(document_.band(joint(kJoint), 0).most);
+  const double most = qRadiansToDegrees(document_.motionRange(joint(kJoint), 0).max);
   EXPECT_TRUE(
       words.contains(QString::fromUtf8("C6-C7  dorsiflexion 3.4° (limit %1°) · within range").arg(most, 0, 'f', 1)))
       << words.toStdString();
@@ -152,10 +152,10 @@ TEST_F(StripTest, HoveringSaysJointAngleAndVerdict) {
 }
 
 TEST_F(StripTest, ABandThatIsDraggedFollowsTheOtherAngles) {
-  const double before = document_.band(joint(kJoint), 0).most;
+  const double before = document_.motionRange(joint(kJoint), 0).max;
   QSignalSpy hints(&strip_, &RangeStrip::hint);
-  setAngle(kJoint, 0.6 * document_.band(joint(kJoint), 1).most, 1);
-  const double after = document_.band(joint(kJoint), 0).most;
+  setAngle(kJoint, 0.6 * document_.motionRange(joint(kJoint), 1).max, 1);
+  const double after = document_.motionRange(joint(kJoint), 0).max;
   ASSERT_LT(after, 0.95 * before) << "overlap spent sideways is gone upwards";
   moveTo(mark(kJoint), Qt::NoButton);
   const QString said = hints.last().first().toString();

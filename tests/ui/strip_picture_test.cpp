@@ -16,21 +16,21 @@ TEST_F(StripTest, EveryJointHasAMarkInTheColourOfItsVerdict) {
 }
 
 TEST_F(StripTest, BandsReachAsFarAsTheBonesAllow) {
-  const range::Band& band = document_.band(joint("C6-C7"), 0);
+  const range::MotionRange& band = document_.motionRange(joint("C6-C7"), 0);
   const QImage seen = picture();
   const StripLayout& l = strip_.stripLayout();
   const auto ground = [&](double angle) {
     const QPoint at(static_cast<int>(l.xOfColumn(column("C6-C7"))) - 2, static_cast<int>(l.yOf(angle)));
     return seen.pixelColor(at) == theme().panel;
   };
-  EXPECT_FALSE(ground(0.7 * band.most));
-  EXPECT_TRUE(ground(1.12 * band.most));
-  EXPECT_FALSE(ground(0.7 * band.least));
-  EXPECT_TRUE(ground(1.12 * band.least));
+  EXPECT_FALSE(ground(0.7 * band.max));
+  EXPECT_TRUE(ground(1.12 * band.max));
+  EXPECT_FALSE(ground(0.7 * band.min));
+  EXPECT_TRUE(ground(1.12 * band.min));
 }
 
 TEST_F(StripTest, ANearMarginIsSofterThanTheRest) {
-  const range::Band& band = document_.band(joint("C6-C7"), 0);
+  const range::MotionRange& band = document_.motionRange(joint("C6-C7"), 0);
   const QImage seen = picture();
   const StripLayout& l = strip_.stripLayout();
   const auto greenAt = [&](double angle) {
@@ -38,8 +38,8 @@ TEST_F(StripTest, ANearMarginIsSofterThanTheRest) {
     return theme().panel.red() - seen.pixelColor(at).red();
   };
   // The near margin is a tenth of the overlap, which is a fifth of the way from full to half.
-  EXPECT_GT(greenAt(0.7 * band.most), greenAt(0.91 * band.most) + 10);
-  EXPECT_GT(greenAt(0.91 * band.most), 5);
+  EXPECT_GT(greenAt(0.7 * band.max), greenAt(0.91 * band.max) + 10);
+  EXPECT_GT(greenAt(0.91 * band.max), 5);
 }
 
 TEST_F(StripTest, AJointThatNothingJudgesIsHatched) {
@@ -90,7 +90,7 @@ TEST_F(StripTest, AHundredJointsHaveLanesOfEightPixels) {
   open(files::projectFromTable(table));
   EXPECT_GE(strip_.columns().columns.size(), 100u);
   EXPECT_GE(strip_.stripLayout().slotWidth(), 8);
-  const double most = document_.band(joint("Ca30-Ca31"), 0).most;
+  const double most = document_.motionRange(joint("Ca30-Ca31"), 0).max;
   drag(mark("Ca30-Ca31"), laneAt("Ca30-Ca31", 0.5 * most));
   EXPECT_NEAR(angle("Ca30-Ca31"), 0.5 * most, qDegreesToRadians(1.0));
   EXPECT_EQ(angle("Ca29-Ca30"), 0);

@@ -9,9 +9,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
 #include "ui/theme/style_sheet.h"
+#include "ui/theme/typography.h"
 #include "ui/words/numbers.h"
 
 namespace zyga::ui {

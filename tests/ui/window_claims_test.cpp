@@ -18,7 +18,7 @@ class ClaimsTest : public WindowTest {
     QTest::keyClick(focus ? focus : window_.get(), key, modifiers);
   }
   static range::Assumptions withOverlap(range::Assumptions assumptions, double overlap) {
-    assumptions.leastOverlap = overlap;
+    assumptions.minOverlap = overlap;
     return assumptions;
   }
 };

@@ -73,7 +73,7 @@ TEST_F(RangesTest, NeckGoesToItsDorsalLimitByOneActionAndIsTold) {
   EXPECT_GT(document_->placement()[bone("skull").value].translation().z(), low + 0.3);
   for (const JointIndex j : study::jointsOf(document_->specimen(), Chain::Neck)) {
     if (!document_->specimen()[j].hasFacets()) continue;
-    EXPECT_NEAR(document_->pose()[j].x(), document_->band(j, 0).most, 2e-3) << document_->specimen()[j].id;
+    EXPECT_NEAR(document_->pose()[j].x(), document_->motionRange(j, 0).max, 2e-3) << document_->specimen()[j].id;
   }
   ASSERT_TRUE(QTest::qWaitFor([&] { return messages().size() == 1; }, kPatience));
   EXPECT_TRUE(messages().front().startsWith("Neck, maximum dorsiflexion: snout at "))

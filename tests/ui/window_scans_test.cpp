@@ -12,8 +12,8 @@
 #include "core/solid/sculpt/sculpt.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/commands/scan_edits.h"
-#include "ui/scans/bench_window.h"
 #include "ui/scans/bring_in_dialog.h"
+#include "ui/scans/landmark_editor.h"
 #include "ui/theme/unit_spin_box.h"
 
 namespace zyga::ui {
@@ -22,7 +22,7 @@ namespace {
 namespace fs = std::filesystem;
 using testing::HasSubstr;
 
-/// Real bones by the hands of a person: dropped on the window, named, put in place, marked on the bench.
+/// Real bones by the hands of a person: dropped on the window, named, put in place, marked on the editor.
 class ScansTest : public WindowTest {
  protected:
   /// A bone of the open animal as a scanner leaves it: STL, millimetres.
@@ -72,21 +72,21 @@ class ScansTest : public WindowTest {
   static QString outcome(const BringInDialog& bringing, int row) {
     return bringing.findChild<QTableWidget*>("bringInTable")->item(row, 4)->text();
   }
-  /// One bone in place and on the bench.
-  BenchWindow* benchWith(const char* id, const char* file) {
+  /// One bone in place and on the editor.
+  LandmarkEditor* editorWith(const char* id, const char* file) {
     dropAll({scanned(id, file)});
     auto* bringing = readAll();
     press(*bringing, "Add to skeleton");
     settle();
     action("Place landmarks")->trigger();
-    auto* bench = dialog<BenchWindow>("benchWindow");
-    if (bench) {
-      EXPECT_TRUE(QTest::qWaitFor([&] { return bench->ready(); }, kPatience));
+    auto* editor = dialog<LandmarkEditor>("landmarkEditor");
+    if (editor) {
+      EXPECT_TRUE(QTest::qWaitFor([&] { return editor->ready(); }, kPatience));
     }
-    return bench;
+    return editor;
   }
-  static void choose(BenchWindow& bench, const QString& mark) {
-    auto* list = bench.findChild<QTreeWidget*>("benchMarks");
+  static void choose(LandmarkEditor& editor, const QString& mark) {
+    auto* list = editor.findChild<QTreeWidget*>("landmarkList");
     for (int i = 0; i < list->topLevelItemCount(); ++i)
       if (list->topLevelItem(i)->text(0) == mark) return list->setCurrentItem(list->topLevelItem(i));
     FAIL() << mark.toStdString();
@@ -147,31 +147,31 @@ TEST_F(ScansTest, TwoFilesForOneBoneAreToldAndNeitherIsTaken) {
   EXPECT_EQ(document_->undoStack().count(), 0);
 }
 
-TEST_F(ScansTest, AClickOnTheBenchMarksThatPlaceAndUndoTakesItBack) {
-  auto* bench = benchWith("C7", "C7.stl");
-  ASSERT_NE(bench, nullptr);
-  choose(*bench, "Top of the neural spine");
+TEST_F(ScansTest, AClickInTheEditorMarksThatPlaceAndUndoTakesItBack) {
+  auto* editor = editorWith("C7", "C7.stl");
+  ASSERT_NE(editor, nullptr);
+  choose(*editor, "Top of the neural spine");
   // The file was written in the bone's own axes, so that its own top is known.
   const Eigen::Vector3d top = anatomy::buildSpecimen(document_->project().table)[bone("C7")].landmark("spineTop");
   const Eigen::Vector3d wanted = top - Eigen::Vector3d(0, 0, 0.02);
-  const QPointF at = bench->view().placeOf(wanted).value();
-  QTest::mouseClick(&bench->view(), Qt::LeftButton, {}, at.toPoint());
+  const QPointF at = editor->view().placeOf(wanted).value();
+  QTest::mouseClick(&editor->view(), Qt::LeftButton, {}, at.toPoint());
   ASSERT_TRUE(document_->project().scans.front().scan.landmarks.contains("spineTop"));
   const Eigen::Vector3d marked = document_->project().scans.front().scan.landmarks.at("spineTop");
-  const auto shown = bench->view().placeOf(marked).value();
+  const auto shown = editor->view().placeOf(marked).value();
   EXPECT_LT(std::hypot(shown.x() - at.x(), shown.y() - at.y()), 1.5) << "under the pointer, to the pixel";
   EXPECT_LT((marked - wanted).cwiseProduct(Eigen::Vector3d(1, 0, 1)).norm(), 5e-3);
-  QTest::mouseClick(bench->findChild<QToolButton*>("benchUndo"), Qt::LeftButton);
+  QTest::mouseClick(editor->findChild<QToolButton*>("landmarkUndo"), Qt::LeftButton);
   EXPECT_FALSE(document_->project().scans.front().scan.landmarks.contains("spineTop"));
-  QTest::mouseClick(bench->findChild<QToolButton*>("benchRedo"), Qt::LeftButton);
+  QTest::mouseClick(editor->findChild<QToolButton*>("landmarkRedo"), Qt::LeftButton);
   EXPECT_EQ(document_->project().scans.front().scan.landmarks.at("spineTop"), marked);
   settle();
 }
 
 /// The flat facets of a sculpted bone are exactly the model's, so that a brushed one must come out in their plane.
 TEST_F(ScansTest, ABrushedFacetLiesInItsPlaneAndItsMirrorImageToo) {
-  auto* bench = benchWith("C7", "C7.stl");
-  ASSERT_NE(bench, nullptr);
+  auto* editor = editorWith("C7", "C7.stl");
+  ASSERT_NE(editor, nullptr);
   const anatomy::Specimen sculpted = anatomy::buildSpecimen(document_->project().table);
   const anatomy::Bone& c7 = sculpted[bone("C7")];
   const auto scanNow = [&]() -> const anatomy::Scan& { return document_->project().scans.front().scan; };
@@ -180,20 +180,20 @@ TEST_F(ScansTest, ABrushedFacetLiesInItsPlaneAndItsMirrorImageToo) {
     setLandmark(laid, c7, name, c7.landmark(name));  // written in the bone's own axes
   ASSERT_TRUE(laid.placed);
   changeScan(*document_, laid, "lay it");
-  choose(*bench, "Left prezygapophyseal facet");
+  choose(*editor, "Left prezygapophyseal facet");
   const anatomy::Facet& facet = *c7.facet(anatomy::FacetRole::PrezygLeft);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return bench->view().cursor().shape() == Qt::BlankCursor; }, kPatience));
-  bench->view().showView(picture::StandardView::Dorsal);
-  bench->findChild<UnitSpinBox*>("brushSize")->setValue(350 * facet.length());
-  const QPointF at = bench->view().placeOf(facet.centre).value();
-  QTest::mouseClick(&bench->view(), Qt::LeftButton, {}, at.toPoint());
+  ASSERT_TRUE(QTest::qWaitFor([&] { return editor->view().cursor().shape() == Qt::BlankCursor; }, kPatience));
+  editor->view().showView(picture::StandardView::Dorsal);
+  editor->findChild<UnitSpinBox*>("brushSize")->setValue(350 * facet.length());
+  const QPointF at = editor->view().placeOf(facet.centre).value();
+  QTest::mouseClick(&editor->view(), Qt::LeftButton, {}, at.toPoint());
   const auto* brushed = facetOf(scanNow(), anatomy::FacetRole::PrezygLeft);
-  ASSERT_NE(brushed, nullptr) << bench->findChild<QLabel*>("markTold")->text().toStdString();
+  ASSERT_NE(brushed, nullptr) << editor->findChild<QLabel*>("markTold")->text().toStdString();
   const anatomy::Facet made = mapped(brushed->facet, boneFromScan(scanNow()));
   EXPECT_GT(made.normal.dot(facet.normal), std::cos(0.03));
   EXPECT_LT(std::abs((made.centre - facet.centre).dot(facet.normal)), 1e-3);
   EXPECT_LT(brushed->residual, 1e-3);
-  QTest::mouseClick(bench->findChild<QPushButton*>("mirrorMarks"), Qt::LeftButton);
+  QTest::mouseClick(editor->findChild<QPushButton*>("mirrorMarks"), Qt::LeftButton);
   const auto* other = facetOf(scanNow(), anatomy::FacetRole::PrezygRight);
   ASSERT_NE(other, nullptr);
   const anatomy::Facet there = mapped(other->facet, boneFromScan(scanNow()));
@@ -204,8 +204,8 @@ TEST_F(ScansTest, ABrushedFacetLiesInItsPlaneAndItsMirrorImageToo) {
 }
 
 TEST_F(ScansTest, WhatTheMarksMeasureGoesIntoTheTableAndNeighboursFollow) {
-  auto* bench = benchWith("C7", "C7.stl");
-  ASSERT_NE(bench, nullptr);
+  auto* editor = editorWith("C7", "C7.stl");
+  ASSERT_NE(editor, nullptr);
   const anatomy::Specimen sculpted = anatomy::buildSpecimen(document_->project().table);
   const anatomy::Bone& c7 = sculpted[bone("C7")];
   const auto lengthOf = [&](const char* id) {
@@ -218,7 +218,7 @@ TEST_F(ScansTest, WhatTheMarksMeasureGoesIntoTheTableAndNeighboursFollow) {
   const double before = lengthOf("C7");
   const auto entries = [&] {
     QStringList out;
-    auto* measures = bench->findChild<QToolButton*>("benchMeasures");
+    auto* measures = editor->findChild<QToolButton*>("landmarkMeasures");
     emit measures->menu()->aboutToShow();
     for (const QAction* entry : measures->menu()->actions())
       if (!entry->isSeparator()) out += entry->text();
@@ -226,11 +226,11 @@ TEST_F(ScansTest, WhatTheMarksMeasureGoesIntoTheTableAndNeighboursFollow) {
   };
   EXPECT_TRUE(entries().join("; ").contains(QRegularExpression("Length [0-9.]+.mm \\(table: [0-9.]+.mm")))
       << entries().join("; ").toStdString();
-  bench->findChild<QToolButton*>("benchMeasures")->menu()->actions().first()->trigger();
+  editor->findChild<QToolButton*>("landmarkMeasures")->menu()->actions().first()->trigger();
   EXPECT_NEAR(lengthOf("C7"), 1.2 * before, 1e-9);
   EXPECT_TRUE(document_->specimen()[bone("C7")].measures[anatomy::Measure::Length].measured());
   EXPECT_EQ(document_->undoStack().undoText(), "Measures of C7 into the table");
-  QTest::mouseClick(bench->findChild<QToolButton*>("benchUndo"), Qt::LeftButton);
+  QTest::mouseClick(editor->findChild<QToolButton*>("landmarkUndo"), Qt::LeftButton);
   EXPECT_NEAR(lengthOf("C7"), before, 1e-12);
   settle();
 }

@@ -72,10 +72,10 @@ TEST_F(WindowTest, DragBeyondRangeIsFoundUndoneAndDoneAgain) {
 
   const auto id = worst.section(' ', 0, 0).toStdString();
   const JointIndex marked = document_->specimen().findJoint(id).value();
-  const range::Band& band = document_->band(marked, 0);
+  const range::MotionRange& band = document_->motionRange(marked, 0);
   const double angle = document_->pose()[marked].x();
-  EXPECT_TRUE(angle > band.most || angle < band.least)
-      << id << " at " << angle * kDegrees << " of " << band.least * kDegrees << " to " << band.most * kDegrees;
+  EXPECT_TRUE(angle > band.max || angle < band.min)
+      << id << " at " << angle * kDegrees << " of " << band.min * kDegrees << " to " << band.max * kDegrees;
   ASSERT_TRUE(QTest::qWaitFor([&] { return strip()->settled(); }, kPatience));
   const QPointF mark = strip()->markPlace(strip()->columns().columnOf(marked).value());
   EXPECT_GT(pixelsLike(strip()->grab().toImage(), mark, 6, theme().beyond), 10) << "a triangle in vermillion";

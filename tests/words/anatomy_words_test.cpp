@@ -126,6 +126,12 @@ TEST(TableWords, EveryFaultIsWorded) {
                                              "t.csv")
                    .messages,
                14);
+  expectWorded(
+      anatomy::readMeasurementTable("# cervicals: 19\nbone,facet length (mm),facet width (mm),facet height (mm)\n"
+                                    "C5,,0,\nC6,60,40,0\n",
+                                    "t.csv")
+          .messages,
+      3);
   expectWorded(anatomy::readLandmarkTable("bone,mark,x,y (mm),z (mm)\n", "m.csv").messages, 2);
   expectWorded(anatomy::readLandmarkTable("bone,landmark,x (mm),y (mm),z (mm)\nQ9,cranialRim,1,2,3\nC5,,1,2,3\n"
                                           "C5,cranialRim,a,2,3\nC5,caudalRim,1e9,2,3\nC5,top,1,2,3\nC5,top,1,2,3\n",

@@ -31,6 +31,13 @@ TEST(Numbers, HaveATrueMinusButNoMinusZero) {
   EXPECT_EQ(signedDegrees(-0.01 * kOneDegree), "0.0°");
 }
 
+TEST(Numbers, OfAnglesStandBareUnderAHeadThatNamesTheUnit) {
+  EXPECT_EQ(plainDegrees(9.44 * kOneDegree), "9.4");
+  EXPECT_EQ(plainDegrees(-7.1 * kOneDegree), "\u22127.1");
+  EXPECT_EQ(plainDegrees(-0.01 * kOneDegree), "0.0");
+  EXPECT_EQ(plainDegrees(100.05 * kOneDegree, 2), "100.05");
+}
+
 TEST(Numbers, SurviveValuesThatAreNone) {
   EXPECT_EQ(degrees(std::nan("")), "?°");
   EXPECT_EQ(millimetres(INFINITY), "?\u00A0mm");

@@ -164,7 +164,7 @@ TEST(RangeWords, stopsSayWhatIsReached) {
   const anatomy::Specimen specimen = neck();
   const auto articulation = range::articulate(specimen, Assumptions{});
   const auto stop = [&](const Vector3d& angles, int motion) {
-    return range::band(specimen, articulation, {}, kOnlyJoint, angles, motion).mostStop;
+    return range::motionRange(specimen, articulation, {}, kOnlyJoint, angles, motion).maxStop;
   };
   EXPECT_EQ(read(stopWords(specimen, kOnlyJoint, stop(Vector3d::Zero(), 0))),
             "zygapophyseal overlap 50 % on both sides");

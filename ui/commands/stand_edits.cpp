@@ -52,7 +52,7 @@ FeetAnswer liftOrPlant(Document& document, Foot foot) {
 FeetAnswer movedTrunk(const Document& document, const kinematics::Pose& start, const Eigen::Isometry3d& move) {
   const auto& specimen = document.specimen();
   const std::vector<Foot> planted =
-      kinematics::plantedFeet(specimen, kinematics::place(specimen, document.articulation(), start));
+      kinematics::plantedFeet(specimen, kinematics::forwardKinematics(specimen, document.articulation(), start));
   return kinematics::moveTrunkWithin(specimen, document.articulation(), start, move * start.X_WRoot, planted);
 }
 
@@ -63,7 +63,7 @@ FeetAnswer moveTrunk(Document& document, const Eigen::Isometry3d& move, const QS
 Eigen::Isometry3d turnAboutHips(const Document& document, const kinematics::Pose& pose, const Eigen::Vector3d& axis_W,
                                 double angle) {
   const auto& specimen = document.specimen();
-  const kinematics::Placement X_WB = kinematics::place(specimen, document.articulation(), pose);
+  const kinematics::Placement X_WB = kinematics::forwardKinematics(specimen, document.articulation(), pose);
   Eigen::Vector3d hips = pose.X_WRoot.translation();
   const auto left = specimen.findBone("femur.L"), right = specimen.findBone("femur.R");
   if (left && right) hips = (X_WB[left->value].translation() + X_WB[right->value].translation()) / 2;

@@ -10,7 +10,7 @@
 #include <cmath>
 
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/words/numbers.h"
 #include "ui/words/range_words.h"
 #include "ui/words/stance_words.h"

@@ -13,8 +13,8 @@
 
 #include "ui/dialogs/guide_fields.h"
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 #include "ui/theme/unit_spin_box.h"
 #include "ui/words/scan_words.h"
 

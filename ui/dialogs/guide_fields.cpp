@@ -7,7 +7,7 @@
 #include <cmath>
 
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/theme/unit_spin_box.h"
 
 namespace zyga::ui {

@@ -11,8 +11,8 @@
 #include <algorithm>
 
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 namespace {

@@ -9,7 +9,7 @@
 #include <QVBoxLayout>
 
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/words/language.h"
 
 namespace zyga::ui {

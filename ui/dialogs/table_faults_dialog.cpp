@@ -11,7 +11,7 @@
 #include <algorithm>
 
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/words/say.h"
 #include "ui/words/table_words.h"
 

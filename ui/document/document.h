@@ -75,7 +75,9 @@ class Document : public QObject {
   const kinematics::Placement& placement() const { return scenario().placement(); }
   const range::Assessment& assessment() const { return scenario().assessment(); }
   /// The interval of one motion within range at the joint's present other angles.
-  const range::Band& band(JointIndex joint, int motion) const { return scenario().band(joint, motion); }
+  const range::MotionRange& motionRange(JointIndex joint, int motion) const {
+    return scenario().motionRange(joint, motion);
+  }
   /// What tells which bones enter each other; none until their shapes are ready. With it the verdicts hold contacts.
   const range::ContactModel* contact() const { return scenario().contact(); }
 

@@ -22,31 +22,32 @@ ReachDrag::ReachDrag(const Document& document, const ReachSettings& settings, Bo
                      const Eigen::Vector3d& p_BPoint, const std::vector<JointIndex>& chain)
     : document_(document),
       settings_(settings),
-      ranges_(document.specimen(), document.articulation(), document.assumptions()),
+      contact_(document.scenario().sharedContact()),
+      ranges_(document.specimen(), document.articulation(), document.assumptions(), contact_.get()),
       chain_(chain),
       start_(document.pose()),
       d_WGaze_(document.placement()[bone.value].linear().col(0)) {
-  wish_.bone = bone;
-  wish_.p_BPoint = p_BPoint;
+  goal_.bone = bone;
+  goal_.p_BPoint = p_BPoint;
 }
 
 bool ReachDrag::turns(JointIndex joint) const { return !document_.isLocked(joint); }
 
 kinematics::Pose ReachDrag::reached(const Eigen::Vector3d& p_WTarget, const std::array<bool, 3>& motions,
                                     const Eigen::Vector3d& alongLine_W) {
-  wish_.alongLine_W = alongLine_W;
-  wish_.joints = chain_;
-  std::erase_if(wish_.joints, [this](JointIndex j) { return !turns(j); });
-  wish_.motions = motions;
-  wish_.p_WTarget = p_WTarget;
-  wish_.style = settings_.style();
-  wish_.pastRanges = settings_.pastRanges();
-  wish_.bearings.clear();
-  if (settings_.keepsGaze() && isHead(document_.specimen()[wish_.bone])) {
-    wish_.bearings.push_back({Eigen::Vector3d::UnitX(), d_WGaze_});
+  goal_.alongLine_W = alongLine_W;
+  goal_.joints = chain_;
+  std::erase_if(goal_.joints, [this](JointIndex j) { return !turns(j); });
+  goal_.motions = motions;
+  goal_.p_WTarget = p_WTarget;
+  goal_.style = settings_.style();
+  goal_.pastRanges = settings_.pastRanges();
+  goal_.directions.clear();
+  if (settings_.keepsGaze() && isHead(document_.specimen()[goal_.bone])) {
+    goal_.directions.push_back({Eigen::Vector3d::UnitX(), d_WGaze_});
   }
   const kinematics::Pose from = searched_ ? last_.pose : start_;
-  last_ = kinematics::reach(document_.specimen(), document_.articulation(), ranges_, start_, wish_, &from);
+  last_ = kinematics::reach(document_.specimen(), document_.articulation(), ranges_, start_, goal_, &from);
   searched_ = true;
   return last_.pose;
 }
@@ -56,7 +57,7 @@ kinematics::Pose ReachDrag::turned(const kinematics::Pose& wished) {
   kinematics::Pose pose = wished;
   for (const JointIndex joint : chain_) {
     if (!turns(joint)) pose[joint] = start_[joint];
-    if (settings_.pastRanges() || ranges_.supports(joint, pose[joint])) continue;
+    if (settings_.pastRanges() || pose[joint] == start_[joint]) continue;
     // A joint that starts outside has no range to be held in.
     if (!ranges_.supports(joint, start_[joint])) continue;
     pose[joint] = ranges_.lastSupported(joint, start_[joint], wished[joint]);
@@ -66,7 +67,7 @@ kinematics::Pose ReachDrag::turned(const kinematics::Pose& wished) {
 
 std::optional<Shortfall> ReachDrag::shortfall() const {
   if (!searched_ || last_.distance < kToldShortfall) return std::nullopt;
-  return Shortfall{last_.p_WPoint, wish_.p_WTarget, last_.distance};
+  return Shortfall{last_.p_WPoint, goal_.p_WTarget, last_.distance};
 }
 
 QString ReachDrag::telling() const {

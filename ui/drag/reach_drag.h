@@ -22,7 +22,7 @@ class ReachDrag {
             const std::vector<JointIndex>& chain);
 
   /// The pose that brings the grabbed point to the target, or as near as the ranges let it come.
-  /// `alongLine_W` as in kinematics::Reach.
+  /// `alongLine_W` as in kinematics::IkGoal.
   kinematics::Pose reached(const Eigen::Vector3d& p_WTarget, const std::array<bool, 3>& motions,
                            const Eigen::Vector3d& alongLine_W = Eigen::Vector3d::Zero());
   /// The chain turned to these angles, each joint as far as its range lets it.
@@ -39,12 +39,13 @@ class ReachDrag {
 
   const Document& document_;
   const ReachSettings& settings_;
+  std::shared_ptr<const range::ContactModel> contact_;  ///< as it was when the drag began; null: not at hand
   range::ReachRanges ranges_;
   std::vector<JointIndex> chain_;
-  kinematics::Reach wish_;
+  kinematics::IkGoal goal_;
   kinematics::Pose start_;
   Eigen::Vector3d d_WGaze_;
-  kinematics::Reached last_;
+  kinematics::IkResult last_;
   bool searched_ = false;  ///< last_ holds an answer
 };
 

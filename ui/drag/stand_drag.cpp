@@ -70,7 +70,7 @@ StandDrag::StandDrag(const anatomy::Specimen& specimen, const kinematics::Articu
       foot_(kinematics::footOf(specimen, bone)),
       p_WGrip_(p_WGrip),
       pressed_(pointer) {
-  const kinematics::Placement X_WB = kinematics::place(specimen, articulation, start);
+  const kinematics::Placement X_WB = kinematics::forwardKinematics(specimen, articulation, start);
   planted_ = kinematics::plantedFeet(specimen, X_WB);
   if (foot_) X_WFoot_ = X_WB[kinematics::footRig(specimen, *foot_).bone.value];
   p_WHips_ = start.X_WRoot.translation();

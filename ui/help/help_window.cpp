@@ -13,8 +13,8 @@
 
 #include "ui/help/help_pages.h"
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 namespace {

@@ -16,7 +16,7 @@
 #include "ui/panels/readouts.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/drag_slider.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/theme/unit_spin_box.h"
 #include "ui/words/assumption_words.h"
 #include "ui/words/numbers.h"
@@ -26,7 +26,7 @@ namespace zyga::ui {
 namespace {
 
 /// Merge keys of the steps, by field.
-enum class Field { Least = 2000, By, Neck, Trunk, Tail, Press, Gape, Contact, Near, Neutral };
+enum class Field { Least = 2000, By, Neck, Trunk, Tail, Press, Gape, Settling, Contact, Near, Neutral, Horizontal };
 
 constexpr char kKeepsInSpaceKey[] = "assumptions/keepInSpace";
 
@@ -55,7 +55,7 @@ struct AssumptionsPanel::AmountRow {
   QString label, tip, step, unit;
   double range::Assumptions::*part;
   double perUnit;  ///< the part's own unit in one unit shown
-  double most, by, fine;
+  double max, by, fine;
   Field key;
 };
 
@@ -80,6 +80,7 @@ QWidget* AssumptionsPanel::makeContent() {
   addCartilage(*grid);
   addTolerances(*grid);
   addNeutral(*grid);
+  addHorizontal(*grid);
   auto* caution = mutedLabel(bareBoneCaution());
   caution->setToolTip(bareBoneSources());
   grid->addWidget(caution, grid->rowCount(), 0, 1, 3);
@@ -92,7 +93,7 @@ LiveAmount* AssumptionsPanel::addAmount(QGridLayout& grid, const AmountRow& row)
   amount->setToolTip(row.tip);
   amount->field()->setObjectName(row.name);
   amount->slider()->setObjectName(QString("%1Slider").arg(row.name));
-  amount->setScale(row.most, row.by, row.fine, row.fine < 1 ? 1 : 0);
+  amount->setScale(row.max, row.by, row.fine, row.fine < 1 ? 1 : 0);
   addRow(grid, row.label, amount, row.tip);
   const auto edit = [part = row.part, perUnit = row.perUnit](double value) -> Edit {
     return [=](range::Assumptions& a) { a.*part = value * perUnit; };
@@ -115,7 +116,7 @@ void AssumptionsPanel::addOverlap(QGridLayout& grid) {
   by_->addItem(tr("of area"), static_cast<int>(range::OverlapBy::Area));
   by_->setAccessibleName(tr("Overlap by"));
   by_->setToolTip(
-      tr("The published rule counts the facet's length (Cobley, Rayfield & Barrett 2013); area is the "
+      tr("The published rule counts the facet's length (Stevens & Parrish 1999); area is the "
          "stricter reading at the same share"));
   connect(by_, &QComboBox::currentIndexChanged, this, [this] {
     const auto by = static_cast<range::OverlapBy>(by_->currentData().toInt());
@@ -128,7 +129,7 @@ void AssumptionsPanel::addOverlap(QGridLayout& grid) {
   });
   addHeading(grid, tr("Zygapophyseal overlap"), by_);
   addAmount(grid, {"leastOverlap", tr("Minimum"), tr("Share of the facet that must stay covered"),
-                   tr("Minimum overlap"), "%", &range::Assumptions::leastOverlap, 0.01, 100, 5, 1, Field::Least});
+                   tr("Minimum overlap"), "%", &range::Assumptions::minOverlap, 0.01, 100, 5, 1, Field::Least});
   grid.addWidget(overlapPresets(), grid.rowCount(), 1, 1, 2);
 }
 
@@ -147,7 +148,7 @@ QWidget* AssumptionsPanel::overlapPresets() {
     button->setToolTip(QString("%1\n%2").arg(presetWords(preset), say(preset.source)));
     connect(button, &QToolButton::clicked, this, [this, share = preset.share] {
       change(static_cast<int>(Field::Least), tr("Minimum overlap"),
-             [=](range::Assumptions& a) { a.leastOverlap = share; });
+             [=](range::Assumptions& a) { a.minOverlap = share; });
     });
     row->addWidget(button, 1);
   }
@@ -219,6 +220,11 @@ void AssumptionsPanel::addTolerances(QGridLayout& grid) {
             {"facetGap", tr("Facet gap"),
              tr("Share of the facet's length by which facets may separate. Program default, no source"),
              tr("Tolerated facet gap"), "%", &range::Assumptions::facetGapTolerated, 0.01, 100, 5, 1, Field::Gape});
+  addAmount(grid, {"settling", tr("Settling"),
+                   tr("Share of the cartilage's thickness by which bones shift so that their facets fit best when they "
+                      "turn. Program default, no source"),
+                   tr("Settling within the cartilage"), "%", &range::Assumptions::settling, 0.01, 100, 10, 5,
+                   Field::Settling});
   addAmount(grid, {"boneContact", tr("Bone contact"),
                    tr("Depth by which bones may interpenetrate away from their joint. Program default, no source"),
                    tr("Tolerated bone interpenetration"), "mm", &range::Assumptions::contactTolerated, 0.001, 50, 1,
@@ -261,6 +267,29 @@ void AssumptionsPanel::addNeutral(QGridLayout& grid) {
   stays_->setCurrentIndex(stays_->findData(document_.keepsInSpace()));
   connect(stays_, &QComboBox::currentIndexChanged, this, [this] { keepInSpace(stays_->currentData().toBool()); });
   grid.addWidget(stays_, grid.rowCount(), 0, 1, 3);
+}
+
+void AssumptionsPanel::addHorizontal(QGridLayout& grid) {
+  addHeading(grid, tr("Slope of a vertebra"));
+  horizontal_ = calmComboBox();
+  horizontal_->setObjectName("horizontalBy");
+  horizontal_->setAccessibleName(tr("What the slope of a vertebra is measured by"));
+  horizontal_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  for (const auto by : anatomy::kHorizontalBy) {
+    horizontal_->addItem(horizontalName(by), static_cast<int>(by));
+    horizontal_->setItemData(horizontal_->count() - 1, horizontalSources(by), Qt::ToolTipRole);
+  }
+  connect(horizontal_, &QComboBox::currentIndexChanged, this, [this] {
+    const auto by = static_cast<anatomy::HorizontalBy>(horizontal_->currentData().toInt());
+    change(static_cast<int>(Field::Horizontal), tr("What the slope of a vertebra is measured by"),
+           [=](range::Assumptions& a) { a.horizontalBy = by; });
+  });
+  showers_.push_back([this](const range::Assumptions& a) {
+    const QSignalBlocker quiet(horizontal_);
+    horizontal_->setCurrentIndex(horizontal_->findData(static_cast<int>(a.horizontalBy)));
+    horizontal_->setToolTip(horizontalSources(a.horizontalBy));
+  });
+  grid.addWidget(horizontal_, grid.rowCount(), 0, 1, 3);
 }
 
 void AssumptionsPanel::keepInSpace(bool keeps) {

@@ -35,6 +35,7 @@ class AssumptionsPanel : public QWidget {
   void addCartilage(QGridLayout& grid);
   void addTolerances(QGridLayout& grid);
   void addNeutral(QGridLayout& grid);
+  void addHorizontal(QGridLayout& grid);
   QWidget* overlapPresets();
   QToolButton* cartilagePresets();
   LiveAmount* addAmount(QGridLayout& grid, const AmountRow& row);
@@ -50,7 +51,7 @@ class AssumptionsPanel : public QWidget {
   void refresh();
 
   Document& document_;
-  QComboBox *by_ = nullptr, *neutral_ = nullptr, *stays_ = nullptr;
+  QComboBox *by_ = nullptr, *neutral_ = nullptr, *stays_ = nullptr, *horizontal_ = nullptr;
   /// Shows the present value of one control each.
   std::vector<std::function<void(const range::Assumptions&)>> showers_;
 };

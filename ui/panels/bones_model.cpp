@@ -6,8 +6,8 @@
 
 #include "ui/commands/project_edits.h"
 #include "ui/parts/evidence_mark.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 #include "ui/words/anatomy_words.h"
 #include "ui/words/say.h"
 

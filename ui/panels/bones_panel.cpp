@@ -14,9 +14,9 @@
 #include "ui/panels/bones_model.h"
 #include "ui/panels/measures_model.h"
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 #include "ui/words/anatomy_words.h"
 #include "ui/words/numbers.h"
 

@@ -6,8 +6,8 @@
 
 #include "ui/panels/live_amount.h"
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 

@@ -14,8 +14,8 @@
 #include "ui/panels/findings_model.h"
 #include "ui/panels/readouts.h"
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 

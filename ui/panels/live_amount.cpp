@@ -5,8 +5,8 @@
 #include <cmath>
 
 #include "ui/theme/drag_slider.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 #include "ui/theme/unit_spin_box.h"
 
 namespace zyga::ui {

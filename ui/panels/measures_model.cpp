@@ -1,7 +1,7 @@
 #include "ui/panels/measures_model.h"
 
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 #include "ui/words/anatomy_words.h"
 
 namespace zyga::ui {

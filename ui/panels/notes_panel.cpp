@@ -12,7 +12,7 @@
 
 #include "ui/commands/project_edits.h"
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/words/anatomy_words.h"
 #include "ui/words/say.h"
 

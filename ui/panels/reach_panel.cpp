@@ -10,7 +10,7 @@
 
 #include "ui/commands/pose_edits.h"
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 namespace {

@@ -5,8 +5,8 @@
 
 #include "core/anatomy/summary.h"
 #include "core/kinematics/stand_readings.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 namespace {

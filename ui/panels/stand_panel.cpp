@@ -12,8 +12,9 @@
 
 #include "core/kinematics/stand_readings.h"
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/theme/unit_spin_box.h"
+#include "ui/words/assumption_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/say.h"
 
@@ -73,8 +74,7 @@ QLayout* StandPanel::createReadings() {
        {tr("Shoulder height"), tr("Mean height of the two shoulder sockets over the ground"), "shoulderHeight"},
        {tr("Hip to shoulder"), tr("Glenoacetabular distance: straight from socket to socket, mean of both sides"),
         "glenoacetabular"},
-       {tr("Base of the neck"), tr("Slope of the hindmost cervical's neural canal, positive when it rises forwards"),
-        "neckBase"},
+       {tr("Base of the neck"), {}, "neckBase"},
        {tr("Base of the tail"),
         tr("Slope of the line through the first five caudals, positive when it rises backwards"), "tailBase"}}};
   auto* grid = new QGridLayout;
@@ -190,12 +190,17 @@ void StandPanel::refresh(Changes what) {
 }
 
 void StandPanel::showReadings() {
-  const kinematics::StandReadings r = kinematics::readStand(document_.specimen(), document_.placement());
+  const kinematics::StandReadings r =
+      kinematics::readStand(document_.specimen(), document_.placement(), document_.assumptions().horizontalBy);
   readings_[0]->setText(tr("%1, roll %2").arg(signedDegrees(r.trunkSlope), signedDegrees(r.roll)));
   readings_[1]->setText(metres(r.hipHeight));
   readings_[2]->setText(metres(r.shoulderHeight));
   readings_[3]->setText(metres(r.glenoacetabular));
   readings_[4]->setText(signedDegrees(r.neckBaseSlope));
+  const auto by = document_.assumptions().horizontalBy;
+  readings_[4]->setToolTip(
+      tr("Slope of the hindmost cervical by its %1, positive when it rises forwards").arg(horizontalName(by)) + '\n' +
+      horizontalSources(by));
   readings_[5]->setText(signedDegrees(r.tailBaseSlope));
   const QString words = tr("trunk %1, hip %2").arg(signedDegrees(r.trunkSlope), metres(r.hipHeight));
   if (words != short_) emit shortChanged(short_ = words);
@@ -231,11 +236,11 @@ void StandPanel::showBlades() {
     if (!known) continue;
     const auto range = kinematics::bladeRange(specimen, document_.articulation(), document_.pose(), side);
     const QSignalBlocker quietSlope(slopes_[i]), quietSlide(slides_[i]);
-    slopes_[i]->setRange(std::floor(range.slope.least / kDegree), std::ceil(range.slope.most / kDegree));
+    slopes_[i]->setRange(std::floor(range.slope.min / kDegree), std::ceil(range.slope.max / kDegree));
     slopes_[i]->setValue(at.slope / kDegree);
-    slides_[i]->setRange(std::floor(range.slide.least * 1000), std::ceil(range.slide.most * 1000));
+    slides_[i]->setRange(std::floor(range.slide.min * 1000), std::ceil(range.slide.max * 1000));
     slides_[i]->setValue(at.slide * 1000);
-    inside = inside && at.slope >= kinematics::kPublishedBladeSlope.least - 1e-6;
+    inside = inside && at.slope >= kinematics::kPublishedBladeSlope.min - 1e-6;
   }
   // What is published is meant for a standing animal, not for one that rears or bows.
   constexpr double kStanding = 20 * kDegree;

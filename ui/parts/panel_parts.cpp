@@ -7,9 +7,9 @@
 #include <QToolButton>
 #include <QWheelEvent>
 
-#include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 namespace {

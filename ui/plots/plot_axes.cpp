@@ -37,23 +37,21 @@ QString tickWord(double value, double step) {
 }
 
 PlotFrame PlotFrame::trueToScale(const QRectF& area, PlotAxis x, PlotAxis y, bool xToTheLeft) {
-  const double per = std::min(area.width() / (x.most - x.least), area.height() / (y.most - y.least));
-  const double lackX = area.width() / per - (x.most - x.least), lackY = area.height() / per - (y.most - y.least);
-  x.least -= 0.5 * lackX;
-  x.most += 0.5 * lackX;
+  const double per = std::min(area.width() / (x.max - x.min), area.height() / (y.max - y.min));
+  const double lackX = area.width() / per - (x.max - x.min), lackY = area.height() / per - (y.max - y.min);
+  x.min -= 0.5 * lackX;
+  x.max += 0.5 * lackX;
   // Height grows upwards only: the ground stays where it is.
-  y.most += lackY;
+  y.max += lackY;
   return {area, x, y, xToTheLeft};
 }
 
 double PlotFrame::xAt(double x) const {
-  const double share = (x - x_.least) / (x_.most - x_.least);
+  const double share = (x - x_.min) / (x_.max - x_.min);
   return area_.left() + (flipped_ ? 1 - share : share) * area_.width();
 }
 
-double PlotFrame::yAt(double y) const {
-  return area_.bottom() - (y - y_.least) / (y_.most - y_.least) * area_.height();
-}
+double PlotFrame::yAt(double y) const { return area_.bottom() - (y - y_.min) / (y_.max - y_.min) * area_.height(); }
 
 QMarginsF axisRoom(const PlotInk& ink) {
   return {4.2 * ink.size(), 0.8 * ink.size(), 0.8 * ink.size(), 3.4 * ink.size()};
@@ -62,8 +60,8 @@ QMarginsF axisRoom(const PlotInk& ink) {
 void paintXAxis(QPainter& painter, const PlotFrame& frame, const PlotInk& ink, bool grid) {
   const QRectF& area = frame.area();
   const QFontMetricsF metrics(ink.small());
-  const auto ticks = ticksOf(frame.xAxis().least, frame.xAxis().most,
-                             std::max(2, static_cast<int>(area.width() / (4.5 * ink.size()))));
+  const auto ticks =
+      ticksOf(frame.xAxis().min, frame.xAxis().max, std::max(2, static_cast<int>(area.width() / (4.5 * ink.size()))));
   painter.setFont(ink.small());
   for (const double tick : ticks) {
     const double x = frame.xAt(tick);
@@ -88,7 +86,7 @@ void paintYAxis(QPainter& painter, const PlotFrame& frame, const PlotInk& ink, b
   const QRectF& area = frame.area();
   const QFontMetricsF metrics(ink.small());
   const auto ticks =
-      ticksOf(frame.yAxis().least, frame.yAxis().most, std::max(2, static_cast<int>(area.height() / (3 * ink.size()))));
+      ticksOf(frame.yAxis().min, frame.yAxis().max, std::max(2, static_cast<int>(area.height() / (3 * ink.size()))));
   painter.setFont(ink.small());
   double widest = 0;
   for (const double tick : ticks) {

@@ -9,13 +9,13 @@ namespace zyga::ui {
 
 /// One axis: what part of the numbers it shows, and its words.
 struct PlotAxis {
-  double least = 0;
-  double most = 1;
+  double min = 0;
+  double max = 1;
   QString title;  ///< with the unit: "over the ground, m"
 };
 
 /// Round numbers of an axis, at most `about` + 2 of them: steps of 1, 2 or 5 times a power of ten.
-std::vector<double> ticksOf(double least, double most, int about);
+std::vector<double> ticksOf(double min, double max, int about);
 /// A tick as it is written, with as many decimals as its neighbours need; a true minus sign.
 QString tickWord(double value, double step);
 
@@ -35,7 +35,7 @@ class PlotFrame {
   double xAt(double x) const;
   double yAt(double y) const;
   /// Painter's units to one of the x axis.
-  double perX() const { return area_.width() / (x_.most - x_.least); }
+  double perX() const { return area_.width() / (x_.max - x_.min); }
 
  private:
   QRectF area_;

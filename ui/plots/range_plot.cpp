@@ -44,12 +44,12 @@ class LanePainter {
 
   void paint() const {
     painter_.setPen(ink_.pen(ink_.muted, 1));
-    painter_.drawLine(frame_.at(frame_.xAxis().least, 0), frame_.at(frame_.xAxis().most, 0));
+    painter_.drawLine(frame_.at(frame_.xAxis().min, 0), frame_.at(frame_.xAxis().max, 0));
     for (std::size_t i = 0; i < chart_.rows.size(); ++i) paintJoint(static_cast<double>(i), chart_.rows[i]);
   }
 
  private:
-  double inside(double angle) const { return std::clamp(angle, frame_.yAxis().least, frame_.yAxis().most); }
+  double inside(double angle) const { return std::clamp(angle, frame_.yAxis().min, frame_.yAxis().max); }
 
   QRectF bar(double x, double least, double most) const {
     const QPointF top = frame_.at(x, inside(most)), bottom = frame_.at(x, inside(least));
@@ -70,7 +70,7 @@ class LanePainter {
   /// Crossed out over the whole height: nothing is known.
   void paintUnjudged(double x) const {
     painter_.setPen(ink_.pen(ink_.muted, 0.6));
-    const QRectF whole = bar(x, frame_.yAxis().least, frame_.yAxis().most);
+    const QRectF whole = bar(x, frame_.yAxis().min, frame_.yAxis().max);
     painter_.drawLines(hatchingIn({QPolygonF(whole)}, 0.35 * ink_.size()));
   }
 
@@ -86,8 +86,8 @@ class LanePainter {
     painter_.drawLine(box.topLeft(), box.bottomLeft());
     painter_.drawLine(box.topRight(), box.bottomRight());
     painter_.setPen(ink_.pen(ink_.ink, 1.6));
-    if (most <= frame_.yAxis().most) painter_.drawLine(box.topLeft(), box.topRight());
-    if (least >= frame_.yAxis().least) painter_.drawLine(box.bottomLeft(), box.bottomRight());
+    if (most <= frame_.yAxis().max) painter_.drawLine(box.topLeft(), box.topRight());
+    if (least >= frame_.yAxis().min) painter_.drawLine(box.bottomLeft(), box.bottomRight());
   }
 
   void paintMark(double x, const RangeChart::Row& row) const {

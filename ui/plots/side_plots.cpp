@@ -2,6 +2,7 @@
 #include <QPolygonF>
 #include <algorithm>
 
+#include "ui/plots/carriage_pen.h"
 #include "ui/plots/plot_axes.h"
 #include "ui/plots/study_plots.h"
 #include "ui/words/numbers.h"
@@ -37,16 +38,16 @@ PlotFrame sideFrame(const QRectF& area, const std::vector<study::Line>& lines, c
       y{0, 0, translated(QT_TRANSLATE_NOOP("words", "over the ground, m"))};
   for (const auto& line : lines) {
     for (const auto& p : line) {
-      x.least = std::min(x.least, p.x());
-      x.most = std::max(x.most, p.x());
-      y.least = std::min(y.least, p.y());
-      y.most = std::max(y.most, p.y());
+      x.min = std::min(x.min, p.x());
+      x.max = std::max(x.max, p.x());
+      y.min = std::min(y.min, p.y());
+      y.max = std::max(y.max, p.y());
     }
   }
-  x.least -= room;
-  x.most += room;
-  y.least = std::min(y.least, 0.0) - 0.4 * room;
-  y.most += room;
+  x.min -= room;
+  x.max += room;
+  y.min = std::min(y.min, 0.0) - 0.4 * room;
+  y.max += room;
   return PlotFrame::trueToScale(area.marginsRemoved(axisRoom(ink)), x, y, true);
 }
 
@@ -76,7 +77,7 @@ void paintStage(QPainter& painter, const PlotFrame& frame, const std::vector<stu
   painter.drawLine(under.topLeft(), under.topRight());
   QPen bones = ink.pen(ink.muted, 2.2);
   bones.setCapStyle(Qt::RoundCap);
-  for (const auto& line : body) paintLine(painter, before(line, frame.xAxis().least), frame, bones);
+  for (const auto& line : body) paintLine(painter, before(line, frame.xAxis().min), frame, bones);
 }
 
 /// A bar of one metre (or of ten centimetres where a metre would be too long) over the lower right corner.
@@ -93,17 +94,6 @@ void paintScaleBar(QPainter& painter, const PlotFrame& frame, const PlotInk& ink
   painter.setFont(ink.small());
   paintWords(painter, (left + right) / 2 + QPointF(0, 0.5 * ink.size()), metre ? metres(1, 0) : millimetres(0.1, 0),
              Qt::AlignHCenter | Qt::AlignTop, ink, ink.ink);
-}
-
-/// Kind of line of each way of carrying the neck: full, dashed, dotted, both, and heavy for the present one.
-QPen penOf(NeckCarriage which, const PlotInk& ink) {
-  QPen pen = ink.pen(ink.ink, which == NeckCarriage::Present ? 3.4 : 2);
-  if (which == NeckCarriage::Dorsal) pen.setDashPattern({5, 2.5});
-  if (which == NeckCarriage::Ventral) pen.setDashPattern({1, 2});
-  if (which == NeckCarriage::Highest) pen.setDashPattern({7, 2, 1, 2});
-  if (which == NeckCarriage::Lowest) pen.setDashPattern({4, 2, 1, 2, 1, 2});
-  if (which == NeckCarriage::Present) pen.setColor(ink.accent);
-  return pen;
 }
 
 QString wordsOf(const study::ElevationCase& one) {
@@ -139,7 +129,7 @@ void paintNames(QPainter& painter, const PlotFrame& frame, const study::Elevatio
 /// Room in front of the snouts, painter's units, where the words stand.
 PlotFrame widened(const PlotFrame& frame, double room) {
   PlotAxis x = frame.xAxis();
-  x.most += room / frame.perX();
+  x.max += room / frame.perX();
   return {frame.area().adjusted(-room, 0, 0, 0), x, frame.yAxis(), true};
 }
 
@@ -149,7 +139,7 @@ void paintKey(QPainter& painter, const QRectF& area, const study::Elevation& ele
   const double row = area.height() / static_cast<double>(elevation.cases.size());
   double y = area.top() + 0.5 * row;
   for (const auto& one : elevation.cases) {
-    painter.setPen(penOf(one.which, ink));
+    painter.setPen(carriagePen(one.which, ink));
     painter.drawLine(QPointF(area.left(), y), QPointF(area.left() + 3.4 * ink.size(), y));
     paintWords(painter, {area.left() + 4 * ink.size(), y}, wordsOf(one), Qt::AlignLeft | Qt::AlignVCenter, ink,
                ink.ink);
@@ -159,7 +149,7 @@ void paintKey(QPainter& painter, const QRectF& area, const study::Elevation& ele
 
 void paintNecks(QPainter& painter, const PlotFrame& frame, const study::Elevation& elevation, const PlotInk& ink) {
   paintStage(painter, frame, elevation.body, ink);
-  for (const auto& one : elevation.cases) paintLine(painter, one.line, frame, penOf(one.which, ink));
+  for (const auto& one : elevation.cases) paintLine(painter, one.line, frame, carriagePen(one.which, ink));
   painter.setPen(Qt::NoPen);
   painter.setBrush(ink.ink);
   for (const auto& one : elevation.cases) {
@@ -211,6 +201,16 @@ void paintGroundStretch(QPainter& painter, const PlotFrame& frame, const study::
 }
 
 }  // namespace
+
+QPen carriagePen(NeckCarriage which, const PlotInk& ink) {
+  QPen pen = ink.pen(ink.ink, which == NeckCarriage::Present ? 3.4 : 2);
+  if (which == NeckCarriage::Dorsal) pen.setDashPattern({5, 2.5});
+  if (which == NeckCarriage::Ventral) pen.setDashPattern({1, 2});
+  if (which == NeckCarriage::Highest) pen.setDashPattern({7, 2, 1, 2});
+  if (which == NeckCarriage::Lowest) pen.setDashPattern({4, 2, 1, 2, 1, 2});
+  if (which == NeckCarriage::Present) pen.setColor(ink.accent);
+  return pen;
+}
 
 void paintElevation(QPainter& painter, const QRectF& area, const study::Elevation& elevation, const PlotInk& ink) {
   painter.save();

@@ -54,12 +54,12 @@ PlotAxis axisOf(const SpreadStudy& spread, const Group& group) {
     const auto values = spread.of(what);
     const auto [least, most] = std::minmax_element(values.begin(), values.end());
     const double asIs = spread.asIs[static_cast<std::size_t>(what)];
-    x.least = std::min({x.least, shown(what, asIs), shown(what, values.empty() ? q.q05 : *least)});
-    x.most = std::max({x.most, shown(what, asIs), shown(what, values.empty() ? q.q95 : *most)});
+    x.min = std::min({x.min, shown(what, asIs), shown(what, values.empty() ? q.q05 : *least)});
+    x.max = std::max({x.max, shown(what, asIs), shown(what, values.empty() ? q.q95 : *most)});
   }
-  const double room = std::max(1e-3, 0.04 * (x.most - x.least));
-  x.least -= room;
-  x.most += room;
+  const double room = std::max(1e-3, 0.04 * (x.max - x.min));
+  x.min -= room;
+  x.max += room;
   return x;
 }
 
@@ -158,7 +158,13 @@ void paintGroup(QPainter& painter, const QRectF& area, const SpreadStudy& spread
 /// At the heart of an upright sauropod in one view (Seymour & Lillywhite 2000, Proc. R. Soc. B 267:1883), mmHg.
 constexpr double kUprightView = 700;
 
-/// From no pressure to a row's, hatched; a thin bar from thin to thick blood at its end.
+QString heartWords(const study::Pressure::Row& row) {
+  return filled(translated(QT_TRANSLATE_NOOP("words", "%1, %2")),
+                {millimetresOfMercury(row.atHeart), metres(row.column)});
+}
+
+/// From no pressure to a row's, hatched, and on to what it makes at the heart, open; a thin bar from thin to thick
+/// blood at the column's end.
 void paintRow(QPainter& painter, const PlotFrame& frame, const study::Pressure::Row& row, double y, double height,
               const PlotInk& ink) {
   const double zero = frame.xAt(0), end = frame.xAt(row.pressure);
@@ -169,14 +175,15 @@ void paintRow(QPainter& painter, const PlotFrame& frame, const study::Pressure::
   painter.setPen(ink.pen(ink.ink, present ? 2 : 1.2));
   painter.setBrush(Qt::NoBrush);
   painter.drawRect(bar);
+  painter.setPen(ink.pen(ink.ink, 1, Qt::DashLine));
+  painter.drawRect(
+      QRectF(QPointF(std::max(zero, end), y - 0.35 * height), QPointF(frame.xAt(row.atHeart), y + 0.35 * height)));
   const QPointF low(frame.xAt(row.low), y), high(frame.xAt(row.high), y);
   painter.setPen(ink.pen(ink.ink, 2));
   painter.drawLine(low, high);
   for (const QPointF& at : {low, high}) painter.drawLine(at - QPointF(0, 0.3 * height), at + QPointF(0, 0.3 * height));
   painter.setFont(ink.font);
-  const QString words = filled(translated(QT_TRANSLATE_NOOP("words", "%1, %2")),
-                               {millimetresOfMercury(row.pressure), metres(row.column)});
-  paintWords(painter, {std::max({bar.right(), low.x(), high.x()}) + 0.6 * ink.size(), y}, words,
+  paintWords(painter, {std::max({frame.xAt(row.atHeart), low.x(), high.x()}) + 0.6 * ink.size(), y}, heartWords(row),
              Qt::AlignLeft | Qt::AlignVCenter, ink, ink.ink);
   const QFontMetricsF metrics(ink.font);
   painter.setPen(ink.ink);
@@ -227,16 +234,23 @@ void paintPressure(QPainter& painter, const QRectF& area, const study::Pressure&
   if (ink.paper.isValid()) painter.fillRect(area, ink.paper);
   const QFontMetricsF metrics(ink.font);
   double names = 0;
-  PlotAxis x{0, kUprightView, translated(QT_TRANSLATE_NOOP("words", "column of blood from heart to head, mmHg"))};
+  PlotAxis x{0, kUprightView,
+             translated(QT_TRANSLATE_NOOP("words", "at the heart, mmHg: column of blood, perfusion of the head"))};
   for (const auto& row : pressure.rows) {
     names = std::max(names, metrics.horizontalAdvance(carriageWord(row.which)));
-    x.least = std::min(x.least, row.low);
-    x.most = std::max(x.most, row.high);
+    x.min = std::min(x.min, row.low);
+    x.max = std::max({x.max, row.high, row.atHeart});
   }
-  x.least = x.least < 0 ? 1.1 * x.least : 0;
-  x.most *= 1.06;
+  x.min = x.min < 0 ? 1.1 * x.min : 0;
+  x.max *= 1.06;
   const QRectF numbers =
       area.marginsRemoved({names + 1.6 * ink.size(), 2 * ink.size(), 1.2 * ink.size(), 3.4 * ink.size()});
+  // Room for the words beyond the end of each bar, where there is room at all.
+  for (const auto& row : pressure.rows) {
+    const double bar = 1 - (metrics.horizontalAdvance(heartWords(row)) + ink.size()) / numbers.width();
+    constexpr double kLeastBar = 0.3;  // of the width
+    if (bar > kLeastBar) x.max = std::max(x.max, x.min + (std::max(row.high, row.atHeart) - x.min) / bar);
+  }
   const PlotFrame frame(numbers, x, {0, 1, {}});
   paintXAxis(painter, frame, ink);
   const double step = numbers.height() / static_cast<double>(pressure.rows.size());
@@ -260,7 +274,8 @@ void paintStudy(QPainter& painter, const QRectF& area, const study::StudyResult&
                   [&](const study::Envelope& found) { paintEnvelope(painter, area, found, ink); },
                   [&](const study::RangeChart& found) { paintRangeChart(painter, area, found, ink); },
                   [&](const study::SpreadStudy& found) { paintSpread(painter, area, found, ink); },
-                  [&](const study::Pressure& found) { paintPressure(painter, area, found, ink); }},
+                  [&](const study::Pressure& found) { paintPressure(painter, area, found, ink); },
+                  [&](const study::JointStress& found) { paintStress(painter, area, found, ink); }},
              result);
 }
 
@@ -275,9 +290,11 @@ QSizeF figureSize(study::StudyKind kind) {
     case study::StudyKind::Spread:
       return {480, 480};
     case study::StudyKind::Pressure:
+      return {480, 240};
+    case study::StudyKind::Stress:
       break;
   }
-  return {480, 240};
+  return {480, 340};
 }
 
 }  // namespace zyga::ui

@@ -23,8 +23,11 @@ void paintRangeChart(QPainter& painter, const QRectF& area, const study::RangeCh
 /// How heights and slopes spread: a curve for the samples, a bar from 5 to 95 %, a line at the middle, a diamond for
 /// the table as it is.
 void paintSpread(QPainter& painter, const QRectF& area, const study::SpreadStudy& spread, const PlotInk& ink);
-/// The column of blood in each way of carrying the neck, with what thin and thick blood make of it.
+/// The column of blood in each way of carrying the neck, with what thin and thick blood make of it, and the perfusion
+/// of the head that the heart adds.
 void paintPressure(QPainter& painter, const QRectF& area, const study::Pressure& pressure, const PlotInk& ink);
+/// Stress of each joint of the neck, snout to the left: a kind of line for each way of carrying it, and how even it is.
+void paintStress(QPainter& painter, const QRectF& area, const study::JointStress& stress, const PlotInk& ink);
 
 void paintStudy(QPainter& painter, const QRectF& area, const study::StudyResult& result, const PlotInk& ink);
 /// Of a figure on paper, points.

@@ -121,20 +121,24 @@ ReportSection assumptionsSection(const report::ReportData& data) {
        {{a.overlapBy == range::OverlapBy::Length
              ? translated(QT_TRANSLATE_NOOP("words", "minimum zygapophyseal overlap, by length"))
              : translated(QT_TRANSLATE_NOOP("words", "minimum zygapophyseal overlap, by area")),
-         percent(a.leastOverlap)},
+         percent(a.minOverlap)},
         {translated(QT_TRANSLATE_NOOP("words", "cartilage in the neck")), cartilageInFull(a.neck)},
         {translated(QT_TRANSLATE_NOOP("words", "cartilage in the trunk")), cartilageInFull(a.trunk)},
         {translated(QT_TRANSLATE_NOOP("words", "cartilage in the tail")), cartilageInFull(a.tail)},
         {translated(QT_TRANSLATE_NOOP("words", "neutral articulation")), neutralName(a.neutralBy)},
+        {translated(QT_TRANSLATE_NOOP("words", "slope of a vertebra, measured by")), horizontalName(a.horizontalBy)},
+        {translated(QT_TRANSLATE_NOOP("words", "bones settle when they turn, share of the cartilage's thickness")),
+         percent(a.settling)},
         {translated(QT_TRANSLATE_NOOP("words", "facets may interpenetrate by")), ofLength(a.facetContactTolerated)},
         {translated(QT_TRANSLATE_NOOP("words", "facets may separate by")), ofLength(a.facetGapTolerated)},
         {translated(QT_TRANSLATE_NOOP("words", "bones may interpenetrate by")), millimetres(a.contactTolerated)},
         {translated(QT_TRANSLATE_NOOP("words", "near-limit margin")), percent(a.nearMargin)}}}};
   section.cautions = {translated(QT_TRANSLATE_NOOP(
       "words",
-      "At least half of the facet's length covered is the common published rule (Cobley, Rayfield & Barrett 2013, PLoS "
-      "ONE 8(8):e72187); living animals keep 50 %, 25 % or almost none (Kambic et al. 2017, Front. Zool. 14:37). No "
-      "amount of cartilage is known to be right."))};
+      "At least half of the facet's length covered is the common published rule (Stevens & Parrish 1999, Science "
+      "284:798); tested on ostriches it does not convey their flexibility (Cobley, Rayfield & Barrett 2013, PLoS ONE "
+      "8(8):e72187), and facets of living turkeys slide almost to disarticulation (Kambic, Biewener & Pierce 2017, "
+      "Front. Zool. 14:37). No amount of cartilage is known to be right."))};
   return section;
 }
 

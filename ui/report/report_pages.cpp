@@ -10,7 +10,7 @@
 #include "ui/plots/study_plots.h"
 #include "ui/report/page_flow.h"
 #include "ui/report/report_html.h"
-#include "ui/sheets/plate_file.h"
+#include "ui/sheets/page_file.h"
 #include "ui/words/say.h"
 
 namespace zyga::ui {
@@ -29,6 +29,8 @@ std::optional<std::pair<Figure, qreal>> placeOf(study::StudyKind kind) {
       return {{Figure::RangeChart, 330}};
     case study::StudyKind::Pressure:
       return {{Figure::Pressure, 220}};
+    case study::StudyKind::Stress:
+      return {{Figure::Stress, 280}};
     case study::StudyKind::Spread:
       break;
   }

@@ -5,6 +5,7 @@
 
 #include "core/range/limits.h"
 #include "ui/report/report_sections.h"
+#include "ui/words/assumption_words.h"
 #include "ui/words/claim_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/range_words.h"
@@ -83,6 +84,10 @@ ReportSection poseSection(const report::ReportData& data) {
         {QT_TRANSLATE_NOOP("words", "trunk, rising forwards"), stand.trunkSlope, true},
         {QT_TRANSLATE_NOOP("words", "neck base, rising forwards"), stand.neckBaseSlope, true},
         {QT_TRANSLATE_NOOP("words", "tail base, rising backwards"), stand.tailBaseSlope, true}}})};
+  section.cautions = {
+      filled(translated(QT_TRANSLATE_NOOP(
+                 "words", "Slope of the neck base: hindmost cervical, by its %1 (Taylor & Wedel 2022).")),
+             {horizontalName(data.scenario.assumptions().horizontalBy)})};
   return section;
 }
 

@@ -4,6 +4,7 @@
 
 #include "ui/report/report_sections.h"
 #include "ui/words/assumption_words.h"
+#include "ui/words/numbers.h"
 #include "ui/words/report_words.h"
 #include "ui/words/say.h"
 #include "ui/words/study_words.h"
@@ -21,10 +22,30 @@ Figure figureOf(study::StudyKind kind) {
       return Figure::RangeChart;
     case study::StudyKind::Pressure:
       return Figure::Pressure;
+    case study::StudyKind::Stress:
+      return Figure::Stress;
     case study::StudyKind::Spread:
       break;
   }
   return Figure::None;
+}
+
+/// What each joint carries in the present pose.
+ReportTable stressTable(const study::JointStress& stress) {
+  ReportTable table{
+      translated(QT_TRANSLATE_NOOP("words", "Present pose: what each joint of the neck carries.")),
+      {translated(QT_TRANSLATE_NOOP("words", "joint")), translated(QT_TRANSLATE_NOOP("words", "moment")),
+       translated(QT_TRANSLATE_NOOP("words", "lever")), translated(QT_TRANSLATE_NOOP("words", "force on the joint")),
+       translated(QT_TRANSLATE_NOOP("words", "stress")), translated(QT_TRANSLATE_NOOP("words", "centrum and spines"))},
+      {true, false, false, false, false, true},
+      {}};
+  const auto& loads = stress[study::NeckCarriage::Present].joints;
+  for (std::size_t i = 0; i < loads.size(); ++i)
+    table.rows.push_back({QString::fromStdString(stress.joints[i].id), kilonewtonMetres(loads[i].moment),
+                          millimetres(loads[i].lever, 0), kilonewtons(loads[i].force), megapascals(loads[i].stress),
+                          stress.joints[i].measured ? translated(QT_TRANSLATE_NOOP("words", "measured"))
+                                                    : translated(QT_TRANSLATE_NOOP("words", "inferred"))});
+  return table;
 }
 
 /// A study that gave nothing says why.
@@ -41,6 +62,12 @@ ReportSection studySection(const report::StudyOfKind& study) {
     section.figureCaption = translated(QT_TRANSLATE_NOOP(
         "words", "Side view to scale: what the snout reaches with every joint of neck and head inside its range."));
   if (study.kind == study::StudyKind::Pressure) section.cautions = pressureViews() << pressureCaution();
+  if (const auto* stress = std::get_if<study::JointStress>(study.outcome.result.get())) {
+    section.figureCaption = translated(
+        QT_TRANSLATE_NOOP("words", "Stress of the joints of the neck in each posture, the neck’s base to the right."));
+    section.tables = {stressTable(*stress)};
+    section.cautions = stressViews() << stressCaution();
+  }
   return section;
 }
 

@@ -17,7 +17,7 @@ struct ReportTable {
 };
 
 /// Figures that whoever sets the report draws; None for a section without one.
-enum class Figure { None, Pose, Elevation, Envelope, RangeChart, Pressure };
+enum class Figure { None, Pose, Elevation, Envelope, RangeChart, Pressure, Stress };
 
 struct ReportSection {
   QString heading;

@@ -10,7 +10,7 @@
 
 #include "core/anatomy/summary.h"
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/theme/unit_spin_box.h"
 #include "ui/words/numbers.h"
 

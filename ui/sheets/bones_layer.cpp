@@ -33,7 +33,7 @@ picture::Camera cameraAt(const SheetView& view, const Vector2d& middle) {
   return camera;
 }
 
-bool drawShaded(Plate& plate, const SheetScene& scene, const files::Sheet& sheet, const PlacedView& placed,
+bool drawShaded(Page& page, const SheetScene& scene, const files::Sheet& sheet, const PlacedView& placed,
                 const EvidenceKey& key, const SheetWork& work) {
   constexpr double kRoom = 2, kShadowRoom = 18;  // mm around the bones, and below them for soft shadow
   const SheetView& view = placed.view;
@@ -57,7 +57,7 @@ bool drawShaded(Plate& plate, const SheetScene& scene, const files::Sheet& sheet
   const picture::Image image = picture::trace(instancesOf(scene, view, key), camera, options);
   if (image.width == 0) return false;
   const QImage seen(image.rgba.data(), image.width, image.height, image.width * 4, QImage::Format_RGBA8888);
-  plate.picture(area, seen.copy());
+  page.picture(area, seen.copy());
   return true;
 }
 
@@ -68,7 +68,7 @@ QPainterPath pathOf(const picture::PlaneLine& line, const PlacedView& placed, bo
   return path;
 }
 
-bool drawOutlines(Plate& plate, const SheetScene& scene, const files::Sheet& sheet, const PlacedView& placed,
+bool drawOutlines(Page& page, const SheetScene& scene, const files::Sheet& sheet, const PlacedView& placed,
                   const EvidenceKey& key, const SheetStyle& style, const SheetWork& work) {
   const bool solid = sheet.bones == files::SheetBones::Silhouette;
   picture::DrawingOptions options;
@@ -80,24 +80,24 @@ bool drawOutlines(Plate& plate, const SheetScene& scene, const files::Sheet& she
   if (work.task.cancelled()) return false;
   for (const picture::BoneLines& bone : drawn) {
     const std::size_t index = placed.view.bones[bone.instance];
-    plate.begin(solid ? QStringLiteral("silhouette")
-                      : QString::fromStdString(scene.scenario.specimen().bones[index].id));
+    page.begin(solid ? QStringLiteral("silhouette")
+                     : QString::fromStdString(scene.scenario.specimen().bones[index].id));
     QPainterPath edges;
     for (const auto& line : bone.edges) edges.addPath(pathOf(line, placed, true));
-    plate.shape(edges, solid ? style.filled(style.ink) : PlateInk{key.outlineColour(index), style.ink, style.edge, {}});
+    page.shape(edges, solid ? style.filled(style.ink) : PageInk{key.outlineColour(index), style.ink, style.edge, {}});
     for (const auto& line : bone.folds)
-      plate.shape(pathOf(line, placed, false), style.stroke(style.ink, 0.6 * style.edge));
-    plate.end();
+      page.shape(pathOf(line, placed, false), style.stroke(style.ink, 0.6 * style.edge));
+    page.end();
   }
   return true;
 }
 
 }  // namespace
 
-bool drawBones(Plate& plate, const SheetScene& scene, const files::Sheet& sheet, const PlacedView& placed,
+bool drawBones(Page& page, const SheetScene& scene, const files::Sheet& sheet, const PlacedView& placed,
                const EvidenceKey& key, const SheetStyle& style, const SheetWork& work) {
-  if (sheet.bones == files::SheetBones::Shaded) return drawShaded(plate, scene, sheet, placed, key, work);
-  return drawOutlines(plate, scene, sheet, placed, key, style, work);
+  if (sheet.bones == files::SheetBones::Shaded) return drawShaded(page, scene, sheet, placed, key, work);
+  return drawOutlines(page, scene, sheet, placed, key, style, work);
 }
 
 }  // namespace zyga::ui

@@ -50,27 +50,27 @@ double JointTable::width() const {
 
 double JointTable::height() const { return (static_cast<double>(rows_.size()) + 1.6) * style_.leading(); }
 
-void JointTable::draw(Plate& plate, const QPointF& topLeft) const {
+void JointTable::draw(Page& page, const QPointF& topLeft) const {
   const auto drawRow = [&](const QStringList& cells, double y, const QColor& colour) {
     double x = topLeft.x() + 1.6 * style_.text;
     for (qsizetype c = 0; c < cells.size(); ++c) {
       const double wide = widths_[static_cast<std::size_t>(c)];
       // Names to the left, numbers to the right.
-      plate.words({{c == 0 ? x : x + wide, y}, cells[c], style_.text, colour, c == 0 ? Qt::AlignLeft : Qt::AlignRight});
+      page.words({{c == 0 ? x : x + wide, y}, cells[c], style_.text, colour, c == 0 ? Qt::AlignLeft : Qt::AlignRight});
       x += wide;
     }
   };
-  plate.begin("joint-table");
+  page.begin("joint-table");
   double y = topLeft.y() + style_.leading();
   drawRow(titles_, y, style_.muted);
   y += 0.4 * style_.leading();
-  plate.line({topLeft.x(), y}, {topLeft.x() + width(), y}, style_.stroke(style_.ink, style_.hairline));
+  page.line({topLeft.x(), y}, {topLeft.x() + width(), y}, style_.stroke(style_.ink, style_.hairline));
   for (const Row& row : rows_) {
     y += style_.leading();
-    drawVerdict(plate, {topLeft.x() + 0.5 * style_.text, y - 0.36 * style_.text}, 0.8 * style_.text, row.level);
+    drawVerdict(page, {topLeft.x() + 0.5 * style_.text, y - 0.36 * style_.text}, 0.8 * style_.text, row.level);
     drawRow(row.cells, y, style_.ink);
   }
-  plate.end();
+  page.end();
 }
 
 }  // namespace zyga::ui

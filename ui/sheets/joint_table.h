@@ -1,6 +1,6 @@
 #pragma once
 
-#include "ui/sheets/plate.h"
+#include "ui/sheets/page.h"
 #include "ui/sheets/sheet_scene.h"
 #include "ui/sheets/sheet_view.h"
 
@@ -13,7 +13,7 @@ class JointTable {
 
   double width() const;   ///< mm
   double height() const;  ///< mm
-  void draw(Plate& plate, const QPointF& topLeft) const;
+  void draw(Page& page, const QPointF& topLeft) const;
 
  private:
   struct Row {

@@ -81,83 +81,83 @@ double roundLength(double widest, double perMetre) {
   return power;
 }
 
-double drawScaleBar(Plate& plate, const QPointF& at, double widest, double perMetre, const SheetStyle& style,
+double drawScaleBar(Page& page, const QPointF& at, double widest, double perMetre, const SheetStyle& style,
                     double length) {
   if (length <= 0) length = roundLength(widest, perMetre);
   const double width = length * perMetre, height = 0.55 * style.text;
   const int digit = static_cast<int>(std::lround(length / std::pow(10, std::floor(std::log10(length) + 1e-9))));
   const int parts = digit == 1 ? 5 : digit;
-  plate.begin("scale");
+  page.begin("scale");
   for (int i = 0; i < parts; i += 2) {
     QPainterPath part;
     part.addRect(QRectF(at.x() + width * i / parts, at.y(), width / parts, height));
-    plate.shape(part, style.filled(style.ink));
+    page.shape(part, style.filled(style.ink));
   }
-  plate.begin("scale-bar");
+  page.begin("scale-bar");
   QPainterPath whole;
   whole.addRect(QRectF(at, QSizeF(width, height)));
-  plate.shape(whole, style.stroke(style.ink, style.hairline));
-  plate.end();
+  page.shape(whole, style.stroke(style.ink, style.hairline));
+  page.end();
   const double base = at.y() - 0.45 * style.text;
-  plate.words({{at.x(), base}, "0", style.text, style.ink, Qt::AlignHCenter});
-  plate.words({{at.x() + width, base}, roundMetres(length), style.text, style.ink, Qt::AlignHCenter});
-  plate.end();
+  page.words({{at.x(), base}, "0", style.text, style.ink, Qt::AlignHCenter});
+  page.words({{at.x() + width, base}, roundMetres(length), style.text, style.ink, Qt::AlignHCenter});
+  page.end();
   return length;
 }
 
-void drawPerson(Plate& plate, const PlacedView& placed, double x, double height, const SheetStyle& style) {
+void drawPerson(Page& page, const PlacedView& placed, double x, double height, const SheetStyle& style) {
   const QPointF foot = placed.at(Eigen::Vector2d(x, 0));
   const double size = height * placed.perMetre;
-  plate.begin("person");
+  page.begin("person");
   QTransform place = QTransform::fromTranslate(foot.x(), foot.y());
   place.scale(size, size);
-  plate.shape(place.map(personPath()), style.filled(style.person));
-  plate.words({foot - QPointF(0, size + 0.6 * style.text), roundMetres(height), 0.9 * style.text, style.muted,
-               Qt::AlignHCenter});
-  plate.end();
+  page.shape(place.map(personPath()), style.filled(style.person));
+  page.words({foot - QPointF(0, size + 0.6 * style.text), roundMetres(height), 0.9 * style.text, style.muted,
+              Qt::AlignHCenter});
+  page.end();
 }
 
-void drawGround(Plate& plate, const PlacedView& placed, double from, double to, const SheetStyle& style) {
+void drawGround(Page& page, const PlacedView& placed, double from, double to, const SheetStyle& style) {
   const double y = placed.at(Eigen::Vector2d(0, 0)).y();
-  plate.begin("ground");
-  plate.line({from, y}, {to, y}, style.stroke(style.ink, style.line));
-  plate.end();
+  page.begin("ground");
+  page.line({from, y}, {to, y}, style.stroke(style.ink, style.line));
+  page.end();
 }
 
-void drawVerdict(Plate& plate, const QPointF& at, double size, range::Level level) {
+void drawVerdict(Page& page, const QPointF& at, double size, range::Level level) {
   const QColor colour = verdictColour(level);
-  const PlateInk full{colour, QColor(0xFF, 0xFF, 0xFF), 0.08 * size, {}};
-  if (level == range::Level::Supported) plate.shape(disc(at, 0.5 * size), full);
-  if (level == range::Level::Beyond) plate.shape(triangle(at, size), full);
+  const PageInk full{colour, QColor(0xFF, 0xFF, 0xFF), 0.08 * size, {}};
+  if (level == range::Level::Supported) page.shape(disc(at, 0.5 * size), full);
+  if (level == range::Level::Beyond) page.shape(triangle(at, size), full);
   if (level == range::Level::Near)
-    plate.shape(disc(at, 0.4 * size), {QColor(0xFF, 0xFF, 0xFF), colour, 0.24 * size, {}});
+    page.shape(disc(at, 0.4 * size), {QColor(0xFF, 0xFF, 0xFF), colour, 0.24 * size, {}});
   if (level == range::Level::NotJudged) {
-    plate.shape(disc(at, 0.45 * size), {QColor(0xFF, 0xFF, 0xFF), colour, 0.08 * size, {}});
+    page.shape(disc(at, 0.45 * size), {QColor(0xFF, 0xFF, 0xFF), colour, 0.08 * size, {}});
     const double reach = 0.3 * size;
-    plate.line(at + QPointF(-reach, reach), at + QPointF(reach, -reach), {QColor(), colour, 0.1 * size, {}});
+    page.line(at + QPointF(-reach, reach), at + QPointF(reach, -reach), {QColor(), colour, 0.1 * size, {}});
   }
 }
 
-void drawJointMarks(Plate& plate, const SheetScene& scene, const PlacedView& placed, const SheetStyle& style) {
+void drawJointMarks(Page& page, const SheetScene& scene, const PlacedView& placed, const SheetStyle& style) {
   const auto shown = [&](anatomy::BoneIndex bone) {
     return std::binary_search(placed.view.bones.begin(), placed.view.bones.end(), bone.value);
   };
-  plate.begin("joints");
+  page.begin("joints");
   // The worst on top.
   for (const range::Level level :
        {range::Level::NotJudged, range::Level::Supported, range::Level::Near, range::Level::Beyond})
     for (const range::JointVerdict& verdict : scene.scenario.assessment().joints) {
       const anatomy::Joint& joint = scene.scenario.specimen()[verdict.joint];
       if (verdict.level != level || !shown(joint.proximal) || !shown(joint.distal)) continue;
-      drawVerdict(plate,
+      drawVerdict(page,
                   placed.at(Eigen::Vector3d(scene.scenario.placement()[joint.proximal.value] * joint.centreProximal)),
                   0.62 * style.text, level);
     }
-  plate.end();
+  page.end();
 }
 
-void drawCallouts(Plate& plate, const SheetScene& scene, const PlacedView& placed, double top, double left,
-                  double right, const SheetStyle& style) {
+void drawCallouts(Page& page, const SheetScene& scene, const PlacedView& placed, double top, double left, double right,
+                  const SheetStyle& style) {
   struct Callout {
     QString number;
     QPointF pin;
@@ -178,20 +178,20 @@ void drawCallouts(Plate& plate, const SheetScene& scene, const PlacedView& place
   double most = right - radius;
   for (auto callout = callouts.rbegin(); callout != callouts.rend(); ++callout, most -= room)
     callout->x = std::min(callout->x, most);
-  plate.begin("notes");
+  page.begin("notes");
   for (const Callout& callout : callouts) {
     const QPointF bubble(callout.x, top + radius);
     const QPointF way = callout.pin - bubble;
     const double length = std::hypot(way.x(), way.y());
-    plate.line(bubble + way * std::min(1.0, radius / length), callout.pin, style.stroke(style.ink, style.hairline));
-    plate.shape(disc(callout.pin, 0.22 * style.text), style.filled(style.ink));
-    plate.shape(disc(bubble, radius), {style.paper, style.ink, style.line, {}});
-    plate.words({bubble + QPointF(0, 0.36 * style.text), callout.number, style.text, style.ink, Qt::AlignHCenter});
+    page.line(bubble + way * std::min(1.0, radius / length), callout.pin, style.stroke(style.ink, style.hairline));
+    page.shape(disc(callout.pin, 0.22 * style.text), style.filled(style.ink));
+    page.shape(disc(bubble, radius), {style.paper, style.ink, style.line, {}});
+    page.words({bubble + QPointF(0, 0.36 * style.text), callout.number, style.text, style.ink, Qt::AlignHCenter});
   }
-  plate.end();
+  page.end();
 }
 
-double drawKey(Plate& plate, const SheetScene& scene, const files::Sheet& sheet, const EvidenceKey& key,
+double drawKey(Page& page, const SheetScene& scene, const files::Sheet& sheet, const EvidenceKey& key,
                const QPointF& topRight, double width, const SheetStyle& style) {
   struct Entry {
     QString words;
@@ -228,25 +228,25 @@ double drawKey(Plate& plate, const SheetScene& scene, const files::Sheet& sheet,
     rows.back().push_back(e);
     used += apart + wide(e);
   }
-  plate.begin("legend");
+  page.begin("legend");
   double y = topRight.y();
   for (const auto& row : rows) {
     double x = topRight.x();
     for (const Entry& e : row) x -= wide(e) + (&e == &row.front() ? 0 : apart);
     for (const Entry& e : row) {
       if (e.level) {
-        drawVerdict(plate, {x + box / 2, y + box / 2}, 0.8 * style.text, *e.level);
+        drawVerdict(page, {x + box / 2, y + box / 2}, 0.8 * style.text, *e.level);
       } else {
         QPainterPath swatch;
         swatch.addRect(QRectF(x, y + 0.1 * box, box, 0.8 * box));
-        plate.shape(swatch, {e.tone, style.ink, style.hairline, {}});
+        page.shape(swatch, {e.tone, style.ink, style.hairline, {}});
       }
-      plate.words({{x + box + gap, y + 0.84 * box}, e.words, style.text, style.ink});
+      page.words({{x + box + gap, y + 0.84 * box}, e.words, style.text, style.ink});
       x += wide(e) + apart;
     }
     y += style.leading() + 0.2 * style.text;
   }
-  plate.end();
+  page.end();
   return y - topRight.y();
 }
 

@@ -37,7 +37,7 @@ std::optional<double> snoutPlace(const SheetScene& scene, const PlacedView& plac
 }
 
 /// The builder's level mark: a dotted line out to a small triangle that stands on the height, and the words over it.
-void drawHeights(Plate& plate, const PlacedView& placed, std::vector<Height> heights, double x, bool toTheLeft,
+void drawHeights(Page& page, const PlacedView& placed, std::vector<Height> heights, double x, bool toTheLeft,
                  const SheetStyle& style) {
   std::sort(heights.begin(), heights.end(), [](const Height& a, const Height& b) { return a.metres > b.metres; });
   double last = -1e9;
@@ -47,40 +47,40 @@ void drawHeights(Plate& plate, const PlacedView& placed, std::vector<Height> hei
     last = height.y;
     const double size = 0.7 * style.text, inward = toTheLeft ? 1 : -1;
     const double tip = x + inward * 0.6 * style.text;
-    plate.line({tip, y}, {height.from, y}, {QColor(), style.muted, style.hairline, {0.25, 1.0}});
+    page.line({tip, y}, {height.from, y}, {QColor(), style.muted, style.hairline, {0.25, 1.0}});
     QPainterPath mark(QPointF(tip, y));
     mark.lineTo(tip - 0.5 * size, y - 0.8 * size);
     mark.lineTo(tip + 0.5 * size, y - 0.8 * size);
     mark.closeSubpath();
-    plate.shape(mark, style.stroke(style.ink, style.hairline));
-    plate.words({{tip - inward * 0.8 * style.text, height.y + 0.3 * style.text},
-                 height.words,
-                 style.text,
-                 style.ink,
-                 toTheLeft ? Qt::AlignRight : Qt::AlignLeft});
+    page.shape(mark, style.stroke(style.ink, style.hairline));
+    page.words({{tip - inward * 0.8 * style.text, height.y + 0.3 * style.text},
+                height.words,
+                style.text,
+                style.ink,
+                toTheLeft ? Qt::AlignRight : Qt::AlignLeft});
   }
 }
 
-void drawLength(Plate& plate, const PlacedView& placed, const SheetStyle& style) {
+void drawLength(Page& page, const PlacedView& placed, const SheetStyle& style) {
   const double from = placed.area().left(), to = placed.area().right();
   const double y = placed.at(Eigen::Vector2d(0, 0)).y() + 2.6 * style.text, tick = 0.45 * style.text;
-  const PlateInk ink = style.stroke(style.ink, style.hairline);
-  plate.line({from, y}, {to, y}, ink);
+  const PageInk ink = style.stroke(style.ink, style.hairline);
+  page.line({from, y}, {to, y}, ink);
   for (const double x : {from, to}) {
-    plate.line({x, y - 2 * tick}, {x, y + tick}, ink);
-    plate.line({x - tick, y + tick}, {x + tick, y - tick}, style.stroke(style.ink, style.line));
+    page.line({x, y - 2 * tick}, {x, y + tick}, ink);
+    page.line({x - tick, y + tick}, {x + tick, y - tick}, style.stroke(style.ink, style.line));
   }
   const double length = (to - from) / placed.perMetre;
-  plate.words({{(from + to) / 2, y - 0.4 * style.text},
-               filled(translated(QT_TRANSLATE_NOOP("words", "%1 as posed")), {metres(length)}),
-               style.text,
-               style.ink,
-               Qt::AlignHCenter});
+  page.words({{(from + to) / 2, y - 0.4 * style.text},
+              filled(translated(QT_TRANSLATE_NOOP("words", "%1 as posed")), {metres(length)}),
+              style.text,
+              style.ink,
+              Qt::AlignHCenter});
 }
 
 }  // namespace
 
-void drawSpans(Plate& plate, const SheetScene& scene, const PlacedView& placed, double left, double right,
+void drawSpans(Page& page, const SheetScene& scene, const PlacedView& placed, double left, double right,
                const SheetStyle& style) {
   const auto readings = kinematics::readStand(scene.scenario.specimen(), scene.scenario.placement());
   const auto words = [](const QString& name, double height) {
@@ -95,11 +95,11 @@ void drawSpans(Plate& plate, const SheetScene& scene, const PlacedView& placed, 
   add(ahead, translated(QT_TRANSLATE_NOOP("words", "shoulder")), readings.shoulderHeight,
       placeOf(scene, placed, "shoulder.L"));
   add(behind, translated(QT_TRANSLATE_NOOP("words", "hip")), readings.hipHeight, placeOf(scene, placed, "hip.L"));
-  plate.begin("spans");
-  drawHeights(plate, placed, ahead, left, true, style);
-  drawHeights(plate, placed, behind, right, false, style);
-  drawLength(plate, placed, style);
-  plate.end();
+  page.begin("spans");
+  drawHeights(page, placed, ahead, left, true, style);
+  drawHeights(page, placed, behind, right, false, style);
+  drawLength(page, placed, style);
+  page.end();
 }
 
 }  // namespace zyga::ui

@@ -4,7 +4,7 @@
 #include <QRectF>
 
 #include "core/picture/picture.h"
-#include "ui/sheets/plate.h"
+#include "ui/sheets/page.h"
 #include "ui/sheets/sheet_scene.h"
 
 namespace zyga::ui {
@@ -56,8 +56,8 @@ struct SheetStyle {
   QColor person{0xC9, 0xC4, 0xBA};
 
   double leading() const { return 1.42 * text; }
-  PlateInk stroke(const QColor& colour, double width) const { return {QColor(), colour, width, {}}; }
-  PlateInk filled(const QColor& colour) const { return {colour, QColor(), 0, {}}; }
+  PageInk stroke(const QColor& colour, double width) const { return {QColor(), colour, width, {}}; }
+  PageInk filled(const QColor& colour) const { return {colour, QColor(), 0, {}}; }
 };
 
 }  // namespace zyga::ui

@@ -44,7 +44,7 @@ QStringList assumptionLines(const range::Assumptions& a) {
   QStringList lines{filled(translated(a.overlapBy == range::OverlapBy::Length
                                           ? QT_TRANSLATE_NOOP("words", "At least %1 zygapophyseal overlap (by length).")
                                           : QT_TRANSLATE_NOOP("words", "At least %1 zygapophyseal overlap (by area).")),
-                           {percent(a.leastOverlap)})};
+                           {percent(a.minOverlap)})};
   if (a.neck == a.trunk && a.trunk == a.tail)
     lines += filled(translated(QT_TRANSLATE_NOOP("words", "Cartilage %1.")), {cartilageInFull(a.neck)});
   else
@@ -53,6 +53,10 @@ QStringList assumptionLines(const range::Assumptions& a) {
   lines += filled(
       translated(QT_TRANSLATE_NOOP("words", "Facets may interpenetrate by %1 and separate by %2 of their length.")),
       {percent(a.facetContactTolerated), percent(a.facetGapTolerated)});
+  if (a.settling > 0 && std::max({a.neck.amount, a.trunk.amount, a.tail.amount}) > 0)
+    lines += filled(
+        translated(QT_TRANSLATE_NOOP("words", "Bones settle by up to %1 of the cartilage's thickness when they turn.")),
+        {percent(a.settling)});
   lines += a.neutralBy == range::NeutralBy::Facets
                ? translated(QT_TRANSLATE_NOOP("words", "Neutral: facets in greatest contact."))
                : translated(QT_TRANSLATE_NOOP("words", "Neutral: facets in contact, centrum faces parallel."));
@@ -168,20 +172,20 @@ double TitleBlock::height() const {
   return body + (noteRows > 0 ? (static_cast<double>(noteRows) + 1.1) * leading_ : 0);
 }
 
-void TitleBlock::draw(Plate& plate, const QPointF& topLeft, double scale, const SheetStyle& style) const {
-  plate.begin("title-block");
+void TitleBlock::draw(Page& page, const QPointF& topLeft, double scale, const SheetStyle& style) const {
+  page.begin("title-block");
   double top = topLeft.y();
   const auto divide = [&] {
-    plate.line({topLeft.x(), top}, {topLeft.x() + width_, top}, style.stroke(style.ink, style.hairline));
+    page.line({topLeft.x(), top}, {topLeft.x() + width_, top}, style.stroke(style.ink, style.hairline));
   };
   qsizetype noteRows = 0;
   for (const Column& column : notes_) {
     noteRows = std::max(noteRows, column.lines.size());
     for (qsizetype i = 0; i < column.lines.size(); ++i)
-      plate.words({{topLeft.x() + column.x, top + (static_cast<double>(i) + 1.2) * leading_},
-                   column.lines[i],
-                   text_,
-                   style.ink});
+      page.words({{topLeft.x() + column.x, top + (static_cast<double>(i) + 1.2) * leading_},
+                  column.lines[i],
+                  text_,
+                  style.ink});
   }
   if (noteRows > 0) {
     divide();
@@ -189,26 +193,26 @@ void TitleBlock::draw(Plate& plate, const QPointF& topLeft, double scale, const 
   }
   divide();
   const double base = top + 1.2 * titleSize_;
-  plate.words({{topLeft.x(), base}, title_, titleSize_, style.ink, Qt::AlignLeft, true});
-  plate.words({{topLeft.x() + width_, base},
-               scaleWords(scale) + QStringLiteral("   ") + paper_,
-               titleSize_,
-               style.ink,
-               Qt::AlignRight,
-               true});
+  page.words({{topLeft.x(), base}, title_, titleSize_, style.ink, Qt::AlignLeft, true});
+  page.words({{topLeft.x() + width_, base},
+              scaleWords(scale) + QStringLiteral("   ") + paper_,
+              titleSize_,
+              style.ink,
+              Qt::AlignRight,
+              true});
   for (const Column& column : columns_) {
     const double x = topLeft.x() + column.x;
     double y = base + 1.25 * leading_;
     if (!column.title.isEmpty()) {
-      plate.words({{x, y}, column.title, text_, style.muted});
+      page.words({{x, y}, column.title, text_, style.muted});
       y += leading_;
     }
     for (const QString& line : column.lines) {
-      plate.words({{x, y}, line, text_, style.ink});
+      page.words({{x, y}, line, text_, style.ink});
       y += leading_;
     }
   }
-  plate.end();
+  page.end();
 }
 
 }  // namespace zyga::ui

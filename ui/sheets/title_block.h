@@ -1,7 +1,7 @@
 #pragma once
 
 #include "ui/sheets/evidence_key.h"
-#include "ui/sheets/plate.h"
+#include "ui/sheets/page.h"
 #include "ui/sheets/sheet_scene.h"
 #include "ui/sheets/sheet_view.h"
 
@@ -15,7 +15,7 @@ class TitleBlock {
 
   /// mm
   double height() const;
-  void draw(Plate& plate, const QPointF& topLeft, double scale, const SheetStyle& style) const;
+  void draw(Page& page, const QPointF& topLeft, double scale, const SheetStyle& style) const;
 
  private:
   struct Column {

@@ -9,8 +9,8 @@
 
 #include "ui/strip/strip_side.h"
 #include "ui/strip/strip_words.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 
@@ -108,9 +108,12 @@ int RangeStrip::placeSide() {
 void RangeStrip::layOut() {
   const QFontMetricsF metrics(smallFont(font()));
   const QRectF area = QRectF(rect()).adjusted(0, kGridStep, placeSide() - width() - kWideGap, -kGridStep);
-  const qreal axis = std::max(metrics.horizontalAdvance(QStringLiteral("right up")),
-                              metrics.horizontalAdvance(QStringLiteral("\u221222.5\u00B0"))) +
-                     kWideGap + kGap;
+  qreal words = metrics.horizontalAdvance(QStringLiteral("\u221222.5\u00B0"));
+  for (int motion = 0; motion < 3; ++motion) {
+    const auto [positive, negative] = motionEnds(motion);
+    words = std::max({words, metrics.horizontalAdvance(positive), metrics.horizontalAdvance(negative)});
+  }
+  const qreal axis = words + kWideGap + kGap;
   layout_ = StripLayout(columns_, area, metrics.height(), axis, zoom_, scale_);
   update();
 }
@@ -124,7 +127,7 @@ void RangeStrip::fitScale() {
       const auto& shown = bands_[i];
       largestMark = std::max(largestMark, std::abs(document_.pose()[columns_.columns[i].joint][motion_]));
       if (shown && shown->band.judged && !shown->band.empty)
-        extents.push_back(std::max(std::abs(shown->band.least), std::abs(shown->band.most)));
+        extents.push_back(std::max(std::abs(shown->band.min), std::abs(shown->band.max)));
     }
   scale_ = scaleFor(std::move(extents), largestMark);
   layOut();

@@ -7,7 +7,7 @@
 #include "ui/strip/range_strip.h"
 #include "ui/strip/shown_bands.h"
 #include "ui/strip/strip_words.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/words/anatomy_words.h"
 #include "ui/words/say.h"
 

@@ -15,14 +15,14 @@ constexpr qint64 kSlice = 8;  // ms: half a frame
 
 ShownBand shownBand(const Document& document, JointIndex joint, int motion) {
   const anatomy::Joint& bones = document.specimen()[joint];
-  ShownBand shown{document.band(joint, motion), 1, -1, bones.typed.has_value() && !bones.hasFacets()};
+  ShownBand shown{document.motionRange(joint, motion), 1, -1, bones.typed.has_value() && !bones.hasFacets()};
   if (shown.width() <= 0) return shown;
   const range::JointEvaluator judge(document.specimen(), document.articulation(), document.assumptions(), joint);
   const range::LimitSearch search(judge, document.pose()[joint], motion);
-  const range::Interval firm = search.firm({shown.band.least, shown.band.most, false, false, false});
+  const range::Interval firm = search.firm({shown.band.min, shown.band.max, false, false, false});
   if (firm.empty) return shown;
-  shown.firmLeast = firm.least;
-  shown.firmMost = firm.most;
+  shown.firmLeast = firm.min;
+  shown.firmMost = firm.max;
   return shown;
 }
 

@@ -13,12 +13,12 @@ namespace zyga::ui {
 
 /// A band as the strip draws it.
 struct ShownBand {
-  range::Band band;
+  range::MotionRange band;
   /// The part that is supported and not near the edge, rad; empty (least > most) when all of it is near.
   double firmLeast = 0, firmMost = 0;
   bool typed = false;  ///< the limits were typed, no bone gives them
 
-  double width() const { return band.judged && !band.empty ? band.most - band.least : 0; }
+  double width() const { return band.judged && !band.empty ? band.max - band.min : 0; }
 };
 
 /// The bands of one motion along the column. Bands that a change has made out of date are found again in slices of a

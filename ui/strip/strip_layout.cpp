@@ -5,7 +5,7 @@
 #include <array>
 #include <cmath>
 
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 namespace {

@@ -74,10 +74,10 @@ QRectF barRect(const StripScene& scene, std::size_t column, double least, double
   return QRectF(scene.layout.xOfColumn(column) - width / 2, top, width, bottom - top);
 }
 
-void paintCaps(QPainter& painter, const StripScene& scene, const range::Band& band, const QRectF& bar) {
+void paintCaps(QPainter& painter, const StripScene& scene, const range::MotionRange& band, const QRectF& bar) {
   painter.setPen(QPen(withAlpha(theme().supported, bandInk().cap), 1.5));
-  if (band.most <= scene.layout.reach()) painter.drawLine(bar.topLeft(), bar.topRight());
-  if (band.least >= -scene.layout.reach()) painter.drawLine(bar.bottomLeft(), bar.bottomRight());
+  if (band.max <= scene.layout.reach()) painter.drawLine(bar.topLeft(), bar.topRight());
+  if (band.min >= -scene.layout.reach()) painter.drawLine(bar.bottomLeft(), bar.bottomRight());
 }
 
 /// A small arrow head at the edge of the plot: it goes on beyond.
@@ -88,16 +88,16 @@ void paintGoesOn(QPainter& painter, const QPointF& tip, qreal width, bool upward
   painter.drawPolyline(QPolygonF{tip + QPointF(-half, height), tip, tip + QPointF(half, height)});
 }
 
-void paintBandGoesOn(QPainter& painter, const StripScene& scene, const range::Band& band, const QRectF& bar) {
+void paintBandGoesOn(QPainter& painter, const StripScene& scene, const range::MotionRange& band, const QRectF& bar) {
   const QColor ink = withAlpha(theme().supported, bandInk().cap);
   const QRectF& plot = scene.layout.plot();
   const qreal x = bar.center().x();
-  if (band.most > scene.layout.reach()) paintGoesOn(painter, {x, plot.top() + 2}, bar.width(), true, ink);
-  if (band.least < -scene.layout.reach()) paintGoesOn(painter, {x, plot.bottom() - 2}, bar.width(), false, ink);
+  if (band.max > scene.layout.reach()) paintGoesOn(painter, {x, plot.top() + 2}, bar.width(), true, ink);
+  if (band.min < -scene.layout.reach()) paintGoesOn(painter, {x, plot.bottom() - 2}, bar.width(), false, ink);
 }
 
 void paintBand(QPainter& painter, const StripScene& scene, std::size_t column, const ShownBand& shown) {
-  const QRectF bar = barRect(scene, column, shown.band.least, shown.band.most);
+  const QRectF bar = barRect(scene, column, shown.band.min, shown.band.max);
   const BandInk ink = bandInk();
   painter.setPen(Qt::NoPen);
   if (shown.typed) {

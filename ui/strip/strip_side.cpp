@@ -6,8 +6,8 @@
 #include <array>
 
 #include "ui/strip/strip_words.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 #include "ui/words/range_words.h"
 
 namespace zyga::ui {

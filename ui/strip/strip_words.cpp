@@ -8,8 +8,8 @@
 #include <array>
 
 #include "ui/strip/strip_scene.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 #include "ui/words/anatomy_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/range_words.h"
@@ -51,10 +51,10 @@ QString motionTitle(int motion) {
   }
 }
 
-QString jointWords(const Document& document, JointIndex joint, int motion, const range::Band& band) {
+QString jointWords(const Document& document, JointIndex joint, int motion, const range::MotionRange& band) {
   const anatomy::Joint& bones = document.specimen()[joint];
   const double angle = document.pose()[joint][motion];
-  const double limit = angle < 0 ? band.least : band.most;
+  const double limit = angle < 0 ? band.min : band.max;
   const QString id = QString::fromStdString(bones.id), turned = turnWords(bones, motion, angle);
   const QString verdict = verdictWords(document, joint);
   if (!band.judged || band.empty) return QObject::tr("%1  %2 \u00B7 %3").arg(id, turned, verdict);
@@ -105,8 +105,8 @@ QString spending(const StripScene& scene, const StripRegion& region) {
     turned += scene.angle(i);
     const auto& shown = scene.bands[i];
     if (!shown || !shown->band.judged || shown->band.empty) continue;
-    least += shown->band.least;
-    most += shown->band.most;
+    least += shown->band.min;
+    most += shown->band.max;
   }
   const double limit = turned < 0 ? least : most;
   return QObject::tr("%1 (limit %2)").arg(signedDegrees(turned), signedDegrees(limit));

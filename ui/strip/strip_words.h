@@ -17,7 +17,7 @@ QString motionTitle(int motion);
 
 /// "C6-C7  dorsiflexion 3.2° (limit 7.1°) · within range", with the worst finding where there is one, or why it is not
 /// assessed.
-QString jointWords(const Document& document, JointIndex joint, int motion, const range::Band& band);
+QString jointWords(const Document& document, JointIndex joint, int motion, const range::MotionRange& band);
 
 /// "C2–C13": from the first to the last bone of the joints, snout first.
 QString spanName(const Document& document, const StripColumns& columns, std::size_t first, std::size_t last);

@@ -15,8 +15,10 @@ StudyJob::StudyJob(Document& document, QObject* parent) : QObject(parent), docum
   connect(&document_, &Document::changed, this, &StudyJob::onDocumentChanged);
 }
 
-void StudyJob::run(StudyKind kind, const StudySettings& settings) {
+void StudyJob::run(StudyKind kind, const StudySettings& asked) {
   if (!document_.hasProject()) return;
+  StudySettings settings = asked;
+  settings.densities = document_.project().densities;
   running_ = kind;
   movedMeanwhile_ = false;
   const auto work = [this, kind, settings, scenario = document_.scenario(), answers = answers_,
@@ -47,9 +49,12 @@ void StudyJob::onDocumentChanged(Changes what) {
     for (const StudyKind kind : kStudyKinds) emit changed(kind);
     return;
   }
-  if (!(what & (Changes(Change::Pose) | Change::Assumptions))) return;
-  movedMeanwhile_ = true;
+  const bool moved = bool(what & (Changes(Change::Pose) | Change::Assumptions));
+  if (!moved && !(what & Change::Ground)) return;
+  movedMeanwhile_ = movedMeanwhile_ || moved || running_ == StudyKind::Stress;
   for (const StudyKind kind : kStudyKinds) {
+    // Densities move the stress alone.
+    if (!moved && kind != StudyKind::Stress) continue;
     if (!kept(kind).result || kept(kind).outOfDate) continue;
     kept(kind).outOfDate = true;
     emit changed(kind);

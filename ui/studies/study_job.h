@@ -21,6 +21,7 @@ class StudyJob : public QObject {
  public:
   explicit StudyJob(Document& document, QObject* parent = nullptr);
 
+  /// The densities are the project's, whatever the settings say.
   void run(StudyKind kind, const StudySettings& settings);
   void cancel() { worker_.cancel(); }
   bool busy() const { return worker_.busy(); }

@@ -2,7 +2,7 @@
 
 #include <QStyleFactory>
 
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 namespace {

@@ -4,8 +4,8 @@
 
 #include "ui/palette/palette.h"
 #include "ui/theme/calm_style.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/style_sheet.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 namespace {

@@ -3,7 +3,7 @@
 #include <QPainterPath>
 #include <cmath>
 
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/viewport/overlay.h"
 #include "ui/viewport/scene.h"
 #include "ui/words/ground_words.h"

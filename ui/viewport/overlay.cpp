@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/words/numbers.h"
 
 namespace zyga::ui {

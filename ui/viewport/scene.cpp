@@ -84,7 +84,7 @@ Scene buildScene(const Document& document, const std::vector<Eigen::AlignedBox3d
   addMarks(scene, document, boxes, theme);
   if (const auto compared = document.comparedPose(); compared && *compared < document.project().poses.size()) {
     const auto& pose = document.project().poses[*compared].pose;
-    scene.ghost = placedBones(specimen, kinematics::place(specimen, document.articulation(), pose), theme);
+    scene.ghost = placedBones(specimen, kinematics::forwardKinematics(specimen, document.articulation(), pose), theme);
   }
   scene.selected = document.selectedBone();
   scene.hovered = document.hoveredBone();

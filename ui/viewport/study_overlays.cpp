@@ -4,7 +4,7 @@
 #include <QPainterPath>
 #include <cmath>
 
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/viewport/overlay.h"
 #include "ui/words/numbers.h"
 

@@ -167,11 +167,11 @@ void Viewport::paintGL() {
     renderer_->paint(request(), defaultFramebufferObject());
     if (!restTimer_.isActive() && renderer_->unfinished(request())) restTimer_.start(renderer_->software() ? kRest : 0);
   }
-  paintOver();
+  QPainter painter(this);
+  paintOver(painter);
 }
 
-void Viewport::paintOver() {
-  QPainter painter(this);
+void Viewport::paintOver(QPainter& painter) {
   const QRectF area = rect();
   const Theme& now = theme();
   if (!failure_.isEmpty()) {

@@ -43,6 +43,8 @@ class Viewport : public QOpenGLWidget {
   void drawAsGraphicsProcessor();
   /// Makes everything that lives in the graphics driver anew.
   void startGraphicsAnew();
+  /// Paints what lies over the bones: symbols, marks and words. A unit of the painter is a pixel of the window.
+  void paintOver(QPainter& painter);
 
  public slots:
   void showView(zyga::picture::StandardView view);
@@ -98,7 +100,6 @@ class Viewport : public QOpenGLWidget {
   void touched();  // something moved: draw soon, refine when it rests
   void refine();
   FrameRequest request();
-  void paintOver();
 
   void setCamera(const Camera& camera);
   void glideTo(const Camera& camera);

@@ -106,6 +106,8 @@ QString ruleAlone(const anatomy::FillRule& rule) {
       return translated(QT_TRANSLATE_NOOP("words", "by proportion to the measured bones of the limb"));
     case FillBy::OtherLimb:
       return translated(QT_TRANSLATE_NOOP("words", "by proportion to the other limb"));
+    case FillBy::NoFacet:
+      return translated(QT_TRANSLATE_NOOP("words", "the table says that the bone has no facet"));
     case FillBy::Other:
     case FillBy::Nothing:
       break;

@@ -11,7 +11,7 @@ namespace zyga::ui {
 namespace {
 
 QString byWords(const range::Assumptions& a, const char* byLength, const char* byArea) {
-  return filled(translated(a.overlapBy == range::OverlapBy::Length ? byLength : byArea), {percent(a.leastOverlap)});
+  return filled(translated(a.overlapBy == range::OverlapBy::Length ? byLength : byArea), {percent(a.minOverlap)});
 }
 
 /// As it was typed: without zeros after the last figure that counts.
@@ -57,9 +57,14 @@ QString assumptionsInFull(const range::Assumptions& a) {
       neck == trunk && trunk == tail
           ? filled(translated(QT_TRANSLATE_NOOP("words", "cartilage %1")), {neck})
           : filled(translated(QT_TRANSLATE_NOOP("words", "cartilage neck %1, trunk %2, tail %3")), {neck, trunk, tail});
+  const bool settles = a.settling > 0 && std::max({a.neck.amount, a.trunk.amount, a.tail.amount}) > 0;
+  const QString discs =
+      settles ? filled(translated(QT_TRANSLATE_NOOP("words", "%1, bones settling by up to %2 of its thickness")),
+                       {cartilage, percent(a.settling)})
+              : cartilage;
   return filled(
       translated(QT_TRANSLATE_NOOP("words", "assuming %1, near limit within %2 of it; %3; neutral articulation: %4")),
-      {overlap, percent(a.nearMargin), cartilage, neutralName(a.neutralBy)});
+      {overlap, percent(a.nearMargin), discs, neutralName(a.neutralBy)});
 }
 
 QString neutralName(range::NeutralBy by) {
@@ -79,6 +84,48 @@ QString neutralSources(range::NeutralBy by) {
       "Neutral is where the facets are centred and the faces of the centra are parallel besides; where a centrum is "
       "wedged the two pull against each other.\n"
       "Mallison 2010, Swiss J. Geosci. 103:211; Vidal et al. 2020, PLoS ONE 15(1):e0227537"));
+}
+
+QString horizontalName(anatomy::HorizontalBy by) {
+  switch (by) {
+    case anatomy::HorizontalBy::CentrumAxis:
+      return translated(QT_TRANSLATE_NOOP("words", "long axis of the centrum"));
+    case anatomy::HorizontalBy::CentrumFaces:
+      return translated(QT_TRANSLATE_NOOP("words", "faces of the centrum upright"));
+    case anatomy::HorizontalBy::CanalFloor:
+      break;
+    case anatomy::HorizontalBy::Articulation:
+      return translated(QT_TRANSLATE_NOOP("words", "similarity in articulation"));
+  }
+  return translated(QT_TRANSLATE_NOOP("words", "floor of the neural canal"));
+}
+
+QString horizontalSources(anatomy::HorizontalBy by) {
+  const auto definition = [by] {
+    switch (by) {
+      case anatomy::HorizontalBy::CentrumAxis:
+        return translated(QT_TRANSLATE_NOOP("words",
+                                            "A vertebra is horizontal where the line from the middle of its caudal rim "
+                                            "to that of its cranial rim is."));
+      case anatomy::HorizontalBy::CentrumFaces:
+        return translated(QT_TRANSLATE_NOOP(
+            "words",
+            "A vertebra is horizontal where the faces of its centrum stand upright, on a wedged one their mean. A scan "
+            "has the faces of the bone that it replaces."));
+      case anatomy::HorizontalBy::CanalFloor:
+        break;
+      case anatomy::HorizontalBy::Articulation:
+        return translated(QT_TRANSLATE_NOOP(
+            "words",
+            "A vertebra is horizontal where a copy of it, held alike and articulated with it, lies level with it."));
+    }
+    return translated(QT_TRANSLATE_NOOP(
+        "words",
+        "A vertebra is horizontal where its neural canal is: the definition that its authors prefer. A scan whose "
+        "canal is not marked goes by the rims of its centrum."));
+  };
+  return definition() + '\n' +
+         translated(QT_TRANSLATE_NOOP("words", "Taylor & Wedel 2022, J. Paleontol. Techniques 25:1"));
 }
 
 QString presetWords(const range::CartilagePreset& preset) {

@@ -22,6 +22,11 @@ QString neutralName(range::NeutralBy by);
 /// The definition in full, with where it is published.
 QString neutralSources(range::NeutralBy by);
 
+/// "neural canal", "long axis of the centrum": by what a vertebra counts as horizontal.
+QString horizontalName(anatomy::HorizontalBy by);
+/// The definition in full, with where it is published and what it takes from the bones.
+QString horizontalSources(anatomy::HorizontalBy by);
+
 /// "Turkey: 4.56 %".
 QString presetWords(const range::CartilagePreset& preset);
 /// "published rule".

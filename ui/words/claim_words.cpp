@@ -136,10 +136,10 @@ QString verdictOf(const Claim& claim, const ClaimAnswer& a) {
 }
 
 QString overlapNeed(const range::Assumptions& assumptions, const ClaimAnswer& a) {
-  if (!a.leastOverlap)
+  if (!a.minOverlap)
     return said(QT_TRANSLATE_NOOP("words", "No minimum overlap alone brings it within range, however small."));
   // Rounded downwards, so that the rule as it is written still does.
-  const QStringList parts{percent(std::floor(*a.leastOverlap * 100 + 1e-9) / 100), percent(assumptions.leastOverlap)};
+  const QStringList parts{percent(std::floor(*a.minOverlap * 100 + 1e-9) / 100), percent(assumptions.minOverlap)};
   return a.supported
              ? said(QT_TRANSLATE_NOOP("words", "It stays within range up to a minimum overlap of %1 (now %2)."), parts)
              : said(QT_TRANSLATE_NOOP("words",
@@ -163,13 +163,13 @@ QString cartilageNeed(const range::Assumptions& assumptions, const Claim& claim,
   const bool tail = claim.kind == ClaimKind::TailBaseLevel;
   const QString where = tail ? said(QT_TRANSLATE_NOOP("words", "tail")) : said(QT_TRANSLATE_NOOP("words", "neck"));
   const QString now = presentAmount(tail ? assumptions.tail : assumptions.neck);
-  if (!a.leastCartilage)
+  if (!a.minCartilage)
     return said(QT_TRANSLATE_NOOP("words",
                                   "No cartilage in the %1 up to %2 of the centrum's length alone brings it "
                                   "within range."),
                 {where, cartilageAmount(study::kMaxCartilage, true)});
-  const QString least = cartilageAmount(*a.leastCartilage, true), most = cartilageAmount(*a.mostCartilage, false);
-  const bool fromNone = *a.leastCartilage == 0, toTheEnd = *a.mostCartilage >= study::kMaxCartilage;
+  const QString least = cartilageAmount(*a.minCartilage, true), most = cartilageAmount(*a.mostCartilage, false);
+  const bool fromNone = *a.minCartilage == 0, toTheEnd = *a.mostCartilage >= study::kMaxCartilage;
   if (fromNone && toTheEnd)
     return said(QT_TRANSLATE_NOOP("words",
                                   "It stays within range without cartilage in the %1 and with any up to %2 of "
@@ -244,8 +244,8 @@ QString claimKindMeaning(ClaimKind kind) {
                         "Slope to the horizontal of the straight line from the neck's base to its far end, "
                         "positive upwards."),
       QT_TRANSLATE_NOOP("words",
-                        "Slope to the horizontal of the neural canal of the hindmost cervical, positive "
-                        "upwards."),
+                        "Slope of the hindmost cervical to the horizontal, positive upwards; what it is measured by "
+                        "is chosen under Assumptions."),
       QT_TRANSLATE_NOOP("words", "Distance of the snout ahead of the foremost standing forefoot, along the ground."),
       QT_TRANSLATE_NOOP("words",
                         "Height of the snout over the ground at a distance ahead of the foremost standing "

@@ -28,6 +28,14 @@ const char* stopForm(FindingKind kind, std::size_t column) {
       QT_TRANSLATE_NOOP("words", "zygapophyseal overlap %1 on that side"),
       QT_TRANSLATE_NOOP("words", "zygapophyseal overlap %1 on the other side"),
   };
+  static constexpr std::array<const char*, 6> kAcross{
+      QT_TRANSLATE_NOOP("words", "left zygapophyseal overlap across the facet %1"),
+      QT_TRANSLATE_NOOP("words", "right zygapophyseal overlap across the facet %1"),
+      QT_TRANSLATE_NOOP("words", "zygapophyseal overlap across the facet %1 on both sides"),
+      QT_TRANSLATE_NOOP("words", "zygapophyseal overlap across the facet %1"),
+      QT_TRANSLATE_NOOP("words", "zygapophyseal overlap across the facet %1 on that side"),
+      QT_TRANSLATE_NOOP("words", "zygapophyseal overlap across the facet %1 on the other side"),
+  };
   static constexpr std::array<const char*, 6> kInterpenetrate{
       QT_TRANSLATE_NOOP("words", "left facets interpenetrate by %1"),
       QT_TRANSLATE_NOOP("words", "right facets interpenetrate by %1"),
@@ -44,9 +52,10 @@ const char* stopForm(FindingKind kind, std::size_t column) {
       QT_TRANSLATE_NOOP("words", "facets separate by %1 on that side"),
       QT_TRANSLATE_NOOP("words", "facets separate by %1 on the other side"),
   };
-  const auto& forms = kind == FindingKind::Overlap        ? kOverlap
-                      : kind == FindingKind::FacetContact ? kInterpenetrate
-                                                          : kSeparate;
+  const auto& forms = kind == FindingKind::Overlap         ? kOverlap
+                      : kind == FindingKind::OverlapAcross ? kAcross
+                      : kind == FindingKind::FacetContact  ? kInterpenetrate
+                                                           : kSeparate;
   return forms[column];
 }
 

@@ -57,6 +57,8 @@ QString plain(double value, int decimals) {
   return (value < 0 && figures.toDouble() != 0 ? kMinus : QString()) + figures;
 }
 
+QString plainDegrees(double angle, int decimals) { return plain(angle / styleOf(Unit::Angle).size, decimals); }
+
 QString degrees(double angle, int decimals) { return written(angle, Unit::Angle, decimals); }
 
 QString signedDegrees(double angle, int decimals) {
@@ -77,6 +79,11 @@ QString tonnes(double mass) { return plain(mass / 1000, 1) + kNoBreak + QStringL
 QString squareMetres(double area) { return plain(area, 1) + kNoBreak + QStringLiteral("m\u00B2"); }
 QString cubicMetres(double volume) { return plain(volume, 1) + kNoBreak + QStringLiteral("m\u00B3"); }
 QString millimetresOfMercury(double pressure) { return plain(pressure, 0) + kNoBreak + QStringLiteral("mmHg"); }
+QString megapascals(double stress) { return plain(stress / 1e6, 2) + kNoBreak + QStringLiteral("MPa"); }
+QString kilonewtons(double force) { return plain(force / 1000, 1) + kNoBreak + QStringLiteral("kN"); }
+QString kilonewtonMetres(double moment) {
+  return plain(moment / 1000, 1) + kNoBreak + QStringLiteral("kN") + kNoBreak + QStringLiteral("m");
+}
 QString quantity(double value, Unit unit) {
   return unit == Unit::Bytes ? bytes(value) : written(value, unit, styleOf(unit).decimals);
 }

@@ -29,8 +29,15 @@ QString squareMetres(double area);
 QString cubicMetres(double volume);
 /// "155 mmHg" from mmHg.
 QString millimetresOfMercury(double pressure);
+/// "0.45 MPa" from Pa.
+QString megapascals(double stress);
+/// "12.3 kN" from N, "4.5 kN m" from N m.
+QString kilonewtons(double force);
+QString kilonewtonMetres(double moment);
 /// A bare number with so many decimals.
 QString plain(double value, int decimals);
+/// "7.1" from rad: a cell of a table whose head says degrees.
+QString plainDegrees(double angle, int decimals = 1);
 QString quantity(double value, reason::Unit unit);
 
 /// Two values of a unit to be compared, with as many decimals as it takes to tell them apart, two more at most.

@@ -8,8 +8,12 @@ Wordings rangeWordings() {
   static constexpr Wording kWordings[] = {
       // Sources.
       {"source.taylor-wedel-2013", QT_TRANSLATE_NOOP("words", "Taylor & Wedel 2013, PLoS ONE 8(10):e78214")},
-      {"source.cobley-2013", QT_TRANSLATE_NOOP("words", "Cobley, Rayfield & Barrett 2013, PLoS ONE 8(8):e72187")},
-      {"source.kambic-2017", QT_TRANSLATE_NOOP("words", "Kambic et al. 2017, Front. Zool. 14:37")},
+      {"source.stevens-parrish-1999",
+       QT_TRANSLATE_NOOP("words",
+                         "Stevens & Parrish 1999, Science 284:798. Tested on ostriches by Cobley, Rayfield & Barrett "
+                         "2013, PLoS ONE 8(8):e72187: it does not convey their flexibility")},
+      {"source.program-default", QT_TRANSLATE_NOOP("words", "program default, no source")},
+      {"source.kambic-2017", QT_TRANSLATE_NOOP("words", "Kambic, Biewener & Pierce 2017, Front. Zool. 14:37")},
       {"cartilage.rhea", QT_TRANSLATE_NOOP("words", "Rhea")},
       {"cartilage.sauroposeidon", QT_TRANSLATE_NOOP("words", "Sauroposeidon")},
       {"cartilage.turkey", QT_TRANSLATE_NOOP("words", "Turkey")},
@@ -17,8 +21,8 @@ Wordings rangeWordings() {
       {"cartilage.juvenile-apatosaurus-high", QT_TRANSLATE_NOOP("words", "Juvenile Apatosaurus, high")},
       {"cartilage.juvenile-giraffe", QT_TRANSLATE_NOOP("words", "Juvenile giraffe")},
       {"overlap.published-rule", QT_TRANSLATE_NOOP("words", "published rule")},
-      {"overlap.seen-in-living-animals", QT_TRANSLATE_NOOP("words", "seen in living animals")},
-      {"overlap.facets-all-but-part", QT_TRANSLATE_NOOP("words", "facets may all but part, seen in living animals")},
+      {"overlap.half-the-rule", QT_TRANSLATE_NOOP("words", "half of the published rule")},
+      {"overlap.facets-all-but-part", QT_TRANSLATE_NOOP("words", "facets may all but part, seen in living turkeys")},
   };
   return kWordings;
 }

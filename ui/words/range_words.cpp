@@ -35,6 +35,11 @@ const BySide& findingForms(FindingKind kind, bool byArea) {
       QT_TRANSLATE_NOOP("words", "right zygapophyseal overlap by area %1 (minimum %2)"),
       QT_TRANSLATE_NOOP("words", "zygapophyseal overlap by area %1 left, %2 right (minimum %3)"),
   };
+  static constexpr BySide kAcross{
+      QT_TRANSLATE_NOOP("words", "left zygapophyseal overlap across the facet %1 (minimum %2)"),
+      QT_TRANSLATE_NOOP("words", "right zygapophyseal overlap across the facet %1 (minimum %2)"),
+      QT_TRANSLATE_NOOP("words", "zygapophyseal overlap across the facet %1 left, %2 right (minimum %3)"),
+  };
   static constexpr BySide kInterpenetrate{
       QT_TRANSLATE_NOOP("words", "left facets interpenetrate by %1 (tolerated %2)"),
       QT_TRANSLATE_NOOP("words", "right facets interpenetrate by %1 (tolerated %2)"),
@@ -46,6 +51,7 @@ const BySide& findingForms(FindingKind kind, bool byArea) {
       QT_TRANSLATE_NOOP("words", "facets separate by %1 left, %2 right (tolerated %3)"),
   };
   if (kind == FindingKind::Overlap) return byArea ? kArea : kLength;
+  if (kind == FindingKind::OverlapAcross) return kAcross;
   return kind == FindingKind::FacetContact ? kInterpenetrate : kSeparate;
 }
 

@@ -21,13 +21,13 @@ using reason::Term;
 using reason::Text;
 using reason::Value;
 
-const QHash<QByteArrayView, const char*>& wordingsById() {
-  static const QHash<QByteArrayView, const char*> byId = [] {
-    QHash<QByteArrayView, const char*> found;
+const QHash<QByteArrayView, const Wording*>& wordingsById() {
+  static const QHash<QByteArrayView, const Wording*> byId = [] {
+    QHash<QByteArrayView, const Wording*> found;
     for (const Wordings& area : allWordings())
       for (const Wording& wording : area) {
         assert(!found.contains(wording.id));
-        found.insert(wording.id, wording.english);
+        found.insert(wording.id, &wording);
       }
     return found;
   }();
@@ -35,7 +35,7 @@ const QHash<QByteArrayView, const char*>& wordingsById() {
 }
 
 /// Null for an unknown id.
-const char* wordingOf(std::string_view id) {
+const Wording* wordingOf(std::string_view id) {
   return wordingsById().value(QByteArrayView(id.data(), static_cast<qsizetype>(id.size())), nullptr);
 }
 
@@ -88,21 +88,25 @@ QString inOneLine(const QStringList& parts) {
 }
 
 QString say(reason::Term term) {
-  const char* english = wordingOf(term.id);
-  assert(english);
-  return english ? translated(english) : utf8(term.id);
+  const Wording* wording = wordingOf(term.id);
+  assert(wording);
+  return wording ? translated(wording->english) : utf8(term.id);
 }
 
 QString say(const reason::Value& value) { return std::visit(Say(), value); }
 
 QString say(const Reason& reason) {
   if (reason.empty()) return {};
-  const char* english = wordingOf(reason.id.text);
-  assert(english);
-  if (!english) return utf8(reason.id.text);
+  const Wording* wording = wordingOf(reason.id.text);
+  assert(wording);
+  if (!wording) return utf8(reason.id.text);
   QStringList parts;
-  for (const Value& value : reason.values) parts << say(value);
-  return filled(translated(english, firstCount(reason.values)), parts);
+  for (std::size_t i = 0; i < reason.values.size(); ++i) {
+    const char* form = i < wording->counts.size() ? wording->counts[i] : nullptr;
+    const auto* count = form ? std::get_if<Count>(&reason.values[i]) : nullptr;
+    parts << (count ? translated(form, static_cast<int>(count->value)) : say(reason.values[i]));
+  }
+  return filled(translated(wording->english, firstCount(reason.values)), parts);
 }
 
 QString sayFailure(const std::exception& error) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QString>
+#include <array>
 #include <exception>
 #include <span>
 #include <string_view>
@@ -29,6 +30,8 @@ QString inOneLine(const QStringList& parts);
 struct Wording {
   const char* id;
   const char* english;
+  /// How a Count is told where figures are not enough, "%n bytes", in the order of the values; null: by its figures.
+  std::array<const char*, 4> counts{};
 };
 /// The wordings and terms of one area, in a file of their own in this folder; listed in wordings.h.
 using Wordings = std::span<const Wording>;

@@ -6,6 +6,7 @@ namespace zyga::ui {
 
 /// Meshes: of scans that are read, of surfaces that are made, of files that are written.
 Wordings scanWordings() {
+  static constexpr const char* kBytes = QT_TRANSLATE_N_NOOP("words", "%n bytes");
   static constexpr Wording kWordings[] = {
       // The file.
       {"scan.is-folder", QT_TRANSLATE_NOOP("words", "it is a folder")},
@@ -22,8 +23,9 @@ Wordings scanWordings() {
       {"scan.elements", QT_TRANSLATE_NOOP("words", "%1 elements")},
       {"scan.declares-too-many",
        QT_TRANSLATE_NOOP("words",
-                         "it declares %1 %2, which need at least %3 bytes each, but only %4 bytes are left for them: "
-                         "it is damaged or cut short")},
+                         "it declares %1 %2, which need at least %3 each, but it has only %4 left for them: it is "
+                         "damaged or cut short"),
+       {nullptr, nullptr, kBytes, kBytes}},
       {"scan.no-ply-type", QT_TRANSLATE_NOOP("words", "its header names a type '%1', which PLY does not have")},
       {"scan.ply-head-open", QT_TRANSLATE_NOOP("words", "its PLY header does not end")},
       {"scan.face-names-no-vertex",
@@ -32,7 +34,9 @@ Wordings scanWordings() {
       {"scan.too-short-for-glb", QT_TRANSLATE_NOOP("words", "it is too short for a GLB file")},
       {"scan.gltf-json", QT_TRANSLATE_NOOP("words", "its JSON:%1, column %2: %3")},
       {"scan.gltf-json-cut-short", QT_TRANSLATE_NOOP("words", "its JSON is cut short")},
-      {"scan.glb-cut-short", QT_TRANSLATE_NOOP("words", "it says it is %1 bytes long, but has %2: it is cut short")},
+      {"scan.glb-cut-short",
+       QT_TRANSLATE_NOOP("words", "it says it is %1 long, but has %2: it is cut short"),
+       {kBytes, kBytes}},
       {"scan.compressed",
        QT_TRANSLATE_NOOP("words",
                          "its meshes are compressed (%1), which is not read here; export it without compression")},

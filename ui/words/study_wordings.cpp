@@ -19,6 +19,7 @@ Wordings studyWordings() {
       {"claim.no-neck", QT_TRANSLATE_NOOP("words", "the specimen has no neck")},
       {"claim.no-five-caudals", QT_TRANSLATE_NOOP("words", "the specimen has no five caudals")},
       {"claim.no-forefeet", QT_TRANSLATE_NOOP("words", "the specimen has no forefeet")},
+      {"claim.no-horizontal", QT_TRANSLATE_NOOP("words", "%1 lacks what the chosen definition of horizontal asks for")},
 
       {"foot.left-hind", QT_TRANSLATE_NOOP("words", "left hind foot")},
       {"foot.left-fore", QT_TRANSLATE_NOOP("words", "left fore foot")},
@@ -62,7 +63,6 @@ Wordings studyWordings() {
       {"source.alexander-1976", QT_TRANSLATE_NOOP("words", "Alexander 1976, Nature 261:129")},
       {"source.gonzalez-riga-2011",
        QT_TRANSLATE_NOOP("words", "derived titanosaurs, González Riga 2011, An. Acad. Bras. Ciênc. 83:279")},
-      {"source.thulborn-1990", QT_TRANSLATE_NOOP("words", "Thulborn 1990, recalled, not verified")},
       {"source.own-choice", QT_TRANSLATE_NOOP("words", "own choice")},
       {"source.campione-evans-2012", QT_TRANSLATE_NOOP("words", "Campione & Evans 2012, BMC Biol. 10:60")},
       {"source.hull-mass",
@@ -73,6 +73,8 @@ Wordings studyWordings() {
       {"study.no-snout", QT_TRANSLATE_NOOP("words", "The specimen has no skull whose snout could reach anything.")},
       {"study.no-skull", QT_TRANSLATE_NOOP("words", "The specimen has no skull to carry blood to.")},
       {"study.no-dorsals", QT_TRANSLATE_NOOP("words", "The specimen has no dorsal vertebrae to place a heart under.")},
+      {"study.no-spine-or-centrum",
+       QT_TRANSLATE_NOOP("words", "Nothing is known of the size of the centrum or the neural spines at %1.")},
       {"study.no-measures", QT_TRANSLATE_NOOP("words", "There are no measurements that could vary.")},
       {"study.unforeseen", QT_TRANSLATE_NOOP("words", "Something unforeseen went wrong: %1")},
   };

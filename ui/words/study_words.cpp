@@ -83,9 +83,11 @@ QString title(StudyKind kind) {
     case StudyKind::Spread:
       return translated(QT_TRANSLATE_NOOP("words", "Uncertainty (Monte Carlo)"));
     case StudyKind::Pressure:
+      return translated(QT_TRANSLATE_NOOP("words", "Blood pressure"));
+    case StudyKind::Stress:
       break;
   }
-  return translated(QT_TRANSLATE_NOOP("words", "Blood pressure"));
+  return translated(QT_TRANSLATE_NOOP("words", "Joint stress along the neck"));
 }
 
 QString tells(StudyKind kind) {
@@ -102,9 +104,13 @@ QString tells(StudyKind kind) {
       return translated(QT_TRANSLATE_NOOP(
           "words", "How far heights and slopes move with errors of measurement and with assumptions."));
     case StudyKind::Pressure:
+      return translated(
+          QT_TRANSLATE_NOOP("words", "The column of blood between heart and head, and what the heart has to give."));
+    case StudyKind::Stress:
       break;
   }
-  return translated(QT_TRANSLATE_NOOP("words", "The column of blood between heart and head."));
+  return translated(QT_TRANSLATE_NOOP(
+      "words", "How hard each joint of the neck is pressed, and how even that is, in one posture and another."));
 }
 
 QString carriageWord(NeckCarriage which) {
@@ -199,9 +205,15 @@ QStringList sentences(const study::Pressure& pressure) {
                                                       "of the chest.")),
                          {metres(pressure.heartHeight)})};
   for (const study::Pressure::Row& row : pressure.rows)
-    all << filled(translated(QT_TRANSLATE_NOOP("words", "%1: head %2 over the heart, %3 (%4 to %5).")),
-                  {capital(carriageWord(row.which)), metres(row.column), millimetresOfMercury(row.pressure),
-                   plain(row.low, 0), plain(row.high, 0)});
+    all << filled(
+        translated(QT_TRANSLATE_NOOP("words", "%1: head %2 over the heart, column %3 (%4 to %5), at the heart %6.")),
+        {capital(carriageWord(row.which)), metres(row.column), millimetresOfMercury(row.pressure), plain(row.low, 0),
+         plain(row.high, 0), millimetresOfMercury(row.atHeart)});
+  all << filled(translated(QT_TRANSLATE_NOOP("words",
+                                             "At the heart %1 are added to the column for the perfusion of the head, "
+                                             "as in giraffes (Aalkjær & Wang 2021, Annu. Rev. Physiol. 83:1); what a "
+                                             "sauropod needed is not known.")),
+                {millimetresOfMercury(study::kPerfusionPressure)});
   return all;
 }
 
@@ -212,6 +224,7 @@ QStringList sentences(const study::StudyResult& result) {
 QStringList cautions(const study::StudyResult& result) {
   QStringList all;
   if (std::holds_alternative<study::Pressure>(result)) all << pressureViews() << pressureCaution();
+  if (std::holds_alternative<study::JointStress>(result)) all << stressViews() << stressCaution();
   return all << bareBoneCaution();
 }
 
@@ -222,9 +235,10 @@ files::StudyTold toldOf(const study::StudyResult& result) {
     return all;
   };
   files::StudyTold told{plainly(sentences(result)), {}, {}};
-  if (!std::holds_alternative<study::Pressure>(result)) return told;
-  told.views = plainly(pressureViews());
-  told.caution = pressureCaution().toStdString();
+  const bool stress = std::holds_alternative<study::JointStress>(result);
+  if (!stress && !std::holds_alternative<study::Pressure>(result)) return told;
+  told.views = plainly(stress ? stressViews() : pressureViews());
+  told.caution = (stress ? stressCaution() : pressureCaution()).toStdString();
   return told;
 }
 
@@ -232,11 +246,13 @@ QStringList pressureViews() {
   return {translated(QT_TRANSLATE_NOOP(
               "words",
               "One view: the heart has to lift the whole column, on top of what the head itself needs; about 700 mmHg "
-              "at the heart of an upright sauropod (Seymour & Lillywhite 2000, Proc. R. Soc. B 267:1883).")),
+              "at the heart of an upright sauropod, a siphon not being feasible (Seymour & Lillywhite 2000, Proc. R. "
+              "Soc. B 267:1883; for giraffes Mitchell et al. 2006, J. Exp. Biol. 209:2515).")),
           translated(QT_TRANSLATE_NOOP(
               "words",
-              "The other view: blood that falls back through the veins helps to lift the rest as in a siphon, so that "
-              "the heart has to overcome friction alone; disputed (discussed in the same paper)."))};
+              "The other view: gravity acts on the blood going down as on the blood going up, as in a siphon, so that "
+              "the heart has to overcome friction alone (Hicks & Badeer 1989, Am. J. Physiol. 256:R567, and 1992, "
+              "262:R725; for sauropods Hughes et al. 2016, J. Exp. Biol. 219:1154)."))};
 }
 
 QString pressureCaution() {

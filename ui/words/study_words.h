@@ -24,6 +24,7 @@ QStringList sentences(const study::Envelope& envelope);
 QStringList sentences(const study::RangeChart& chart);
 QStringList sentences(const study::SpreadStudy& spread);
 QStringList sentences(const study::Pressure& pressure);
+QStringList sentences(const study::JointStress& stress);
 QStringList sentences(const study::StudyResult& result);
 /// What always goes with a result: views and cautions, in full sentences.
 QStringList cautions(const study::StudyResult& result);
@@ -34,5 +35,9 @@ files::StudyTold toldOf(const study::StudyResult& result);
 /// Both views of what a column of blood asks of the heart, with their sources; and that neither is settled.
 QStringList pressureViews();
 QString pressureCaution();
+/// Why an even stress is taken for a habitual posture, and what speaks against it, with sources; and what the numbers
+/// rest on.
+QStringList stressViews();
+QString stressCaution();
 
 }  // namespace zyga::ui

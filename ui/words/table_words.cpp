@@ -30,6 +30,13 @@ Wordings tableWordings() {
       {"table.beyond-right-angle", QT_TRANSLATE_NOOP("words", "%1 degrees is beyond a right angle")},
       {"table.shorter-with-condyle", QT_TRANSLATE_NOOP("words", "%1 is shorter with its condyle than without")},
       {"table.impossible-shape", QT_TRANSLATE_NOOP("words", "%1 would be %2 times as long as high")},
+      {"table.facet-without-width", QT_TRANSLATE_NOOP("words", "the facet of %1 is 0 wide: nothing could lie on it")},
+      {"table.facet-without-height",
+       QT_TRANSLATE_NOOP("words", "the facet of %1 would lie level with the centre of rotation")},
+      {"table.count-stretches",
+       QT_TRANSLATE_NOOP("words",
+                         "%1 %2 where the body plan has %3: as few of them are measured, the region comes out %4 times "
+                         "as long as in the plan")},
       {"table.measure-not-used", QT_TRANSLATE_NOOP("words", "'%1' is not used for %2")},
       {"table.total-without-length", QT_TRANSLATE_NOOP("words", "the row '%1' has no length")},
       {"table.second-row", QT_TRANSLATE_NOOP("words", "a second row '%1'")},
@@ -65,6 +72,19 @@ Wordings tableWordings() {
       {"table.check-header-unit", QT_TRANSLATE_NOOP("words", "check the unit in the header")},
       {"table.check-angle", QT_TRANSLATE_NOOP("words", "check the angle")},
       {"table.swap-lengths", QT_TRANSLATE_NOOP("words", "swap the two lengths, or check their columns")},
+      {"table.write-facet-width",
+       QT_TRANSLATE_NOOP("words",
+                         "write a width above zero, leave the cell blank, or write 'facet length' 0 where the bone has "
+                         "no facet")},
+      {"table.write-facet-height",
+       QT_TRANSLATE_NOOP("words",
+                         "write a height above zero, leave the cell blank, or write 'facet length' 0 where the bone "
+                         "has no facet")},
+      {"table.measure-region",
+       QT_TRANSLATE_NOOP(
+           "words",
+           "write its measured total in a row 'neck', 'trunk', 'sacrum' or 'tail', or the lengths of more "
+           "of its vertebrae")},
       {"table.check-decimal-point",
        QT_TRANSLATE_NOOP("words", "check length and cotyle height for a slip of the decimal point")},
       {"table.ignored", QT_TRANSLATE_NOOP("words", "the value is ignored")},

@@ -2,7 +2,7 @@
 
 #include <QMenu>
 
-#include "app/window/flows/menu_action.h"
+#include "app/window/controllers/menu_action.h"
 #include "ui/commands/pose_edits.h"
 #include "ui/commands/project_edits.h"
 #include "ui/panels/claims/claims_panel.h"

@@ -236,7 +236,7 @@ Specimen withScans(Specimen sculpted, std::span<const Scan> scans) {
   return sculpted;
 }
 
-std::vector<reason::Reason> lacking(const Specimen& specimen, JointIndex joint, std::span<const Scan> scans) {
+std::vector<reason::Reason> missingInputs(const Specimen& specimen, JointIndex joint, std::span<const Scan> scans) {
   std::vector<reason::Reason> out;
   if (!specimen[joint].hasFacets()) return out;
   if (const Scan* cranial = scanOf(scans, specimen[specimen.cranialBone(joint)])) addLacking(*cranial, true, out);

@@ -63,7 +63,7 @@ Specimen withScans(Specimen sculpted, std::span<const Scan> scans);
 
 /// What a joint between scanned bones still lacks before its bones can judge it, one reason a thing (scan::kLacks...):
 /// the left postzygapophyseal facet of C5. Empty when nothing, or when both bones are sculpted.
-std::vector<reason::Reason> lacking(const Specimen& specimen, JointIndex joint, std::span<const Scan> scans);
+std::vector<reason::Reason> missingInputs(const Specimen& specimen, JointIndex joint, std::span<const Scan> scans);
 
 /// The bone of the other side from this one: evidence "mirrored", the bone it was mirrored from first in its source.
 Scan mirroredScan(const Scan& scan);

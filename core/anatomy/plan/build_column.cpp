@@ -29,7 +29,7 @@ double condyleDepth(const Bone& bone) {
 }
 
 /// Distance from the base of a condyle to its centre of curvature, forwards positive: the condyle is a cap of this
-/// depth over a rim of 0.45 cotyle heights, R = (r^2 + d^2) / 2d.
+/// depth over a rim of 0.45 cotyle heights (program default, no source), R = (r^2 + d^2) / 2d.
 double condyleCentre(const Bone& bone) {
   const double depth = condyleDepth(bone);
   if (depth <= 0) return 0;

@@ -22,7 +22,8 @@ BoneIndex addBone(Specimen& specimen, const MeasurementTable& filled, const Bone
 /// from the mid-plane, rotation + turns its cranial face towards the mid-plane.
 std::array<Eigen::Vector3d, 3> limbAxes(Side side);
 
-/// Limits in rad, source kProgramDefault.
+/// Limits in rad, source kProgramDefault: those of limbs, girdles, head, atlas, jaw and rods of the tail are program
+/// defaults, no source.
 TypedLimits typedLimits(AngleLimits first, AngleLimits second, AngleLimits third);
 
 /// Sacrum, trunk, neck, tail with fused cervical ribs: bone 0 is S1. Ribs and chevrons hang on their vertebrae.

@@ -199,17 +199,34 @@ class Filler {
     return {ratio * plan(i, measure), CellOrigin::ByProportion, {FillBy::OwnLength}};
   }
 
+  static bool ofFacet(Measure measure) {
+    return measure == Measure::FacetLength || measure == Measure::FacetWidth || measure == Measure::FacetHeight ||
+           measure == Measure::FacetSpread;
+  }
+
+  /// A facet measured as 0 long or 0 high is none at all.
+  bool withoutFacet(std::size_t i) const {
+    const auto nothing = [](const Cell& c) { return c.measured() && c.value == 0; };
+    return nothing(cell(i, Measure::FacetLength)) || nothing(cell(i, Measure::FacetHeight));
+  }
+
   void fillSeriesMeasure(const Series& series, Measure measure) {
     // Carried along the column as a share of what the bone's length asks for.
     std::vector<std::optional<double>> known(series.size());
     for (std::size_t k = 0; k < series.size(); ++k) {
       const Cell& c = cell(series[k], measure);
       const double asked = byLength(series[k], measure).value;
+      // That one bone has no facet says nothing of the facets of its neighbours.
+      if (ofFacet(measure) && c.value == 0) continue;
       if (c.known() && asked > 0) known[k] = c.value / asked;
     }
     for (std::size_t k = 0; k < series.size(); ++k) {
       Cell& c = cell(series[k], measure);
       if (c.known()) continue;
+      if (measure == Measure::FacetLength && withoutFacet(series[k])) {
+        c = {0, CellOrigin::ByProportion, {FillBy::NoFacet}};
+        continue;
+      }
       Guess guess = byLength(series[k], measure);
       if (const auto along = alongSeries(series, known, k)) {
         guess = {guess.value * along->value, along->origin, along->rule};

@@ -38,7 +38,7 @@ Eigen::Matrix3d swungForward(double angle) {
 double radians(double degrees) { return degrees * 3.14159265358979323846 / 180; }
 
 TypedLimits limitsInDegrees(AngleLimits first, AngleLimits second, AngleLimits third) {
-  for (AngleLimits* limits : {&first, &second, &third}) *limits = {radians(limits->least), radians(limits->most)};
+  for (AngleLimits* limits : {&first, &second, &third}) *limits = {radians(limits->min), radians(limits->max)};
   return typedLimits(first, second, third);
 }
 

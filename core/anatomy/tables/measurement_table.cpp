@@ -47,7 +47,8 @@ Count countOf(const List& list) {
 
 /// How many vertebrae a region may have, and what a table calls them.
 struct CountRange {
-  std::string_view word;  ///< as in "# cervicals: 13"
+  std::string_view word;   ///< as in "# cervicals: 13"
+  std::string_view total;  ///< the row of the region's total
   reason::Term term;
   BoneKind kind;
   int RegionCounts::*count;
@@ -55,10 +56,10 @@ struct CountRange {
 };
 
 constexpr std::array<CountRange, 4> kCountRanges{
-    {{"cervicals", {"vertebrae.cervical"}, BoneKind::Cervical, &RegionCounts::cervical, 2, 19},
-     {"dorsals", {"vertebrae.dorsal"}, BoneKind::Dorsal, &RegionCounts::dorsal, 9, 14},
-     {"sacrals", {"vertebrae.sacral"}, BoneKind::Sacral, &RegionCounts::sacral, 4, 6},
-     {"caudals", {"vertebrae.caudal"}, BoneKind::Caudal, &RegionCounts::caudal, 10, 90}}};
+    {{"cervicals", "neck", {"vertebrae.cervical"}, BoneKind::Cervical, &RegionCounts::cervical, 2, 19},
+     {"dorsals", "trunk", {"vertebrae.dorsal"}, BoneKind::Dorsal, &RegionCounts::dorsal, 9, 14},
+     {"sacrals", "sacrum", {"vertebrae.sacral"}, BoneKind::Sacral, &RegionCounts::sacral, 4, 6},
+     {"caudals", "tail", {"vertebrae.caudal"}, BoneKind::Caudal, &RegionCounts::caudal, 10, 90}}};
 
 /// What stands over one column of the table.
 struct Column {
@@ -120,7 +121,7 @@ class MeasurementReader {
                    {table::kWriteCount, {Count{range.min}, Count{range.max}}});
     }
     reading_.table.counts.*range.count = static_cast<int>(number);
-    stated_.insert(range.kind);
+    stated_[range.kind] = line;
   }
 
   bool readHeader() {
@@ -210,6 +211,7 @@ class MeasurementReader {
     }
     if (!total.empty()) return keepTotal(line, total, row);
     checkRatios(line.number, row);
+    checkFacet(line.number, row);
     if (!evidenceStated && row.measures.anyMeasured()) row.evidence = Evidence::Found;
     lineOf_[row.name] = line.number;
     reading_.table.rows.push_back(std::move(row));
@@ -294,6 +296,29 @@ class MeasurementReader {
     }
   }
 
+  /// A facet of no length is none (a rod of the tail), and may be written so; one of no width or height is a slip.
+  void checkFacet(int line, const TableRow& row) {
+    const auto zero = [&row](Measure measure) {
+      return row.measures[measure].measured() && row.measures[measure].value == 0;
+    };
+    if (zero(Measure::FacetLength)) return;
+    if (zero(Measure::FacetWidth)) {
+      fault(line, columnOf(Measure::FacetWidth), {table::kFacetWithoutWidth, {text(toId(row.name))}},
+            {table::kWriteFacetWidth});
+    }
+    if (zero(Measure::FacetHeight) && row.measures[Measure::FacetLength].measured()) {
+      fault(line, columnOf(Measure::FacetHeight), {table::kFacetWithoutHeight, {text(toId(row.name))}},
+            {table::kWriteFacetHeight});
+    }
+  }
+
+  int columnOf(Measure measure) const {
+    const auto column = std::find_if(columns_.begin(), columns_.end(), [&](const Column& c) {
+      return c.what == Column::What::Measure && c.measure == measure;
+    });
+    return static_cast<int>(column - columns_.begin()) + 1;
+  }
+
   void keepTotal(const CsvLine& line, const std::string& total, const TableRow& row) {
     if (!row.measures[Measure::Length].measured()) {
       return fault(line.number, 0, {table::kTotalWithoutLength, {text(total)}}, {table::kWriteTotal});
@@ -317,10 +342,30 @@ class MeasurementReader {
                 {table::kCorrectNumberOrCount, {text(range.word)}});
         } else {
           count = row.name.number;
+          grownAt_[range.kind] = lineOf_[row.name];
         }
       }
+      warnOfStretch(range, count);
     }
     dropStrays();
+  }
+
+  /// Each vertebra of a region that is not measured keeps the plan's proportion to the body, whatever their number:
+  /// more of them make a longer neck. From a tenth of the plan's length on that is told, where less than half is
+  /// measured.
+  void warnOfStretch(const CountRange& range, int count) {
+    const int planned = defaultCount(range);
+    const double stretch = static_cast<double>(count) / planned;
+    if (std::abs(stretch - 1) <= 0.1 || reading_.table.regionTotals.contains(std::string(range.total))) return;
+    const auto measured =
+        std::count_if(reading_.table.rows.begin(), reading_.table.rows.end(), [&](const TableRow& row) {
+          return row.name.kind == range.kind &&
+                 (row.measures[Measure::Length].measured() || row.measures[Measure::LengthWithCondyle].measured());
+        });
+    if (2 * measured >= count) return;
+    const int line = stated_.contains(range.kind) ? stated_[range.kind] : grownAt_[range.kind];
+    warn(line, 0, {table::kCountStretches, {Count{count}, range.term, Count{planned}, Quantity{stretch}}},
+         {table::kMeasureRegion});
   }
 
   int defaultCount(const CountRange& range) const {
@@ -344,7 +389,8 @@ class MeasurementReader {
   std::size_t header_ = 0;
   std::vector<Column> columns_;
   std::set<std::string> titles_;
-  std::set<BoneKind> stated_;
+  std::map<BoneKind, int> stated_;   ///< the line that states a count
+  std::map<BoneKind, int> grownAt_;  ///< the line of the vertebra that made a count grow last
   std::map<BoneName, int> lineOf_;
   TableReading reading_;
 };

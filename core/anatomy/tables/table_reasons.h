@@ -27,8 +27,12 @@ inline constexpr Id kNotALength{"table.not-a-length", 2};  ///< typed, its unit
 inline constexpr Id kTooLong{"table.too-long", 2};         ///< typed, its unit
 inline constexpr Id kBeyondRightAngle{"table.beyond-right-angle", 1};
 inline constexpr Id kShorterWithCondyle{"table.shorter-with-condyle", 1};
-inline constexpr Id kImpossibleShape{"table.impossible-shape", 2};  ///< bone, length over height
-inline constexpr Id kMeasureNotUsed{"table.measure-not-used", 2};   ///< title, bone
+inline constexpr Id kImpossibleShape{"table.impossible-shape", 2};         ///< bone, length over height
+inline constexpr Id kFacetWithoutWidth{"table.facet-without-width", 1};    ///< bone
+inline constexpr Id kFacetWithoutHeight{"table.facet-without-height", 1};  ///< bone
+/// Count, term of the vertebrae, the plan's count, length over the plan's.
+inline constexpr Id kCountStretches{"table.count-stretches", 4};
+inline constexpr Id kMeasureNotUsed{"table.measure-not-used", 2};  ///< title, bone
 inline constexpr Id kTotalWithoutLength{"table.total-without-length", 1};
 inline constexpr Id kSecondRow{"table.second-row", 1};
 inline constexpr Id kBeyondCount{"table.beyond-count", 3};  ///< bone, count, term of the vertebrae
@@ -55,6 +59,9 @@ inline constexpr Id kWriteLength{"table.write-length"};
 inline constexpr Id kCheckHeaderUnit{"table.check-header-unit"};
 inline constexpr Id kCheckAngle{"table.check-angle"};
 inline constexpr Id kSwapLengths{"table.swap-lengths"};
+inline constexpr Id kWriteFacetWidth{"table.write-facet-width"};
+inline constexpr Id kWriteFacetHeight{"table.write-facet-height"};
+inline constexpr Id kMeasureRegion{"table.measure-region"};
 inline constexpr Id kCheckDecimalPoint{"table.check-decimal-point"};
 inline constexpr Id kIgnored{"table.ignored"};
 inline constexpr Id kWriteTotal{"table.write-total"};

@@ -93,7 +93,7 @@ json::Value quantityJson(const study::SpreadStudy& spread, SpreadOf what) {
 
 json::Value optionsJson(const study::SpreadOptions& o) {
   const auto between = [](const study::Between& b, double scale) {
-    return json::array({json::millionths(b.least * scale), json::millionths(b.most * scale)});
+    return json::array({json::millionths(b.min * scale), json::millionths(b.max * scale)});
   };
   json::Value members =
       json::object({{"measured_percent", json::millionths(o.errors.measured * 100)},
@@ -111,7 +111,44 @@ json::Value pressureRow(const study::Pressure::Row& row) {
                        {"column_m", json::millionths(row.column)},
                        {"pressure_mmhg", json::millionths(row.pressure)},
                        {"low_mmhg", json::millionths(row.low)},
-                       {"high_mmhg", json::millionths(row.high)}});
+                       {"high_mmhg", json::millionths(row.high)},
+                       {"at_heart_mmhg", json::millionths(row.atHeart)}});
+}
+
+json::Value loadJson(const study::JointStress::Place& place, const study::JointLoad& load) {
+  return json::object({{"id", place.id},
+                       {"measured", place.measured},
+                       {"mass_kg", json::millionths(load.mass)},
+                       {"moment_n_m", json::millionths(load.moment)},
+                       {"sideways_n_m", json::millionths(load.sideways)},
+                       {"lever_m", json::millionths(load.lever)},
+                       {"cosine_to_vertical", json::millionths(load.cosine)},
+                       {"area_m2", json::millionths(place.area)},
+                       {"force_n", json::millionths(load.force)},
+                       {"stress_pa", json::millionths(load.stress)}});
+}
+
+json::Value postureJson(const study::JointStress& stress, const study::NeckLoads& posture) {
+  const study::Evenness& even = posture.evenness;
+  std::vector<json::Value> joints;
+  for (std::size_t i = 0; i < posture.joints.size(); ++i)
+    joints.push_back(loadJson(stress.joints[i], posture.joints[i]));
+  return json::object({{"case", toText(posture.which)},
+                       {"neck_slope_deg", json::degrees(posture.slope)},
+                       {"mean_stress_pa", json::millionths(even.mean)},
+                       {"coefficient_of_variation", json::millionths(even.variation)},
+                       {"coefficient_low", json::millionths(posture.variationLow)},
+                       {"coefficient_high", json::millionths(posture.variationHigh)},
+                       {"peak_joint", stress.joints[even.peak].id},
+                       {"peak_to_mean", json::millionths(even.peakToMean)},
+                       {"joints", json::arrayOf(joints, kOnLines)}},
+                      kOnLines);
+}
+
+json::Value bendJson(const study::EvenBend& bend) {
+  return json::object({{"share_of_range", json::millionths(bend.share)},
+                       {"neck_slope_deg", json::degrees(bend.slope)},
+                       {"coefficient_of_variation", json::millionths(bend.variation)}});
 }
 
 json::Value jsonOf(const study::Elevation& elevation, const StudyTold& words) {
@@ -177,7 +214,32 @@ json::Value jsonOf(const study::Pressure& pressure, const StudyTold& words) {
                        {"heart_share_of_chest", json::millionths(pressure.heart.share)},
                        {"blood_density_kg_l", json::millionths(study::kBloodDensity)},
                        {"mercury_density_kg_l", json::millionths(study::kMercuryDensity)},
+                       {"perfusion_mmhg", json::millionths(study::kPerfusionPressure)},
                        {"cases", json::arrayOf(rows, kOnLines)},
+                       {"told", json::arrayOf(words.sentences, kOnLines)},
+                       {"views", json::arrayOf(words.views)},
+                       {"caution", words.caution}},
+                      kOnLines);
+}
+
+json::Value jsonOf(const study::JointStress& stress, const StudyTold& words) {
+  std::vector<json::Value> postures, bends;
+  for (const auto& posture : stress.postures) postures.push_back(postureJson(stress, posture));
+  for (const auto& bend : stress.bends) bends.push_back(bendJson(bend));
+  const auto& density = stress.densities;
+  return json::object({{"kind", "stress"},
+                       {"mass_kg", json::array({json::millionths(stress.mass.low), json::millionths(stress.mass.mass),
+                                                json::millionths(stress.mass.high)})},
+                       {"head_density_kg_m3", json::millionths(density[study::BodyPart::Head])},
+                       {"neck_density_kg_m3", json::millionths(density[study::BodyPart::Neck])},
+                       {"tension_share_of_spine", json::millionths(stress.tension.share)},
+                       {"joints_measured", stress.measured()},
+                       {"cases", json::arrayOf(postures, kOnLines)},
+                       {"even_bends", json::arrayOf(bends, kOnLines)},
+                       {"evenest", stress.evenest ? bendJson(stress.bends[*stress.evenest]) : json::Value()},
+                       {"alike_neck_slope_deg", stress.alike ? json::array({json::degrees(stress.alike->front()),
+                                                                            json::degrees(stress.alike->back())})
+                                                             : json::Value()},
                        {"told", json::arrayOf(words.sentences, kOnLines)},
                        {"views", json::arrayOf(words.views)},
                        {"caution", words.caution}},

@@ -62,7 +62,8 @@ range::Cartilage readCartilage(const JsonPlace& place) {
 
 range::Assumptions readAssumptions(const JsonPlace& place) {
   range::Assumptions assumptions;
-  std::vector<std::string_view> keys{"overlap_by", "neutral_by", "contact_tolerated_mm"};
+  std::vector<std::string_view> keys{"overlap_by", "neutral_by", "horizontal_by", "contact_tolerated_mm",
+                                     "settling_percent"};
   assumptions.overlapBy = schema::readWord(place["overlap_by"], schema::kOverlapBy);
   for (const auto& [key, field] : schema::kShares) {
     assumptions.*field = readNotNegative(place[key], schema::kPercent);
@@ -72,15 +73,22 @@ range::Assumptions readAssumptions(const JsonPlace& place) {
   if (const auto neutral = place.find("neutral_by")) {
     assumptions.neutralBy = schema::readWord(*neutral, schema::kNeutralBy);
   }
+  if (const auto horizontal = place.find("horizontal_by")) {
+    assumptions.horizontalBy = schema::readWord(*horizontal, schema::kHorizontalBy);
+  }
   if (const auto contact = place.find("contact_tolerated_mm")) {
     assumptions.contactTolerated = readNotNegative(*contact, schema::kMillimetres);
+  }
+  if (const auto settling = place.find("settling_percent")) {
+    assumptions.settling = readNotNegative(*settling, schema::kPercent);
+    if (assumptions.settling > 1) settling->fail({fault::kOutOfBounds, {reason::Count{0}, reason::Count{100}}});
   }
   for (const auto& [key, field] : schema::kCartilages) {
     assumptions.*field = readCartilage(place[key]);
     keys.push_back(key);
   }
   place.allowOnly(keys);
-  if (assumptions.leastOverlap > 1)
+  if (assumptions.minOverlap > 1)
     place["least_overlap_percent"].fail({fault::kOutOfBounds, {reason::Count{0}, reason::Count{100}}});
   return assumptions;
 }

@@ -29,7 +29,7 @@ inline constexpr std::array<std::pair<std::string_view, int anatomy::RegionCount
      {"caudal", &anatomy::RegionCounts::caudal}}};
 
 inline constexpr std::array<std::pair<std::string_view, double range::Assumptions::*>, 4> kShares{
-    {{"least_overlap_percent", &range::Assumptions::leastOverlap},
+    {{"least_overlap_percent", &range::Assumptions::minOverlap},
      {"facet_contact_tolerated_percent", &range::Assumptions::facetContactTolerated},
      {"facet_gap_tolerated_percent", &range::Assumptions::facetGapTolerated},
      {"near_margin_percent", &range::Assumptions::nearMargin}}};
@@ -47,6 +47,12 @@ inline constexpr std::array<std::pair<std::string_view, range::OverlapBy>, 2> kO
 
 inline constexpr std::array<std::pair<std::string_view, range::NeutralBy>, 2> kNeutralBy{
     {{"facets", range::NeutralBy::Facets}, {"facets and centra", range::NeutralBy::FacetsAndCentra}}};
+
+inline constexpr std::array<std::pair<std::string_view, anatomy::HorizontalBy>, 4> kHorizontalBy{
+    {{"neural canal", anatomy::HorizontalBy::CanalFloor},
+     {"centrum axis", anatomy::HorizontalBy::CentrumAxis},
+     {"centrum faces", anatomy::HorizontalBy::CentrumFaces},
+     {"articulation", anatomy::HorizontalBy::Articulation}}};
 
 inline constexpr std::array<std::pair<std::string_view, anatomy::CellOrigin>, 4> kOrigins{
     {{"measured", anatomy::CellOrigin::Measured},

@@ -32,12 +32,16 @@ json::Value cartilageJson(const range::Cartilage& cartilage) {
 
 json::Value assumptionsJson(const range::Assumptions& assumptions) {
   constexpr reason::Term kTolerated{"project.contact-tolerated"};
-  json::Value members = json::object({{"overlap_by", schema::wordOf(schema::kOverlapBy, assumptions.overlapBy)},
-                                      {"neutral_by", schema::wordOf(schema::kNeutralBy, assumptions.neutralBy)}},
-                                     json::Layout::OnLines);
+  json::Value members =
+      json::object({{"overlap_by", schema::wordOf(schema::kOverlapBy, assumptions.overlapBy)},
+                    {"neutral_by", schema::wordOf(schema::kNeutralBy, assumptions.neutralBy)},
+                    {"horizontal_by", schema::wordOf(schema::kHorizontalBy, assumptions.horizontalBy)}},
+                   json::Layout::OnLines);
   for (const auto& [key, field] : schema::kShares)
     members.add(key, schema::numeral(assumptions.*field, schema::kPercent, [key = key] { return reason::text(key); }));
   members.add("contact_tolerated_mm", schema::numeral(assumptions.contactTolerated, schema::kMillimetres, kTolerated));
+  members.add("settling_percent",
+              schema::numeral(assumptions.settling, schema::kPercent, [] { return reason::text("settling_percent"); }));
   for (const auto& [key, field] : schema::kCartilages) members.add(key, cartilageJson(assumptions.*field));
   return members;
 }

@@ -69,7 +69,7 @@ std::shared_ptr<const range::ContactModel> contactModel(const anatomy::Specimen&
   const std::vector<bool> meet = range::bonesInContactPairs(specimen);
   std::vector<bool> wanted = meet;
   for (std::size_t b = 0; b < wanted.size(); ++b) wanted[b] = meet[b] && !known.contains(meshes[b]);
-  solid::BoneFields fields = solid::levelSets(meshes, wanted, options);
+  solid::SignedDistances fields = solid::levelSets(meshes, wanted, options);
   if (fields.empty() && !meshes.empty()) return nullptr;
   FieldsByMesh now;
   for (std::size_t b = 0; b < fields.size(); ++b) {

@@ -22,7 +22,7 @@ solid::PreviewMeshes previewMeshes(const Project& project, const solid::SculptOp
 BoneMeshes withScans(BoneMeshes sculpted, const Project& project, ScanLevels& levels, const task::Task& task = {});
 
 /// Level sets by the mesh they are of.
-using FieldsByMesh = std::map<std::shared_ptr<const solid::BoneMesh>, std::shared_ptr<const anatomy::BoneField>>;
+using FieldsByMesh = std::map<std::shared_ptr<const solid::BoneMesh>, std::shared_ptr<const anatomy::SignedDistance>>;
 
 /// The shapes of the bones that may meet, ready to be asked which of them enter each other: level sets of `meshes`, had
 /// back from the cache folder or made, which takes seconds, and kept there. `known` is what there is of earlier meshes

@@ -10,7 +10,7 @@ namespace {
 using anatomy::BoneIndex;
 using Eigen::Isometry3d;
 using Eigen::Vector3d;
-using Fields = std::vector<std::shared_ptr<const anatomy::BoneField>>;
+using Fields = std::vector<std::shared_ptr<const anatomy::SignedDistance>>;
 
 /// Shapes without zones are shared by all pairs of their bone.
 class ShapeMaker {
@@ -51,7 +51,7 @@ Clusters clustersOf(const anatomy::Specimen& specimen) {
     if (joint.kind != anatomy::JointKind::Fixed) continue;
     c.root[joint.distal.value] = c.root[joint.proximal.value];
     c.X_RootBone[joint.distal.value] =
-        c.X_RootBone[joint.proximal.value] * kinematics::placeDistal(joint, rest.rests[j], Eigen::Vector3d::Zero());
+        c.X_RootBone[joint.proximal.value] * kinematics::jointTransform(joint, rest.rests[j], Eigen::Vector3d::Zero());
   }
   return c;
 }

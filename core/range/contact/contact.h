@@ -21,7 +21,7 @@ struct PairMeeting {
 class ContactModel : public NeighbourContact {
  public:
   /// `fields` by bone; pairs with a bone that has none are not judged.
-  ContactModel(anatomy::Specimen specimen, std::vector<std::shared_ptr<const anatomy::BoneField>> fields);
+  ContactModel(anatomy::Specimen specimen, std::vector<std::shared_ptr<const anatomy::SignedDistance>> fields);
 
   /// The pairs that have both shapes.
   const std::vector<ContactPair>& pairs() const { return pairs_; }

@@ -18,6 +18,7 @@ using anatomy::Measure;
 using anatomy::Side;
 using Eigen::Vector3d;
 
+// What of neighbours is the joint's own affair. Program default, no source.
 constexpr double kFacetWidening = 1.4;
 constexpr double kCentrumWidening = 1.2;
 

@@ -18,7 +18,7 @@ struct ContactPair {
 /// with the next chevron and the next vertebra; skull and jaw with the first two vertebrae. Bones that never move
 /// against each other are left out. Left out of neighbours: what lies within facet outlines widened by two fifths,
 /// which is as far as the bone around them is flat, as deep as half a facet's width, and an ellipsoid a fifth larger
-/// than the cotyle about the centre of rotation. Author's choice.
+/// than the cotyle about the centre of rotation. Program default, no source.
 std::vector<ContactPair> contactPairs(const anatomy::Specimen& specimen);
 
 }  // namespace zyga::range

@@ -27,7 +27,7 @@ struct Motion {
 /// One bone's points in the other bone's field.
 struct Side {
   const ContactTree& tree;
-  const anatomy::BoneField& field;
+  const anatomy::SignedDistance& field;
   const ContactZones& zonesOfField;
   Motion X_FP;  ///< points into the field's frame
 };
@@ -84,7 +84,7 @@ class Search {
   /// No point of the ball can be deeper than this.
   float boundOf(std::uint32_t index) const {
     const ContactTree::Node& node = side_.tree.nodes()[index];
-    return side_.field.estimate(side_.X_FP * node.centre).least - node.radius;
+    return side_.field.estimate(side_.X_FP * node.centre).min - node.radius;
   }
   void push(std::uint32_t index) {
     const float bound = boundOf(index);
@@ -102,7 +102,7 @@ class Search {
     for (std::uint32_t i = leaf.first; i < leaf.first + leaf.count; ++i) {
       const Vector3f& p_P = side_.tree.points()[i];
       const Vector3f p_F = side_.X_FP * p_P;
-      if (!promising(side_.field.estimate(p_F).least)) continue;
+      if (!promising(side_.field.estimate(p_F).min)) continue;
       const float distance = side_.field.distance(p_F);
       if (distance < best_.distance && !holds(side_.zonesOfField, p_F)) best_ = {distance, p_P};
     }
@@ -193,7 +193,7 @@ bool oneInside(const ContactShape& a, const ContactShape& b, const Isometry3f& X
          a.field->estimate(X_AB * b.tree->points().front()).distance < 0;
 }
 
-std::vector<Vector3f> pointsOutside(const anatomy::BoneField& field, const ContactZones& zones) {
+std::vector<Vector3f> pointsOutside(const anatomy::SignedDistance& field, const ContactZones& zones) {
   std::vector<Vector3f> points = field.surfacePoints();
   std::erase_if(points, [&](const Vector3f& p) { return holds(zones, p); });
   return points;
@@ -210,7 +210,7 @@ bool holds(const ContactZones& zones, const Vector3f& p_B) {
   return std::any_of(zones.begin(), zones.end(), [&](const ContactZone& zone) { return zone.holds(p_B); });
 }
 
-ContactShape::ContactShape(std::shared_ptr<const anatomy::BoneField> bone, ContactZones leftOut)
+ContactShape::ContactShape(std::shared_ptr<const anatomy::SignedDistance> bone, ContactZones leftOut)
     : field(std::move(bone)),
       zones(std::move(leftOut)),
       tree(std::make_shared<ContactTree>(pointsOutside(*field, zones))) {}

@@ -7,7 +7,7 @@
 #include <memory>
 #include <vector>
 
-#include "core/anatomy/plan/bone_field.h"
+#include "core/anatomy/signed_distance.h"
 
 namespace zyga::range {
 
@@ -54,11 +54,11 @@ class ContactTree {
 /// joints, all in the bone's frame. Immutable and cheap to copy.
 struct ContactShape {
   ContactShape() = default;
-  explicit ContactShape(std::shared_ptr<const anatomy::BoneField> bone, ContactZones leftOut = {});
+  explicit ContactShape(std::shared_ptr<const anatomy::SignedDistance> bone, ContactZones leftOut = {});
 
   explicit operator bool() const { return field != nullptr; }
 
-  std::shared_ptr<const anatomy::BoneField> field;
+  std::shared_ptr<const anatomy::SignedDistance> field;
   ContactZones zones;                       ///< what lies in one of them does not count
   std::shared_ptr<const ContactTree> tree;  ///< the surface's points outside the zones
 };

@@ -51,7 +51,7 @@ struct Grown {
   std::vector<PosedBone> limbs, column;
 };
 
-Grown grownBones(const PosedSkeleton& skeleton, const BoneFields& fields, const GuideThickness& t, double voxel) {
+Grown grownBones(const PosedSkeleton& skeleton, const SignedDistances& fields, const GuideThickness& t, double voxel) {
   Grown grown;
   for (std::size_t i = 0; i < fields.size(); ++i) {
     if (!fields[i]) continue;

@@ -110,15 +110,15 @@ std::shared_ptr<const LevelSet> keptOrMade(const BoneCache& cache, const Triangl
 
 }  // namespace
 
-BoneFields levelSets(const std::vector<std::shared_ptr<const BoneMesh>>& meshes, const std::vector<bool>& wanted,
-                     const LevelSetOptions& options) {
+SignedDistances levelSets(const std::vector<std::shared_ptr<const BoneMesh>>& meshes, const std::vector<bool>& wanted,
+                          const LevelSetOptions& options) {
   assert(wanted.size() == meshes.size());
   assert(options.mirrorsItself.empty() || options.mirrorsItself.size() == meshes.size());
   std::vector<std::size_t> jobs;
   for (std::size_t i = 0; i < meshes.size(); ++i) {
     if (wanted[i] && meshes[i] && !meshes[i]->levels.empty()) jobs.push_back(i);
   }
-  BoneFields fields(meshes.size());
+  SignedDistances fields(meshes.size());
   const BoneCache cache(options.cacheFolder);
   const auto work = [&](std::size_t i) {
     const std::size_t bone = jobs[i];

@@ -2,7 +2,7 @@
 
 #include <memory>
 
-#include "core/anatomy/plan/bone_field.h"
+#include "core/anatomy/signed_distance.h"
 #include "core/solid/cache/bytes.h"
 #include "core/solid/levelset/level_set_grid.h"
 #include "core/solid/mesh/triangle_mesh.h"
@@ -11,7 +11,7 @@
 namespace zyga::solid {
 
 /// The space around a closed mesh: signed distances and points of its surface. Immutable and independent of the mesh.
-class LevelSet : public anatomy::BoneField {
+class LevelSet : public anatomy::SignedDistance {
  public:
   /// `voxel` (m); 0 chooses a sixty-fourth of the largest extent, between 3 and 10 mm. Throws std::invalid_argument
   /// when the mesh is not closed and consistently oriented. `mirrorsItself`: the mesh is its own mirror image, and so
@@ -37,7 +37,7 @@ class LevelSet : public anatomy::BoneField {
   std::vector<Eigen::Vector3f> points_;
 };
 
-using BoneFields = std::vector<std::shared_ptr<const anatomy::BoneField>>;
+using SignedDistances = std::vector<std::shared_ptr<const anatomy::SignedDistance>>;
 
 struct LevelSetOptions {
   /// By bone, or empty: these mirror themselves (mirrored_half.h), so the left half of the level that is sampled stands
@@ -55,8 +55,8 @@ const TriangleMesh& sampledLevel(const BoneMesh& bone, std::size_t triangles = L
 
 /// Level sets by bone, of the bones that are `wanted`; empty where a bone has no closed mesh. Empty result when
 /// cancelled.
-BoneFields levelSets(const std::vector<std::shared_ptr<const BoneMesh>>& meshes, const std::vector<bool>& wanted,
-                     const LevelSetOptions& options = {});
+SignedDistances levelSets(const std::vector<std::shared_ptr<const BoneMesh>>& meshes, const std::vector<bool>& wanted,
+                          const LevelSetOptions& options = {});
 
 /// Points of the mesh, corners first: gaps are no wider than about `spacing` (m), and of points nearer to each other
 /// than about half of that one is left.

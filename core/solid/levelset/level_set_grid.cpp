@@ -6,7 +6,7 @@
 
 namespace zyga::solid {
 
-using anatomy::BoneField;
+using anatomy::SignedDistance;
 using Eigen::Vector3f;
 using Eigen::Vector3i;
 
@@ -52,7 +52,7 @@ float LevelSetGrid::fine(const Place& place) const {
          (kStep * voxel_);
 }
 
-BoneField::Estimate LevelSetGrid::estimate(const Vector3f& p) const {
+SignedDistance::Estimate LevelSetGrid::estimate(const Vector3f& p) const {
   Place place;
   if (!locate(p, place)) {
     const float toBox = box_.exteriorDistance(p);

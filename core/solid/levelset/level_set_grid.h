@@ -7,7 +7,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/anatomy/plan/bone_field.h"
+#include "core/anatomy/signed_distance.h"
 #include "core/solid/cache/bytes.h"
 #include "core/solid/mesh/triangle_mesh.h"
 
@@ -53,7 +53,7 @@ class LevelSetGrid {
   LevelSetGrid(const TriangleMesh& mesh, float voxel);
 
   /// Trilinear; off the lattice from the box of the mesh alone.
-  anatomy::BoneField::Estimate estimate(const Eigen::Vector3f& p) const;
+  anatomy::SignedDistance::Estimate estimate(const Eigen::Vector3f& p) const;
   /// Trilinear in the bricks; elsewhere the distance to the triangles nearest to the samples around.
   float distance(const Eigen::Vector3f& p) const;
 

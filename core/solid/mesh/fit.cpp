@@ -73,7 +73,7 @@ FitQuality qualityOf(const Sample& sample, const std::vector<double>& distances)
   for (std::size_t i = 0; i < distances.size(); ++i) {
     if (!sample.kept[i]) continue;
     squares += sample.weights[i] * distances[i] * distances[i];
-    quality.most = std::max(quality.most, std::abs(distances[i]));
+    quality.max = std::max(quality.max, std::abs(distances[i]));
   }
   quality.rms = std::sqrt(squares / kept);
   quality.kept = kept / sample.total(true);

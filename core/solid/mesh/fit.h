@@ -39,7 +39,7 @@ std::vector<std::uint32_t> brushTriangles(const TriangleMesh& mesh, const Eigen:
 
 struct FitQuality {
   double rms = 0;   ///< of the distances of what was kept, in the mesh's unit
-  double most = 0;  ///< greatest of them
+  double max = 0;   ///< greatest of them
   double kept = 1;  ///< share of the area (or of the points) that was kept; the rest was trimmed as not belonging
 };
 

@@ -68,7 +68,7 @@ Eigen::AlignedBox3f worldBox(const PosedBone& bone, double grow) {
 }
 
 struct PosedField {
-  const anatomy::BoneField* field;
+  const anatomy::SignedDistance* field;
   ToLocal toBone;
 
   explicit PosedField(const PosedBone& bone) : field(bone.field.get()), toBone(bone.X_WB) {}
@@ -99,7 +99,7 @@ class BonePart : public Part {
   float distance(float x, float y, float z) const override { return field_.distance(x, y, z) - grow_; }
 
  private:
-  std::shared_ptr<const anatomy::BoneField> owner_;
+  std::shared_ptr<const anatomy::SignedDistance> owner_;
   PosedField field_;
   float grow_;
 };
@@ -121,7 +121,7 @@ class BridgePart : public Part {
   }
 
  private:
-  std::shared_ptr<const anatomy::BoneField> ownerA_, ownerB_;
+  std::shared_ptr<const anatomy::SignedDistance> ownerA_, ownerB_;
   PosedField a_, b_;
   float width_;
 };
@@ -237,7 +237,7 @@ double gapBetween(const PosedBone& a, const PosedBone& b) {
 
 }  // namespace
 
-JointBridges jointBridges(const PosedSkeleton& skeleton, const BoneFields& fields, double overlap, double widest) {
+JointBridges jointBridges(const PosedSkeleton& skeleton, const SignedDistances& fields, double overlap, double widest) {
   JointBridges out;
   for (std::size_t j = 0; j < skeleton.specimen.joints.size(); ++j) {
     const anatomy::Joint& joint = skeleton.specimen.joints[j];

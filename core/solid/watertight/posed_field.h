@@ -3,7 +3,7 @@
 #include <memory>
 #include <vector>
 
-#include "core/anatomy/plan/bone_field.h"
+#include "core/anatomy/signed_distance.h"
 #include "core/solid/levelset/level_set.h"
 #include "core/solid/sdf/shape.h"
 #include "core/solid/watertight/watertight.h"
@@ -14,7 +14,7 @@
 namespace zyga::solid {
 
 struct BoneDistanceFields {
-  BoneFields fields;  ///< by bone; empty where a bone has no mesh or was left out, all empty when cancelled
+  SignedDistances fields;  ///< by bone; empty where a bone has no mesh or was left out, all empty when cancelled
   std::size_t holesClosed = 0;
   std::vector<anatomy::BoneIndex> leftOut;
 };
@@ -29,7 +29,7 @@ double surfaceOf(const PosedSkeleton& skeleton);
 
 /// A bone's space, where the bone lies.
 struct PosedBone {
-  std::shared_ptr<const anatomy::BoneField> field;
+  std::shared_ptr<const anatomy::SignedDistance> field;
   Frame X_WB = Frame::Identity();
   double grow = 0;  ///< m, added all around; no more than the field's reach
 };
@@ -63,6 +63,6 @@ struct JointBridges {
 
 /// Fillings of the joints between bones that have fields. Each is a little wider than the joint's narrowest gap:
 /// `overlap` (m) is what the surface's grid needs to see it.
-JointBridges jointBridges(const PosedSkeleton& skeleton, const BoneFields& fields, double overlap, double widest);
+JointBridges jointBridges(const PosedSkeleton& skeleton, const SignedDistances& fields, double overlap, double widest);
 
 }  // namespace zyga::solid

@@ -13,7 +13,7 @@ namespace zyga::study {
 enum class ClaimKind {
   HeadHeight,     ///< head at least so high, m
   NeckSlope,      ///< line from the neck's base to its far end at least or at most so steep, rad
-  NeckBaseSlope,  ///< neural canal of the hindmost cervical at least or at most so steep, rad
+  NeckBaseSlope,  ///< hindmost cervical (Assumptions::horizontalBy) at least or at most so steep, rad
   SnoutToGround,  ///< snout reaches the ground so far ahead of the forefeet, m
   HeadAhead,      ///< head reaches so high, m, at a distance ahead of the forefeet
   TailBaseLevel   ///< line through the first five caudals within so much of level, rad

@@ -36,7 +36,8 @@ void lookAround(const Scenario& scenario, const ClaimSite& site, ClaimAnswer& an
     if (!bends && level == range::Level::Beyond) answer.elsewhereBeyond.push_back(joint);
   }
   constexpr double kSeen = 0.005;  // m
-  const double depth = depthInGround(specimen, kinematics::place(specimen, scenario.articulation(), answer.pose), site);
+  const double depth =
+      depthInGround(specimen, kinematics::forwardKinematics(specimen, scenario.articulation(), answer.pose), site);
   if (depth > kSeen) answer.inGround = depth;
 }
 
@@ -48,7 +49,7 @@ class OtherAssumptions {
 
   bool supportedWithOverlap(double share) {
     range::Assumptions assumptions = scenario_.assumptions();
-    assumptions.leastOverlap = share;
+    assumptions.minOverlap = share;
     return supported(assumptions);
   }
   /// Only the part that bends gets other cartilage: the rest stands as it is posed.
@@ -104,7 +105,7 @@ void askCartilage(OtherAssumptions& other, ClaimAnswer& answer) {
   if (least > kMaxCartilage) return;
   double most = least;
   while (most < kMaxCartilage && holds(most + kStep)) most += kStep;
-  answer.leastCartilage = least == 0 ? 0 : bisected(least, least - kStep, kPrecision, holds);
+  answer.minCartilage = least == 0 ? 0 : bisected(least, least - kStep, kPrecision, holds);
   answer.mostCartilage = most >= kMaxCartilage ? kMaxCartilage : bisected(most, most + kStep, kPrecision, holds);
 }
 
@@ -128,7 +129,7 @@ std::optional<ClaimAnswer> answerClaim(const Scenario& scenario, const Claim& cl
   lookAround(scenario, site, answer);
   if (options.needs) {
     OtherAssumptions other(scenario, site, claim, task);
-    answer.leastOverlap = overlapNeeded(other);
+    answer.minOverlap = overlapNeeded(other);
     askCartilage(other, answer);
   }
   if (task.cancelled()) return std::nullopt;

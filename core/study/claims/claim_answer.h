@@ -40,10 +40,10 @@ struct ClaimAnswer {
 
   /// The assumption "minimum overlap" at and below which the claim is supported, all else as it is, share; none where
   /// no value does.
-  std::optional<double> leastOverlap;
+  std::optional<double> minOverlap;
   /// The minimum cartilage in the part that bends (neck or tail) at which it is supported, all else as it is, % of the
   /// centrum's length, and the maximum up to which it then stays so; none where no value up to kMaxCartilage does.
-  std::optional<double> leastCartilage, mostCartilage;
+  std::optional<double> minCartilage, mostCartilage;
 
   std::size_t joints = 0;                               ///< how many may bend
   std::vector<kinematics::JointIndex> nearEdge;         ///< of those, near the limit of their range in `pose`

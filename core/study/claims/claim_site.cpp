@@ -57,15 +57,19 @@ void setNeck(const Specimen& specimen, const Placement& X_WB, ClaimSite& site) {
   site.heading_W = levelledDirection(X_WB[first.proximal.value].linear().col(0));
 }
 
-void setNeckBase(const Specimen& specimen, const Placement& X_WB, ClaimSite& site) {
+void setNeckBase(const Specimen& specimen, const Placement& X_WB, anatomy::HorizontalBy horizontalBy, ClaimSite& site) {
   const auto last = specimen.findBone("C" + std::to_string(specimen.counts.cervical));
   if (last) site.joints = kinematics::dragChain(specimen, *last);
   if (site.joints.empty()) {
     site.missing = {kClaimNeedsNeck, {}};
     return;
   }
-  // A vertebra's frame has its canal horizontal.
-  site.span = {*last, Vector3d::Zero(), *last, Vector3d::UnitX()};
+  const auto along = anatomy::cranialDirection(specimen, *last, horizontalBy);
+  if (!along) {
+    site.missing = {kClaimNeedsHorizontal, {reason::text(specimen[*last].id)}};
+    return;
+  }
+  site.span = {*last, Vector3d::Zero(), *last, *along};
   site.heading_W = levelledDirection(X_WB[specimen[site.joints.front()].proximal.value].linear().col(0));
 }
 
@@ -133,7 +137,7 @@ ClaimSite siteOf(const range::Scenario& scenario, const Claim& claim) {
       setNeck(specimen, X_WB, site);
       break;
     case ClaimKind::NeckBaseSlope:
-      setNeckBase(specimen, X_WB, site);
+      setNeckBase(specimen, X_WB, scenario.assumptions().horizontalBy, site);
       break;
     case ClaimKind::TailBaseLevel:
       setTailBase(specimen, X_WB, site);

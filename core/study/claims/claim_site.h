@@ -12,6 +12,8 @@ inline constexpr reason::Id kClaimNeedsSkull{"claim.no-skull", 0};
 inline constexpr reason::Id kClaimNeedsNeck{"claim.no-neck", 0};
 inline constexpr reason::Id kClaimNeedsFiveCaudals{"claim.no-five-caudals", 0};
 inline constexpr reason::Id kClaimNeedsForefeet{"claim.no-forefeet", 0};
+/// The vertebra lacks what the definition of horizontal in use asks for; its id.
+inline constexpr reason::Id kClaimNeedsHorizontal{"claim.no-horizontal", 1};
 
 /// What a claim is measured on in one animal as it stands: which joints may bend, which bones tell, and where "ahead"
 /// begins. It hangs on the trunk and limbs alone, not on the joints that bend.

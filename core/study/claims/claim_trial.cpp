@@ -10,9 +10,9 @@ namespace zyga::study {
 namespace {
 
 using Eigen::Vector3d;
+using kinematics::IkResult;
 using kinematics::JointIndex;
 using kinematics::Pose;
-using kinematics::Reached;
 
 /// The joints of the site inside their ranges as the scenario has them, all three angles.
 bool withinRange(const range::Scenario& scenario, const ClaimSite& site) {
@@ -200,7 +200,7 @@ class PointTrial final : public ClaimTrial {
  private:
   /// How the snout gets to a point, and how deep in the ground neck or head then lie, m.
   struct Way {
-    Reached reached;
+    IkResult reached;
     double depth = 0;
     bool there() const { return reached.reached && depth <= kInGround; }
   };
@@ -220,7 +220,7 @@ class PointTrial final : public ClaimTrial {
   }
 
   double depthOf(const Pose& pose) const {
-    return depthInGround(specimen_, kinematics::place(specimen_, articulation_, pose), site_);
+    return depthInGround(specimen_, kinematics::forwardKinematics(specimen_, articulation_, pose), site_);
   }
 
   /// Where the easiest way leads through the ground, the head held steeper may bring the neck over it.
@@ -230,25 +230,25 @@ class PointTrial final : public ClaimTrial {
     if (!best.reached.reached) return best;
     for (const double down : {0.5, 1.0, 1.4, 1.8}) {  // rad
       if (best.there()) break;
-      kinematics::Reach wish = wishFor(value);
+      kinematics::IkGoal goal = wishFor(value);
       const Vector3d d_W = std::cos(down) * site_.ahead_W - std::sin(down) * Vector3d::UnitZ();
-      wish.bearings.push_back({Vector3d::UnitX(), d_W});
-      Way other{kinematics::reach(specimen_, articulation_, ranges_, chain_.home(), wish)};
+      goal.directions.push_back({Vector3d::UnitX(), d_W});
+      Way other{kinematics::reach(specimen_, articulation_, ranges_, chain_.home(), goal)};
       other.depth = depthOf(other.reached.pose);
       if (other.reached.reached && other.depth < best.depth) best = std::move(other);
     }
     return best;
   }
 
-  kinematics::Reach wishFor(double value) const {
-    kinematics::Reach wish;
-    wish.joints = site_.joints;
-    wish.motions = {true, false, false};
-    wish.bone = site_.span.to;
-    wish.p_BPoint = site_.span.p_To;
-    wish.p_WTarget = pointFor(value);
-    wish.alongLine_W = left_W();
-    return wish;
+  kinematics::IkGoal wishFor(double value) const {
+    kinematics::IkGoal goal;
+    goal.joints = site_.joints;
+    goal.motions = {true, false, false};
+    goal.bone = site_.span.to;
+    goal.p_BPoint = site_.span.p_To;
+    goal.p_WTarget = pointFor(value);
+    goal.alongLine_W = left_W();
+    return goal;
   }
 
   /// Between a value that is reached and one that is not, to a centimetre; the last that is.

@@ -109,7 +109,8 @@ SteppedOn stepOnto(const range::Scenario& scenario, const std::vector<PlacedPrin
     // A leg may turn its foot about the heel to get there; the next round puts the foot as it is turned now over the
     // print.
     for (int round = 0; round < 4; ++round) {
-      const auto tasks = tasksOnto(specimen, kinematics::place(specimen, articulation, answer.pose), fits, prints);
+      const auto tasks =
+          tasksOnto(specimen, kinematics::forwardKinematics(specimen, articulation, answer.pose), fits, prints);
       answer = kinematics::setFeet(specimen, articulation, low, tasks);
     }
     return SteppedOn{answer, lowered};

@@ -2,7 +2,7 @@
 
 #include "core/kinematics/limb_reach.h"
 #include "core/range/scenario.h"
-#include "core/study/ground/feet.h"
+#include "core/study/ground/standing_feet.h"
 #include "core/study/ground/trackway_ground.h"
 
 namespace zyga::study {

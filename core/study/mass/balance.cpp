@@ -11,7 +11,7 @@ namespace {
 
 using Eigen::Vector2d;
 
-/// Soles this much higher than the lowest one of a planted foot are off the ground, m.
+/// Soles this much higher than the lowest one of a planted foot are off the ground, m. Program default, no source.
 constexpr double kRaised = 0.05;
 
 void addSoles(std::vector<Vector2d>& points, const StandingFoot& foot) {

@@ -3,7 +3,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/study/ground/feet.h"
+#include "core/study/ground/standing_feet.h"
 #include "core/study/mass/body_segments.h"
 
 namespace zyga::study {

@@ -171,7 +171,8 @@ std::vector<Vector3d> bonePoints(const Bone& bone) {
 
 std::vector<BodySegment> bodySegments(const range::Scenario& scenario) {
   const anatomy::Specimen& specimen = scenario.specimen();
-  const auto X_WB = kinematics::place(specimen, scenario.articulation(), kinematics::Pose::neutral(specimen));
+  const auto X_WB =
+      kinematics::forwardKinematics(specimen, scenario.articulation(), kinematics::Pose::neutral(specimen));
   std::map<SegmentKey, std::vector<BoneIndex>> bones;
   for (std::size_t i = 0; i < specimen.bones.size(); ++i) bones[segmentKeyOf(specimen.bones[i])].push_back({i});
   std::vector<BodySegment> segments;

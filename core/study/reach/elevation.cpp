@@ -25,7 +25,7 @@ Pose poseAtEnds(const range::Scenario& scenario, const PlanarNeck& neck, bool do
   const auto ofNeck = jointsOf(scenario.specimen(), Chain::Neck);
   for (std::size_t i = 0; i < neck.joints.size(); ++i) {
     if (std::find(ofNeck.begin(), ofNeck.end(), neck.joints[i]) == ofNeck.end()) continue;
-    pose[neck.joints[i]] = Vector3d(dorsal ? neck.chain[i].most : neck.chain[i].least, 0, 0);
+    pose[neck.joints[i]] = Vector3d(dorsal ? neck.chain[i].max : neck.chain[i].min, 0, 0);
   }
   return pose;
 }
@@ -47,7 +47,7 @@ ElevationCase caseOf(const range::Scenario& scenario, NeckCarriage which, const 
   made.which = which;
   made.pose = pose;
   made.carriage = carriage(specimen, scenario.articulation(), pose, Chain::Neck);
-  const auto X_WB = kinematics::place(specimen, scenario.articulation(), pose);
+  const auto X_WB = kinematics::forwardKinematics(specimen, scenario.articulation(), pose);
   made.line = neckLine(specimen, X_WB, plane);
   // The head's joint: the neck ends there.
   const std::size_t end = made.line.size() - (specimen.findBone("skull") ? 2 : 1);

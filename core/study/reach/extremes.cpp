@@ -111,7 +111,7 @@ Carriage carriage(const anatomy::Specimen& specimen, const kinematics::Articulat
   const auto last = lastVertebra(specimen, chain);
   const std::vector<JointIndex> joints = jointsOf(specimen, chain);
   if (!last || joints.empty()) return carriage;
-  const Placement X_WB = kinematics::place(specimen, articulation, pose);
+  const Placement X_WB = kinematics::forwardKinematics(specimen, articulation, pose);
   const anatomy::Joint& first = specimen[joints.front()];
   const Vector3d base = X_WB[first.proximal.value] * first.centreProximal;
   const Vector3d end = inWorld(specimen, X_WB, *last, chain == Chain::Neck ? "cranial" : "caudal");

@@ -44,10 +44,10 @@ class BySlope {
 /// Looks for the best angle of one joint in steps; `gain` tells what a slope behind it brings.
 template <class Gain>
 double bestAngle(const PlanarJoint& joint, double slopeBefore, const Gain& gain) {
-  const int steps = std::max(1, static_cast<int>(std::ceil((joint.most - joint.least) / kSlopeStep)));
-  double best = joint.least, most = gain(slopeBefore + joint.least);
+  const int steps = std::max(1, static_cast<int>(std::ceil((joint.max - joint.min) / kSlopeStep)));
+  double best = joint.min, most = gain(slopeBefore + joint.min);
   for (int i = 1; i <= steps; ++i) {
-    const double angle = std::lerp(joint.least, joint.most, static_cast<double>(i) / steps);
+    const double angle = std::lerp(joint.min, joint.max, static_cast<double>(i) / steps);
     const double value = gain(slopeBefore + angle);
     if (value > most) best = angle, most = value;
   }
@@ -70,7 +70,7 @@ void settle(const std::vector<PlanarJoint>& chain, const std::vector<Vector2d>& 
         lever += Eigen::Rotation2Dd(behind) * links[i];
       }
       const double wanted = std::remainder(towards - turnOf(lever), 2 * std::numbers::pi);
-      const double angle = std::clamp(wanted, chain[k].least, chain[k].most);
+      const double angle = std::clamp(wanted, chain[k].min, chain[k].max);
       moved = std::max(moved, std::abs(angle - angles[k]));
       angles[k] = angle;
     }
@@ -98,17 +98,17 @@ PlanarNeck planarNeck(const range::Scenario& scenario) {
   neck.joints = neckJoints(specimen);
   neck.neutral = scenario.pose();
   for (const JointIndex joint : neck.joints) neck.neutral[joint] = Vector3d::Zero();
-  const auto X_WB = kinematics::place(specimen, scenario.articulation(), neck.neutral);
+  const auto X_WB = kinematics::forwardKinematics(specimen, scenario.articulation(), neck.neutral);
   const Line line = neckLine(specimen, X_WB, neck.plane);
   neck.tip = line.back();
   neck.outOfPlane = outOfPlane(specimen, neck, X_WB);
   for (std::size_t i = 0; i < neck.joints.size(); ++i) {
     const JointIndex joint = neck.joints[i];
-    const range::Band band =
-        range::band(specimen, scenario.articulation(), scenario.assumptions(), joint, Vector3d::Zero(), 0);
+    const range::MotionRange band =
+        range::motionRange(specimen, scenario.articulation(), scenario.assumptions(), joint, Vector3d::Zero(), 0);
     const bool moves = band.judged && !band.empty;
     if (!band.judged) neck.unjudged.push_back(specimen[joint].id);
-    neck.chain.push_back({line[i], moves ? band.least : 0, moves ? band.most : 0});
+    neck.chain.push_back({line[i], moves ? band.min : 0, moves ? band.max : 0});
   }
   return neck;
 }
@@ -125,8 +125,8 @@ std::vector<double> farthestAngles(const std::vector<PlanarJoint>& chain, const 
   double least = 0, most = 0;
   for (const PlanarJoint& joint : chain) {
     best.emplace_back(least, most);
-    least += joint.least;
-    most += joint.most;
+    least += joint.min;
+    most += joint.max;
   }
   const auto gain = [&](std::size_t k, double slope) {
     const double own = links[k].norm() * std::cos(slope + turnOf(links[k]) - towards);

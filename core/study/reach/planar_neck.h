@@ -11,8 +11,8 @@ namespace zyga::study {
 /// counter-clockwise positive. The range need not hold zero.
 struct PlanarJoint {
   Eigen::Vector2d centre = Eigen::Vector2d::Zero();
-  double least = 0;
-  double most = 0;
+  double min = 0;
+  double max = 0;
 };
 
 /// The neck and head of a specimen as a chain in the neck's plane: only dorsiflexion, everything else zero.

@@ -41,16 +41,16 @@ class Snout {
         ranges_(specimen_, articulation_, scenario.assumptions()),
         start_(start) {
     const auto skull = specimen_.findBone("skull").value();
-    wish_.bone = skull;
-    wish_.p_BPoint = specimen_[skull].landmark("snout");
-    wish_.joints = kinematics::dragChain(specimen_, skull);
+    goal_.bone = skull;
+    goal_.p_BPoint = specimen_[skull].landmark("snout");
+    goal_.joints = kinematics::dragChain(specimen_, skull);
   }
 
   void forget() { last_.reset(); }
 
   double distanceTo(const Vector3d& target) {
-    wish_.p_WTarget = target;
-    const auto found = kinematics::reach(specimen_, articulation_, ranges_, start_, wish_, last_ ? &*last_ : nullptr);
+    goal_.p_WTarget = target;
+    const auto found = kinematics::reach(specimen_, articulation_, ranges_, start_, goal_, last_ ? &*last_ : nullptr);
     last_ = found.pose;
     return found.distance;
   }
@@ -60,7 +60,7 @@ class Snout {
   const kinematics::Articulation& articulation_;
   range::ReachRanges ranges_;
   const kinematics::Pose& start_;
-  kinematics::Reach wish_;
+  kinematics::IkGoal goal_;
   std::optional<kinematics::Pose> last_;
 };
 
@@ -145,7 +145,7 @@ class SpaceStudy {
     const auto skull = specimen.findBone("skull");
     if (!skull) throw reason::Failure(reason::Reason(kNoSnout));
     for (const auto joint : kinematics::dragChain(specimen, *skull)) start_[joint] = Vector3d::Zero();
-    const auto X_WB = kinematics::place(specimen, scenario.articulation(), start_);
+    const auto X_WB = kinematics::forwardKinematics(specimen, scenario.articulation(), start_);
     plane_ = neckPlane(specimen, X_WB);
     length_ = stretched(specimen, X_WB, plane_);
     const Vector2d base = neckLine(specimen, X_WB, plane_).front();

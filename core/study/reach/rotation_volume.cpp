@@ -32,7 +32,7 @@ std::optional<Vector3d> seedOf(const range::JointEvaluator& judge) {
   if (!judge.beyond(Vector3d::Zero())) return Vector3d(Vector3d::Zero());
   for (int motion = 0; motion < 3; ++motion) {
     const auto found = range::LimitSearch(judge, Vector3d::Zero(), motion).interval();
-    if (!found.empty) return range::withMotion(Vector3d::Zero(), motion, 0.5 * (found.least + found.most));
+    if (!found.empty) return range::withMotion(Vector3d::Zero(), motion, 0.5 * (found.min + found.max));
   }
   return std::nullopt;
 }
@@ -76,15 +76,15 @@ RotationVolume supportedRotations(const anatomy::Specimen& specimen, const kinem
   if (!judgeable(judge)) return {};
   if (!judge.hasFacets()) {
     const auto& a = judge.joint().typed->angles;
-    return rotationVolume(Vector3d(a[0].least, a[1].least, a[2].least), Vector3d(a[0].most, a[1].most, a[2].most));
+    return rotationVolume(Vector3d(a[0].min, a[1].min, a[2].min), Vector3d(a[0].max, a[1].max, a[2].max));
   }
   const auto seed = seedOf(judge);
   if (!seed) return {};
   Vector3d cell;
   for (int motion = 0; motion < 3; ++motion) {
     const auto found = range::LimitSearch(judge, *seed, motion).interval();
-    if (found.empty || found.most <= found.least) return {};
-    cell[motion] = (found.most - found.least) / kCellsAMotion;
+    if (found.empty || found.max <= found.min) return {};
+    cell[motion] = (found.max - found.min) / kCellsAMotion;
   }
   return rotationVolume([&](const Vector3d& angles) { return !judge.beyond(angles); }, *seed, cell);
 }

@@ -15,10 +15,11 @@ anatomy::AngleLimits SagittalBend::range(JointIndex joint) const {
 }
 
 anatomy::AngleLimits SagittalBend::found(JointIndex joint) const {
-  const range::Band band = range::band(specimen_, articulation_, assumptions_, joint, Eigen::Vector3d::Zero(), 0);
+  const range::MotionRange band =
+      range::motionRange(specimen_, articulation_, assumptions_, joint, Eigen::Vector3d::Zero(), 0);
   if (band.empty || !band.judged) return {};
-  constexpr double kInside = 0.99;
-  return {kInside * std::min(band.least, 0.0), kInside * std::max(band.most, 0.0)};
+  constexpr double kInside = 0.99;  // of the range: program default, no source
+  return {kInside * std::min(band.min, 0.0), kInside * std::max(band.max, 0.0)};
 }
 
 double SagittalBend::slopeOf(const kinematics::Placement& X_WB, kinematics::BoneIndex bone) const {
@@ -40,7 +41,7 @@ void SagittalBend::followSlopes(Pose& pose, const std::vector<JointIndex>& chain
     pose[chain[i]] = Eigen::Vector3d::Zero();
     kinematics::placeInto(specimen_, articulation_, pose, X_WB);
     const double missing = slope(along) - slopeOf(X_WB, specimen_[chain[i]].distal);
-    pose[chain[i]][0] = std::clamp(missing, share * limits.least, share * limits.most);
+    pose[chain[i]][0] = std::clamp(missing, share * limits.min, share * limits.max);
   }
 }
 

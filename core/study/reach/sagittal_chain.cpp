@@ -38,11 +38,11 @@ SagittalChain::SagittalChain(const anatomy::Specimen& specimen, const kinematics
     : specimen_(specimen), articulation_(articulation), span_(span), path_(specimen.chainTo(span.to)), home_(present) {
   const std::vector<JointIndex> toFrom = span.from ? specimen.chainTo(*span.from) : std::vector<JointIndex>{};
   for (const JointIndex joint : joints) {
-    const range::Band band = range::band(specimen, articulation, assumptions, joint, Vector3d::Zero(), 0);
+    const range::MotionRange band = range::motionRange(specimen, articulation, assumptions, joint, Vector3d::Zero(), 0);
     const bool both = std::find(toFrom.begin(), toFrom.end(), joint) != toFrom.end();
-    Link link{joint, band.least, band.most, both, band.empty ? std::optional(band.leastStop) : std::nullopt};
-    if (band.empty) link.least = link.most = 0;
-    home_[joint] = Vector3d(std::clamp(present[joint][0], link.least, link.most), 0, 0);
+    Link link{joint, band.min, band.max, both, band.empty ? std::optional(band.minStop) : std::nullopt};
+    if (band.empty) link.min = link.max = 0;
+    home_[joint] = Vector3d(std::clamp(present[joint][0], link.min, link.max), 0, 0);
     links_.push_back(std::move(link));
   }
 }
@@ -57,14 +57,14 @@ Vector3d SagittalChain::spanIn(const Placement& X_WB) const {
 }
 
 Vector3d SagittalChain::spanOf(const Pose& pose) const {
-  return spanIn(kinematics::place(specimen_, articulation_, pose));
+  return spanIn(kinematics::forwardKinematics(specimen_, articulation_, pose));
 }
 
 void SagittalChain::placeFrom(JointIndex first, const Pose& pose, Placement& X_WB) const {
   for (auto at = std::find(path_.begin(), path_.end(), first); at != path_.end(); ++at) {
     const anatomy::Joint& joint = specimen_[*at];
     X_WB[joint.distal.value] =
-        X_WB[joint.proximal.value] * kinematics::placeDistal(joint, articulation_[*at], pose[*at]);
+        X_WB[joint.proximal.value] * kinematics::jointTransform(joint, articulation_[*at], pose[*at]);
   }
 }
 
@@ -78,14 +78,13 @@ SagittalChain::Swing SagittalChain::swing(const Link& link, const Pose& pose, co
 }
 
 Pose SagittalChain::ascended(Pose pose, const Vector3d& d_W) const {
-  Placement X_WB = kinematics::place(specimen_, articulation_, pose);
+  Placement X_WB = kinematics::forwardKinematics(specimen_, articulation_, pose);
   double before = d_W.dot(spanIn(X_WB));
   for (int round = 0; round < kMostRounds; ++round) {
     for (const Link& link : links_) {
       const Swing s = swing(link, pose, X_WB, d_W);
       double& angle = pose[link.joint][0];
-      angle =
-          std::clamp(angle + bestTurn(s.level, s.rise, link.least - angle, link.most - angle), link.least, link.most);
+      angle = std::clamp(angle + bestTurn(s.level, s.rise, link.min - angle, link.max - angle), link.min, link.max);
       placeFrom(link.joint, pose, X_WB);
     }
     const double now = d_W.dot(spanIn(X_WB));
@@ -98,8 +97,8 @@ Pose SagittalChain::ascended(Pose pose, const Vector3d& d_W) const {
 Pose SagittalChain::farthest(const Vector3d& d_W) const {
   Pose up = home_, down = home_;
   for (const Link& link : links_) {
-    up[link.joint][0] = link.most;
-    down[link.joint][0] = link.least;
+    up[link.joint][0] = link.max;
+    down[link.joint][0] = link.min;
   }
   Pose best = ascended(home_, d_W);
   double farthest = d_W.dot(spanOf(best));
@@ -116,13 +115,13 @@ Pose SagittalChain::farthest(const Vector3d& d_W) const {
 std::vector<StoppingJoint> SagittalChain::holding(const Pose& pose, const Vector3d& d_W) const {
   constexpr double kAtEnd = 1e-9;         // rad
   constexpr double kWorthTelling = 0.03;  // of the worst one
-  const Placement X_WB = kinematics::place(specimen_, articulation_, pose);
+  const Placement X_WB = kinematics::forwardKinematics(specimen_, articulation_, pose);
   std::vector<StoppingJoint> held;
   for (const Link& link : links_) {
     const double rise = swing(link, pose, X_WB, d_W).rise;
     const double angle = pose[link.joint][0];
-    const bool atEnd = rise > 0 ? angle >= link.most - kAtEnd : angle <= link.least + kAtEnd;
-    const double share = std::abs(rise) * 0.5 * (link.most - link.least);
+    const bool atEnd = rise > 0 ? angle >= link.max - kAtEnd : angle <= link.min + kAtEnd;
+    const double share = std::abs(rise) * 0.5 * (link.max - link.min);
     if (atEnd && share > 1e-6) held.push_back({link.joint, Vector3d(rise > 0 ? 1 : -1, 0, 0), share});
   }
   std::stable_sort(held.begin(), held.end(), [](const auto& a, const auto& b) { return a.share > b.share; });

@@ -23,7 +23,7 @@ class SagittalChain {
   /// A joint and its supported dorsiflexions, rad.
   struct Link {
     kinematics::JointIndex joint;
-    double least = 0, most = 0;
+    double min = 0, max = 0;
     bool carriesBoth = false;            ///< both ends of the span lie beyond it
     std::optional<range::Stop> trouble;  ///< why no angle is supported; none when some are
   };

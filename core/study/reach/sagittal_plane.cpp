@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "core/kinematics/bend.h"
-#include "core/study/ground/feet.h"
+#include "core/study/ground/standing_feet.h"
 #include "core/study/reach/extremes.h"
 
 namespace zyga::study {

@@ -204,7 +204,7 @@ void SweptRegion::turnAbout(const PlanarJoint& joint, double radius, const Field
   distances_.resize(static_cast<std::size_t>(rings_) * static_cast<std::size_t>(spokes_));
   // What the joint brings to a spoke comes from the spokes that lie its angles back.
   const double perSpoke = 2 * pi / spokes_;
-  RingWindow window(-joint.most / perSpoke, -joint.least / perSpoke, spokes_);
+  RingWindow window(-joint.max / perSpoke, -joint.min / perSpoke, spokes_);
   std::vector<float> ring(static_cast<std::size_t>(spokes_)), least(ring.size());
   std::vector<Vector2d> spoke(ring.size());
   for (std::size_t j = 0; j < spoke.size(); ++j) {

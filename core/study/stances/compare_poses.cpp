@@ -22,7 +22,9 @@ void checkSameJoints(const anatomy::Specimen& a, const anatomy::Specimen& b) {
 }
 
 std::vector<ComparedReading> readBoth(const range::Scenario& first, const range::Scenario& second) {
-  const auto read = [](const range::Scenario& s) { return kinematics::readStand(s.specimen(), s.placement()); };
+  const auto read = [](const range::Scenario& s) {
+    return kinematics::readStand(s.specimen(), s.placement(), s.assumptions().horizontalBy);
+  };
   const auto snout = [](const range::Scenario& s) {
     return kinematics::snoutHeight(s.specimen(), s.placement()).value_or(std::numeric_limits<double>::quiet_NaN());
   };

@@ -70,7 +70,7 @@ struct Attempt {
   double shortfall() const { return feet.worstMiss() + std::abs(tail) + std::max(0.0, kAsideOfEdge - margin); }
   bool good() const { return feet.hold() && std::abs(tail) < kinematics::kOnGround && margin >= kAsideOfEdge; }
 
-  static constexpr double kAsideOfEdge = 0.05;  // m
+  static constexpr double kAsideOfEdge = 0.05;  // m; program default, no source
 };
 
 class Rearing {
@@ -81,7 +81,7 @@ class Rearing {
         articulation_(scenario_.articulation()),
         bend_(bend),
         standing_(standing),
-        X_WB_(kinematics::place(specimen_, articulation_, standing)),
+        X_WB_(kinematics::forwardKinematics(specimen_, articulation_, standing)),
         segments_(bodySegments(scenario)) {
     slope_ = kinematics::readStand(specimen_, X_WB_).trunkSlope;
     for (const FootRig& rig : kinematics::footRigs(specimen_)) {
@@ -97,7 +97,7 @@ class Rearing {
 
   /// The trunk at this slope (rad) over hips a little lower than standing, with all but the hind legs in place.
   Pose raised(double slope, double& tail) const {
-    constexpr double kLower = 0.06;  // of the hips' height: knees bend
+    constexpr double kLower = 0.06;  // of the hips' height: knees bend; program default, no source
     Pose pose = standing_;
     const Vector3d drop(0, 0, -kLower * hips_.z());
     const Isometry3d turn = Eigen::Translation3d(hips_ + drop) * Isometry3d(Eigen::AngleAxisd(slope_ - slope, left_)) *
@@ -139,7 +139,7 @@ class Rearing {
     const auto joint = specimen_.findJoint(id);
     if (!joint || !specimen_[*joint].typed) return;
     const anatomy::AngleLimits& limits = specimen_[*joint].typed->angles[0];
-    pose[*joint] = Vector3d(std::clamp(flexion, 0.9 * limits.least, 0.9 * limits.most), 0, 0);
+    pose[*joint] = Vector3d(std::clamp(flexion, 0.9 * limits.min, 0.9 * limits.max), 0, 0);
   }
 
   const range::Scenario scenario_;
@@ -177,14 +177,15 @@ double restTailOnGround(const range::Scenario& scenario, const SagittalBend& ben
   if (chain.empty()) return 0;
   const std::vector<TailPoint> points = tailPoints(specimen);
   for (const kinematics::JointIndex joint : chain) pose[joint].setZero();
-  Placement X_WB = kinematics::place(specimen, articulation, pose);
+  Placement X_WB = kinematics::forwardKinematics(specimen, articulation, pose);
   const std::vector<double> depth = tailDepths(specimen, points, X_WB);
   std::vector<anatomy::AngleLimits> ranges;
   // Well inside the ranges: spines and arches of a tail that bends as far as its facets go touch before they end.
+  // Program default, no source.
   constexpr double kShare = 0.75;
   for (const kinematics::JointIndex joint : chain) {
     const anatomy::AngleLimits whole = bend.range(joint);
-    ranges.push_back({kShare * whole.least, kShare * whole.most});
+    ranges.push_back({kShare * whole.min, kShare * whole.max});
   }
 
   const auto height = [&](kinematics::JointIndex joint) {
@@ -202,7 +203,7 @@ double restTailOnGround(const range::Scenario& scenario, const SagittalBend& ben
       const double h = height(chain[i]);
       const double down = h > 0 ? steepness * fall * std::sqrt(h / start) : h;
       const double missing = -std::asin(std::clamp(down, -0.3, 0.95)) - bend.slopeOf(X_WB, specimen[chain[i]].distal);
-      pose[chain[i]][0] = std::clamp(missing, ranges[i].least, ranges[i].most);
+      pose[chain[i]][0] = std::clamp(missing, ranges[i].min, ranges[i].max);
     }
     kinematics::placeInto(specimen, articulation, pose, X_WB);
     return lowestPoint(points, X_WB);

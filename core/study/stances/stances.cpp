@@ -9,7 +9,7 @@
 #include "core/kinematics/stand_readings.h"
 #include "core/kinematics/standing.h"
 #include "core/range/findings.h"
-#include "core/study/ground/feet.h"
+#include "core/study/ground/standing_feet.h"
 #include "core/study/reach/sagittal_bend.h"
 #include "core/study/stances/rearing.h"
 
@@ -68,7 +68,7 @@ struct Stage {
   const SagittalBend& bend;
   StanceAnswer& answer;
 
-  Placement placed() const { return kinematics::place(specimen, articulation, answer.pose); }
+  Placement placed() const { return kinematics::forwardKinematics(specimen, articulation, answer.pose); }
   double snoutHeight() const { return kinematics::snoutHeight(specimen, placed()).value_or(0); }
   void stay() {  // tells how the feet stand that no solver has moved
     answer.fits.clear();
@@ -123,7 +123,7 @@ void lowerHeadToGround(Stage& stage) {
 
 /// The front of the trunk comes down over forefeet that stand apart, by `angle` rad about the hips.
 kinematics::FeetAnswer bow(const Stage& stage, const Pose& from, double angle) {
-  const Placement X_WB = kinematics::place(stage.specimen, stage.articulation, from);
+  const Placement X_WB = kinematics::forwardKinematics(stage.specimen, stage.articulation, from);
   const Vector3d left_W = levelled(from.X_WRoot).linear().col(1);
   Vector3d hips = Vector3d::Zero();
   std::vector<LegTask> tasks;
@@ -142,7 +142,7 @@ kinematics::FeetAnswer bow(const Stage& stage, const Pose& from, double angle) {
 }
 
 void drink(Stage& stage) {
-  constexpr double kAtWater = 0.005;  // m
+  constexpr double kAtWater = 0.005;  // m; program default, no source
   stage.stay();
   lowerHeadToGround(stage);
   const Pose upright = stage.answer.pose;
@@ -168,6 +168,7 @@ void drink(Stage& stage) {
 /// and `reach`, the height of the joint the leg hangs on, in m.
 Isometry3d footInWalk(const kinematics::FootRig& rig, const Isometry3d& X_WStanding, const Isometry3d& X_WLevel,
                       int later, double stride, double reach) {
+  // Program defaults, no source.
   constexpr double kSwing = 0.25;          // share of the stride that a foot is in the air
   constexpr double kLift = 0.10;           // share of the leg's reach
   constexpr double kDroop = 35 * kDegree;  // of the hanging foot
@@ -206,7 +207,7 @@ kinematics::FeetAnswer setWalking(const Stage& stage, const std::vector<LegTask>
 /// One moment of the walk: the foot `swinging` is in the middle of its swing, the others were set down a quarter, a
 /// half and three quarters of a stride after one another.
 void walk(Stage& stage, Foot swinging) {
-  constexpr double kStride = 0.80;  // of the hip's height: an unhurried walk
+  constexpr double kStride = 0.80;  // of the hip's height: an unhurried walk; program default, no source
   Pose& pose = stage.answer.pose;
   const Placement X_WB = stage.placed();
   const auto reachOf = [&](const kinematics::FootRig& rig) {
@@ -285,7 +286,7 @@ StanceAnswer standAsPosed(const range::Scenario& present) {
   const std::vector<Foot> carrying =
       kinematics::carryingFeet(present.specimen(), present.articulation(), present.pose());
   answer.pose = kinematics::stand(present.specimen(), present.articulation(), present.pose(), carrying);
-  const Placement X_WB = kinematics::place(present.specimen(), present.articulation(), answer.pose);
+  const Placement X_WB = kinematics::forwardKinematics(present.specimen(), present.articulation(), answer.pose);
   for (const kinematics::FootPlace& at : kinematics::footPlaces(present.specimen(), X_WB)) {
     const bool carries = std::find(carrying.begin(), carrying.end(), at.foot) != carrying.end();
     answer.fits.push_back({at.foot, carries ? at.height : 0, at.tilt, 0, {}});

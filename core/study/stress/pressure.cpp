@@ -28,13 +28,15 @@ double brainHeight(const anatomy::Specimen& specimen, const kinematics::Articula
                    const kinematics::Pose& pose) {
   const auto skull = specimen.findBone("skull");
   if (!skull) throw reason::Failure(reason::Reason(kNoSkull));
-  const auto X_WB = kinematics::place(specimen, articulation, pose);
+  const auto X_WB = kinematics::forwardKinematics(specimen, articulation, pose);
   return (X_WB[skull->value] * specimen[*skull].landmark("foramenMagnum")).z();
 }
 
 }  // namespace
 
 double columnPressure(double height, double bloodDensity) { return height * 1000 * bloodDensity / kMercuryDensity; }
+
+double heartPressure(double columnPressure) { return std::max(0.0, columnPressure) + kPerfusionPressure; }
 
 Vector3d heartAt(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB, const HeartPlace& place) {
   const int dorsal = std::min(kDorsalOfTheHeart, specimen.counts.dorsal);
@@ -61,6 +63,7 @@ Pressure pressure(const range::Scenario& scenario, const HeartPlace& heart) {
     row.pressure = columnPressure(row.column);
     row.low = columnPressure(row.column, row.column > 0 ? kThinBlood : kThickBlood);
     row.high = columnPressure(row.column, row.column > 0 ? kThickBlood : kThinBlood);
+    row.atHeart = heartPressure(row.pressure);
   }
   return made;
 }

@@ -14,8 +14,15 @@ inline constexpr reason::Id kNoDorsals{"study.no-dorsals", 0};  ///< to place a 
 inline constexpr double kBloodDensity = 1.055;                    ///< kg/l
 inline constexpr double kThinBlood = 1.050, kThickBlood = 1.060;  ///< kg/l, as published values scatter
 inline constexpr double kMercuryDensity = 13.6;                   ///< kg/l
+/// What the head's own vessels need on top of the column, mmHg: a cerebral perfusion pressure "on the order of 100 mm
+/// Hg" in giraffes (Aalkjær & Wang 2021, Annu. Rev. Physiol. 83:1, abstract read). A sauropod's is not known.
+inline constexpr double kPerfusionPressure = 100;
 /// mmHg of a column `height` m high; below zero where the head is under the heart. 2 m at 1.055 give 155.1 mmHg.
 double columnPressure(double height, double bloodDensity = kBloodDensity);
+
+/// Of the blood where it leaves the heart, mmHg, in the view that the heart lifts the column: column and perfusion of
+/// the head. A head under the heart asks for no less than its perfusion.
+double heartPressure(double columnPressure);
 
 /// A heart has left no bone: where it is taken to lie is an assumption.
 struct HeartPlace {
@@ -38,6 +45,7 @@ struct Pressure {
     double column = 0;         ///< m, from the heart up to there
     double pressure = 0;       ///< mmHg
     double low = 0, high = 0;  ///< mmHg, for thin and thick blood
+    double atHeart = 0;        ///< mmHg, heartPressure of `pressure`
   };
   std::array<Row, kNeckCarriages.size()> rows;
   Elevation elevation;  ///< what the rows stand on

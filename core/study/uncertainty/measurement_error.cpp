@@ -10,6 +10,7 @@ using anatomy::Cell;
 using anatomy::CellOrigin;
 using anatomy::Measure;
 
+// Program defaults, no source.
 constexpr double kFarthest = 3;  // deviations
 constexpr double kLeastShare = 0.2;
 

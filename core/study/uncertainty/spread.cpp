@@ -21,12 +21,12 @@ using kinematics::Pose;
 /// Streams of the assumptions; measurement_error.h keeps clear of them.
 enum Stream : std::uint64_t { kOverlapStream = 1, kCartilageStream = 2 };
 
-double drawn(const Between& between, double uniform) { return std::lerp(between.least, between.most, uniform); }
+double drawn(const Between& between, double uniform) { return std::lerp(between.min, between.max, uniform); }
 
 range::Assumptions assumptionsOf(const range::Assumptions& own, const SpreadOptions& options, const Draw& draw) {
   if (!options.varyAssumptions) return own;
   range::Assumptions other = own;
-  other.leastOverlap = drawn(options.overlap, draw.uniform(kOverlapStream));
+  other.minOverlap = drawn(options.overlap, draw.uniform(kOverlapStream));
   other.neck = other.trunk = other.tail = {range::Cartilage::In::PercentOfCentrum,
                                            drawn(options.cartilagePercent, draw.uniform(kCartilageStream))};
   return other;

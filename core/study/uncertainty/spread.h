@@ -34,8 +34,8 @@ bool isAngle(SpreadOf what);
 
 /// Evenly between two values.
 struct Between {
-  double least = 0;
-  double most = 0;
+  double min = 0;
+  double max = 0;
   bool operator==(const Between&) const = default;
 };
 
@@ -44,7 +44,7 @@ struct SpreadOptions {
   std::uint64_t seed = 1;
   CellErrors errors;
   /// Assumptions that vary, evenly between the two values; equal values are not varied. Minimum overlap: a share, from
-  /// the 25 % that one group of living animals keeps to the published 50 % (Kambic et al. 2017; Cobley et al. 2013).
+  /// half of the published rule (program default, no source) to the rule itself (Stevens & Parrish 1999).
   /// Cartilage: % of the centrum's length in neck, trunk and tail alike, from none to a turkey's (Taylor & Wedel 2013).
   /// Thicker cartilage raises the whole neck: of all that varies it changes heights most.
   Between overlap{0.25, 0.5};

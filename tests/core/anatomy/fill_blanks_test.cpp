@@ -92,6 +92,26 @@ TEST(FillBlanks, RegionTotalIsMet) {
   EXPECT_EQ(cell(table, "D2", Measure::Length).rule.fittedTo, Region::Dorsal);
 }
 
+TEST(FillBlanks, ABoneWithoutFacetsSaysNothingOfItsNeighbours) {
+  const std::string others = "C5,,60,,170\nC9,,70,,190\n";
+  const std::string head = "bone,length (mm),facet length (mm),facet width (mm),facet height (mm)\n";
+  const MeasurementTable without = filled(head + others), with = filled(head + others + "C7,,0,,\nCa3,,,,0\n");
+  for (const Measure measure :
+       {Measure::FacetLength, Measure::FacetWidth, Measure::FacetHeight, Measure::FacetSpread}) {
+    for (const char* id : {"C4", "C6", "C8", "C10", "Ca2", "Ca4", "Ca5"}) {
+      EXPECT_DOUBLE_EQ(cell(with, id, measure).value, cell(without, id, measure).value) << id << toText(measure);
+    }
+  }
+  EXPECT_EQ(cell(with, "C7", Measure::FacetLength).value, 0);
+  EXPECT_EQ(cell(with, "Ca3", Measure::FacetLength).value, 0) << "a facet 0 high is none";
+  EXPECT_EQ(cell(with, "Ca3", Measure::FacetLength).rule.by, FillBy::NoFacet);
+  const Specimen s = buildSpecimen(with);
+  EXPECT_FALSE(s[*s.findJoint("C6-C7")].hasFacets());
+  EXPECT_FALSE(s[*s.findJoint("Ca2-Ca3")].hasFacets());
+  EXPECT_TRUE(s[*s.findJoint("C7-C8")].hasFacets());
+  EXPECT_TRUE(s[*s.findJoint("Ca3-Ca4")].hasFacets());
+}
+
 TEST(FillBlanks, IsDoneOnce) {
   const MeasurementTable once = filled("bone,length (mm)\nfemur.L,1700\nC7,500\n");
   EXPECT_EQ(fillBlanks(once), once);
@@ -110,6 +130,7 @@ TEST(FillRules, ComeBackAsFilesWriteThem) {
       {{FillBy::PlanAngle}, "plan-angle"},
       {{FillBy::SameLimb}, "same-limb"},
       {{FillBy::OtherLimb}, "other-limb"},
+      {{FillBy::NoFacet}, "no-facet"},
       {{FillBy::Between, c4, c7, 0, Region::Cervical}, "between C4 C7, fitted-to neck"},
       {{FillBy::PlanSize, {}, {}, 0, Region::Caudal}, "plan-size, fitted-to tail"},
       {{}, ""}};

@@ -13,7 +13,7 @@ using testing::HasSubstr;
 
 TEST(LandmarkTable, ReadsUnitsFromTheHeader) {
   const auto reading = readLandmarkTable(
-      "# picked on the bench\n"
+      "# picked in the landmark editor\n"
       "bone,landmark,x (mm),y (cm),z (m),remark\n"
       "C5,cranialRim,10,-2.5,0.3,first\n"
       "femur.L,proximal,1,2,3,\n",

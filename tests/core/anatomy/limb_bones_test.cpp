@@ -106,11 +106,11 @@ TEST(LimbBones, EveryMovingJointHasTypedLimitsThatHoldZeroAndSayWhose) {
       ASSERT_TRUE(joint.typed) << joint.id;
       EXPECT_EQ(joint.typed->source, kProgramDefault) << joint.id;
       for (const AngleLimits& limits : joint.typed->angles) {
-        EXPECT_LE(limits.least, 0) << joint.id;
-        EXPECT_GE(limits.most, 0) << joint.id;
-        EXPECT_LT(std::abs(limits.least) + std::abs(limits.most), 3.15) << joint.id << ": rad, not degrees";
+        EXPECT_LE(limits.min, 0) << joint.id;
+        EXPECT_GE(limits.max, 0) << joint.id;
+        EXPECT_LT(std::abs(limits.min) + std::abs(limits.max), 3.15) << joint.id << ": rad, not degrees";
       }
-      EXPECT_GT(joint.typed->angles[0].most - joint.typed->angles[0].least, 0) << joint.id;
+      EXPECT_GT(joint.typed->angles[0].max - joint.typed->angles[0].min, 0) << joint.id;
     }
     // Head and jaw; a side: blade, shoulder, elbow, wrist, 6 fingers, hip, knee, ankle, 12 toe bones.
     EXPECT_EQ(moving, 2 + 2 * (4 + 6 + 3 + 12));
@@ -124,8 +124,8 @@ TEST(LimbBones, StandingAnglesAreInsideTheLimits) {
   for (const auto& [id, turn] : angles) {
     const Joint& joint = specimen[*specimen.findJoint(id)];
     for (int k = 0; k < 3; ++k) {
-      EXPECT_GE(turn[k], joint.typed->angles[k].least) << id;
-      EXPECT_LE(turn[k], joint.typed->angles[k].most) << id;
+      EXPECT_GE(turn[k], joint.typed->angles[k].min) << id;
+      EXPECT_LE(turn[k], joint.typed->angles[k].max) << id;
     }
   }
 }
@@ -234,7 +234,7 @@ TEST(LimbBones, JawOpensDownwards) {
   const Specimen& specimen = animal(BodyPlan::HighBrowser);
   const Joint& jaw = specimen[*specimen.findJoint("jaw")];
   const Eigen::Vector3d chin = specimen[jaw.distal].landmark("chin");
-  const double widest = jaw.typed->angles[0].least;
+  const double widest = jaw.typed->angles[0].min;
   EXPECT_LT(widest, -0.3);
   EXPECT_LT((Eigen::AngleAxisd(widest, jaw.axes[0]) * chin).z(), chin.z());
 }

@@ -83,7 +83,7 @@ TEST(MarkPlan, WhatIsNeededSufficesToLayAVertebraAndToJudgeIt) {
     const Specimen mixed = withScans(sculpted(), std::span(&scan, 1));
     for (std::size_t j = 0; j < mixed.joints.size(); ++j)
       if (mixed[mixed.joints[j].distal].id == id || mixed[mixed.joints[j].proximal].id == id) {
-        EXPECT_THAT(lacking(mixed, {j}, std::span(&scan, 1)), testing::IsEmpty()) << id;
+        EXPECT_THAT(missingInputs(mixed, {j}, std::span(&scan, 1)), testing::IsEmpty()) << id;
       }
   }
 }

@@ -106,6 +106,34 @@ TEST(MeasurementTable, ImpossibleRatiosAreFaults) {
   EXPECT_THAT(only("bone,length (mm)\nrib.D12.L,900\n"), HasSubstr("table.no-such-bone(rib.D12.L)"));
 }
 
+TEST(MeasurementTable, AFacetThatNothingCouldLieOnIsAFault) {
+  EXPECT_EQ(only("bone,facet length (mm),facet width (mm)\nC5,60,40\nC6,60,0\n"),
+            "t.csv:3, column 3: table.facet-without-width(C6); table.write-facet-width");
+  EXPECT_THAT(only("bone,facet width (mm)\nC6,0\n"), HasSubstr("t.csv:2, column 2: table.facet-without-width(C6)"));
+  EXPECT_THAT(only("bone,facet length (mm),facet height (mm)\nC6,60,0\n"),
+              HasSubstr("t.csv:2, column 3: table.facet-without-height(C6)"));
+  // A rod has no facets, and may say so in any of its cells.
+  EXPECT_TRUE(read("bone,facet length (mm),facet width (mm),facet height (mm)\nCa40,0,0,0\n").messages.empty());
+  EXPECT_TRUE(read("bone,facet height (mm)\nCa40,0\n").messages.empty());
+}
+
+TEST(MeasurementTable, ACountThatStretchesARegionIsToldWithWhatWouldHelp) {
+  EXPECT_EQ(only("# cervicals: 19\nbone,length (mm)\nfemur.L,1500\n"),
+            "t.csv:1: table.count-stretches(19, vertebrae.cervical, 13, 1.461538); table.measure-region");
+  EXPECT_THAT(only("bone,length (mm)\nC3,240\nC17,400\n"), HasSubstr("t.csv:3: table.count-stretches(17,"));
+  EXPECT_THAT(only("# caudals: 30\nbone,length (mm)\nfemur.L,1500\n"),
+              HasSubstr("table.count-stretches(30, vertebrae.caudal, 52"));
+  for (const char* silent :
+       {"# cervicals: 19\nbone,length (mm)\nneck,9000\n",                          // the total says how long
+        "# cervicals: 15\n# plan: low browser\nbone,length (mm)\nfemur.L,1500\n",  // the plan's own
+        "# dorsals: 12\nbone,length (mm)\nfemur.L,1500\n",                         // less than a tenth
+        "# sacrals: 4\nbone,length (mm)\nS1,230\nS2,235\n"}) {                     // half of them measured
+    const auto reading = read(silent);
+    EXPECT_TRUE(reading.messages.empty()) << silent << debugText(reading.messages.front());
+  }
+  EXPECT_TRUE(read("# cervicals: 19\nbone,length (mm)\nfemur.L,1500\n").usable()) << "a warning, not a refusal";
+}
+
 TEST(MeasurementTable, WritesWhatItReads) {
   const auto first = read(
       "# specimen: Y\n# plan: low browser\n# dorsals: 12\nbone,length (mm),wedge (deg),evidence,source\n"

@@ -144,18 +144,18 @@ TEST(Scan, ScaledItGrowsAboutTheBonesOrigin) {
 
 TEST(Scan, TheChecklistSaysWhatAJointLacks) {
   const auto joint = *sculpted().findJoint("C6-C7");
-  EXPECT_THAT(lacking(sculpted(), joint, {}), IsEmpty());
+  EXPECT_THAT(missingInputs(sculpted(), joint, {}), IsEmpty());
   Scan c6 = scanOf(bone(sculpted(), "C6"), somewhere());
   ASSERT_TRUE(placeByLandmarks(c6, bone(sculpted(), "C6")));
-  EXPECT_THAT(lacking(sculpted(), joint, std::span(&c6, 1)), IsEmpty());
+  EXPECT_THAT(missingInputs(sculpted(), joint, std::span(&c6, 1)), IsEmpty());
   c6.landmarks.erase("caudal");
   std::erase_if(c6.facets, [](const ScanFacet& f) { return f.facet.role == FacetRole::PostzygLeft; });
   c6.placed = false;
-  EXPECT_THAT(lacking(sculpted(), joint, std::span(&c6, 1)),
+  EXPECT_THAT(missingInputs(sculpted(), joint, std::span(&c6, 1)),
               ElementsAre(reason::Reason(scan::kLacksPlace, {reason::text("C6")}),
                           reason::Reason(scan::kLacksCaudalCentre, {reason::text("C6")}),
                           reason::Reason(scan::kLacksFacet, {reason::text("C6"), termOf(FacetRole::PostzygLeft)})));
-  EXPECT_THAT(lacking(sculpted(), *sculpted().findJoint("hip.L"), std::span(&c6, 1)), IsEmpty());
+  EXPECT_THAT(missingInputs(sculpted(), *sculpted().findJoint("hip.L"), std::span(&c6, 1)), IsEmpty());
 }
 
 TEST(Scan, ABoneThatIsNotThereIsRefused) {

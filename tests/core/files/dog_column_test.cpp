@@ -145,7 +145,7 @@ TEST_F(DogColumnTest, ArticulatedByItsFacetsItComesNearThePoseItWasModelledIn) {
     const auto& cranial = neck.scans[i].scan;
     const auto& caudal = neck.scans[i + 1].scan;
     const auto joint = mixed.findJoint(toId(cranial.bone) + "-" + toId(caudal.bone)).value();
-    EXPECT_TRUE(anatomy::lacking(mixed, joint, recordsOf(neck.scans)).empty());
+    EXPECT_TRUE(anatomy::missingInputs(mixed, joint, recordsOf(neck.scans)).empty());
     EXPECT_TRUE(articulation[joint].solved) << mixed[joint].id;
     // Proximal is the caudal one, nearer to the sacrum.
     const Eigen::Matrix3d modelled = caudal.X_BoneScan.linear() * cranial.X_BoneScan.linear().transpose();

@@ -37,15 +37,17 @@ inline kinematics::Pose randomPose(const anatomy::Specimen& specimen, unsigned s
 /// No field at its default.
 inline range::Assumptions oddAssumptions() {
   range::Assumptions assumptions;
-  assumptions.leastOverlap = 0.333;
+  assumptions.minOverlap = 0.333;
   assumptions.overlapBy = range::OverlapBy::Area;
   assumptions.neck = {range::Cartilage::In::PercentOfCentrum, 4.56};
   assumptions.trunk = {range::Cartilage::In::Millimetres, 12.3};
   assumptions.tail = {range::Cartilage::In::PercentOfCentrum, 18};
+  assumptions.settling = 0.35;
   assumptions.facetContactTolerated = 0.07;
   assumptions.facetGapTolerated = 0.31;
   assumptions.contactTolerated = 0.0025;
   assumptions.neutralBy = range::NeutralBy::FacetsAndCentra;
+  assumptions.horizontalBy = anatomy::HorizontalBy::CentrumFaces;
   assumptions.nearMargin = 0.2;
   return assumptions;
 }

@@ -63,12 +63,15 @@ TEST(Project, WritesTheSameBytesAgain) {
 
 // Breaks the build when an assumption is added, so that the file and oddAssumptions() are not forgotten.
 TEST(Project, KnowsEveryAssumption) {
-  auto [least, by, neutral, neck, trunk, tail, press, gap, contact, near] = example::oddAssumptions();
+  auto [least, by, neutral, horizontal, neck, trunk, tail, settling, press, gap, contact, near] =
+      example::oddAssumptions();
   const range::Assumptions usual;
-  EXPECT_NE(least, usual.leastOverlap);
+  EXPECT_NE(least, usual.minOverlap);
   EXPECT_NE(by, usual.overlapBy);
   EXPECT_FALSE(neck == usual.neck || trunk == usual.trunk || tail == usual.tail);
   EXPECT_NE(neutral, usual.neutralBy);
+  EXPECT_NE(horizontal, usual.horizontalBy);
+  EXPECT_NE(settling, usual.settling);
   EXPECT_NE(press, usual.facetContactTolerated);
   EXPECT_NE(contact, usual.contactTolerated);
   EXPECT_NE(gap, usual.facetGapTolerated);

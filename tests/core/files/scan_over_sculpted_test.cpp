@@ -49,7 +49,8 @@ void writeStl(const solid::TriangleMesh& mesh, const Eigen::Isometry3d& X, const
   std::ofstream(path, std::ios::binary) << bytes;
 }
 
-/// Marks what a person marks on the bench: two brushed ends of the centrum, four facets, canal and rims by clicks.
+/// Marks what a person marks in the landmark editor: two brushed ends of the centrum, four facets, canal and rims by
+/// clicks.
 void mark(ProjectScan& kept, const anatomy::Bone& bone) {
   const Eigen::Isometry3d X_SB = anyhow();
   const auto& mesh = *kept.mesh;
@@ -103,7 +104,7 @@ TEST(ScanOverSculpted, GivesTheSameLimits) {
   const auto before = range::articulate(sculpted, assumptions), after = range::articulate(mixed, assumptions);
   for (const char* id : {"C6-C7", "C7-C8"}) {
     const auto joint = *sculpted.findJoint(id);
-    EXPECT_TRUE(anatomy::lacking(mixed, joint, recordsOf(scans)).empty());
+    EXPECT_TRUE(anatomy::missingInputs(mixed, joint, recordsOf(scans)).empty());
     const auto a = range::limits(sculpted, before, assumptions, joint, Vector3d::Zero());
     const auto b = range::limits(mixed, after, assumptions, joint, Vector3d::Zero());
     for (const auto direction : range::kDirections)

@@ -105,7 +105,7 @@ TEST_F(ScanSampleTest, MarkedItsJointsMoveAsThoseOfTheBonesItWasMadeFrom) {
   const auto before = range::articulate(sculpted_, assumptions), after = range::articulate(mixed, assumptions);
   for (const char* id : {"C5-C6", "C6-C7", "C7-C8"}) {
     const auto joint = *mixed.findJoint(id);
-    EXPECT_TRUE(anatomy::lacking(mixed, joint, recordsOf(scans)).empty()) << id;
+    EXPECT_TRUE(anatomy::missingInputs(mixed, joint, recordsOf(scans)).empty()) << id;
     const auto a = range::limits(sculpted_, before, assumptions, joint, Eigen::Vector3d::Zero());
     const auto b = range::limits(mixed, after, assumptions, joint, Eigen::Vector3d::Zero());
     for (const auto direction : range::kDirections)

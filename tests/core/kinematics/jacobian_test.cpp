@@ -36,9 +36,12 @@ TEST(Jacobian, AgreesWithCentralDifferences) {
     const BoneIndex bone{1 + chance.below(tree.specimen.bones.size() - 1)};
     const auto free = movingTo(tree.specimen, bone);
     const Vector3d p_BPoint = chance.point();
-    const auto boneAt = [&](const Pose& pose) { return place(tree.specimen, tree.articulation, pose)[bone.value]; };
-    const Jacobian J = jacobian(tree.specimen, tree.articulation, tree.pose,
-                                place(tree.specimen, tree.articulation, tree.pose), free, boneAt(tree.pose) * p_BPoint);
+    const auto boneAt = [&](const Pose& pose) {
+      return forwardKinematics(tree.specimen, tree.articulation, pose)[bone.value];
+    };
+    const Jacobian J =
+        jacobian(tree.specimen, tree.articulation, tree.pose,
+                 forwardKinematics(tree.specimen, tree.articulation, tree.pose), free, boneAt(tree.pose) * p_BPoint);
     ASSERT_EQ(J.point.cols(), static_cast<Eigen::Index>(free.size()));
     constexpr double h = 1e-6;
     for (std::size_t c = 0; c < free.size(); ++c) {
@@ -68,7 +71,7 @@ void expectKdls(const anatomy::Specimen& specimen, const Articulation& articulat
   ASSERT_EQ(KDL::ChainJntToJacSolver(chain).JntToJac(q, expected), 0);
 
   // KDL speaks in the root's frame.
-  const Placement X_WB = place(specimen, articulation, pose);
+  const Placement X_WB = forwardKinematics(specimen, articulation, pose);
   const Eigen::Matrix3d R_RootW = pose.X_WRoot.linear().transpose();
   const Jacobian J = jacobian(specimen, articulation, pose, X_WB, free, X_WB[bone.value] * p_BPoint);
   if (free.empty()) return;

@@ -34,9 +34,9 @@ struct Moved {
 TEST(KeepInSpace, everyBoneKeepsItsOrientation) {
   const Moved m;
   const Pose kept = keepInSpace(m.specimen, m.before, m.after, m.pose);
-  const Placement X = place(m.specimen, m.before, m.pose);
-  const Placement Y = place(m.specimen, m.after, kept);
-  const Placement turned = place(m.specimen, m.after, m.pose);
+  const Placement X = forwardKinematics(m.specimen, m.before, m.pose);
+  const Placement Y = forwardKinematics(m.specimen, m.after, kept);
+  const Placement turned = forwardKinematics(m.specimen, m.after, m.pose);
   double most = 0;
   for (std::size_t i = 0; i < X.size(); ++i) {
     EXPECT_TRUE(Y[i].linear().isApprox(X[i].linear(), 1e-9)) << m.specimen.bones[i].id;

@@ -29,15 +29,15 @@ void expectInsideTypedRanges(const anatomy::Specimen& s, const Pose& pose) {
     for (const JointIndex j : rig.joints) {
       if (!s[j].typed) continue;
       for (int k = 0; k < 3; ++k) {
-        EXPECT_GE(pose[j][k], s[j].typed->angles[k].least - 1e-12) << s[j].id << " motion " << k;
-        EXPECT_LE(pose[j][k], s[j].typed->angles[k].most + 1e-12) << s[j].id << " motion " << k;
+        EXPECT_GE(pose[j][k], s[j].typed->angles[k].min - 1e-12) << s[j].id << " motion " << k;
+        EXPECT_LE(pose[j][k], s[j].typed->angles[k].max + 1e-12) << s[j].id << " motion " << k;
       }
     }
   }
 }
 
 double soleTravel(const anatomy::Specimen& s, const Articulation& rest, const Pose& a, const Pose& b) {
-  const Placement A = place(s, rest, a), B = place(s, rest, b);
+  const Placement A = forwardKinematics(s, rest, a), B = forwardKinematics(s, rest, b);
   double most = 0;
   for (const SolePoint& sole : solePoints(s))
     most = std::max(most, (A[sole.bone.value] * sole.p_BSole - B[sole.bone.value] * sole.p_BSole).norm());
@@ -84,7 +84,7 @@ TEST(LimbReach, WhereTheLegsEndTheFeetComeOffAndATrunkThatWaitsStops) {
 TEST(LimbReach, TheJointThatStopsAFootIsNamed) {
   const StandingAnimal a;
   const FootRig rig = footRig(a.s, Foot::LeftHind);
-  const Placement X_WB = place(a.s, a.rest, a.pose);
+  const Placement X_WB = forwardKinematics(a.s, a.rest, a.pose);
   Isometry3d X = X_WB[rig.bone.value];
   // Stretched out behind, farther than the hip turns back but no farther from it than the leg is long.
   X.translation() += Vector3d(-2.5, 0, 2.2);
@@ -92,14 +92,14 @@ TEST(LimbReach, TheJointThatStopsAFootIsNamed) {
   const LegFit& fit = answer.fits.front();
   EXPECT_FALSE(fit.holds());
   EXPECT_EQ(std::count(fit.stopping.begin(), fit.stopping.end(), a.joint("hip.L")), 1);
-  EXPECT_NEAR(answer.pose[a.joint("hip.L")][0], a.s[a.joint("hip.L")].typed->angles[0].least, 1e-12);
+  EXPECT_NEAR(answer.pose[a.joint("hip.L")][0], a.s[a.joint("hip.L")].typed->angles[0].min, 1e-12);
 }
 
 TEST(LimbReach, WhatTheRightLegDoesTheLeftDoesMirrored) {
   const StandingAnimal a;
   for (const bool fore : {true, false}) {
     const Foot left = fore ? Foot::LeftFore : Foot::LeftHind, right = fore ? Foot::RightFore : Foot::RightHind;
-    const Placement X_WB = place(a.s, a.rest, a.pose);
+    const Placement X_WB = forwardKinematics(a.s, a.rest, a.pose);
     const auto shifted = [&](Foot foot, const Vector3d& way) {
       Isometry3d X = X_WB[footRig(a.s, foot).bone.value];
       X.translation() += way;
@@ -128,10 +128,10 @@ TEST(LimbReach, AnyPoseInsideTheRangesIsFoundAgain) {
         if (!a.s[j].typed) continue;
         for (int k = 0; k < 3; ++k) {
           const anatomy::AngleLimits& limits = a.s[j].typed->angles[k];
-          drawn[j][k] = limits.least + share(random) * (limits.most - limits.least);
+          drawn[j][k] = limits.min + share(random) * (limits.max - limits.min);
         }
       }
-      const Isometry3d X_WFoot = place(a.s, a.rest, drawn)[rig.bone.value];
+      const Isometry3d X_WFoot = forwardKinematics(a.s, a.rest, drawn)[rig.bone.value];
       const FeetAnswer answer = setFeet(a.s, a.rest, a.pose, {{rig.foot, X_WFoot}});
       ++all;
       found += answer.hold() && answer.fits.front().tilt < 0.5 * kDegree;
@@ -148,12 +148,12 @@ TEST(LimbReach, ALiftedFootComesDownFlatAndTheOthersStay) {
   for (const Foot foot : kFeet) {
     const FeetAnswer lifted = liftFoot(a.s, a.rest, a.pose, foot, 0.3, 30 * kDegree);
     EXPECT_TRUE(lifted.hold()) << toText(foot);
-    const std::vector<Foot> planted = plantedFeet(a.s, place(a.s, a.rest, lifted.pose));
+    const std::vector<Foot> planted = plantedFeet(a.s, forwardKinematics(a.s, a.rest, lifted.pose));
     EXPECT_EQ(planted.size(), 3u) << toText(foot);
     EXPECT_EQ(std::count(planted.begin(), planted.end(), foot), 0) << toText(foot);
     const FeetAnswer down = plantFeet(a.s, a.rest, lifted.pose, {foot});
     EXPECT_TRUE(down.hold()) << toText(foot);
-    for (const FootPlace& place_ : footPlaces(a.s, place(a.s, a.rest, down.pose))) {
+    for (const FootPlace& place_ : footPlaces(a.s, forwardKinematics(a.s, a.rest, down.pose))) {
       EXPECT_NEAR(place_.height, 0, 1e-4) << toText(place_.foot);
       EXPECT_LT(place_.tilt, 0.2 * kDegree) << toText(place_.foot);
     }
@@ -163,7 +163,7 @@ TEST(LimbReach, ALiftedFootComesDownFlatAndTheOthersStay) {
 TEST(LimbReach, AnswersBelongToTheTaskNotToTheWay) {
   const StandingAnimal a;
   const FootRig rig = footRig(a.s, Foot::RightFore);
-  Isometry3d X = place(a.s, a.rest, a.pose)[rig.bone.value];
+  Isometry3d X = forwardKinematics(a.s, a.rest, a.pose)[rig.bone.value];
   X.translation() += Vector3d(0.2, 0, 0.1);
   const FeetAnswer once = setFeet(a.s, a.rest, a.pose, {{rig.foot, X}});
   const FeetAnswer again = setFeet(a.s, a.rest, once.pose, {{rig.foot, X}});

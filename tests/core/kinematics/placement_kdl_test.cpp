@@ -18,7 +18,7 @@ using test::RandomTree;
 
 void expectSameFrames(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose,
                       double tolerance) {
-  const Placement X_WB = place(specimen, articulation, pose);
+  const Placement X_WB = forwardKinematics(specimen, articulation, pose);
   const test::KdlTree kdl(specimen, articulation);
   KDL::TreeFkSolverPos_recursive solver(kdl.tree);
   const KDL::JntArray q = kdl.positions(pose);

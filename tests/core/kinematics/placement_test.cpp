@@ -22,7 +22,7 @@ const Specimen& animal() {
 }
 
 Eigen::Isometry3d placed(const Pose& pose, std::string_view bone) {
-  return place(animal(), restArticulation(animal()), pose)[animal().findBone(bone)->value];
+  return forwardKinematics(animal(), restArticulation(animal()), pose)[animal().findBone(bone)->value];
 }
 
 /// The animal with one joint turned, against the animal at rest: how the distal bone's axes moved.
@@ -71,7 +71,7 @@ TEST(Placement, AnglesInvertRotations) {
 TEST(Placement, CentresOfAJointMeetAtEveryAngle) {
   const anatomy::Joint& joint = animal()[*animal().findJoint("C6-C7")];
   for (const double a : {-0.3, 0.0, 0.2}) {
-    const Eigen::Isometry3d X = placeDistal(joint, {.rotation = joint.restRotation}, {a, 0.1, -0.2});
+    const Eigen::Isometry3d X = jointTransform(joint, {.rotation = joint.restRotation}, {a, 0.1, -0.2});
     EXPECT_TRUE((X * joint.centreDistal).isApprox(joint.centreProximal, 1e-12));
   }
 }
@@ -79,7 +79,7 @@ TEST(Placement, CentresOfAJointMeetAtEveryAngle) {
 TEST(Placement, CartilageHoldsTheCentresApartAlongTheLongAxis) {
   for (const char* id : {"C6-C7", "Ca9-Ca10"}) {
     const anatomy::Joint& joint = animal()[*animal().findJoint(id)];
-    const Eigen::Isometry3d X = placeDistal(joint, {.rotation = joint.restRotation, .cartilage = 0.02}, {0, 0, 0});
+    const Eigen::Isometry3d X = jointTransform(joint, {.rotation = joint.restRotation, .cartilage = 0.02}, {0, 0, 0});
     const Vector3d apart = X * joint.centreDistal - joint.centreProximal;
     EXPECT_NEAR(apart.norm(), 0.02, 1e-3) << id;
     EXPECT_GT(apart.dot(joint.longAxisProximal), 0.0199) << id << ": away from the proximal bone";
@@ -98,8 +98,8 @@ TEST(Placement, MirroredPoseGivesMirroredBones) {
     twin.angles[j] = pose.angles[j].cwiseProduct(Vector3d(1, -1, -1));
   }
   const auto rest = restArticulation(animal());
-  const Placement a = place(animal(), rest, pose);
-  const Placement b = place(animal(), rest, twin);
+  const Placement a = forwardKinematics(animal(), rest, pose);
+  const Placement b = forwardKinematics(animal(), rest, twin);
   const Vector3d flip(1, -1, 1);
   for (std::size_t i = 0; i < animal().bones.size(); ++i) {
     if (animal().bones[i].name.side != anatomy::Side::Midline) continue;
@@ -114,7 +114,7 @@ TEST(Placement, SacralWedgeTurnsTheTrunkAgainstTheTail) {
   anatomy::MeasurementTable table = anatomy::fillBlanks(anatomy::MeasurementTable{});
   const auto slopeBetween = [](const anatomy::MeasurementTable& t) {
     const Specimen s = anatomy::buildSpecimen(t);
-    const Placement X = place(s, restArticulation(s), Pose::neutral(s));
+    const Placement X = forwardKinematics(s, restArticulation(s), Pose::neutral(s));
     const Eigen::Matrix3d R = X[s.findBone("Ca5")->value].linear().transpose() * X[s.findBone("C5")->value].linear();
     return std::atan2(R(2, 0), R(0, 0));
   };

@@ -16,7 +16,7 @@ using Eigen::VectorXd;
 HalfSpace row(std::initializer_list<std::pair<int, double>> entries, double most) {
   HalfSpace halfSpace;
   for (const auto& [at, value] : entries) halfSpace.add(at, value);
-  halfSpace.most = most;
+  halfSpace.max = most;
   return halfSpace;
 }
 
@@ -65,8 +65,8 @@ TEST(QuadraticProgram, RandomProgramsMeetTheConditionsOfAMinimum) {
     ASSERT_TRUE(QuadraticProgram(H.inverse()).solve(g, halfSpaces, x));
     std::vector<VectorXd> touching;
     for (const HalfSpace& h : halfSpaces) {
-      EXPECT_LT(h(x) - h.most, 1e-9);
-      if (h(x) < h.most - 1e-8) continue;
+      EXPECT_LT(h(x) - h.max, 1e-9);
+      if (h(x) < h.max - 1e-8) continue;
       VectorXd dense = VectorXd::Zero(n);
       for (int k = 0; k < h.count; ++k)
         dense[h.at[static_cast<std::size_t>(k)]] += h.normal[static_cast<std::size_t>(k)];

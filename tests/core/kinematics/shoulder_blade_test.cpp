@@ -15,7 +15,7 @@ using anatomy::Side;
 constexpr double kDegree = std::numbers::pi / 180;
 
 BladePlace placeOf(const StandingAnimal& a, const Pose& pose, Side side) {
-  return bladePlace(a.s, pose, place(a.s, a.rest, pose), side);
+  return bladePlace(a.s, pose, forwardKinematics(a.s, a.rest, pose), side);
 }
 
 TEST(ShoulderBlade, TakesTheSlopeAndSlideAskedForInsideItsRange) {
@@ -37,23 +37,23 @@ TEST(ShoulderBlade, TakesTheSlopeAndSlideAskedForInsideItsRange) {
 TEST(ShoulderBlade, StopsAtTheEndsOfItsTypedRange) {
   const StandingAnimal a;
   const BladeRange range = bladeRange(a.s, a.rest, a.pose, Side::Left);
-  EXPECT_LT(range.slope.least, kPublishedBladeSlope.least);
-  EXPECT_GT(range.slope.most, kPublishedBladeSlope.most);
+  EXPECT_LT(range.slope.min, kPublishedBladeSlope.min);
+  EXPECT_GT(range.slope.max, kPublishedBladeSlope.max);
   const Pose steep = placeBlade(a.s, a.rest, a.pose, Side::Left, {89 * kDegree, 5.0});
   const BladePlace got = placeOf(a, steep, Side::Left);
-  EXPECT_NEAR(got.slide, range.slide.most, 1e-9);
-  EXPECT_NEAR(got.slope, range.slope.most, 4 * kDegree);
+  EXPECT_NEAR(got.slide, range.slide.max, 1e-9);
+  EXPECT_NEAR(got.slope, range.slope.max, 4 * kDegree);
   const Eigen::Vector3d& angles = steep[a.joint("scapula.L")];
   const anatomy::TypedLimits& typed = *a.s[a.joint("scapula.L")].typed;
-  EXPECT_EQ(angles[0], typed.angles[0].least);
-  EXPECT_EQ(angles[1], typed.angles[1].most);
+  EXPECT_EQ(angles[0], typed.angles[0].min);
+  EXPECT_EQ(angles[1], typed.angles[1].max);
 }
 
 TEST(ShoulderBlade, SlidesAlongTheRibsWithoutLeavingThem) {
   const StandingAnimal a;
   const auto distanceToRibs = [&](double slide) {
     const Pose placed = placeBlade(a.s, a.rest, a.pose, Side::Left, {60 * kDegree, slide});
-    const Placement X = place(a.s, a.rest, placed);
+    const Placement X = forwardKinematics(a.s, a.rest, placed);
     const Eigen::Vector3d p_W = X[a.s.findBone("scapula.L")->value].translation();
     // The ribs under the blade as the bow from head over the middle to the tip: nearest of points on it.
     double least = 1e9;
@@ -78,7 +78,7 @@ TEST(ShoulderBlade, SlidesAlongTheRibsWithoutLeavingThem) {
   // Up is up.
   const auto height = [&](double slide) {
     const Pose placed = placeBlade(a.s, a.rest, a.pose, Side::Left, {60 * kDegree, slide});
-    return place(a.s, a.rest, placed)[a.s.findBone("scapula.L")->value].translation().z();
+    return forwardKinematics(a.s, a.rest, placed)[a.s.findBone("scapula.L")->value].translation().z();
   };
   EXPECT_NEAR(height(0.05) - height(-0.05), 0.09, 0.015);
 }

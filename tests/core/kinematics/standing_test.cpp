@@ -18,7 +18,7 @@ TEST(Standing, ForeAndHindFeetMeetTheGround) {
   for (const anatomy::BodyPlan plan : {anatomy::BodyPlan::HighBrowser, anatomy::BodyPlan::LowBrowser}) {
     const StandingAnimal animal(plan);
     const anatomy::Specimen& s = animal.s;
-    const Placement X = place(s, animal.rest, animal.pose);
+    const Placement X = forwardKinematics(s, animal.rest, animal.pose);
     double fore = 1e9, hind = 1e9;
     for (const SolePoint& sole : solePoints(s)) {
       const double z = (X[sole.bone.value] * sole.p_BSole).z();
@@ -46,7 +46,7 @@ TEST(Standing, ForeAndHindFeetMeetTheGround) {
 }
 
 double lowestSole(const StandingAnimal& a, const Pose& pose, Foot foot) {
-  for (const FootPlace& at : footPlaces(a.s, place(a.s, a.rest, pose))) {
+  for (const FootPlace& at : footPlaces(a.s, forwardKinematics(a.s, a.rest, pose))) {
     if (at.foot == foot) return at.height;
   }
   return NAN;
@@ -73,7 +73,7 @@ TEST(Standing, KeepsItsPlaceAndHeading) {
 
 TEST(Standing, ShorterLegsOnOneSideRollTheTrunk) {
   const StandingAnimal a;
-  const Placement X = place(a.s, a.rest, a.pose);
+  const Placement X = forwardKinematics(a.s, a.rest, a.pose);
   const double hips = X[a.s.findBone("femur.L")->value].translation().y();
   const double shoulders = X[a.s.findBone("humerus.L")->value].translation().y();
   constexpr double kRoll = 1.5 * kDegree;
@@ -87,7 +87,7 @@ TEST(Standing, ShorterLegsOnOneSideRollTheTrunk) {
             .pose;
     const Pose standing = stand(a.s, a.rest, shorter);
     for (const Foot foot : kFeet) EXPECT_NEAR(lowestSole(a, standing, foot), 0, 1e-3) << toText(foot);
-    const double roll = readStand(a.s, place(a.s, a.rest, standing)).roll;
+    const double roll = readStand(a.s, forwardKinematics(a.s, a.rest, standing)).roll;
     EXPECT_NEAR(roll, left ? -kRoll : kRoll, 0.05 * kDegree) << "it leans to the shorter side";
   }
 }
@@ -108,10 +108,10 @@ TEST(Standing, NoFootIsEverUnderGroundAndThreeAreOnIt) {
     for (const char* id : {"hip.L", "elbow.R"}) {
       Pose pose = a.pose;
       pose[a.joint(id)][0] += bend * kDegree;
-      if (pose[a.joint(id)][0] < a.s[a.joint(id)].typed->angles[0].least) continue;
+      if (pose[a.joint(id)][0] < a.s[a.joint(id)].typed->angles[0].min) continue;
       const Pose standing = stand(a.s, a.rest, pose, {kFeet.begin(), kFeet.end()});
       int on = 0;
-      for (const FootPlace& at : footPlaces(a.s, place(a.s, a.rest, standing))) {
+      for (const FootPlace& at : footPlaces(a.s, forwardKinematics(a.s, a.rest, standing))) {
         EXPECT_GT(at.height, -1e-6) << id << " " << bend << " " << toText(at.foot);
         on += at.height < 1e-6;
       }
@@ -122,11 +122,11 @@ TEST(Standing, NoFootIsEverUnderGroundAndThreeAreOnIt) {
 
 TEST(Standing, ReadingsFollowTheTrunk) {
   const StandingAnimal a;
-  const StandReadings r = readStand(a.s, place(a.s, a.rest, a.pose));
+  const StandReadings r = readStand(a.s, forwardKinematics(a.s, a.rest, a.pose));
   Pose tilted = a.pose;
   tilted.X_WRoot.linear() = Eigen::AngleAxisd(-0.2, Eigen::Vector3d::UnitY()) * tilted.X_WRoot.linear();
   tilted.X_WRoot.translation().z() += 0.5;
-  const StandReadings t = readStand(a.s, place(a.s, a.rest, tilted));
+  const StandReadings t = readStand(a.s, forwardKinematics(a.s, a.rest, tilted));
   EXPECT_NEAR(t.trunkSlope, r.trunkSlope + 0.2, 1e-9);
   EXPECT_NEAR(t.neckBaseSlope, r.neckBaseSlope + 0.2, 1e-9);
   EXPECT_NEAR(t.tailBaseSlope, r.tailBaseSlope - 0.2, 1e-9);

@@ -19,7 +19,7 @@ namespace {
 struct Animal {
   anatomy::Specimen specimen;
   std::vector<std::shared_ptr<const solid::BoneMesh>> meshes;
-  solid::BoneFields fields;
+  solid::SignedDistances fields;
 
   ContactModel model() const { return {specimen, fields}; }
 };
@@ -50,7 +50,8 @@ class ContactOfSample : public testing::TestWithParam<const char*> {
   static void expectFree(const kinematics::Pose& pose, double cartilagePercent) {
     Assumptions assumptions;
     assumptions.neck.amount = assumptions.trunk.amount = assumptions.tail.amount = cartilagePercent;
-    const auto X_WB = kinematics::place(animal().specimen, articulate(animal().specimen, assumptions), pose);
+    const auto X_WB =
+        kinematics::forwardKinematics(animal().specimen, articulate(animal().specimen, assumptions), pose);
     const auto found = animal().model().contacts(X_WB, assumptions);
     EXPECT_TRUE(found.empty()) << "cartilage " << cartilagePercent
                                << " %: " << animal().specimen[found.front().bone].id;
@@ -78,7 +79,8 @@ TEST_P(ContactOfSample, IsTheSameToTheLeftAndToTheRight) {
   for (std::size_t j = 0; j < specimen.joints.size(); ++j) {
     if (!specimen.joints[j].hasFacets()) continue;
     const auto depth = [&](double lateral) {
-      return model.deepest({j}, kinematics::placeDistal(specimen.joints[j], articulation[{j}], {0, lateral, 0})).depth;
+      return model.deepest({j}, kinematics::jointTransform(specimen.joints[j], articulation[{j}], {0, lateral, 0}))
+          .depth;
     };
     const double left = depth(0.25), right = depth(-0.25);
     EXPECT_NEAR(left, right, 0.001) << specimen.joints[j].id;
@@ -94,10 +96,11 @@ TEST_P(ContactOfSample, ThereIsSomeWhereATrunkIsBentFarUp) {
   const auto joint = animal().specimen.findJoint("D5-D6").value();
   kinematics::Pose pose = kinematics::Pose::neutral(animal().specimen);
   pose[joint].x() = 0.4;
-  const auto found = model.contacts(kinematics::place(animal().specimen, articulation, pose), Assumptions{});
+  const auto found =
+      model.contacts(kinematics::forwardKinematics(animal().specimen, articulation, pose), Assumptions{});
   ASSERT_FALSE(found.empty());
   EXPECT_GT(found.front().depth, 0.02);
-  const auto X_PD = kinematics::placeDistal(animal().specimen[joint], articulation[joint], pose[joint]);
+  const auto X_PD = kinematics::jointTransform(animal().specimen[joint], articulation[joint], pose[joint]);
   EXPECT_NEAR(model.deepest(joint, X_PD).depth, found.front().depth, 0.01);
 }
 
@@ -125,7 +128,7 @@ TEST_P(ContactOfSample, AgreesWithFclToAVoxel) {
         pose.angles[j] = {angle(random), angle(random), angle(random)};
       }
     }
-    const auto X_WB = kinematics::place(animal().specimen, articulation, pose);
+    const auto X_WB = kinematics::forwardKinematics(animal().specimen, articulation, pose);
     for (const ContactPair& pair : model.pairs()) {
       const std::size_t a = pair.a.value, b = pair.b.value;
       const Eigen::Isometry3f X_AB = (X_WB[a].inverse() * X_WB[b]).cast<float>();

@@ -14,7 +14,7 @@ using Eigen::Isometry3f;
 using Eigen::Vector3f;
 
 /// A solid about the origin whose distance is known in closed form.
-class Solid : public anatomy::BoneField {
+class Solid : public anatomy::SignedDistance {
  public:
   Estimate estimate(const Vector3f& p) const override { return {distance(p), distance(p) - 0.3F * voxel_}; }
   float reach() const override { return 8 * voxel_; }
@@ -139,7 +139,7 @@ TEST(Contact, LeavesTheJointsOwnZoneOut) {
 /// An animal of whose bones some are balls about the middle of their own frames.
 class ContactOfAnAnimal : public testing::Test {
  protected:
-  using Fields = std::vector<std::shared_ptr<const anatomy::BoneField>>;
+  using Fields = std::vector<std::shared_ptr<const anatomy::SignedDistance>>;
 
   anatomy::BoneIndex bone(const char* id) const { return specimen_.findBone(id).value(); }
   ContactModel model(const std::vector<std::pair<const char*, float>>& balls) const {
@@ -148,7 +148,8 @@ class ContactOfAnAnimal : public testing::Test {
     return {specimen_, fields};
   }
   kinematics::Placement neutral() const {
-    return kinematics::place(specimen_, kinematics::restArticulation(specimen_), kinematics::Pose::neutral(specimen_));
+    return kinematics::forwardKinematics(specimen_, kinematics::restArticulation(specimen_),
+                                         kinematics::Pose::neutral(specimen_));
   }
 
   anatomy::Specimen specimen_ = anatomy::buildSpecimen(anatomy::fillBlanks(anatomy::MeasurementTable()));
@@ -199,8 +200,8 @@ TEST_F(ContactOfAnAnimal, TellsAJointItsOwnContactsAtAnyAngle) {
   kinematics::Pose pose = kinematics::Pose::neutral(specimen_);
   for (const double angle : {-0.1, 0.0, 0.2}) {
     pose[joint] = {angle, 0.5 * angle, 0};
-    const auto X_WB = kinematics::place(specimen_, articulation, pose);
-    const auto X_PD = kinematics::placeDistal(specimen_[joint], articulation[joint], pose[joint]);
+    const auto X_WB = kinematics::forwardKinematics(specimen_, articulation, pose);
+    const auto X_PD = kinematics::jointTransform(specimen_[joint], articulation[joint], pose[joint]);
     const ContactPlace place = two.deepest(joint, X_PD);
     EXPECT_NEAR(place.depth, -two.meetings(X_WB, std::numeric_limits<double>::infinity(), 0).at(0).distance, 1e-4);
     EXPECT_TRUE(place.parts.first.bone == bone("rib.D3.L") || place.parts.second.bone == bone("rib.D3.L"));

@@ -21,8 +21,8 @@ struct Bones {
     assumptions.neck.amount = assumptions.trunk.amount = assumptions.tail.amount = cartilagePercent;
     articulation = articulate(specimen, assumptions);
   }
-  JointEvaluator judge(kinematics::JointIndex joint = kOnlyJoint) const {
-    return {specimen, articulation, assumptions, joint};
+  JointEvaluator judge(kinematics::JointIndex joint = kOnlyJoint, const NeighbourContact* contact = nullptr) const {
+    return {specimen, articulation, assumptions, joint, contact};
   }
 
   anatomy::Specimen specimen;
@@ -37,8 +37,8 @@ TEST(LimitSearch, isTheClosedForm) {
   const double end = 2 * std::atan(0.5 * 0.06 / 0.4);
   for (const double from : {0.0, 15 * kDegree, -15 * kDegree}) {
     const Interval found = LimitSearch(judge, {from, 0, 0}, 0).interval();
-    EXPECT_NEAR(found.most, end, kBandPrecision);
-    EXPECT_NEAR(found.least, -end, kBandPrecision);
+    EXPECT_NEAR(found.max, end, kBandPrecision);
+    EXPECT_NEAR(found.min, -end, kBandPrecision);
   }
 }
 
@@ -62,7 +62,7 @@ TEST(LimitSearch, explanationsAgreeWithTheBandsOfASample) {
       const auto found = std::find_if(told.motions.begin(), told.motions.end(),
                                       [&](const MotionState& state) { return state.motion == motion; });
       ASSERT_NE(found, told.motions.end()) << judge.joint().id << motion;
-      EXPECT_NEAR(found->end, far[motion] < 0 ? interval.least : interval.most, 2 * kBandPrecision)
+      EXPECT_NEAR(found->end, far[motion] < 0 ? interval.min : interval.max, 2 * kBandPrecision)
           << judge.joint().id << motion;
       EXPECT_FALSE(judge.beyond(withMotion(far, motion, found->end)));
       ++compared;
@@ -80,14 +80,14 @@ TEST(LimitSearch, findsSupportThatLeavesZeroOut) {
   ASSERT_TRUE(judge.beyond(Vector3d::Zero()));
   const Interval found = LimitSearch(judge, Vector3d::Zero(), 0).interval();
   ASSERT_FALSE(found.empty);
-  EXPECT_GT(found.least, 0);
-  EXPECT_NEAR(0.5 * (found.least + found.most), 20 * kDegree, 1 * kDegree);
+  EXPECT_GT(found.min, 0);
+  EXPECT_NEAR(0.5 * (found.min + found.max), 20 * kDegree, 1 * kDegree);
   const JointVerdict verdict =
       assessJoint(turned, bones.articulation, bones.assumptions, kOnlyJoint, {2 * kDegree, 0, 0});
   const Explanation told = explain(turned, bones.articulation, bones.assumptions, verdict, {2 * kDegree, 0, 0});
   ASSERT_EQ(told.motions.size(), 1u);
   EXPECT_EQ(told.motions[0].how, MotionState::How::ShortOf);
-  EXPECT_NEAR(told.motions[0].end, found.least, kBandPrecision);
+  EXPECT_NEAR(told.motions[0].end, found.min, kBandPrecision);
 }
 
 TEST(LimitSearch, hasNothingToFindWhereAnotherMotionBreaksTheJoint) {
@@ -104,8 +104,8 @@ TEST(LimitSearch, firmIsWhatIsClearOfTheNearMargin) {
   const Interval firm = search.firm(search.interval());
   const double edge = 2 * std::atan(0.45 * 0.06 / 0.4);
   ASSERT_FALSE(firm.empty);
-  EXPECT_NEAR(firm.most, edge, 0.001);
-  EXPECT_NEAR(firm.least, -edge, 0.001);
+  EXPECT_NEAR(firm.max, edge, 0.001);
+  EXPECT_NEAR(firm.min, -edge, 0.001);
 }
 
 TEST(LimitSearch, aDragStopsAtTheLastSupportedAnglesOfItsWay) {
@@ -120,6 +120,29 @@ TEST(LimitSearch, aDragStopsAtTheLastSupportedAnglesOfItsWay) {
   EXPECT_NEAR(slanting[1] / slanting[0], -1.5, 1e-9) << "on the way";
   const Vector3d within(3 * kDegree, 1 * kDegree, 0);
   EXPECT_EQ(lastSupported(judge, Vector3d::Zero(), within), within);
+}
+
+/// The bones enter each other by 10 mm beyond five degrees of dorsiflexion.
+class EntersPastFive : public NeighbourContact {
+ public:
+  static constexpr double kEnd = 5 * kDegree;
+  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d& X_PD) const override {
+    const double raised = std::atan2(X_PD.linear()(2, 0), X_PD.linear()(0, 0));
+    return {raised > kEnd ? 0.010 : 0, {{{0}, BonePart::Spine}, {{1}, BonePart::Spine}}};
+  }
+};
+
+TEST(LimitSearch, aDragStopsWhereTheBonesEnterEachOtherAsTheRangeDoes) {
+  const Bones bones(test::twoVertebrae());
+  const EntersPastFive contact;
+  const JointEvaluator judge = bones.judge(kOnlyJoint, &contact);
+  const double end = LimitSearch(judge, Vector3d::Zero(), 0).interval().max;
+  EXPECT_NEAR(end, EntersPastFive::kEnd, kContactPrecision);
+  EXPECT_NEAR(lastSupported(judge, Vector3d::Zero(), {30 * kDegree, 0, 0})[0], end, 2 * kContactPrecision);
+  // The other way the facets end it, and from inside each other the bones do not hold it.
+  const double facets = -LimitSearch(judge, Vector3d::Zero(), 0).interval().min;
+  EXPECT_NEAR(lastSupported(judge, Vector3d::Zero(), {-30 * kDegree, 0, 0})[0], -facets, 2 * kBandPrecision);
+  EXPECT_NEAR(lastSupported(judge, {7 * kDegree, 0, 0}, {30 * kDegree, 0, 0})[0], facets, 2 * kBandPrecision);
 }
 
 }  // namespace

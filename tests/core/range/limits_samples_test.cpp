@@ -25,8 +25,8 @@ struct Animal {
   JointLimits limits(JointIndex joint, const Vector3d& angles) const {
     return range::limits(specimen, articulation, assumptions, joint, angles);
   }
-  Band band(JointIndex joint, const Vector3d& angles, int motion) const {
-    return range::band(specimen, articulation, assumptions, joint, angles, motion);
+  MotionRange motionRange(JointIndex joint, const Vector3d& angles, int motion) const {
+    return range::motionRange(specimen, articulation, assumptions, joint, angles, motion);
   }
 };
 
@@ -144,7 +144,7 @@ double extent(const Polygon& polygon) {
 /// The share that Boost.Geometry finds for one side.
 double shareByBoost(const Animal& animal, JointIndex joint, const Vector3d& angles, const SideFacets& side) {
   const Eigen::Isometry3d X_PrePost = PrezygView(
-      animal.specimen, joint)(kinematics::placeDistal(animal.specimen[joint], animal.articulation[joint], angles));
+      animal.specimen, joint)(kinematics::jointTransform(animal.specimen[joint], animal.articulation[joint], angles));
   const Polygon postzyg = thrownOntoPrezyg(*side.prezyg, *side.postzyg, X_PrePost);
   const test::SharedByBoost shared = test::sharedByBoost(side.prezyg->outline, postzyg);
   if (animal.assumptions.overlapBy == OverlapBy::Length) {
@@ -160,7 +160,7 @@ TEST_P(SampleLimits, leaveTheOverlapThatWasAskedForByAnotherLibrary) {
   for (const auto& [by, least] : {std::pair(OverlapBy::Length, 0.5), std::pair(OverlapBy::Area, 0.35)}) {
     Animal animal = animal_;
     animal.assumptions.overlapBy = by;
-    animal.assumptions.leastOverlap = least;
+    animal.assumptions.minOverlap = least;
     int compared = 0;
     for (const JointIndex joint : facetJoints(animal.specimen)) {
       const Vector3d start = 0.5 * randomStart(animal.limits(joint, Vector3d::Zero()), random);
@@ -242,7 +242,7 @@ TEST_P(SampleLimits, ofAMirroredAsymmetricAnimalAreMirrored) {
 /// The end of a motion recedes as less is asked of the facets: overlap, contact, gap, each by itself.
 TEST_P(SampleLimits, growAsLessIsAsked) {
   const std::array<void (*)(Assumptions&, double), 3> eased{
-      [](Assumptions& a, double by) { a.leastOverlap = 0.8 - 0.7 * by; },
+      [](Assumptions& a, double by) { a.minOverlap = 0.8 - 0.7 * by; },
       [](Assumptions& a, double by) { a.facetContactTolerated = 0.05 + 0.3 * by; },
       [](Assumptions& a, double by) { a.facetGapTolerated = 0.1 + 0.5 * by; }};
   std::mt19937 random(19);

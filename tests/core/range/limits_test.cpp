@@ -17,8 +17,8 @@ struct Posed {
   Assumptions assumptions = {};
   kinematics::Articulation articulation = articulate(specimen, assumptions);
 
-  Band band(const Vector3d& angles, int motion) const {
-    return range::band(specimen, articulation, assumptions, kOnlyJoint, angles, motion);
+  MotionRange motionRange(const Vector3d& angles, int motion) const {
+    return range::motionRange(specimen, articulation, assumptions, kOnlyJoint, angles, motion);
   }
   bool beyond(Vector3d angles, int motion, double value) const {
     angles[motion] = value;
@@ -55,155 +55,155 @@ void expectTyped(const Stop& stop, double limit) {
 const TouchingParts kSpines{{{0}, BonePart::Spine}, {{1}, BonePart::Spine}};
 
 // Equal rectangles L on an arc of radius h: half their length is left at 2 atan(L / 4h).
-TEST(Band, ofRectanglesIsTheClosedForm) {
+TEST(MotionRange, ofRectanglesIsTheClosedForm) {
   const Posed posed{test::twoVertebrae(), {}};
-  const Band band = posed.band(Vector3d::Zero(), 0);
+  const MotionRange band = posed.motionRange(Vector3d::Zero(), 0);
   const double expected = 2 * std::atan(0.06 / 0.8);
-  EXPECT_NEAR(band.most, expected, 1e-5);
-  EXPECT_NEAR(band.least, -expected, 1e-5);
-  EXPECT_EQ(band.mostStop, overlapStop()) << "both sides at once";
-  EXPECT_EQ(band.leastStop, overlapStop());
+  EXPECT_NEAR(band.max, expected, 1e-5);
+  EXPECT_NEAR(band.min, -expected, 1e-5);
+  EXPECT_EQ(band.maxStop, overlapStop()) << "both sides at once";
+  EXPECT_EQ(band.minStop, overlapStop());
   EXPECT_TRUE(band.judged);
   EXPECT_FALSE(band.empty);
 }
 
 // Against a scan in steps of 0.02 degrees outwards from zero.
-TEST(Band, agreesWithABruteForceScan) {
+TEST(MotionRange, agreesWithABruteForceScan) {
   const Posed posed = likeBones();
   for (const Vector3d& degrees : {Vector3d(0, 0, 0), Vector3d(2, 1, 0.5), Vector3d(-2, 0.5, -0.5)}) {
     const Vector3d angles = degrees * kDegree;
     for (int motion = 0; motion < 3; ++motion) {
-      const Band band = posed.band(angles, motion);
+      const MotionRange band = posed.motionRange(angles, motion);
       ASSERT_FALSE(band.empty);
       const double step = 0.02 * kDegree;
       double most = 0, least = 0;
       ASSERT_FALSE(posed.beyond(angles, motion, 0));
       while (!posed.beyond(angles, motion, most + step)) most += step;
       while (!posed.beyond(angles, motion, least - step)) least -= step;
-      EXPECT_NEAR(band.most, most, step) << "motion " << motion;
-      EXPECT_NEAR(band.least, least, step) << "motion " << motion;
+      EXPECT_NEAR(band.max, most, step) << "motion " << motion;
+      EXPECT_NEAR(band.min, least, step) << "motion " << motion;
     }
   }
 }
 
-TEST(Band, endsWhereLevelAtSaysBeyond) {
+TEST(MotionRange, endsWhereLevelAtSaysBeyond) {
   const Posed posed = likeBones();
   const Vector3d angles = Vector3d(2, -1, 0.5) * kDegree;
   for (int motion = 0; motion < 3; ++motion) {
-    const Band band = posed.band(angles, motion);
+    const MotionRange band = posed.motionRange(angles, motion);
     constexpr double kTwice = 2e-5;
-    EXPECT_FALSE(posed.beyond(angles, motion, band.most)) << motion;
-    EXPECT_TRUE(posed.beyond(angles, motion, band.most + kTwice)) << motion;
-    EXPECT_FALSE(posed.beyond(angles, motion, band.least)) << motion;
-    EXPECT_TRUE(posed.beyond(angles, motion, band.least - kTwice)) << motion;
+    EXPECT_FALSE(posed.beyond(angles, motion, band.max)) << motion;
+    EXPECT_TRUE(posed.beyond(angles, motion, band.max + kTwice)) << motion;
+    EXPECT_FALSE(posed.beyond(angles, motion, band.min)) << motion;
+    EXPECT_TRUE(posed.beyond(angles, motion, band.min - kTwice)) << motion;
   }
 }
 
-TEST(Band, doesNotDependOnTheMotionsOwnAngle) {
+TEST(MotionRange, doesNotDependOnTheMotionsOwnAngle) {
   const Posed posed = likeBones();
-  const Band a = posed.band({0, 0.03, 0}, 0);
-  const Band b = posed.band({0.5, 0.03, 0}, 0);
-  EXPECT_EQ(a.least, b.least);
-  EXPECT_EQ(a.most, b.most);
+  const MotionRange a = posed.motionRange({0, 0.03, 0}, 0);
+  const MotionRange b = posed.motionRange({0.5, 0.03, 0}, 0);
+  EXPECT_EQ(a.min, b.min);
+  EXPECT_EQ(a.max, b.max);
 }
 
 // Kambic et al. 2017, Front. Zool. 14:37: bend and torsion are coupled; the supported set is not a box.
-TEST(Band, shrinksAsAnotherMotionSpendsTheOverlap) {
+TEST(MotionRange, shrinksAsAnotherMotionSpendsTheOverlap) {
   const Posed posed{test::twoVertebrae(), {}};
-  const Band level = posed.band(Vector3d::Zero(), 1);
-  const Band raised = posed.band({7 * kDegree, 0, 0}, 1);
-  EXPECT_LT(raised.most, 0.8 * level.most);
-  EXPECT_GT(raised.least, 0.8 * level.least);
+  const MotionRange level = posed.motionRange(Vector3d::Zero(), 1);
+  const MotionRange raised = posed.motionRange({7 * kDegree, 0, 0}, 1);
+  EXPECT_LT(raised.max, 0.8 * level.max);
+  EXPECT_GT(raised.min, 0.8 * level.min);
 }
 
-TEST(Band, growsAsLessIsAskedOfTheFacets) {
+TEST(MotionRange, growsAsLessIsAskedOfTheFacets) {
   Posed posed = likeBones();
   for (int motion = 0; motion < 3; ++motion) {
     double previous = 0;
     for (const double least : {0.9, 0.7, 0.5, 0.25, 0.0}) {
-      posed.assumptions.leastOverlap = least;
-      const Band band = posed.band(Vector3d::Zero(), motion);
-      EXPECT_GE(band.most - band.least, previous - 1e-5) << motion << " " << least;
-      previous = band.most - band.least;
+      posed.assumptions.minOverlap = least;
+      const MotionRange band = posed.motionRange(Vector3d::Zero(), motion);
+      EXPECT_GE(band.max - band.min, previous - 1e-5) << motion << " " << least;
+      previous = band.max - band.min;
     }
   }
 }
 
-TEST(Band, namesTheSideThatStopsIt) {
+TEST(MotionRange, namesTheSideThatStopsIt) {
   const Posed posed{test::twoVertebrae(), {}};
-  const Band band = posed.band({7 * kDegree, 0, 0}, 1);
-  EXPECT_EQ(band.mostStop, overlapStop(anatomy::Side::Left));
-  EXPECT_EQ(band.leastStop, overlapStop(anatomy::Side::Right));
+  const MotionRange band = posed.motionRange({7 * kDegree, 0, 0}, 1);
+  EXPECT_EQ(band.maxStop, overlapStop(anatomy::Side::Left));
+  EXPECT_EQ(band.minStop, overlapStop(anatomy::Side::Right));
 }
 
-TEST(Band, mirrorsWithTheBones) {
+TEST(MotionRange, mirrorsWithTheBones) {
   const Posed posed = likeBones();
   const Posed mirrored{test::mirroredFacets(posed.specimen), posed.assumptions};
-  const Band plain = posed.band({0.02, 0, 0}, 1);
-  const Band other = mirrored.band({0.02, 0, 0}, 1);
-  EXPECT_NEAR(plain.most, -other.least, 3e-5);
-  EXPECT_NEAR(plain.least, -other.most, 3e-5);
+  const MotionRange plain = posed.motionRange({0.02, 0, 0}, 1);
+  const MotionRange other = mirrored.motionRange({0.02, 0, 0}, 1);
+  EXPECT_NEAR(plain.max, -other.min, 3e-5);
+  EXPECT_NEAR(plain.min, -other.max, 3e-5);
 }
 
-TEST(Band, isEmptyWhenAnotherMotionBreaksTheJoint) {
+TEST(MotionRange, isEmptyWhenAnotherMotionBreaksTheJoint) {
   const Posed posed{test::twoVertebrae(), {}};
-  EXPECT_TRUE(posed.band({0, 80 * kDegree, 0}, 0).empty);
+  EXPECT_TRUE(posed.motionRange({0, 80 * kDegree, 0}, 0).empty);
 }
 
-TEST(Band, findsARangeThatLeavesZeroOut) {
+TEST(MotionRange, findsARangeThatLeavesZeroOut) {
   Posed posed{test::twoVertebrae(), {}};
   posed.specimen.joints[0].typed = anatomy::TypedLimits{{{{0.05, 0.12}, {-1, 1}, {-1, 1}}}, anatomy::kProgramDefault};
-  const Band band = posed.band(Vector3d::Zero(), 0);
+  const MotionRange band = posed.motionRange(Vector3d::Zero(), 0);
   ASSERT_FALSE(band.empty);
-  EXPECT_NEAR(band.least, 0.05, 1e-5);
-  EXPECT_NEAR(band.most, 0.12, 1e-5);
-  expectTyped(band.leastStop, 0.05);
+  EXPECT_NEAR(band.min, 0.05, 1e-5);
+  EXPECT_NEAR(band.max, 0.12, 1e-5);
+  expectTyped(band.minStop, 0.05);
 }
 
-TEST(Band, findsASliverBetweenWholeDegreesAtThePresentAngle) {
+TEST(MotionRange, findsASliverBetweenWholeDegreesAtThePresentAngle) {
   Posed posed{test::twoVertebrae(), {}};
   posed.specimen.joints[0].typed =
       anatomy::TypedLimits{{{{2.4 * kDegree, 2.6 * kDegree}, {-1, 1}, {-1, 1}}}, anatomy::kProgramDefault};
-  const Band band = posed.band({2.5 * kDegree, 0, 0}, 0);
+  const MotionRange band = posed.motionRange({2.5 * kDegree, 0, 0}, 0);
   ASSERT_FALSE(band.empty);
-  EXPECT_NEAR(band.least / kDegree, 2.4, 0.001);
-  EXPECT_NEAR(band.most / kDegree, 2.6, 0.001);
+  EXPECT_NEAR(band.min / kDegree, 2.4, 0.001);
+  EXPECT_NEAR(band.max / kDegree, 2.6, 0.001);
 }
 
-TEST(Band, ofTypedJointsIsWhatWasTyped) {
-  const Band band = typed().band({0, 5 * kDegree, 0}, 0);
-  EXPECT_EQ(band.least, -30 * kDegree);
-  EXPECT_EQ(band.most, 40 * kDegree);
-  expectTyped(band.mostStop, 40 * kDegree);
-  expectTyped(band.leastStop, -30 * kDegree);
-  EXPECT_TRUE(typed().band({0, 12 * kDegree, 0}, 0).empty) << "the bend is beyond its own limit";
+TEST(MotionRange, ofTypedJointsIsWhatWasTyped) {
+  const MotionRange band = typed().motionRange({0, 5 * kDegree, 0}, 0);
+  EXPECT_EQ(band.min, -30 * kDegree);
+  EXPECT_EQ(band.max, 40 * kDegree);
+  expectTyped(band.maxStop, 40 * kDegree);
+  expectTyped(band.minStop, -30 * kDegree);
+  EXPECT_TRUE(typed().motionRange({0, 12 * kDegree, 0}, 0).empty) << "the bend is beyond its own limit";
 }
 
-TEST(Band, ofAJointThatNothingJudgesSaysSo) {
+TEST(MotionRange, ofAJointThatNothingJudgesSaysSo) {
   Posed posed{test::twoVertebrae(), {}};
   posed.specimen.joints[0].kind = anatomy::JointKind::Typed;
-  EXPECT_FALSE(posed.band(Vector3d::Zero(), 0).judged);
-  EXPECT_EQ(posed.band(Vector3d::Zero(), 0).mostStop.why, Stop::Why::NoCriteria);
+  EXPECT_FALSE(posed.motionRange(Vector3d::Zero(), 0).judged);
+  EXPECT_EQ(posed.motionRange(Vector3d::Zero(), 0).maxStop.why, Stop::Why::NoCriteria);
   posed.specimen.joints[0].kind = anatomy::JointKind::Fixed;
-  const Band fixed = posed.band(Vector3d::Zero(), 0);
+  const MotionRange fixed = posed.motionRange(Vector3d::Zero(), 0);
   EXPECT_TRUE(fixed.judged);
-  EXPECT_EQ(fixed.most, 0);
-  EXPECT_EQ(fixed.mostStop.why, Stop::Why::Fixed);
+  EXPECT_EQ(fixed.max, 0);
+  EXPECT_EQ(fixed.maxStop.why, Stop::Why::Fixed);
 }
 
 // Random joints and angles: the band and levelAt never contradict each other.
-TEST(Band, isConsistentWithLevelAtOverManyPoses) {
+TEST(MotionRange, isConsistentWithLevelAtOverManyPoses) {
   const Posed posed = likeBones();
   for (int i = 0; i < 60; ++i) {
     const Vector3d angles = Vector3d((i % 5) * 2 - 4, (i % 4) - 1.5, (i % 3) - 1) * kDegree;
     for (int motion = 0; motion < 3; ++motion) {
-      const Band band = posed.band(angles, motion);
+      const MotionRange band = posed.motionRange(angles, motion);
       if (band.empty) {
         EXPECT_TRUE(posed.beyond(angles, motion, angles[motion]));
         continue;
       }
       for (const double part : {0.01, 0.3, 0.5, 0.7, 0.99}) {
-        EXPECT_FALSE(posed.beyond(angles, motion, band.least + part * (band.most - band.least)));
+        EXPECT_FALSE(posed.beyond(angles, motion, band.min + part * (band.max - band.min)));
       }
     }
   }
@@ -218,27 +218,29 @@ class Bump : public NeighbourContact {
   }
 };
 
-TEST(Band, holdsThePresentAngleWhereItIsSupported) {
+TEST(MotionRange, holdsThePresentAngleWhereItIsSupported) {
   const Posed posed = Posed{test::twoVertebrae(), {}};
   const Bump bump;
   const auto bandFrom = [&](double degrees) {
-    return band(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, {degrees * kDegree, 0, 0}, 0, &bump);
+    return motionRange(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, {degrees * kDegree, 0, 0}, 0,
+                       &bump);
   };
-  const double end = posed.band(Vector3d::Zero(), 0).most;
-  EXPECT_NEAR(bandFrom(0).most / kDegree, 2, 0.01);
-  EXPECT_NEAR(bandFrom(7).least / kDegree, 6, 0.01);
-  EXPECT_EQ(bandFrom(7).most, end);
-  EXPECT_NEAR(bandFrom(4).most / kDegree, 2, 0.01) << "beyond: led back to the range nearest to zero";
-  EXPECT_EQ(bandFrom(-60).least, posed.band(Vector3d::Zero(), 0).least);
+  const double end = posed.motionRange(Vector3d::Zero(), 0).max;
+  EXPECT_NEAR(bandFrom(0).max / kDegree, 2, 0.01);
+  EXPECT_NEAR(bandFrom(7).min / kDegree, 6, 0.01);
+  EXPECT_EQ(bandFrom(7).max, end);
+  EXPECT_NEAR(bandFrom(4).max / kDegree, 2, 0.01) << "beyond: led back to the range nearest to zero";
+  EXPECT_EQ(bandFrom(-60).min, posed.motionRange(Vector3d::Zero(), 0).min);
 }
 
-TEST(Band, saysWhichBonesStopIt) {
+TEST(MotionRange, saysWhichBonesStopIt) {
   const Posed posed = Posed{test::twoVertebrae(), {}};
   const Bump bump;
-  const Band cut = band(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0, &bump);
-  EXPECT_EQ(cut.mostStop,
+  const MotionRange cut =
+      motionRange(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0, &bump);
+  EXPECT_EQ(cut.maxStop,
             (Stop{Stop::Why::Criterion, FindingKind::BoneContact, anatomy::Side::Midline, 0.005, kSpines}));
-  EXPECT_EQ(cut.leastStop, overlapStop());
+  EXPECT_EQ(cut.minStop, overlapStop());
 }
 
 class AlwaysIn : public NeighbourContact {
@@ -248,15 +250,15 @@ class AlwaysIn : public NeighbourContact {
   }
 };
 
-TEST(Band, isEmptyWhereContactNeverEnds) {
+TEST(MotionRange, isEmptyWhereContactNeverEnds) {
   const Posed posed = Posed{test::twoVertebrae(), {}};
   const AlwaysIn contact;
-  const Band none =
-      band(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0, &contact);
+  const MotionRange none =
+      motionRange(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0, &contact);
   EXPECT_TRUE(none.empty);
-  EXPECT_EQ(none.mostStop.kind, FindingKind::BoneContact);
-  EXPECT_EQ(none.mostStop.limit, 0.005);
-  EXPECT_EQ(none.mostStop.parts.value().first.part, BonePart::Rib);
+  EXPECT_EQ(none.maxStop.kind, FindingKind::BoneContact);
+  EXPECT_EQ(none.maxStop.limit, 0.005);
+  EXPECT_EQ(none.maxStop.parts.value().first.part, BonePart::Rib);
 }
 
 /// Counts what a search costs.
@@ -269,25 +271,25 @@ class Counting : public NeighbourContact {
   mutable int asked = 0;
 };
 
-TEST(Band, asksForContactSparingly) {
+TEST(MotionRange, asksForContactSparingly) {
   const Posed posed = Posed{test::twoVertebrae(), {}};
   const Counting counting;
-  const Band free =
-      band(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0, &counting);
-  EXPECT_EQ(free.most, posed.band(Vector3d::Zero(), 0).most);
+  const MotionRange free =
+      motionRange(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0, &counting);
+  EXPECT_EQ(free.max, posed.motionRange(Vector3d::Zero(), 0).max);
   EXPECT_LE(counting.asked, 10);
 }
 
 // A range between two values of the search's grid, with the present angle far away.
-TEST(Band, findsASliverBetweenWholeDegrees) {
+TEST(MotionRange, findsASliverBetweenWholeDegrees) {
   for (const double at : {2.3, -7.6}) {
     Posed posed{test::twoVertebrae(), {}};
     posed.specimen.joints[0].typed = anatomy::TypedLimits{
         {{{(at - 0.01) * kDegree, (at + 0.01) * kDegree}, {-1, 1}, {-1, 1}}}, anatomy::kProgramDefault};
-    const Band band = posed.band({30 * kDegree, 0, 0}, 0);
+    const MotionRange band = posed.motionRange({30 * kDegree, 0, 0}, 0);
     ASSERT_FALSE(band.empty) << at;
-    EXPECT_NEAR(band.least / kDegree, at - 0.01, 0.001);
-    EXPECT_NEAR(band.most / kDegree, at + 0.01, 0.001);
+    EXPECT_NEAR(band.min / kDegree, at - 0.01, 0.001);
+    EXPECT_NEAR(band.max / kDegree, at + 0.01, 0.001);
   }
 }
 
@@ -298,11 +300,11 @@ TEST(Limits, areTheEndsOfTheThreeBands) {
   EXPECT_EQ(limits.joint, kOnlyJoint);
   EXPECT_TRUE(limits.judged);
   for (const Direction direction : kDirections) {
-    const Band band = posed.band(angles, motionOf(direction));
+    const MotionRange band = posed.motionRange(angles, motionOf(direction));
     const bool upper = signOf(direction) > 0;
     EXPECT_TRUE(limits[direction].supported);
-    EXPECT_EQ(limits[direction].angle, upper ? band.most : band.least) << toText(direction);
-    EXPECT_EQ(limits[direction].stop, upper ? band.mostStop : band.leastStop) << toText(direction);
+    EXPECT_EQ(limits[direction].angle, upper ? band.max : band.min) << toText(direction);
+    EXPECT_EQ(limits[direction].stop, upper ? band.maxStop : band.minStop) << toText(direction);
   }
 }
 

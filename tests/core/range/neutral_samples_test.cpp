@@ -55,8 +55,8 @@ TEST_P(SampleNeutral, isSolvedWithoutAWord) {
   }
 }
 
-// The published law holds on whole animals, tilted facets and all (Taylor 2014, PeerJ 2:e712; the bound is that of the
-// checks on two plain bones).
+// The published law holds on whole animals, tilted facets and all (Taylor 2014, PeerJ 2:e712) to within
+// (t/h)^3 / 12, by which 2 atan(t/2h) stays short of t/h, and 0.2 degree for facets that are tilted.
 TEST_P(SampleNeutral, cartilageTurnsEveryJointByThicknessOverHeight) {
   const auto bare = articulate(specimen, withCartilage(0));
   for (const double percent : {4.5, 10.0, 15.0}) {
@@ -67,7 +67,8 @@ TEST_P(SampleNeutral, cartilageTurnsEveryJointByThicknessOverHeight) {
       const double ratio = assumptions.cartilageOf(joint.region).thickness(joint) / facetHeight(specimen, j);
       if (ratio > 0.58) continue;
       const auto turn = kinematics::jointAngles(joint, bare[j].rotation.transpose() * padded[j].rotation);
-      EXPECT_NEAR(turn[0] / kDegree, ratio / kDegree, 0.5) << joint.id << " at " << percent << " %";
+      const double bound = ratio * ratio * ratio / 12 + 0.2 * kDegree;
+      EXPECT_NEAR(turn[0] / kDegree, ratio / kDegree, bound / kDegree) << joint.id << " at " << percent << " %";
     }
   }
 }

@@ -143,7 +143,7 @@ TEST(NeutralSearch, findsTheLeastMisfitOfCrushedBones) {
 double covered(const anatomy::Specimen& specimen, const Matrix3d& R) {
   kinematics::Articulation::Rest rest;
   rest.rotation = R;
-  const auto X = kinematics::placeDistal(specimen.joints[0], rest, Vector3d::Zero());
+  const auto X = kinematics::jointTransform(specimen.joints[0], rest, Vector3d::Zero());
   double sum = 0;
   for (const SideFacets& side : facetsOf(specimen, kOnlyJoint)) {
     sum += 0.5 * facetOverlap(*side.prezyg, *side.postzyg, X).overlapArea;

@@ -87,11 +87,13 @@ TEST(Articulate, cartilageTurnsTheDistalBoneDorsally) {
   }
 }
 
-// The distance along the axes is a little more than the thickness along the arc: 2 h tan(turn/2) against h turn.
-TEST(Articulate, holdsTheCentraAtTheCartilagesArc) {
+// Nothing is scaled to meet the published law: the centra stand apart by the cartilage, and level facets over the joint
+// then open it by 2 atan(t / 2h).
+TEST(Articulate, holdsTheCentraAtTheCartilagesThickness) {
   const anatomy::Specimen specimen = test::twoVertebrae();
   const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0.06);
-  EXPECT_NEAR(rest.cartilage, 2 * 0.2 * std::tan(0.5 * 0.3), 1e-5);
+  EXPECT_EQ(rest.cartilage, 0.06);
+  EXPECT_NEAR(dorsal(specimen, rest.rotation), 2 * std::atan(0.06 / (2 * 0.2)), 1e-5);
 }
 
 TEST(Articulate, reportsHowFarDistortedFacetsAreFromCentred) {

@@ -239,18 +239,18 @@ TEST(Meet, isTheSameInAMirror) {
     const FacetMeeting mirrored = facetOverlap(test::mirroredFacet(pair.prezyg), test::mirroredFacet(pair.postzyg), X);
     ASSERT_NEAR(mirrored.overlapArea, plain.overlapArea, 1e-9);
     ASSERT_NEAR(mirrored.overlapLength, plain.overlapLength, 1e-9);
-    ASSERT_NEAR(mirrored.gapLeast, plain.gapLeast, 1e-9);
-    ASSERT_NEAR(mirrored.gapMost, plain.gapMost, 1e-9);
+    ASSERT_NEAR(mirrored.minGap, plain.minGap, 1e-9);
+    ASSERT_NEAR(mirrored.maxGap, plain.maxGap, 1e-9);
   }
 }
 
 TEST(Meet, measuresTheGapBetweenParallelFacets) {
   const auto outline = anatomy::ellipseOutline(0.06, 0.04);
   const FacetMeeting apart = facetOverlap(facing(1, outline), facing(-1, outline), shifted(0.01, 0, 0.004));
-  EXPECT_NEAR(apart.gapLeast, 0.004, 1e-12);
-  EXPECT_NEAR(apart.gapMost, 0.004, 1e-12);
+  EXPECT_NEAR(apart.minGap, 0.004, 1e-12);
+  EXPECT_NEAR(apart.maxGap, 0.004, 1e-12);
   const FacetMeeting entering = facetOverlap(facing(1, outline), facing(-1, outline), shifted(0.01, 0, -0.003));
-  EXPECT_NEAR(entering.gapLeast, -0.003, 1e-12);
+  EXPECT_NEAR(entering.minGap, -0.003, 1e-12);
 }
 
 // Hinged about the middle of the facet by an angle, a plane rises by tan of it: least and most at the two ends.
@@ -260,8 +260,8 @@ TEST(Meet, measuresTheGapOfAWedge) {
   const Isometry3d X(Eigen::AngleAxisd(-angle, Vector3d::UnitY()));
   const FacetMeeting meeting = facetOverlap(facing(1, outline), facing(-1, outline), X);
   EXPECT_NEAR(meeting.overlapLength, 1, 1e-12);
-  EXPECT_NEAR(meeting.gapMost, 0.03 * std::tan(angle), 1e-12);
-  EXPECT_NEAR(meeting.gapLeast, -0.03 * std::tan(angle), 1e-12);
+  EXPECT_NEAR(meeting.maxGap, 0.03 * std::tan(angle), 1e-12);
+  EXPECT_NEAR(meeting.minGap, -0.03 * std::tan(angle), 1e-12);
 }
 
 // Sampled in space: from points of the shared area along the prezyg's normal to the postzyg's plane.
@@ -287,8 +287,8 @@ TEST(Meet, gapsBoundWhatIsSampledOverTheSharedArea) {
         most = std::max(most, gapOver(p));
       }
     }
-    ASSERT_NEAR(meeting.gapLeast, least, 1e-12);
-    ASSERT_NEAR(meeting.gapMost, most, 1e-12);
+    ASSERT_NEAR(meeting.minGap, least, 1e-12);
+    ASSERT_NEAR(meeting.maxGap, most, 1e-12);
   }
 }
 

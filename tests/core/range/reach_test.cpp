@@ -22,12 +22,12 @@ const test::ReachTask& task() {
   return made;
 }
 
-Reached reached(const Reach& wish, const Pose* from = nullptr) {
-  return reach(task().specimen, task().articulation, *task().ranges, task().neutral, wish, from);
+IkResult reached(const IkGoal& goal, const Pose* from = nullptr) {
+  return reach(task().specimen, task().articulation, *task().ranges, task().neutral, goal, from);
 }
 
-Reached reachedBoxes(const Reach& wish) {
-  return reach(task().specimen, task().articulation, *task().boxes, task().neutral, wish);
+IkResult reachedBoxes(const IkGoal& goal) {
+  return reach(task().specimen, task().articulation, *task().boxes, task().neutral, goal);
 }
 
 std::vector<std::string> beyond(const Pose& pose) {
@@ -64,7 +64,7 @@ TEST(Reach, MeetsWhatTheNeckCanReachAndStaysInItsRanges) {
   int met = 0;
   for (int i = 0; i < 150; ++i) {
     const Vector3d target = task().pointIn(task().randomSupported(random, *task().ranges));
-    const Reached result = reached(task().reachFor(target));
+    const IkResult result = reached(task().goalFor(target));
     met += result.reached;
     EXPECT_TRUE(result.broken.empty());
     EXPECT_THAT(beyond(result.pose), testing::IsEmpty()) << "target " << i;
@@ -80,7 +80,7 @@ TEST(Reach, NearestPoseIsNoFartherThanThatOfAGeneralOptimiser) {
   for (int i = 0; i < 12; ++i) {
     const double x = unit(random), y = unit(random), z = unit(random);
     const Vector3d target = snoutAtRest() + (i % 2 ? 20.0 : 6.0) * Vector3d(x, y, z).normalized();
-    const Reached result = reachedBoxes(task().reachFor(target));
+    const IkResult result = reachedBoxes(task().goalFor(target));
     EXPECT_LT(result.distance, test::ceresDistance(task(), target) + 1e-3) << target.transpose();
     EXPECT_FALSE(result.reached);
     EXPECT_THAT(result.stopping, testing::Not(testing::IsEmpty()));
@@ -90,12 +90,12 @@ TEST(Reach, NearestPoseIsNoFartherThanThatOfAGeneralOptimiser) {
 TEST(Reach, OutOfReachTheAnswerIsOneAndInRange) {
   std::mt19937 random(3);
   for (const Vector3d& way : {Vector3d(-1, 0.3, 1), Vector3d(0.2, 1, -0.4), Vector3d(1, 0, 0)}) {
-    const Reach wish = task().reachFor(snoutAtRest() + 8 * way);
-    const Reached result = reached(wish);
+    const IkGoal goal = task().goalFor(snoutAtRest() + 8 * way);
+    const IkResult result = reached(goal);
     EXPECT_THAT(beyond(result.pose), testing::IsEmpty());
     const Pose elsewhere = task().randomSupported(random, *task().ranges);
-    EXPECT_NEAR(reached(wish, &elsewhere).distance, result.distance, 1e-3) << "where the search began must not show";
-    EXPECT_LT(apart(reached(wish, &result.pose).pose, result.pose), 0.2 * kDegree) << "the found pose rests";
+    EXPECT_NEAR(reached(goal, &elsewhere).distance, result.distance, 1e-3) << "where the search began must not show";
+    EXPECT_LT(apart(reached(goal, &result.pose).pose, result.pose), 0.2 * kDegree) << "the found pose rests";
   }
 }
 
@@ -105,7 +105,7 @@ TEST(Reach, ADragIsContinuous) {
   Vector3d p_last = snoutAtRest();
   for (int k = 1; k <= 120; ++k) {
     const Vector3d target = snoutAtRest() + k * 0.02 * Vector3d(-0.5, 0.3, 1).normalized();
-    const Reached result = reached(task().reachFor(target), &last);
+    const IkResult result = reached(task().goalFor(target), &last);
     EXPECT_LT((result.p_WPoint - p_last).norm(), 0.022) << "step " << k;
     p_last = result.p_WPoint;
     last = result.pose;
@@ -114,7 +114,7 @@ TEST(Reach, ADragIsContinuous) {
 }
 
 TEST(Reach, StoppingJointsAreAtTheirLimitsAndTold) {
-  const Reached result = reached(task().reachFor(snoutAtRest() + Vector3d(-6, 0, 9)));
+  const IkResult result = reached(task().goalFor(snoutAtRest() + Vector3d(-6, 0, 9)));
   ASSERT_FALSE(result.reached);
   ASSERT_FALSE(result.stopping.empty());
   double sum = 0;
@@ -134,16 +134,16 @@ TEST(Reach, StoppingJointsAreAtTheirLimitsAndTold) {
 // Vidal, Graf & Berthoz 1986 (Exp. Brain Res. 61:549): in raising the head mostly the head joint and the base of the
 // neck move, and the neck between them keeps its shape.
 TEST(Reach, FromTheBaseBendsBaseAndHead) {
-  Reach wish = task().reachFor(snoutWith(0.25, 0));
+  IkGoal goal = task().goalFor(snoutWith(0.25, 0));
   const auto shareOfTheMiddle = [&](BendStyle style) {
-    wish.style = style;
-    const Reached result = reached(wish);
+    goal.style = style;
+    const IkResult result = reached(goal);
     EXPECT_TRUE(result.reached);
     double middle = 0, all = 0;
-    for (std::size_t i = 0; i < wish.joints.size(); ++i) {
-      const double turn = std::abs(result.pose[wish.joints[i]][0]);
+    for (std::size_t i = 0; i < goal.joints.size(); ++i) {
+      const double turn = std::abs(result.pose[goal.joints[i]][0]);
       all += turn;
-      if (i >= 5 && i + 2 < wish.joints.size()) middle += turn;
+      if (i >= 5 && i + 2 < goal.joints.size()) middle += turn;
     }
     return middle / all;
   };
@@ -152,54 +152,56 @@ TEST(Reach, FromTheBaseBendsBaseAndHead) {
 }
 
 TEST(Reach, GazeStaysWhereItWas) {
-  Reach wish = task().reachFor(snoutWith(0.1, 0.05));
-  const Vector3d ahead = place(task().specimen, task().articulation, task().neutral)[wish.bone.value].linear().col(0);
-  wish.bearings = {{Vector3d::UnitX(), ahead}};
-  const Reached result = reached(wish);
+  IkGoal goal = task().goalFor(snoutWith(0.1, 0.05));
+  const Vector3d ahead =
+      forwardKinematics(task().specimen, task().articulation, task().neutral)[goal.bone.value].linear().col(0);
+  goal.directions = {{Vector3d::UnitX(), ahead}};
+  const IkResult result = reached(goal);
   EXPECT_TRUE(result.reached);
-  EXPECT_LT(result.bearingOff, 0.2 * kDegree);
+  EXPECT_LT(result.directionError, 0.2 * kDegree);
   EXPECT_THAT(beyond(result.pose), testing::IsEmpty());
-  wish.bearings.clear();
+  goal.directions.clear();
   const Eigen::Matrix3d R_free =
-      place(task().specimen, task().articulation, reached(wish).pose)[wish.bone.value].linear();
+      forwardKinematics(task().specimen, task().articulation, reached(goal).pose)[goal.bone.value].linear();
   EXPECT_GT(std::acos(R_free.col(0).dot(ahead)), 5 * kDegree) << "left to itself the head turns";
 }
 
 TEST(Reach, AGazeThatCannotBeHadLeavesTheTargetMet) {
-  Reach wish = task().reachFor(snoutWith(0.3, 0.1));
-  const Eigen::Isometry3d free = place(task().specimen, task().articulation, reached(wish).pose)[wish.bone.value];
-  wish.bearings = {{Vector3d::UnitX(), -free.linear().col(0)}};
-  const Reached result = reached(wish);
+  IkGoal goal = task().goalFor(snoutWith(0.3, 0.1));
+  const Eigen::Isometry3d free =
+      forwardKinematics(task().specimen, task().articulation, reached(goal).pose)[goal.bone.value];
+  goal.directions = {{Vector3d::UnitX(), -free.linear().col(0)}};
+  const IkResult result = reached(goal);
   EXPECT_TRUE(result.reached);
-  EXPECT_GT(result.bearingOff, 20 * kDegree);
+  EXPECT_GT(result.directionError, 20 * kDegree);
 }
 
 TEST(Reach, TwoBearingsHoldTheWholeAttitude) {
   std::mt19937 random(5);
   const Pose there = task().randomSupported(random, *task().ranges);
-  const Eigen::Isometry3d X = place(task().specimen, task().articulation, there)[task().snout.bone.value];
-  Reach wish = task().reachFor(X * task().snout.p_BPoint);
-  wish.bearings = {{Vector3d::UnitX(), X.linear().col(0)}, {Vector3d::UnitZ(), X.linear().col(2)}};
-  const Reached result = reached(wish);
+  const Eigen::Isometry3d X = forwardKinematics(task().specimen, task().articulation, there)[task().snout.bone.value];
+  IkGoal goal = task().goalFor(X * task().snout.p_BPoint);
+  goal.directions = {{Vector3d::UnitX(), X.linear().col(0)}, {Vector3d::UnitZ(), X.linear().col(2)}};
+  const IkResult result = reached(goal);
   EXPECT_TRUE(result.reached);
-  EXPECT_LT(result.bearingOff, 0.2 * kDegree);
+  EXPECT_LT(result.directionError, 0.2 * kDegree);
 }
 
 TEST(Reach, OnlyTheNamedJointsAndMotionsAnswer) {
-  Reach wish = task().reachFor(snoutWith(0.3, 0.2));
+  IkGoal goal = task().goalFor(snoutWith(0.3, 0.2));
   const JointIndex locked = *task().specimen.findJoint("C6-C7");
-  std::erase(wish.joints, locked);
-  wish.motions = {true, true, false};
+  std::erase(goal.joints, locked);
+  goal.motions = {true, true, false};
   Pose start = task().neutral;
   start[locked] = Vector3d(0.05, 0.02, 0.01);
   start.X_WRoot.translation() = Vector3d(0.1, 0, 0.2);
-  const Reached result = reach(task().specimen, task().articulation, *task().ranges, start, wish);
+  const IkResult result = reach(task().specimen, task().articulation, *task().ranges, start, goal);
   EXPECT_TRUE(result.reached);
   EXPECT_EQ(result.pose[locked], start[locked]);
   EXPECT_EQ(result.pose.X_WRoot.matrix(), start.X_WRoot.matrix());
   for (std::size_t j = 0; j < start.angles.size(); ++j) {
     EXPECT_EQ(result.pose.angles[j][2], start.angles[j][2]);
-    const bool named = std::find(wish.joints.begin(), wish.joints.end(), JointIndex{j}) != wish.joints.end();
+    const bool named = std::find(goal.joints.begin(), goal.joints.end(), JointIndex{j}) != goal.joints.end();
     if (!named) {
       EXPECT_EQ(result.pose.angles[j], start.angles[j]);
     }
@@ -207,28 +209,28 @@ TEST(Reach, OnlyTheNamedJointsAndMotionsAnswer) {
 }
 
 TEST(Reach, InTheMidPlaneItStaysInTheMidPlane) {
-  const Reached result = reached(task().reachFor(snoutAtRest() + Vector3d(-0.5, 0, -1)));
+  const IkResult result = reached(task().goalFor(snoutAtRest() + Vector3d(-0.5, 0, -1)));
   EXPECT_TRUE(result.reached);
   for (const JointIndex j : task().snout.joints) EXPECT_LT(result.pose[j].tail<2>().norm(), 0.01 * kDegree);
 }
 
 TEST(Reach, AnywhereOnALineOfSightWillDo) {
-  Reach wish = task().reachFor(snoutAtRest() + Vector3d(0.3, 0.6, 5));
-  wish.alongLine_W = Vector3d::UnitZ();
-  wish.motions = {false, true, false};
-  wish.p_WTarget.x() = snoutAtRest().x();
-  const Reached result = reached(wish);
-  const Vector3d away = result.p_WPoint - wish.p_WTarget;
+  IkGoal goal = task().goalFor(snoutAtRest() + Vector3d(0.3, 0.6, 5));
+  goal.alongLine_W = Vector3d::UnitZ();
+  goal.motions = {false, true, false};
+  goal.p_WTarget.x() = snoutAtRest().x();
+  const IkResult result = reached(goal);
+  const Vector3d away = result.p_WPoint - goal.p_WTarget;
   EXPECT_NEAR(away.head<2>().norm(), result.distance, 1e-12);
   EXPECT_LT(result.distance, 0.1);
   EXPECT_GT(away.norm(), 4);
 }
 
 TEST(Reach, PastTheRangesItSaysWhatBreaks) {
-  Reach wish = task().reachFor(snoutWith(0, 0) + Vector3d(-1, 0.3, -4.5));
-  EXPECT_FALSE(reached(wish).reached);
-  wish.pastRanges = true;
-  const Reached result = reached(wish);
+  IkGoal goal = task().goalFor(snoutWith(0, 0) + Vector3d(-1, 0.3, -4.5));
+  EXPECT_FALSE(reached(goal).reached);
+  goal.pastRanges = true;
+  const IkResult result = reached(goal);
   EXPECT_TRUE(result.reached);
   std::vector<std::string> broken;
   for (const JointIndex j : result.broken) broken.push_back(task().specimen[j].id);
@@ -240,25 +242,26 @@ TEST(Reach, AJointThatStartsOutsideIsBroughtIn) {
   Pose start = task().neutral;
   const JointIndex joint = *task().specimen.findJoint("C8-C9");
   start[joint] = Vector3d(0.6, 0.2, 0.1);
-  const Reached result =
-      reach(task().specimen, task().articulation, *task().ranges, start, task().reachFor(snoutAtRest()));
+  const IkResult result =
+      reach(task().specimen, task().articulation, *task().ranges, start, task().goalFor(snoutAtRest()));
   EXPECT_TRUE(result.reached);
   EXPECT_THAT(beyond(result.pose), testing::IsEmpty());
 }
 
 TEST(Reach, ATargetThatIsNoNumberChangesNothing) {
-  const Reached result = reached(task().reachFor(Vector3d(0, std::nan(""), 0)));
+  const IkResult result = reached(task().goalFor(Vector3d(0, std::nan(""), 0)));
   EXPECT_FALSE(result.reached);
   EXPECT_EQ(result.pose, task().neutral);
 }
 
 TEST(Reach, TheTailReachesToo) {
-  Reach wish;
-  wish.bone = *task().specimen.findBone("Ca40");
-  wish.joints = dragChain(task().specimen, wish.bone);
-  const Vector3d p = place(task().specimen, task().articulation, task().neutral)[wish.bone.value].translation();
-  wish.p_WTarget = p + Vector3d(0.3, 1, 0.5);
-  const Reached result = reached(wish);
+  IkGoal goal;
+  goal.bone = *task().specimen.findBone("Ca40");
+  goal.joints = dragChain(task().specimen, goal.bone);
+  const Vector3d p =
+      forwardKinematics(task().specimen, task().articulation, task().neutral)[goal.bone.value].translation();
+  goal.p_WTarget = p + Vector3d(0.3, 1, 0.5);
+  const IkResult result = reached(goal);
   EXPECT_TRUE(result.reached);
   EXPECT_TRUE(result.broken.empty());
 }

@@ -66,7 +66,8 @@ TEST(SupportedMap, isBorderedByWhatIsBeyond) {
 TEST(SupportedMap, endsWhereTheBandsEnd) {
   const Posed posed = tilted();
   const SupportedMap map = posed.map();
-  const Band band = range::band(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0);
+  const MotionRange band =
+      range::motionRange(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0);
   double least = 0, most = 0;
   for (int row = 0; row < map.size; ++row) {
     if (posed.level({map.dorsiflexionOf(row), 0, 0}) == Level::Beyond) continue;
@@ -74,8 +75,8 @@ TEST(SupportedMap, endsWhereTheBandsEnd) {
     most = std::max(most, map.dorsiflexionOf(row));
   }
   const double cell = (map.dorsal - map.ventral) / map.size;
-  EXPECT_NEAR(most, band.most, cell);
-  EXPECT_NEAR(least, band.least, cell);
+  EXPECT_NEAR(most, band.max, cell);
+  EXPECT_NEAR(least, band.min, cell);
 }
 
 TEST(SupportedMap, ofTypedLimitsIsTheirRectangle) {
@@ -121,10 +122,11 @@ TEST(SupportedMap, isCutByContact) {
   int taken = 0;
   for (int row = 0; row < cut.size; ++row) {
     const int middle = cut.size / 2;
-    const bool enters = spines
-                            .deepest({0}, kinematics::placeDistal(posed.specimen.joints[0], posed.articulation[{0}],
-                                                                  {cut.dorsiflexionOf(row), cut.lateralOf(middle), 0}))
-                            .depth > 0;
+    const bool enters =
+        spines
+            .deepest({0}, kinematics::jointTransform(posed.specimen.joints[0], posed.articulation[{0}],
+                                                     {cut.dorsiflexionOf(row), cut.lateralOf(middle), 0}))
+            .depth > 0;
     EXPECT_EQ(cut.at(row, middle), enters ? Level::Beyond : plain.at(row, middle));
     taken += enters && plain.at(row, middle) != Level::Beyond;
   }
@@ -162,12 +164,13 @@ TEST(SupportedMap, ofTheSamplesIsNoBox) {
       EXPECT_GE(partly, 6) << specimen[*joint].id << ": bend must be lost gradually as the joint is raised or lowered";
       // Overlap that is spent on dorsiflexion is gone for lateral bending.
       const auto lateral = [&](double dorsiflexion) {
-        const Band band = range::band(specimen, articulation, assumptions, *joint, {dorsiflexion, 0, 0}, 1);
-        return band.most - band.least;
+        const MotionRange band =
+            range::motionRange(specimen, articulation, assumptions, *joint, {dorsiflexion, 0, 0}, 1);
+        return band.max - band.min;
       };
-      const Band dorsal = range::band(specimen, articulation, assumptions, *joint, Vector3d::Zero(), 0);
-      EXPECT_LT(lateral(0.8 * dorsal.most), 0.6 * lateral(0)) << specimen[*joint].id;
-      EXPECT_LT(lateral(0.95 * dorsal.most), lateral(0.8 * dorsal.most)) << specimen[*joint].id;
+      const MotionRange dorsal = range::motionRange(specimen, articulation, assumptions, *joint, Vector3d::Zero(), 0);
+      EXPECT_LT(lateral(0.8 * dorsal.max), 0.6 * lateral(0)) << specimen[*joint].id;
+      EXPECT_LT(lateral(0.95 * dorsal.max), lateral(0.8 * dorsal.max)) << specimen[*joint].id;
     }
   }
 }

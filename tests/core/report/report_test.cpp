@@ -67,6 +67,14 @@ TEST(Report, HoldsStudiesWhenTheyAreAskedFor) {
   EXPECT_TRUE(data.find<study::Envelope>());
   EXPECT_TRUE(data.find<study::RangeChart>());
   EXPECT_TRUE(data.find<study::Pressure>());
+  ASSERT_TRUE(data.find<study::JointStress>());
+  const auto& stress = *data.find<study::JointStress>();
+  EXPECT_EQ(stress.densities, project().densities);
+  EXPECT_EQ(number(data, "stress.highest.mean"), stress[study::NeckCarriage::Highest].evenness.mean / 1000);
+  EXPECT_EQ(unitOf(data, "stress.highest.mean"), "kPa");
+  EXPECT_EQ(number(data, "stress.joint." + stress.joints[0].id + ".force"),
+            stress[study::NeckCarriage::Present].joints[0].force);
+  EXPECT_GE(number(data, "pressure.lowest.at_heart"), 100);
   EXPECT_TRUE(std::isfinite(number(data, "elevation.highest.snout_height")));
   EXPECT_TRUE(plain().studies.empty());
 }
@@ -98,7 +106,7 @@ TEST(Report, KeepsWhyAStudyGaveNothing) {
 
 TEST(Report, NumbersAreThoseOfTheProject) {
   const auto articulation = range::articulate(project().specimen(), project().assumptions);
-  const auto X_WB = place(project().specimen(), articulation, project().pose);
+  const auto X_WB = forwardKinematics(project().specimen(), articulation, project().pose);
   EXPECT_EQ(number(plain(), "stand.snout_height"), *kinematics::snoutHeight(project().specimen(), X_WB));
   EXPECT_EQ(number(plain(), "completeness.found"),
             static_cast<double>(anatomy::completeness(project().specimen()).found));

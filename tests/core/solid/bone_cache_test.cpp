@@ -164,14 +164,14 @@ TEST_F(Cache, ManyMayReadAndWriteTheSameKeyAtOnce) {
 
 TriangleMesh lump(double radius) { return sphereMesh(radius, 24); }
 
-std::shared_ptr<const anatomy::BoneField> fieldOf(const TriangleMesh& mesh, const path& folder) {
+std::shared_ptr<const anatomy::SignedDistance> fieldOf(const TriangleMesh& mesh, const path& folder) {
   LevelSetOptions options;
   options.cacheFolder = folder;
   const Meshes meshes{std::make_shared<const BoneMesh>(BoneMesh{{mesh}})};
   return levelSets(meshes, {true}, options).at(0);
 }
 
-void expectSame(const anatomy::BoneField& a, const anatomy::BoneField& b) {
+void expectSame(const anatomy::SignedDistance& a, const anatomy::SignedDistance& b) {
   EXPECT_EQ(a.reach(), b.reach());
   EXPECT_EQ(a.resolution(), b.resolution());
   EXPECT_EQ(a.surfacePoints(), b.surfacePoints());
@@ -183,7 +183,7 @@ void expectSame(const anatomy::BoneField& a, const anatomy::BoneField& b) {
     const Eigen::Vector3f p(metre(random), metre(random), metre(random));
     ASSERT_EQ(a.distance(p), b.distance(p));
     ASSERT_EQ(a.estimate(p).distance, b.estimate(p).distance);
-    ASSERT_EQ(a.estimate(p).least, b.estimate(p).least);
+    ASSERT_EQ(a.estimate(p).min, b.estimate(p).min);
   }
 }
 

@@ -84,7 +84,7 @@ TEST(LevelSet, FartherOutKnowsTheDistanceToTheSurfacesBox) {
   const Vector3f half(0.15F, 0.1F, 0.06F);
   const LevelSet field(box(half));
   EXPECT_FLOAT_EQ(field.distance({0.15F, 0.1F, 1.06F}), 1);
-  EXPECT_FLOAT_EQ(field.estimate({0.15F, 0.1F, 1.06F}).least, 1);
+  EXPECT_FLOAT_EQ(field.estimate({0.15F, 0.1F, 1.06F}).min, 1);
 }
 
 TEST(LevelSet, QuickAnswersAreNeverTooHopeful) {
@@ -93,7 +93,7 @@ TEST(LevelSet, QuickAnswersAreNeverTooHopeful) {
   for (int i = 0; i < 20000; ++i) {
     const Vector3f p = points.next();
     const auto quick = field.estimate(p);
-    ASSERT_LE(quick.least, field.distance(p) + 1e-5F) << p.transpose();
+    ASSERT_LE(quick.min, field.distance(p) + 1e-5F) << p.transpose();
   }
 }
 
@@ -174,7 +174,7 @@ TEST(LevelSets, AreMadeOfTheWantedBonesWithAClosedMesh) {
         ++told;
       },
       1);
-  const BoneFields fields = levelSets(meshes, {true, true, true, false}, options);
+  const SignedDistances fields = levelSets(meshes, {true, true, true, false}, options);
   ASSERT_EQ(fields.size(), 4U);
   EXPECT_TRUE(fields[0] != nullptr);
   EXPECT_TRUE(fields[1] == nullptr && fields[2] == nullptr && fields[3] == nullptr);

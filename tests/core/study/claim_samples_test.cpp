@@ -36,7 +36,7 @@ struct Animal {
     return answerClaim(scenario, claim, options).value();
   }
   kinematics::Placement placed(const Pose& at) const {
-    return kinematics::place(specimen(), scenario.articulation(), at);
+    return kinematics::forwardKinematics(specimen(), scenario.articulation(), at);
   }
   Vector3d snout(const Pose& at) const {
     const auto skull = *specimen().findBone("skull");
@@ -81,14 +81,14 @@ TEST_P(SampleClaims, noStanceRaisesTheHeadHigherThanTheBest) {
 TEST_P(SampleClaims, reachingComesNoHigherThanTheBest) {
   const ClaimAnswer answer = animal_.ask({ClaimKind::HeadHeight, Bound::AtLeast, 25});
   const range::ReachRanges ranges(animal_.specimen(), animal_.scenario.articulation(), animal_.scenario.assumptions());
-  kinematics::Reach wish;
-  wish.joints = kinematics::neckChain(animal_.specimen());
-  wish.motions = {true, false, false};
-  wish.bone = *animal_.specimen().findBone("skull");
-  wish.p_BPoint = animal_.specimen()[wish.bone].landmark("snout");
-  wish.p_WTarget = animal_.snout(animal_.pose()) + Vector3d(0, 0, 400);
-  const kinematics::Reached reached =
-      kinematics::reach(animal_.specimen(), animal_.scenario.articulation(), ranges, animal_.pose(), wish);
+  kinematics::IkGoal goal;
+  goal.joints = kinematics::neckChain(animal_.specimen());
+  goal.motions = {true, false, false};
+  goal.bone = *animal_.specimen().findBone("skull");
+  goal.p_BPoint = animal_.specimen()[goal.bone].landmark("snout");
+  goal.p_WTarget = animal_.snout(animal_.pose()) + Vector3d(0, 0, 400);
+  const kinematics::IkResult reached =
+      kinematics::reach(animal_.specimen(), animal_.scenario.articulation(), ranges, animal_.pose(), goal);
   EXPECT_LE(reached.p_WPoint.z(), *answer.best + 1e-3);
   EXPECT_NEAR(reached.p_WPoint.z(), *answer.best, 0.02);
 }
@@ -158,7 +158,7 @@ TEST_P(SampleClaims, theBestFallsAsTheOverlapRuleRises) {
   double last = 1e9;
   for (const double overlap : {0.0, 0.2, 0.4, 0.5, 0.6, 0.8, 0.9}) {
     range::Assumptions assumptions = animal_.scenario.assumptions();
-    assumptions.leastOverlap = overlap;
+    assumptions.minOverlap = overlap;
     const ClaimAnswer answer = answerClaim(animal_.scenario.withAssumptions(assumptions),
                                            {ClaimKind::HeadHeight, Bound::AtLeast, 25}, {.needs = false})
                                    .value();
@@ -173,19 +173,19 @@ TEST_P(SampleClaims, theNeedsAreWhereTheAnswerTurns) {
   const Claim claim{ClaimKind::HeadHeight, Bound::AtLeast, best + 0.01};
   const ClaimAnswer answer = animal_.ask(claim, {});
   ASSERT_FALSE(answer.supported);
-  ASSERT_TRUE(answer.leastOverlap);
-  EXPECT_LT(*answer.leastOverlap, 0.5);
+  ASSERT_TRUE(answer.minOverlap);
+  EXPECT_LT(*answer.minOverlap, 0.5);
   range::Assumptions assumptions = animal_.scenario.assumptions();
   const auto supported = [&] {
     return answerClaim(animal_.scenario.withAssumptions(assumptions), claim, {.needs = false})->supported;
   };
-  assumptions.leastOverlap = *answer.leastOverlap;
+  assumptions.minOverlap = *answer.minOverlap;
   EXPECT_TRUE(supported());
-  assumptions.leastOverlap = *answer.leastOverlap + 2e-4;
+  assumptions.minOverlap = *answer.minOverlap + 2e-4;
   EXPECT_FALSE(supported());
-  if (!answer.leastCartilage) return;
+  if (!answer.minCartilage) return;
   assumptions = animal_.scenario.assumptions();
-  assumptions.neck.amount = *answer.leastCartilage;
+  assumptions.neck.amount = *answer.minCartilage;
   EXPECT_TRUE(supported());
 }
 
@@ -213,8 +213,8 @@ TEST_P(SampleClaims, theSameQuestionHasTheSameAnswerToTheBit) {
   const ClaimAnswer a = animal_.ask(claim, {}), b = animal_.ask(claim, {});
   EXPECT_EQ(a.pose, b.pose);
   EXPECT_EQ(a.best, b.best);
-  EXPECT_EQ(a.leastOverlap, b.leastOverlap);
-  EXPECT_EQ(a.leastCartilage, b.leastCartilage);
+  EXPECT_EQ(a.minOverlap, b.minOverlap);
+  EXPECT_EQ(a.minCartilage, b.minCartilage);
 }
 
 TEST_P(SampleClaims, aJointThatNothingJudgesStaysAndIsNamed) {

@@ -43,7 +43,7 @@ template <class See>
 void tryAll(const ThreeJointNeck& neck, int steps, const See& see) {
   const auto angle = [&](std::size_t joint, int i) {
     const anatomy::AngleLimits& limits = neck.limits[joint];
-    return limits.least + (limits.most - limits.least) * i / (steps - 1);
+    return limits.min + (limits.max - limits.min) * i / (steps - 1);
   };
   for (int a = 0; a < steps; ++a)
     for (int b = 0; b < steps; ++b)
@@ -150,8 +150,8 @@ TEST_P(ClaimByBruteForce, aSupportedClaimIsShownInsideTheBoxByTheLeastShare) {
   ASSERT_TRUE(answer.supported);
   const std::array<double, 3> angles = anglesOf(answer);
   for (std::size_t i = 0; i < 3; ++i) {
-    EXPECT_GE(angles[i], neck().limits[i].least);
-    EXPECT_LE(angles[i], neck().limits[i].most);
+    EXPECT_GE(angles[i], neck().limits[i].min);
+    EXPECT_LE(angles[i], neck().limits[i].max);
   }
   EXPECT_NEAR(neck().snout(angles).y(), height, 1e-6);
   EXPECT_TRUE(answer.stopping.empty());
@@ -224,11 +224,11 @@ TEST(ClaimNeeds, leastOverlapFollowsTheArc) {
   for (const double degrees : {3.0, 8.59, 12.89, 16.0}) {
     const double slope = degrees * kDegree;
     const ClaimAnswer answer = Arc().ask(slope);
-    EXPECT_NEAR(answer.leastOverlap.value(), 1 - slope * 0.2 / 0.06, 0.01) << degrees;
-    EXPECT_NEAR(answer.leastOverlap.value(), 1 - 2 * 0.2 * std::tan(slope / 2) / 0.06, 2e-4) << degrees;
+    EXPECT_NEAR(answer.minOverlap.value(), 1 - slope * 0.2 / 0.06, 0.01) << degrees;
+    EXPECT_NEAR(answer.minOverlap.value(), 1 - 2 * 0.2 * std::tan(slope / 2) / 0.06, 2e-4) << degrees;
     EXPECT_EQ(answer.supported, degrees < 8.5) << degrees;
   }
-  EXPECT_FALSE(Arc().ask(40 * kDegree).leastOverlap) << "facets have parted by then";
+  EXPECT_FALSE(Arc().ask(40 * kDegree).minOverlap) << "facets have parted by then";
 }
 
 // Taylor 2014, PeerJ 2:e712: cartilage t turns the neutral pose by t/h; h = 200 mm, and a per cent of the centrum is
@@ -238,16 +238,16 @@ TEST(ClaimNeeds, leastCartilageFollowsThePublishedLaw) {
   for (const double percent : {2.0, 5.0, 12.0}) {
     const ClaimAnswer answer = Arc().ask(byOverlap + 0.02 * percent);
     EXPECT_FALSE(answer.supported);
-    EXPECT_NEAR(answer.leastCartilage.value(), percent, 0.03 * percent + 0.05);
+    EXPECT_NEAR(answer.minCartilage.value(), percent, 0.03 * percent + 0.05);
     EXPECT_EQ(answer.mostCartilage.value(), kMaxCartilage);
   }
-  EXPECT_EQ(Arc().ask(0).leastCartilage.value(), 0);
+  EXPECT_EQ(Arc().ask(0).minCartilage.value(), 0);
 }
 
 TEST(ClaimNeeds, noneWhereNoValueDoes) {
   const ClaimAnswer answer = Arc().ask(85 * kDegree);
-  EXPECT_FALSE(answer.leastOverlap);
-  EXPECT_FALSE(answer.leastCartilage);
+  EXPECT_FALSE(answer.minOverlap);
+  EXPECT_FALSE(answer.minCartilage);
 }
 
 TEST(ClaimNeeds, stopWhenCancelledAndTellHowFarTheyAre) {

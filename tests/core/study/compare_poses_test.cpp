@@ -59,7 +59,7 @@ TEST(ComparePoses, OnePoseUnderTwoSetsOfAssumptions) {
     if (levelAt(a.specimen, neutral.articulation(), a.assumptions, joint, a.pose[joint]) == range::Level::Beyond) break;
   }
   b.pose = a.pose;
-  b.assumptions.leastOverlap = 0;
+  b.assumptions.minOverlap = 0;
   const Comparison comparison = study::compare(a.scenario(), b.scenario());
   bool seen = false;
   for (const ComparedJoint& compared : comparison.joints) {

@@ -85,10 +85,10 @@ TEST_P(SampleEnvelope, HoldsBothExtremesAndEveryPoseInsideTheRanges) {
   const double slack = 3 * envelope_.precision;
   test::Chance chance(7);
   const auto joints = kinematics::neckChain(animal_.specimen);
-  std::vector<range::Band> bands;
+  std::vector<range::MotionRange> bands;
   for (const auto joint : joints) {
     bands.push_back(
-        range::band(animal_.specimen, animal_.articulation, animal_.assumptions, joint, Vector3d::Zero(), 0));
+        range::motionRange(animal_.specimen, animal_.articulation, animal_.assumptions, joint, Vector3d::Zero(), 0));
   }
   for (int i = 0; i < 400; ++i) {
     kinematics::Pose pose = animal_.pose;
@@ -97,9 +97,9 @@ TEST_P(SampleEnvelope, HoldsBothExtremesAndEveryPoseInsideTheRanges) {
       double share = corner ? static_cast<double>(chance.below(2)) : chance.in(0, 1);
       if (i == 0) share = 1;
       if (i == 1) share = 0;
-      pose[joints[k]] = Vector3d(std::lerp(bands[k].least, bands[k].most, share), 0, 0);
+      pose[joints[k]] = Vector3d(std::lerp(bands[k].min, bands[k].max, share), 0, 0);
     }
-    const auto X_WB = kinematics::place(animal_.specimen, animal_.articulation, pose);
+    const auto X_WB = kinematics::forwardKinematics(animal_.specimen, animal_.articulation, pose);
     const Vector2d snout = neckLine(animal_.specimen, X_WB, envelope_.plane).back();
     EXPECT_TRUE(holds(envelope_.outlines, snout) || distanceTo(envelope_.outlines, snout) < slack) << i;
   }
@@ -109,13 +109,13 @@ TEST_P(SampleEnvelope, HoldsBothExtremesAndEveryPoseInsideTheRanges) {
 TEST_P(SampleEnvelope, SolverAgreesOnBothSidesOfTheOutline) {
   const range::ReachRanges ranges(animal_.specimen, animal_.articulation, animal_.assumptions);
   const auto skull = *animal_.specimen.findBone("skull");
-  kinematics::Reach wish;
-  wish.bone = skull;
-  wish.joints = kinematics::neckChain(animal_.specimen);
-  wish.p_BPoint = animal_.specimen[skull].landmark("snout");
-  wish.motions = {true, false, false};
+  kinematics::IkGoal goal;
+  goal.bone = skull;
+  goal.joints = kinematics::neckChain(animal_.specimen);
+  goal.p_BPoint = animal_.specimen[skull].landmark("snout");
+  goal.motions = {true, false, false};
   kinematics::Pose neutral = animal_.pose;
-  for (const auto joint : wish.joints) neutral[joint] = Vector3d::Zero();
+  for (const auto joint : goal.joints) neutral[joint] = Vector3d::Zero();
   const double away = 5 * envelope_.precision;
   const Line& outline = envelope_.outlines.front();
   int missed = 0, asked = 0;
@@ -123,8 +123,8 @@ TEST_P(SampleEnvelope, SolverAgreesOnBothSidesOfTheOutline) {
     const Vector2d along = outline[(i + 4) % outline.size()] - outline[(i + outline.size() - 4) % outline.size()];
     const Vector2d outwards = Vector2d(along.y(), -along.x()).normalized();
     const auto distance = [&](const Vector2d& p) {
-      wish.p_WTarget = envelope_.plane.inWorld(p);
-      return kinematics::reach(animal_.specimen, animal_.articulation, ranges, neutral, wish).distance;
+      goal.p_WTarget = envelope_.plane.inWorld(p);
+      return kinematics::reach(animal_.specimen, animal_.articulation, ranges, neutral, goal).distance;
     };
     EXPECT_GT(distance(outline[i] + away * outwards), away - 3 * envelope_.precision) << i;
     ++asked;
@@ -187,7 +187,7 @@ TEST(ReachSpace, AgreesWithVoxelsOnASmallNeck) {
   constexpr int kSteps = 40;
   std::set<std::array<int, 3>> filled;
   const auto angle = [](const anatomy::AngleLimits& limits, int i) {
-    return std::lerp(limits.least, limits.most, static_cast<double>(i) / (kSteps - 1));
+    return std::lerp(limits.min, limits.max, static_cast<double>(i) / (kSteps - 1));
   };
   const auto turn = [](double up, double left) {
     return Eigen::AngleAxisd(-up, Vector3d::UnitY()) * Eigen::AngleAxisd(left, Vector3d::UnitZ());

@@ -95,7 +95,7 @@ TEST_P(Extremes, tailRunsBackwards) {
 
 // The neutral neck of the sample by hand: frames placed one by one.
 TEST_P(Extremes, carriageIsWhereTheBonesAre) {
-  const kinematics::Placement X_WB = kinematics::place(specimen_, articulation_, standing_);
+  const kinematics::Placement X_WB = kinematics::forwardKinematics(specimen_, articulation_, standing_);
   const auto at = [&](const std::string& bone, const char* landmark) -> Vector3d {
     const auto index = *specimen_.findBone(bone);
     return X_WB[index.value] * specimen_[index].landmark(landmark);

@@ -24,7 +24,7 @@ double brutest(const std::vector<PlanarJoint>& chain, const Vector2d& tip, const
     std::vector<double> angles;
     int rest = i;
     for (const PlanarJoint& joint : chain) {
-      angles.push_back(std::lerp(joint.least, joint.most, static_cast<double>(rest % steps) / (steps - 1)));
+      angles.push_back(std::lerp(joint.min, joint.max, static_cast<double>(rest % steps) / (steps - 1)));
       rest /= steps;
     }
     most = std::max(most, tipAt(chain, tip, angles).dot(direction));
@@ -54,8 +54,8 @@ TEST(FarthestAngles, NoPostureOfAGridGoesFarther) {
     const Vector2d direction = Vector2d(chance.in(-1, 1), chance.in(-1, 1)).normalized();
     const auto angles = farthestAngles(chain, at, direction);
     for (std::size_t k = 0; k < chain.size(); ++k) {
-      EXPECT_GE(angles[k], chain[k].least);
-      EXPECT_LE(angles[k], chain[k].most);
+      EXPECT_GE(angles[k], chain[k].min);
+      EXPECT_LE(angles[k], chain[k].max);
     }
     const double found = tipAt(chain, at, angles).dot(direction);
     EXPECT_GE(found, brutest(chain, at, direction, 21) - 1e-9) << trial;
@@ -80,7 +80,7 @@ TEST_P(SampleNeck, HighestIsInsideTheRangesAndAboveEveryEvenBend) {
   }
   for (double share = 0; share <= 1; share += 0.05) {
     std::vector<double> angles;
-    for (const PlanarJoint& joint : neck.chain) angles.push_back(share * joint.most);
+    for (const PlanarJoint& joint : neck.chain) angles.push_back(share * joint.max);
     EXPECT_LE(tipAt(neck.chain, neck.tip, angles).y(), highest + 1e-9);
   }
   EXPECT_GE(highest, e[NeckCarriage::Dorsal].carriage.snoutHeight);
@@ -99,10 +99,10 @@ TEST_P(SampleNeck, FlatChainAgreesWithThePlacedBones) {
   kinematics::Pose bent = neck.neutral;
   std::vector<double> angles;
   for (std::size_t i = 0; i < neck.joints.size(); ++i) {
-    angles.push_back(chance.in(neck.chain[i].least, neck.chain[i].most));
+    angles.push_back(chance.in(neck.chain[i].min, neck.chain[i].max));
     bent[neck.joints[i]][0] = angles.back();
   }
-  const auto X_WB = kinematics::place(specimen, articulation, bent);
+  const auto X_WB = kinematics::forwardKinematics(specimen, articulation, bent);
   const Vector2d snout = neckLine(specimen, X_WB, neck.plane).back();
   // Cartilage is laid beyond the turn, so that the flat chain is exact without it alone; there is none here.
   EXPECT_NEAR((snout - tipAt(neck.chain, neck.tip, angles)).norm(), 0, 1e-9);

@@ -22,7 +22,7 @@ class SamplePressure : public testing::TestWithParam<const char*> {
 };
 
 TEST_P(SamplePressure, HeartLiesInTheChest) {
-  const auto X_WB = kinematics::place(specimen_, articulation_, pose_);
+  const auto X_WB = kinematics::forwardKinematics(specimen_, articulation_, pose_);
   const auto column = *specimen_.findBone("D4");
   const auto rib = *specimen_.findBone("rib.D4.L");
   const double top = X_WB[column.value].translation().z();
@@ -36,12 +36,13 @@ TEST_P(SamplePressure, RowsAreHeightTimesDensity) {
   const Pressure p = with({});
   for (const auto& row : p.rows) {
     const auto& pose = p.elevation[row.which].pose;
-    const auto X_WB = kinematics::place(specimen_, articulation_, pose);
+    const auto X_WB = kinematics::forwardKinematics(specimen_, articulation_, pose);
     const auto skull = *specimen_.findBone("skull");
     const double head = (X_WB[skull.value] * specimen_[skull].landmark("foramenMagnum")).z();
     EXPECT_NEAR(row.pressure, (head - p.heartHeight) * 1055 / 13.6, 1e-9);
     EXPECT_LE(row.low, row.pressure);
     EXPECT_GE(row.high, row.pressure);
+    EXPECT_NEAR(row.atHeart, std::max(0.0, row.pressure) + 100, 1e-9);
   }
   EXPECT_GT(p.rows[1].pressure, p.rows[0].pressure) << "the raised head asks for more";
 }

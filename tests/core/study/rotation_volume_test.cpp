@@ -53,7 +53,7 @@ TEST(RotationVolume, ShrinksAsFacetsHaveToShareMore) {
   double before = 1e9;
   for (const double share : {0.25, 0.5, 0.75}) {
     range::Assumptions assumptions;
-    assumptions.leastOverlap = share;
+    assumptions.minOverlap = share;
     const auto articulation = range::articulate(specimen, assumptions);
     const auto v = supportedRotations(specimen, articulation, assumptions, *specimen.findJoint("C6-C7"));
     EXPECT_GT(v.corrected, 0) << share;

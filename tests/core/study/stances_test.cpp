@@ -43,7 +43,7 @@ struct Animal {
     return takeStance(present ? scenario.withPose(*present) : scenario, stance);
   }
   Placement placed(const StanceAnswer& answer) const {
-    return kinematics::place(s, scenario.articulation(), answer.pose);
+    return kinematics::forwardKinematics(s, scenario.articulation(), answer.pose);
   }
   range::Level level(kinematics::JointIndex joint, const Pose& pose) const {
     return range::levelAt(s, scenario.articulation(), scenario.assumptions(), joint, pose[joint]);
@@ -167,7 +167,7 @@ TEST(Stances, KeepPlaceHeadingAndBlades) {
 
 TEST(Stances, WhatAStiffNeckCannotReachIsTold) {
   range::Assumptions strict;
-  strict.leastOverlap = 0.95;
+  strict.minOverlap = 0.95;
   const Animal a(anatomy::BodyPlan::HighBrowser, strict);
   const StanceAnswer answer = a.take(Stance::Drink);
   EXPECT_FALSE(answer.complete());

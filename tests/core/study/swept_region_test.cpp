@@ -83,7 +83,7 @@ TEST(SweptRegion, AgreesWithBruteForceOnRandomChains) {
       std::vector<double> angles;
       for (int k = 0, rest = i; k < 4; ++k, rest /= kSteps) {
         const auto& joint = joints[static_cast<std::size_t>(k)];
-        angles.push_back(std::lerp(joint.least, joint.most, static_cast<double>(rest % kSteps) / (kSteps - 1)));
+        angles.push_back(std::lerp(joint.min, joint.max, static_cast<double>(rest % kSteps) / (kSteps - 1)));
       }
       tips.push_back(tipAt(joints, at, angles));
       ASSERT_LT(region.distance(tips.back()), 1.5 * region.step());

@@ -7,7 +7,7 @@
 #include <algorithm>
 
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 namespace {

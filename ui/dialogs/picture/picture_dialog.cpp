@@ -12,8 +12,8 @@
 #include "ui/dialogs/picture/picture_preview.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/parts/verdict_mark.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 

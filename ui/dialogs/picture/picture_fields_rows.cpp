@@ -5,7 +5,7 @@
 
 #include "ui/dialogs/picture/picture_fields.h"
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/theme/unit_spin_box.h"
 
 /// The fields themselves; what they do to each other is in picture_fields.cpp.

@@ -3,8 +3,8 @@
 #include <QPainter>
 
 #include "core/task/parallel.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 namespace {

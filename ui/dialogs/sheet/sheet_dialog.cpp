@@ -18,10 +18,10 @@
 #include "ui/commands/project_edits.h"
 #include "ui/dialogs/sheet/sheet_preview.h"
 #include "ui/parts/panel_parts.h"
-#include "ui/sheets/plate_file.h"
+#include "ui/sheets/page_file.h"
 #include "ui/sheets/sheet.h"
 #include "ui/sheets/sheet_view.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/theme/unit_spin_box.h"
 #include "ui/words/say.h"
 
@@ -53,12 +53,12 @@ SheetWork workOf(double dotsPerInch, int samples, double lineSpacing, const Work
 }  // namespace
 
 SheetDialog::SheetDialog(Document& document, QWidget* parent)
-    : QDialog(parent), document_(document), page_(new SheetPreview) {
+    : QDialog(parent), document_(document), shown_(new SheetPreview) {
   setObjectName("sheetDialog");
   setWindowTitle(tr("Sheet"));
   auto* middle = new QHBoxLayout;
   middle->setSpacing(kWideGap);
-  middle->addWidget(page_, 1);
+  middle->addWidget(shown_, 1);
   middle->addWidget(createChoices());
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(kWideGap, kWideGap, kWideGap, kWideGap);
@@ -222,18 +222,18 @@ void SheetDialog::redraw(bool fine) {
   const auto work = [this, scene, sheet = document_.project().sheet,
                      fine](const Worker::Control& control) -> Worker::Delivery {
     try {
-      auto plate = fine ? drawSheet(*scene, sheet, workOf(110, 4, 0.25, control))
-                        : drawSheet(*scene, sheet, workOf(55, 1, 0.6, control));
-      if (!plate) return {};
-      return [this, fine, plate = std::move(*plate)] {
-        page_->setPlate(plate);
+      auto page = fine ? drawSheet(*scene, sheet, workOf(110, 4, 0.25, control))
+                       : drawSheet(*scene, sheet, workOf(55, 1, 0.6, control));
+      if (!page) return {};
+      return [this, fine, page = std::move(*page)] {
+        shown_->setPage(page);
         if (!fine) redraw(true);
       };
     } catch (const std::invalid_argument& error) {
-      return [this, fault = sayFailure(error)] { page_->setFault(fault); };
+      return [this, fault = sayFailure(error)] { shown_->setFault(fault); };
     }
   };
-  preview_.start(work, [this](const QString& cause) { page_->setFault(cause); });
+  preview_.start(work, [this](const QString& cause) { shown_->setFault(cause); });
 }
 
 void SheetDialog::save() {
@@ -254,16 +254,16 @@ void SheetDialog::save() {
 
 void SheetDialog::startSaving(const QString& file) {
   const QString ending = QFileInfo(file).suffix().toLower();
-  if (!plateEndings().contains(ending)) return told_->setText(tr("A sheet ends in .pdf, .svg or .png."));
+  if (!pageEndings().contains(ending)) return told_->setText(tr("A sheet ends in .pdf, .svg or .png."));
   const auto scene = std::make_shared<const SheetScene>(sceneOf(document_));
   const Sheet sheet = document_.project().sheet;
   const int width = width_->value();
   const double dots = ending == "png" ? width / sizeOf(sheet.paper).width() * 25.4 : 300;
   const auto work = [this, scene, sheet, file, ending, width,
                      dots](const Worker::Control& control) -> Worker::Delivery {
-    const auto plate = drawSheet(*scene, sheet, workOf(dots, dots > 500 ? 4 : 9, 0.12, control));
-    if (!plate) return {};
-    const QByteArray bytes = plateBytes(*plate, ending, width);
+    const auto page = drawSheet(*scene, sheet, workOf(dots, dots > 500 ? 4 : 9, 0.12, control));
+    if (!page) return {};
+    const QByteArray bytes = pageBytes(*page, ending, width);
     if (control.task.cancelled()) return {};
     files::writeWhole(file.toStdString(), {bytes.data(), static_cast<std::size_t>(bytes.size())});
     return [this, file] {

@@ -45,7 +45,7 @@ class SheetDialog : public QDialog {
   void showSaving(bool saving);
 
   Document& document_;
-  SheetPreview* page_;
+  SheetPreview* shown_;
   QComboBox *layout_, *paper_, *bones_, *scale_;
   QCheckBox *person_, *joints_, *tones_, *spans_, *ground_, *notes_, *transparent_;
   UnitSpinBox* height_;

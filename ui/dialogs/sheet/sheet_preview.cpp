@@ -2,9 +2,9 @@
 
 #include <QPainter>
 
-#include "ui/sheets/plate.h"
-#include "ui/theme/figures.h"
+#include "ui/sheets/page.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 
@@ -14,8 +14,8 @@ SheetPreview::SheetPreview(QWidget* parent) : QWidget(parent) {
   setAccessibleName(tr("Preview of the sheet"));
 }
 
-void SheetPreview::setPlate(Plate plate) {
-  plate_ = std::move(plate);
+void SheetPreview::setPage(Page page) {
+  page_ = std::move(page);
   fault_.clear();
   update();
 }
@@ -29,21 +29,21 @@ void SheetPreview::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.fillRect(rect(), theme().viewportGround);
   const QRectF room = QRectF(rect()).adjusted(kWideGap, kWideGap, -kWideGap, -kWideGap);
-  if (!fault_.isEmpty() || !plate_) {
+  if (!fault_.isEmpty() || !page_) {
     painter.setPen(theme().text);
     painter.drawText(room, Qt::AlignCenter | Qt::TextWordWrap, fault_.isEmpty() ? tr("Drawing the sheet…") : fault_);
     return;
   }
-  const double scale = std::min(room.width() / plate_->size.width(), room.height() / plate_->size.height());
-  const QSizeF size = plate_->size * scale;
-  const QRectF page(room.center() - QPointF(size.width() / 2, size.height() / 2), size);
+  const double scale = std::min(room.width() / page_->size.width(), room.height() / page_->size.height());
+  const QSizeF size = page_->size * scale;
+  const QRectF sheet(room.center() - QPointF(size.width() / 2, size.height() / 2), size);
   // A transparent page is shown on white all the same, because it will be laid on something.
-  painter.fillRect(page, QColor(Qt::white));
-  painter.translate(page.topLeft());
-  paintPlate(painter, *plate_, scale);
+  painter.fillRect(sheet, QColor(Qt::white));
+  painter.translate(sheet.topLeft());
+  paintPage(painter, *page_, scale);
   painter.resetTransform();
   painter.setPen(theme().line);
-  painter.drawRect(page);
+  painter.drawRect(sheet);
 }
 
 }  // namespace zyga::ui

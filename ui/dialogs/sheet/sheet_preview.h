@@ -3,7 +3,7 @@
 #include <QWidget>
 #include <optional>
 
-#include "ui/sheets/plate.h"
+#include "ui/sheets/page.h"
 
 namespace zyga::ui {
 
@@ -13,17 +13,17 @@ class SheetPreview : public QWidget {
  public:
   explicit SheetPreview(QWidget* parent = nullptr);
 
-  void setPlate(Plate plate);
+  void setPage(Page page);
   /// Says in words why there is no page; empty: there will be one soon.
   void setFault(const QString& fault);
-  bool shows() const { return plate_.has_value() && fault_.isEmpty(); }
+  bool shows() const { return page_.has_value() && fault_.isEmpty(); }
   QSize sizeHint() const override { return {760, 560}; }
 
  protected:
   void paintEvent(QPaintEvent* event) override;
 
  private:
-  std::optional<Plate> plate_;
+  std::optional<Page> page_;
   QString fault_;
 };
 

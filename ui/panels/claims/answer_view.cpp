@@ -6,7 +6,7 @@
 
 #include "ui/parts/panel_parts.h"
 #include "ui/parts/verdict_mark.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/words/claim_words.h"
 
 namespace zyga::ui {

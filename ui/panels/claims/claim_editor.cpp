@@ -8,7 +8,7 @@
 #include <numbers>
 
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/theme/unit_spin_box.h"
 #include "ui/words/claim_words.h"
 

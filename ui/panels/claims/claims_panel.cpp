@@ -15,8 +15,8 @@
 #include "ui/panels/claims/claims_model.h"
 #include "ui/panels/findings_panel.h"
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 #include "ui/words/claim_words.h"
 #include "ui/words/numbers.h"
 

@@ -9,8 +9,8 @@
 #include <cmath>
 
 #include "ui/panels/joint/joint_words.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 #include "ui/theme/unit_spin_box.h"
 
 namespace zyga::ui {
@@ -64,7 +64,7 @@ AngleField::AngleField(int motion, QWidget* parent)
           [this](double degrees) { emit edited(qDegreesToRadians(degrees)); });
 }
 
-void AngleField::show(const anatomy::Specimen& specimen, anatomy::JointIndex index, const range::Band& band,
+void AngleField::show(const anatomy::Specimen& specimen, anatomy::JointIndex index, const range::MotionRange& band,
                       double angle, range::Level level) {
   const anatomy::Joint& joint = specimen[index];
   const QSignalBlocker quiet(field_);
@@ -93,7 +93,7 @@ IntervalBar::IntervalBar(QWidget* parent) : QWidget(parent) {
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 
-void IntervalBar::show(const range::Band& band, double angle, range::Level level, bool typed) {
+void IntervalBar::show(const range::MotionRange& band, double angle, range::Level level, bool typed) {
   band_ = band;
   angle_ = angle;
   level_ = level;
@@ -103,7 +103,7 @@ void IntervalBar::show(const range::Band& band, double angle, range::Level level
 
 double IntervalBar::reach() const {
   double reach = std::abs(angle_);
-  if (band_.judged && !band_.empty) reach = std::max({reach, std::abs(band_.least), std::abs(band_.most)});
+  if (band_.judged && !band_.empty) reach = std::max({reach, std::abs(band_.min), std::abs(band_.max)});
   return std::max(reach, 0.01) * 1.1;
 }
 
@@ -113,7 +113,7 @@ void IntervalBar::paintBand(QPainter& painter) {
   const QRectF whole(0, height() / 2.0 - kBarHeight / 2, width(), kBarHeight);
   if (!band_.judged) return paintHatching(painter, whole, withAlpha(theme().notJudged, 0.55), 3.5);
   if (band_.empty) return painter.fillRect(whole, withAlpha(theme().beyond, 0.12));
-  const QRectF bar(QPointF(xOf(band_.least), whole.top()), QPointF(xOf(band_.most), whole.bottom()));
+  const QRectF bar(QPointF(xOf(band_.min), whole.top()), QPointF(xOf(band_.max), whole.bottom()));
   const bool light = theme().scheme == Scheme::Light;
   painter.fillRect(bar, withAlpha(theme().supported, (light ? 0.3 : 0.4) * (typed_ ? 0.4 : 1)));
   painter.setPen(QPen(theme().supported, 1.5));

@@ -17,7 +17,7 @@ class AngleField : public QWidget {
  public:
   explicit AngleField(int motion, QWidget* parent = nullptr);
   /// `level` is the verdict on this motion.
-  void show(const anatomy::Specimen& specimen, anatomy::JointIndex index, const range::Band& band, double angle,
+  void show(const anatomy::Specimen& specimen, anatomy::JointIndex index, const range::MotionRange& band, double angle,
             range::Level level);
   UnitSpinBox* field() const { return field_; }
 
@@ -39,7 +39,7 @@ class IntervalBar : public QWidget {
  public:
   explicit IntervalBar(QWidget* parent = nullptr);
   /// `angle` in rad; `typed` draws the bar hollow, as limits that no bone gives.
-  void show(const range::Band& band, double angle, range::Level level, bool typed);
+  void show(const range::MotionRange& band, double angle, range::Level level, bool typed);
   QSize sizeHint() const override { return {120, 16}; }
 
  protected:
@@ -50,7 +50,7 @@ class IntervalBar : public QWidget {
   qreal xOf(double angle) const;
   void paintBand(QPainter& painter);
 
-  range::Band band_;
+  range::MotionRange band_;
   double angle_ = 0;
   range::Level level_ = range::Level::NotJudged;
   bool typed_ = false;

@@ -8,8 +8,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 #include "ui/words/numbers.h"
 
 namespace zyga::ui {
@@ -178,7 +178,7 @@ void MeetingNumbers::write(Row row, int column, const QString& words, bool muted
 void MeetingNumbers::show(const range::JointVerdict& verdict, const range::Assumptions& assumptions) {
   const bool byArea = assumptions.overlapBy == range::OverlapBy::Area;
   const QString rule = byArea ? tr("minimum %1 by area") : tr("minimum %1 by length");
-  write(Head, 0, rule.arg(percent(assumptions.leastOverlap)), true);
+  write(Head, 0, rule.arg(percent(assumptions.minOverlap)), true);
   write(ByLength, 0, tr("Overlap by length"), byArea);
   write(ByArea, 0, tr("Overlap by area"), !byArea);
   const std::optional<range::FacetMeeting>* const sides[] = {&verdict.left, &verdict.right};
@@ -188,8 +188,7 @@ void MeetingNumbers::show(const range::JointVerdict& verdict, const range::Assum
     write(ByLength, side + 1, meeting ? percent(meeting->overlapLength) : unknown, byArea);
     write(ByArea, side + 1, meeting ? percent(meeting->overlapArea) : unknown, !byArea);
     const bool together = meeting && !meeting->shared.empty();
-    write(Gap, side + 1,
-          together ? tr("%1 to %2").arg(figures(meeting->gapLeast), figures(meeting->gapMost)) : unknown);
+    write(Gap, side + 1, together ? tr("%1 to %2").arg(figures(meeting->minGap), figures(meeting->maxGap)) : unknown);
   }
   write(Centra, 2, figures(verdict.centrumGap));
   cells_[Centra][2]->setObjectName(QStringLiteral("centrumGap"));

@@ -14,9 +14,9 @@
 #include "ui/panels/joint/facet_drawing.h"
 #include "ui/panels/joint/joint_words.h"
 #include "ui/panels/joint/supported_map_view.h"
-#include "ui/theme/figures.h"
 #include "ui/theme/icons.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 #include "ui/theme/unit_spin_box.h"
 #include "ui/words/assumption_words.h"
 #include "ui/words/numbers.h"
@@ -205,7 +205,7 @@ void JointView::showJoint(JointIndex joint) {
     AngleField* field = angles_[static_cast<std::size_t>(motion)];
     field->setVisible(!fixed);
     if (fixed) continue;
-    field->show(document_.specimen(), joint, document_.band(joint, motion), document_.pose()[joint][motion],
+    field->show(document_.specimen(), joint, document_.motionRange(joint, motion), document_.pose()[joint][motion],
                 levelOfMotion(bones, verdict, motion));
   }
 }
@@ -230,9 +230,10 @@ void JointView::showNeutral(JointIndex joint) {
   showWords(articulation_,
             articulationWords(document_.specimen(), joint, range::articulationNote(document_.specimen(), joint, rest)));
   const range::NeutralBy by = document_.assumptions().neutralBy;
-  showWords(
-      neutralBy_,
-      judged ? tr("Neutral: %1 (facet centres %2 apart)").arg(neutralName(by), millimetres(rest.residual)) : QString());
+  const QString apart = millimetres(rest.residual);
+  const bool together = apart == millimetres(0);
+  const QString form = together ? tr("Neutral: %1") : tr("Neutral: %1 (facet centres %2 apart)");
+  showWords(neutralBy_, judged ? filled(form, {neutralName(by), apart}) : QString());
   neutralBy_->setToolTip(neutralSources(by));
   caution_->setVisible(judged);
 }

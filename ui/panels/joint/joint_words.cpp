@@ -3,7 +3,7 @@
 #include <QObject>
 #include <algorithm>
 
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/words/anatomy_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/range_words.h"
@@ -36,18 +36,18 @@ QString bonesOf(const anatomy::Specimen& specimen, JointIndex joint) {
       .arg(capital(boneName(specimen[bones.distal].name)), boneName(specimen[bones.proximal].name));
 }
 
-QString intervalWords(const range::Band& band) {
+QString intervalWords(const range::MotionRange& band) {
   if (!band.judged) return QObject::tr("no limits known");
   if (band.empty) return QObject::tr("no angle is within range");
   constexpr double kNothing = 1e-6;
-  if (band.most - band.least < kNothing) return QObject::tr("held at %1").arg(signedDegrees(band.most));
-  return QObject::tr("%1 to %2").arg(signedDegrees(band.least), signedDegrees(band.most));
+  if (band.max - band.min < kNothing) return QObject::tr("held at %1").arg(signedDegrees(band.max));
+  return QObject::tr("%1 to %2").arg(signedDegrees(band.min), signedDegrees(band.max));
 }
 
-QString bandStopWords(const anatomy::Specimen& specimen, JointIndex joint, const range::Band& band) {
+QString bandStopWords(const anatomy::Specimen& specimen, JointIndex joint, const range::MotionRange& band) {
   if (!band.judged || onlyTyped(specimen[joint])) return {};
   if (band.empty) return QObject::tr("The other two angles leave no room here.");
-  const range::Stop &most = band.mostStop, &least = band.leastStop;
+  const range::Stop &most = band.maxStop, &least = band.minStop;
   if (most == least) return QObject::tr("\u00B1 %1").arg(stopWords(specimen, joint, most));
   // Mirror images in one line: "+ left, − right zygapophyseal overlap 50 %".
   range::Stop mirrored = least;
@@ -61,14 +61,14 @@ QString bandStopWords(const anatomy::Specimen& specimen, JointIndex joint, const
   return QObject::tr("+ %1\n\u2212 %2").arg(stopWords(specimen, joint, most), stopWords(specimen, joint, least));
 }
 
-QString stopSentences(const anatomy::Specimen& specimen, JointIndex joint, int motion, const range::Band& band) {
+QString stopSentences(const anatomy::Specimen& specimen, JointIndex joint, int motion, const range::MotionRange& band) {
   if (!band.judged || band.empty) return intervalWords(band);
   const auto line = [&](double angle, double sign, const range::Stop& stop) {
     return QObject::tr("%1 to %2: %3")
         .arg(capital(motionWords(range::motionName(specimen[joint], motion, sign))), signedDegrees(angle),
              stopWords(specimen, joint, stop));
   };
-  return line(band.most, 1, band.mostStop) + QLatin1Char('\n') + line(band.least, -1, band.leastStop);
+  return line(band.max, 1, band.maxStop) + QLatin1Char('\n') + line(band.min, -1, band.minStop);
 }
 
 QString groundsWords(const anatomy::Joint& joint, const range::JointVerdict* verdict) {

@@ -8,8 +8,8 @@
 #include <QtMath>
 #include <algorithm>
 
-#include "ui/theme/figures.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/typography.h"
 #include "ui/words/numbers.h"
 #include "ui/words/range_words.h"
 

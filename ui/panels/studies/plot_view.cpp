@@ -8,7 +8,7 @@
 #include <QStyleOption>
 #include <algorithm>
 
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/words/study_words.h"
 
 namespace zyga::ui {

@@ -18,7 +18,7 @@
 #include "ui/panels/studies/save_study.h"
 #include "ui/panels/studies/study_fields.h"
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/words/say.h"
 
 namespace zyga::ui {
@@ -78,7 +78,7 @@ StudiesPanel::StudiesPanel(Document& document, QWidget* parent)
   });
   connect(&job_.worker(), &Worker::busyChanged, this, &StudiesPanel::showProgress);
   connect(&document_, &Document::changed, this, [this](Changes what) {
-    if (what & (Changes(Change::Pose) | Change::Assumptions)) quick_.start();
+    if (what & (Changes(Change::Pose) | Change::Assumptions | Change::Ground)) quick_.start();
   });
   refresh();
 }

@@ -9,7 +9,7 @@
 #include <algorithm>
 
 #include "ui/parts/panel_parts.h"
-#include "ui/theme/figures.h"
+#include "ui/theme/typography.h"
 #include "ui/theme/unit_spin_box.h"
 
 namespace zyga::ui {
@@ -18,10 +18,11 @@ namespace {
 constexpr char kSpaceKey[] = "studies/space";
 constexpr char kDrawnKey[] = "studies/envelopeDrawn";
 constexpr char kHeartKey[] = "studies/heartPercent";
+constexpr char kTensionKey[] = "studies/tensionPercent";
 constexpr char kSpreadKey[] = "studies/spread";
 
 /// Pages in the order of StudyKind; those without settings are empty.
-constexpr int kEmptyPage = 0, kEnvelopePage = 1, kSpreadPage = 2, kPressurePage = 3;
+constexpr int kEmptyPage = 0, kEnvelopePage = 1, kSpreadPage = 2, kPressurePage = 3, kStressPage = 4;
 
 int pageOf(StudyKind kind) {
   switch (kind) {
@@ -31,6 +32,8 @@ int pageOf(StudyKind kind) {
       return kSpreadPage;
     case StudyKind::Pressure:
       return kPressurePage;
+    case StudyKind::Stress:
+      return kStressPage;
     default:
       return kEmptyPage;
   }
@@ -39,8 +42,8 @@ int pageOf(StudyKind kind) {
 /// Numbers of a spread in the order they are kept in.
 QVariantList listOf(const study::SpreadOptions& o) {
   return {o.draws,           QVariant::fromValue(o.seed), o.errors.measured,
-          o.errors.inferred, o.varyAssumptions,           o.overlap.least,
-          o.overlap.most,    o.cartilagePercent.least,    o.cartilagePercent.most};
+          o.errors.inferred, o.varyAssumptions,           o.overlap.min,
+          o.overlap.max,     o.cartilagePercent.min,      o.cartilagePercent.max};
 }
 
 study::SpreadOptions optionsOf(const QVariantList& list) {
@@ -129,7 +132,7 @@ study::SpreadOptions SpreadFields::options() const {
   options.errors.inferred = inferred_->value() / 100;
   options.varyAssumptions = vary_->isChecked();
   const study::Between overlap = ordered(leastOverlap_->value(), mostOverlap_->value());
-  options.overlap = {overlap.least / 100, overlap.most / 100};
+  options.overlap = {overlap.min / 100, overlap.max / 100};
   options.cartilagePercent = ordered(leastCartilage_->value(), mostCartilage_->value());
   return options;
 }
@@ -141,10 +144,10 @@ void SpreadFields::setOptions(const study::SpreadOptions& options) {
   measured_->setValue(100 * options.errors.measured);
   inferred_->setValue(100 * options.errors.inferred);
   vary_->setChecked(options.varyAssumptions);
-  leastOverlap_->setValue(100 * options.overlap.least);
-  mostOverlap_->setValue(100 * options.overlap.most);
-  leastCartilage_->setValue(options.cartilagePercent.least);
-  mostCartilage_->setValue(options.cartilagePercent.most);
+  leastOverlap_->setValue(100 * options.overlap.min);
+  mostOverlap_->setValue(100 * options.overlap.max);
+  leastCartilage_->setValue(options.cartilagePercent.min);
+  mostCartilage_->setValue(options.cartilagePercent.max);
 }
 
 StudyFields::StudyFields(QWidget* parent) : QStackedWidget(parent), spread_(new SpreadFields) {
@@ -152,9 +155,11 @@ StudyFields::StudyFields(QWidget* parent) : QStackedWidget(parent), spread_(new 
   addWidget(envelopePage());
   addWidget(spread_);
   addWidget(pressurePage());
+  addWidget(stressPage());
   recall();
   connect(space_, &QCheckBox::toggled, this, &StudyFields::edited);
   connect(heart_, &QDoubleSpinBox::valueChanged, this, &StudyFields::edited);
+  connect(tension_, &QDoubleSpinBox::valueChanged, this, &StudyFields::edited);
   connect(spread_, &SpreadFields::edited, this, &StudyFields::edited);
   connect(this, &StudyFields::edited, this, &StudyFields::remember);
   connect(drawn_, &QCheckBox::toggled, this, [this](bool draws) {
@@ -200,6 +205,27 @@ QWidget* StudyFields::pressurePage() {
   return page;
 }
 
+QWidget* StudyFields::stressPage() {
+  auto* page = new QWidget;
+  auto* grid = new QGridLayout(page);
+  grid->setContentsMargins(0, 0, 0, 0);
+  grid->setHorizontalSpacing(kGap);
+  grid->setColumnStretch(1, 1);
+  auto* words = mutedLabel(tr("Tension at"));
+  words->setWordWrap(false);
+  tension_ = new UnitSpinBox("%");
+  tension_->setObjectName("tensionPlace");
+  tension_->setAccessibleName(tr("Height of the tension over the neck"));
+  tension_->setToolTip(tr(
+      "Where what holds the neck from above runs, in percent of the height of the neural spines over the axis of the "
+      "centrum; an assumption. Densities are those of mass and balance"));
+  tension_->setRange(100 * study::kLeastTension, 100 * study::kMostTension);
+  tension_->setDecimals(0);
+  grid->addWidget(words, 0, 0);
+  grid->addWidget(tension_, 0, 1);
+  return page;
+}
+
 void StudyFields::showFor(StudyKind kind) {
   setCurrentIndex(pageOf(kind));
   setVisible(pageOf(kind) != kEmptyPage);
@@ -207,7 +233,12 @@ void StudyFields::showFor(StudyKind kind) {
 }
 
 StudySettings StudyFields::settings() const {
-  return {space_->isChecked(), spread_->options(), study::HeartPlace{heart_->value() / 100}};
+  StudySettings settings;
+  settings.space = space_->isChecked();
+  settings.spread = spread_->options();
+  settings.heart.share = heart_->value() / 100;
+  settings.tension.share = tension_->value() / 100;
+  return settings;
 }
 
 bool StudyFields::drawsEnvelope() const { return drawn_->isChecked(); }
@@ -222,6 +253,7 @@ void StudyFields::remember() const {
   QSettings settings;
   settings.setValue(kSpaceKey, space_->isChecked());
   settings.setValue(kHeartKey, heart_->value());
+  settings.setValue(kTensionKey, tension_->value());
   settings.setValue(kSpreadKey, listOf(spread_->options()));
 }
 
@@ -230,6 +262,7 @@ void StudyFields::recall() {
   space_->setChecked(settings.value(kSpaceKey, false).toBool());
   drawn_->setChecked(settings.value(kDrawnKey, true).toBool());
   heart_->setValue(settings.value(kHeartKey, 100 * study::HeartPlace{}.share).toDouble());
+  tension_->setValue(settings.value(kTensionKey, 100 * study::TensionPlace{}.share).toDouble());
   spread_->setOptions(optionsOf(settings.value(kSpreadKey).toList()));
 }
 

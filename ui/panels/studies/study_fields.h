@@ -53,12 +53,13 @@ class StudyFields : public QStackedWidget {
  private:
   QWidget* envelopePage();
   QWidget* pressurePage();
+  QWidget* stressPage();
   void remember() const;
   void recall();
 
   QCheckBox *space_ = nullptr, *drawn_ = nullptr;
   SpreadFields* spread_ = nullptr;
-  UnitSpinBox* heart_ = nullptr;
+  UnitSpinBox *heart_ = nullptr, *tension_ = nullptr;
 };
 
 }  // namespace zyga::ui

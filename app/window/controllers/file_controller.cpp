@@ -1,0 +1,177 @@
+#include "app/window/controllers/file_controller.h"
+
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QSettings>
+#include <QStandardPaths>
+
+#include "app/window/recent_files.h"
+#include "ui/dialogs/table_faults_dialog.h"
+#include "ui/document/autosave.h"
+#include "ui/parts/message_bar.h"
+#include "ui/words/say.h"
+
+namespace zyga::ui {
+namespace {
+
+constexpr char kFolderKey[] = "files/folder";
+
+QString toQString(const std::filesystem::path& path) { return QString::fromStdString(path.string()); }
+
+/// Letters that a file's name may hold everywhere.
+QString fileNameFor(const std::string& specimen) {
+  QString name = QString::fromStdString(specimen).simplified();
+  for (QChar& c : name)
+    if (QString("/\\:*?\"<>|").contains(c)) c = '-';
+  return name.isEmpty() ? QString("skeleton") : name;
+}
+
+}  // namespace
+
+FileController::FileController(Document& document, MessageBar& messages, RecentFiles& recent, QWidget& window,
+                               const std::filesystem::path& signs)
+    : QObject(&window), document_(document), messages_(messages), recent_(recent), window_(window), guard_(signs) {
+  connect(&guard_, &FileGuard::strayed, this, &FileController::tellStrayed);
+}
+
+QString FileController::startFolder() const {
+  const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+  return QSettings().value(kFolderKey, documents).toString();
+}
+
+void FileController::chooseTable() {
+  auto* dialog = new QFileDialog(&window_, tr("New from a measurement table"), startFolder());
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->setFileMode(QFileDialog::ExistingFile);
+  dialog->setNameFilters({tr("Measurement tables (*.csv)"), tr("All files (*)")});
+  connect(dialog, &QFileDialog::fileSelected, this, &FileController::open);
+  dialog->open();
+}
+
+void FileController::chooseProject() {
+  auto* dialog = new QFileDialog(&window_, tr("Open"), startFolder());
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->setFileMode(QFileDialog::ExistingFile);
+  dialog->setNameFilters({tr("Zygapose projects and tables (*.zyga *.csv)"), tr("All files (*)")});
+  connect(dialog, &QFileDialog::fileSelected, this, &FileController::open);
+  dialog->open();
+}
+
+void FileController::open(const QString& file) { read(file, true); }
+
+void FileController::openQuietly(const QString& file) { read(file, false); }
+
+void FileController::read(const QString& file, bool remember) {
+  if (remember) QSettings().setValue(kFolderKey, QFileInfo(file).absolutePath());
+  const std::filesystem::path path = QFileInfo(file).absoluteFilePath().toStdString();
+  reader_.start([this, path, remember](const Worker::Control&) -> Worker::Delivery {
+    auto opened = std::make_shared<Opened>(openFile(path));
+    return [this, opened, remember] { receive(*opened, remember); };
+  });
+}
+
+void FileController::receive(const Opened& opened, bool remember) {
+  if (opened.project) return whenSafe([this, opened, remember] { adopt(opened, remember); });
+  const QString name = toQString(opened.file.filename());
+  recent_.remove(toQString(opened.file));
+  if (opened.messages.empty()) return messages_.warn(say(opened.fault));
+  auto* dialog = new TableFaultsDialog(name, opened.messages, &window_);
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->open();
+}
+
+void FileController::adopt(Opened opened, bool remember) {
+  messages_.clearPassing();
+  document_.open(std::move(*opened.project), opened.fromTable ? std::filesystem::path() : opened.file);
+  guardFile();
+  if (remember) recent_.add(toQString(opened.file));
+  if (!opened.messages.empty()) {
+    const QString name = toQString(opened.file.filename());
+    messages_.tell(tr("%1 was opened; remarks on the table: %2.").arg(name).arg(opened.messages.size()),
+                   {{tr("Show"), [this, name, messages = opened.messages] {
+                       auto* dialog = new TableFaultsDialog(name, messages, &window_);
+                       dialog->setAttribute(Qt::WA_DeleteOnClose);
+                       dialog->open();
+                     }}});
+  }
+  emit this->opened();
+}
+
+void FileController::recover(const Leftover& leftover, Autosave& autosave) {
+  reader_.start([this, leftover, &autosave](const Worker::Control&) -> Worker::Delivery {
+    auto read = std::make_shared<Opened>(openFile(leftover.file));
+    return [this, leftover, &autosave, read] {
+      if (!read->project) return messages_.warn(say(read->fault));
+      whenSafe([this, leftover, &autosave, read] {
+        document_.open(std::move(*read->project), leftover.original);
+        document_.undoStack().resetClean();
+        autosave.takeOver(leftover);
+        guardFile();
+        emit opened();
+      });
+    };
+  });
+}
+
+void FileController::save(std::function<void()> then) {
+  if (!document_.hasProject()) return;
+  if (document_.path().empty()) return saveAs(std::move(then));
+  if (guard_.look() == FileGuard::State::Changed) return askBeforeReplacing(then);
+  writeTo(toQString(document_.path()), then);
+}
+
+void FileController::saveAs(std::function<void()> then) {
+  if (!document_.hasProject()) return;
+  auto* dialog = new QFileDialog(&window_, tr("Save as"), startFolder());
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  dialog->setAcceptMode(QFileDialog::AcceptSave);
+  dialog->setNameFilter(tr("Zygapose project (*.zyga)"));
+  dialog->setDefaultSuffix("zyga");
+  dialog->selectFile(document_.path().empty() ? fileNameFor(document_.specimen().name) + ".zyga"
+                                              : toQString(document_.path()));
+  connect(dialog, &QFileDialog::fileSelected, this, [this, then = std::move(then)](const QString& file) {
+    QSettings().setValue(kFolderKey, QFileInfo(file).absolutePath());
+    writeTo(file, then);
+  });
+  dialog->open();
+}
+
+void FileController::writeTo(const QString& file, const std::function<void()>& then) {
+  const std::filesystem::path path = QFileInfo(file).absoluteFilePath().toStdString();
+  try {
+    files::saveProject(document_.project(), path);
+  } catch (const std::exception& error) {
+    return messages_.warn(sayFailure(error), {{tr("Save as…"), [this] { saveAs(); }}});
+  }
+  document_.setSavedAs(path);
+  guardFile();
+  recent_.add(toQString(path));
+  emit saved();
+  if (then) then();
+}
+
+void FileController::whenSafe(std::function<void()> then) {
+  if (!document_.hasUnsavedWork()) return then();
+  auto* box =
+      new QMessageBox(QMessageBox::NoIcon, tr("Unsaved work"),
+                      tr("“%1” has changes that no file holds.").arg(QString::fromStdString(document_.specimen().name)),
+                      QMessageBox::NoButton, &window_);
+  box->setObjectName("unsavedWork");
+  box->setAttribute(Qt::WA_DeleteOnClose);
+  box->setInformativeText(tr("Save them first, or give them up."));
+  QPushButton* keep = box->addButton(tr("Save"), QMessageBox::AcceptRole);
+  QPushButton* drop = box->addButton(tr("Give them up"), QMessageBox::DestructiveRole);
+  QPushButton* stay = box->addButton(tr("Go back"), QMessageBox::RejectRole);
+  box->setDefaultButton(keep);
+  box->setEscapeButton(stay);
+  connect(keep, &QPushButton::clicked, this, [this, then] { save(then); });
+  connect(drop, &QPushButton::clicked, this, [this, then] {
+    document_.undoStack().setClean();  // given up: nothing is left to be asked about
+    then();
+  });
+  box->open();
+}
+
+}  // namespace zyga::ui

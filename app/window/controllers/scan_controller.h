@@ -1,0 +1,54 @@
+#pragma once
+
+#include <QObject>
+#include <QPointer>
+
+#include "ui/document/document.h"
+
+class QAction;
+class QMenu;
+class QMimeData;
+
+namespace zyga::ui {
+
+class LandmarkEditor;
+class BringInDialog;
+class MessageBar;
+
+/// Real bones: brought in from files, marked in the landmark editor, mirrored, scaled, taken out again. Each is one
+/// undo step.
+class ScanController : public QObject {
+  Q_OBJECT
+ public:
+  ScanController(Document& document, MessageBar& messages, QWidget& window);
+
+  /// Fills the menu of what can be done with real bones; returns the action that brings them in.
+  QAction* addTo(QMenu& menu);
+  /// What can be done with this bone, for the menu over the animal.
+  void addFor(QMenu& menu, BoneIndex bone);
+
+  /// Mesh files among what is being dropped.
+  static QStringList meshFiles(const QMimeData& data);
+  void bringIn(const QStringList& files);
+  void openLandmarks(std::optional<BoneIndex> bone);
+
+ private:
+  void chooseFiles(BringInDialog& dialog);
+  void chooseLandmarks(BringInDialog& dialog);
+  void putInPlace(const BringInDialog& dialog);
+  void mirror(BoneIndex bone);
+  void scale(BoneIndex bone);
+  void scaleAnimal();
+  void takeOut(BoneIndex bone);
+  /// The chosen bone, if it has a scan; otherwise says what is missing.
+  std::optional<BoneIndex> chosenScan();
+  void onChosen(const std::function<void(BoneIndex)>& act);
+
+  Document& document_;
+  MessageBar& messages_;
+  QWidget& window_;
+  QPointer<BringInDialog> bringing_;
+  QPointer<LandmarkEditor> editor_;
+};
+
+}  // namespace zyga::ui
