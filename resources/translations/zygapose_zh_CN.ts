@@ -5935,7 +5935,12 @@ tail's that of the line through the first five caudals. The result becomes the p
 also replaces the named one. Exit 1: a foot misses, a joint is out of range, or the stance falls short; the
 project is written all the same.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>不给出 --stance 时，躯干的高度、坡度与侧倾由四肢现状得出；明显高于同侧地面的脚不承重。
+姿势会重新设定除肩胛骨外的一切；walk-1 至 walk-4 是左后脚、左前脚、右后脚、右前脚摆动的时刻。
+坡度均相对于水平面；躯干的坡度是背椎椎体连线的坡度，颈部的是最后一节颈椎的坡度（--horizontal-by），
+尾部的是前五节尾椎连线的坡度。结果成为当前姿态；给出 --pose 时还替换所指名的姿态。
+退出码 1：有脚未着地、有关节超出活动范围或姿势未能达到；项目仍照常写出。
+</translation>
     </message>
     <message>
         <source>%1: write the smaller number first, as in LOW,HIGH</source>
@@ -6095,7 +6100,10 @@ stress：颈部每个关节在各姿态中受压多大、是否均匀，以及�
 unknown, and so is what follows from it. foot is a name such as LP1 or 'right fore'. Published multipliers: 4
 (Alexander 1976), 4.586 (derived titanosaurs, Gonzalez Riga 2011).
 </source>
-        <translation type="unfinished"></translation>
+        <translation>列 foot,pace_cm,next_pace_cm,stride_cm,length_cm，以及 width_cm, gauge_cm, ahead_cm 中的任意列；
+空白单元格为未知，由它得出的数值也未知。foot 是 LP1 或 'right fore' 之类的名称。
+已发表的倍数：4（Alexander 1976）、4.586（衍生泰坦巨龙类，Gonzalez Riga 2011）。
+</translation>
     </message>
     <message>
         <source>warning: %1</source>

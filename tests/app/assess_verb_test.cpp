@@ -55,7 +55,7 @@ TEST_F(AssessVerb, JsonHasTheKeysScriptsRelyOn) {
             (std::set<std::string>{"id", "region", "dorsiflexion_deg", "lateral_deg", "torsion_deg", "left", "right",
                                    "centrum_gap_mm", "level", "reasons", "sentence", "articulation"}));
   EXPECT_EQ(keys(joint["left"].toObject()),
-            (std::set<std::string>{"overlap_length", "overlap_area", "gap_min_mm", "gap_max_mm"}));
+            (std::set<std::string>{"overlap_length", "overlap_width", "overlap_area", "gap_min_mm", "gap_max_mm"}));
 }
 
 TEST_F(AssessVerb, JsonTellsTheBentJoint) {
