@@ -17,10 +17,12 @@ struct FreeMotion {
 /// The angles of these joints in the chosen motions, joint by joint.
 std::vector<FreeMotion> freeMotions(const std::vector<JointIndex>& joints, const std::array<bool, 3>& motions);
 
-/// The axis one angle turns everything beyond the joint about, and a point on it, in the world.
+/// The axis one angle turns everything beyond the joint about, a point on it, and how the bones settle meanwhile, in
+/// the world.
 struct TurningAxis {
-  Eigen::Vector3d direction_W;  ///< unit
-  Eigen::Vector3d p_WCentre;    ///< m
+  Eigen::Vector3d direction_W;                        ///< unit
+  Eigen::Vector3d p_WCentre;                          ///< m
+  Eigen::Vector3d shift_W = Eigen::Vector3d::Zero();  ///< m/rad, by central differences; zero where nothing settles
 };
 
 /// `X_WB`: where the bones are with these angles (rad) at the joint.

@@ -25,6 +25,28 @@ void turn(Eigen::Matrix3d& R, const Eigen::Vector3d& axis, double angle) {
   R = R * Eigen::AngleAxisd(angle, axis).toRotationMatrix();
 }
 
+/// As jointTransform, the bones not settled.
+Eigen::Isometry3d rigidTransform(const anatomy::Joint& joint, const Articulation::Rest& rest,
+                                 const Eigen::Vector3d& angles) {
+  Eigen::Matrix3d R = rest.rotation;
+  for (int k = 0; k < 3; ++k) turn(R, joint.axes[static_cast<std::size_t>(k)], angles[k]);
+  const double before = rest.cartilage * joint.cartilageShareProximal;
+  const double after = rest.cartilage - before;
+  Eigen::Isometry3d X_PD;
+  X_PD.linear() = R;
+  X_PD.translation() =
+      joint.centreProximal + before * joint.longAxisProximal + R * (after * joint.longAxisDistal - joint.centreDistal);
+  X_PD.makeAffine();
+  return X_PD;
+}
+
+/// By what the distal bone is shifted as the bones settle, proximal frame, m. `X_PD`: where it is unsettled.
+Eigen::Vector3d shiftOf(const Articulation::Rest& rest, const Eigen::Isometry3d& X_PD) {
+  if (!(rest.settling.bound > 0)) return Eigen::Vector3d::Zero();
+  if (rest.settling.distalHasPostzygs) return settled(rest.settling, X_PD);
+  return -(X_PD.linear() * settled(rest.settling, X_PD.inverse()));
+}
+
 }  // namespace
 
 Eigen::Matrix3d jointRotation(const anatomy::Joint& joint, const Eigen::Vector3d& angles) {
@@ -48,21 +70,8 @@ Eigen::Vector3d jointAngles(const anatomy::Joint& joint, const Eigen::Matrix3d& 
 
 Eigen::Isometry3d jointTransform(const anatomy::Joint& joint, const Articulation::Rest& rest,
                                  const Eigen::Vector3d& angles) {
-  Eigen::Matrix3d R = rest.rotation;
-  for (int k = 0; k < 3; ++k) turn(R, joint.axes[static_cast<std::size_t>(k)], angles[k]);
-  const double before = rest.cartilage * joint.cartilageShareProximal;
-  const double after = rest.cartilage - before;
-  Eigen::Isometry3d X_PD;
-  X_PD.linear() = R;
-  X_PD.translation() =
-      joint.centreProximal + before * joint.longAxisProximal + R * (after * joint.longAxisDistal - joint.centreDistal);
-  X_PD.makeAffine();
-  if (rest.settling.bound > 0) {
-    if (rest.settling.distalHasPostzygs)
-      X_PD.translation() += settled(rest.settling, X_PD);
-    else
-      X_PD.translation() -= R * settled(rest.settling, X_PD.inverse());
-  }
+  Eigen::Isometry3d X_PD = rigidTransform(joint, rest, angles);
+  X_PD.translation() += shiftOf(rest, X_PD);
   return X_PD;
 }
 
@@ -100,12 +109,23 @@ std::array<TurningAxis, 3> turningAxes(const anatomy::Joint& joint, const Articu
   const Eigen::Isometry3d& X_WP = X_WB[joint.proximal.value];
   const Eigen::Matrix3d R_WRest = X_WP.linear() * rest.rotation;
   const double before = rest.cartilage * joint.cartilageShareProximal;
-  const Vector3d p_WCentre = X_WP * (joint.centreProximal + before * joint.longAxisProximal);
+  const auto shiftAt = [&](const Vector3d& at) { return shiftOf(rest, rigidTransform(joint, rest, at)); };
+  const bool settles = rest.settling.bound > 0;
+  const Vector3d shift = settles ? shiftAt(angles) : Vector3d(Vector3d::Zero());
+  const Vector3d p_WCentre = X_WP * (joint.centreProximal + before * joint.longAxisProximal + shift);
   // The first axis rests in the proximal bone, the last one in the distal bone; the middle one floats, turned by the
   // first angle alone (Grood & Suntay 1983).
   const Eigen::AngleAxisd first(angles[0], joint.axes[0]);
-  return {TurningAxis{R_WRest * joint.axes[0], p_WCentre}, TurningAxis{R_WRest * (first * joint.axes[1]), p_WCentre},
-          TurningAxis{X_WB[joint.distal.value].linear() * joint.axes[2], p_WCentre}};
+  std::array<TurningAxis, 3> axes{TurningAxis{R_WRest * joint.axes[0], p_WCentre},
+                                  TurningAxis{R_WRest * (first * joint.axes[1]), p_WCentre},
+                                  TurningAxis{X_WB[joint.distal.value].linear() * joint.axes[2], p_WCentre}};
+  constexpr double h = 1e-5;  // rad
+  for (int k = 0; settles && k < 3; ++k) {
+    const Vector3d nudge = h * Vector3d::Unit(k);
+    axes[static_cast<std::size_t>(k)].shift_W =
+        X_WP.linear() * (shiftAt(angles + nudge) - shiftAt(angles - nudge)) / (2 * h);
+  }
+  return axes;
 }
 
 void jacobianInto(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose,
@@ -119,7 +139,7 @@ void jacobianInto(const anatomy::Specimen& specimen, const Articulation& articul
     const bool sameJoint = c > 0 && free[static_cast<std::size_t>(c - 1)].joint == motion.joint;
     if (!sameJoint) axes = turningAxes(specimen[motion.joint], articulation[motion.joint], pose[motion.joint], X_WB);
     const TurningAxis& axis = axes[static_cast<std::size_t>(motion.motion)];
-    J.point.col(c) = axis.direction_W.cross(p_WPoint - axis.p_WCentre);
+    J.point.col(c) = axis.direction_W.cross(p_WPoint - axis.p_WCentre) + axis.shift_W;
     J.turn.col(c) = axis.direction_W;
   }
 }

@@ -40,9 +40,10 @@ struct Assumptions {
   Cartilage trunk;  ///< dorsals to the sacrum
   Cartilage tail;
   /// Bones that turn against each other settle by up to this share of the cartilage's thickness, so that their facets
-  /// fit best. Program default, no source; the bones of living human necks shift by 3 to 5 mm while they bend (open
-  /// kinematic records), which is much of their discs.
-  double settling = 0.5;
+  /// fit best. The bones of living human necks shift by 3 to 5 mm while they bend (open kinematic records, derived).
+  /// None by default (program default, no source): where settling reaches its bound its slope jumps, and a search for a
+  /// target out of reach may then end a centimetre apart from two starts.
+  double settling = 0;
   /// Facets may press into each other by this share of their length before it counts as contact: they are gently
   /// curved and carry their own cartilage. Program default, no source.
   double facetContactTolerated = 0.10;

@@ -23,27 +23,27 @@ Finding measuredAs(FindingKind kind, Side side, double measured, double limit) {
 }
 
 /// Near within the margin's share of what lies between full cover and the minimum.
+Finding coverCriterion(FindingKind kind, const Assumptions& assumptions, Side side, double share) {
+  const double least = assumptions.minOverlap;
+  Finding c = measuredAs(kind, side, share, least);
+  c.level = levelOf(share < least - kRounding, share < least + assumptions.nearMargin * (1 - least));
+  c.excess = least - share;
+  return c;
+}
+
 Finding overlapCriterion(const Assumptions& assumptions, Side side, const FacetMeasures& measures) {
   const bool byLength = assumptions.overlapBy == OverlapBy::Length;
-  const double share = byLength ? measures.overlapLength : measures.overlapArea;
-  const double least = assumptions.minOverlap;
-  Finding c = measuredAs(FindingKind::Overlap, side, share, least);
+  Finding c =
+      coverCriterion(FindingKind::Overlap, assumptions, side, byLength ? measures.overlapLength : measures.overlapArea);
   // A facet that covers nothing has left its partner, even where no cover is asked for.
-  const bool beyond = share < least - kRounding || measures.overlapArea <= 0;
-  c.level = levelOf(beyond, share < least + assumptions.nearMargin * (1 - least));
-  c.excess = least - share;
+  if (measures.overlapArea <= 0) c.level = Level::Beyond;
   return c;
 }
 
 /// A pair that has slipped sideways keeps its length: the same minimum holds across the slide, where overlap is by
 /// length. Author's choice, no source: the published rule speaks of length alone.
 Finding acrossCriterion(const Assumptions& assumptions, Side side, const FacetMeasures& measures) {
-  const double share = measures.overlapWidth;
-  const double least = assumptions.minOverlap;
-  Finding c = measuredAs(FindingKind::OverlapAcross, side, share, least);
-  c.level = levelOf(share < least - kRounding, share < least + assumptions.nearMargin * (1 - least));
-  c.excess = least - share;
-  return c;
+  return coverCriterion(FindingKind::OverlapAcross, assumptions, side, measures.overlapWidth);
 }
 
 /// What the cartilage does to the facets at rest is granted on top of what is tolerated: the same assumption must not

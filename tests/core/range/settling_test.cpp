@@ -5,6 +5,7 @@
 #include <Eigen/Dense>
 #include <random>
 
+#include "core/kinematics/jacobian.h"
 #include "core/kinematics/placement.h"
 #include "core/range/neutral.h"
 #include "tests/support/sample_animal.h"
@@ -103,6 +104,35 @@ TEST(Settling, isTheLeastOfItsEnergy) {
   }
 }
 
+/// The Jacobian of a settled animal against central differences of its placement.
+TEST(Settling, isPartOfTheJacobian) {
+  const anatomy::Specimen specimen = test::sampleAnimal("high_browser");
+  Assumptions assumptions;
+  assumptions.neck.amount = 10;
+  assumptions.settling = 0.5;
+  const Articulation articulation = articulate(specimen, assumptions);
+  kinematics::Pose pose = kinematics::Pose::neutral(specimen);
+  const anatomy::BoneIndex skull = *specimen.findBone("skull");
+  const auto free = kinematics::freeMotions(specimen.chainTo(skull), {true, true, true});
+  for (const auto& motion : free)
+    if (specimen[motion.joint].hasFacets()) pose[motion.joint] = {0.05, 0.07, 0.02};
+  const auto tipAt = [&](const kinematics::Pose& at) {
+    return Vector3d(kinematics::forwardKinematics(specimen, articulation, at)[skull.value] *
+                    specimen[skull].landmark("snout"));
+  };
+  const kinematics::Jacobian J = kinematics::jacobian(
+      specimen, articulation, pose, kinematics::forwardKinematics(specimen, articulation, pose), free, tipAt(pose));
+  constexpr double h = 1e-5;  // rad
+  for (std::size_t c = 0; c < free.size(); ++c) {
+    kinematics::Pose more = pose, less = pose;
+    more[free[c].joint][free[c].motion] += h;
+    less[free[c].joint][free[c].motion] -= h;
+    const Vector3d slope = (tipAt(more) - tipAt(less)) / (2 * h);
+    EXPECT_LT((J.point.col(static_cast<Eigen::Index>(c)) - slope).norm(), 1e-6 * (1 + slope.norm()))
+        << specimen[free[c].joint].id << " " << free[c].motion;
+  }
+}
+
 /// A mirrored turn settles to the mirror image.
 TEST(Settling, isTheSameOnBothSides) {
   const anatomy::Specimen specimen = test::twoVertebrae({.tilt = 0.5});
@@ -117,6 +147,7 @@ TEST(Settling, givesRoom) {
   const anatomy::Specimen specimen = test::sampleAnimal("high_browser");
   Assumptions assumptions;
   assumptions.neck.amount = assumptions.trunk.amount = assumptions.tail.amount = 4.56;
+  assumptions.settling = 0.5;
   const Articulation settles = articulate(specimen, assumptions);
   assumptions.settling = 0;
   const Articulation rigid = articulate(specimen, assumptions);
