@@ -18,7 +18,8 @@
 /// What it rests on: Christian & Heinrich 1998, Mitt. Mus. Naturkd. Berl. Geowiss. Reihe 1:73, abstract read (forces
 /// along the neck against the areas of the discs); Christian 2002, Mitt. Mus. Naturkd. Berl. Geowiss. Reihe 5:271,
 /// second hand (the size of the masses cancels, their proportions do not); Christian & Dzemski 2007, Fossil Record
-/// 10:38, a catalogue record with part of its abstract seen. The formula itself is from memory: the papers could not be read.
+/// 10:38, a catalogue record with part of its abstract seen. The formula itself is from memory: the papers could not be
+/// read.
 namespace zyga::study {
 
 /// A joint whose bones say nothing of the size of centrum or neural spine; Text: its id.
