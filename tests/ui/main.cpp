@@ -3,7 +3,9 @@
 
 #include <QApplication>
 #include <QLocale>
+#include <QSettings>
 #include <QStandardPaths>
+#include <QTemporaryDir>
 
 #include "ui/words/language.h"
 
@@ -31,6 +33,9 @@ int main(int argc, char** argv) {
   if (!qEnvironmentVariableIsSet("DISPLAY") && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
     qputenv("QT_QPA_PLATFORM", "offscreen");
   QStandardPaths::setTestModeEnabled(true);
+  // Tests run beside each other; one that clears the settings must not clear those of a window that is open elsewhere.
+  const QTemporaryDir settings;
+  QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, settings.path());
   QLocale::setDefault(QLocale::c());
   QApplication application(argc, argv);
   QCoreApplication::setOrganizationName("zygapose-tests");
