@@ -37,8 +37,9 @@ reason::Value known(const VerbSpec& verb) {
 
 reason::Value digits(double number) {
   std::string digits(32, '\0');
-  digits.resize(static_cast<std::size_t>(std::to_chars(digits.data(), digits.data() + digits.size(), number).ptr -
-                                         digits.data()));
+  digits.resize(static_cast<std::size_t>(
+      std::to_chars(digits.data(), digits.data() + digits.size(), number, std::chars_format::fixed).ptr -
+      digits.data()));
   return text(digits);
 }
 

@@ -7,14 +7,16 @@
 
 #include "app/verbs/assumption_options.h"
 #include "app/verbs/assumptions_words.h"
+#include "app/verbs/contact_for.h"
 #include "app/verbs/project_file.h"
-#include "app/verbs/sculpting.h"
 #include "app/verbs/summary_text.h"
 #include "app/verbs/text_table.h"
 #include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/json/json_write.h"
+#include "core/range/evidence.h"
 #include "core/range/scenario.h"
+#include "ui/words/assumption_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/range_words.h"
 #include "ui/words/say.h"
@@ -67,6 +69,29 @@ json::Value facetsJson(const std::optional<range::FacetMeeting>& meeting) {
                        {"gap_max_mm", millimetresJson(meeting->maxGap)}});
 }
 
+/// Whether the axial rotation follows the facets or was typed; none where no facets can ask for one.
+json::Value axialId(const range::Scenario& scenario, kinematics::JointIndex joint) {
+  if (!scenario.articulation()[joint].settling.hasFacets) return {};
+  return scenario.pose().isAxialTyped(joint) ? "typed" : "free";
+}
+
+/// By how much the bones have settled inside the cartilage.
+json::Value settlingJson(const range::Scenario& scenario, kinematics::JointIndex joint) {
+  const auto& bones = scenario.specimen()[joint];
+  const auto& rest = scenario.articulation()[joint];
+  const auto& angles = scenario.pose()[joint];
+  if (!rest.settling.hasFacets) return {};
+  const Eigen::Vector3d shift = kinematics::jointTransform(bones, rest, angles).translation() -
+                                kinematics::unsettledTransform(bones, rest, angles).translation();
+  return millimetresJson(shift.norm());
+}
+
+/// What a joint's verdict rests on; null where nothing judges it.
+json::Value evidenceId(const range::Scenario& scenario, kinematics::JointIndex joint) {
+  const auto evidence = range::evidenceOf(scenario.specimen(), joint);
+  return evidence ? json::Value(toText(*evidence)) : json::Value();
+}
+
 json::Value verdictJson(const Judged& judged, const range::JointVerdict& verdict) {
   const range::Scenario& scenario = judged.scenario;
   const auto& joint = scenario.specimen()[verdict.joint];
@@ -82,11 +107,14 @@ json::Value verdictJson(const Judged& judged, const range::JointVerdict& verdict
                        {"dorsiflexion_deg", json::degrees(angles(0))},
                        {"lateral_deg", json::degrees(angles(1))},
                        {"torsion_deg", json::degrees(angles(2))},
+                       {"axial", axialId(scenario, verdict.joint)},
+                       {"settling_mm", settlingJson(scenario, verdict.joint)},
                        {"left", facetsJson(verdict.left)},
                        {"right", facetsJson(verdict.right)},
                        {"centrum_gap_mm", joint.hasFacets() ? millimetresJson(verdict.centrumGap) : json::Value()},
                        {"level", toText(verdict.level)},
                        {"reasons", json::arrayOf(reasons)},
+                       {"evidence", evidenceId(scenario, verdict.joint)},
                        {"sentence", ui::verdictSentence(scenario, verdict).toStdString()},
                        {"articulation", articulation.isEmpty() ? json::Value() : articulation.toStdString()}});
 }
@@ -190,14 +218,11 @@ std::string articulationText(const range::Scenario& scenario) {
 
 std::string contactsText(const range::Scenario& scenario) {
   const range::Assessment& assessment = scenario.assessment();
-  if (!assessment.contactJudged)
-    return "  " +
-           said(QT_TRANSLATE_NOOP("words", "collisions between bones were not assessed (--contact assesses them)")) +
-           "\n";
+  if (!assessment.contactJudged) return contactText(false);
   if (assessment.contacts.empty())
     return "  " +
-           said(QT_TRANSLATE_NOOP("words", "no bones interpenetrate by more than the tolerated %1"),
-                {ui::millimetres(scenario.assumptions().contactTolerated)}) +
+           said(QT_TRANSLATE_NOOP("words", "no bones interpenetrate by more than the tolerated %1; %2"),
+                {ui::contactToleranceWords(scenario.assumptions().contactTolerated), ui::bendingRibsWords()}) +
            "\n";
   std::string out;
   for (const auto& contact : assessment.contacts) {
@@ -225,8 +250,7 @@ std::string judgedText(const Judged& judged) {
 int assess(const VerbSpec&, const Arguments& arguments) {
   const auto project = files::readProject(arguments.file);
   const auto chosen = choosePose(project, arguments);
-  std::shared_ptr<const range::ContactModel> contact;
-  if (arguments.has("--contact")) contact = contactShapes(project);
+  std::shared_ptr<const range::ContactModel> contact = contactFor(project, arguments);
   const Judged judged{project, chosen.name,
                       range::Scenario(project.sharedSpecimen, assumptionsFrom(arguments, project.assumptions),
                                       chosen.pose, std::move(contact))};
@@ -237,18 +261,17 @@ int assess(const VerbSpec&, const Arguments& arguments) {
 }  // namespace
 
 Verb assessVerb() {
-  return {
-      {"assess", "FILE.zyga", QT_TRANSLATE_NOOP("words", "assesses every joint of a pose by its bones"),
-       withAssumptionOptions(
-           {{"--pose", "NAME", QT_TRANSLATE_NOOP("words", "a named pose instead of the present one")},
-            {"--contact", "", QT_TRANSLATE_NOOP("words", "bones that collide count too; sculpts them first")},
-            {"--json", "", QT_TRANSLATE_NOOP("words", "every joint, for machines")}}),
-       QT_TRANSLATE_NOOP(
-           "words",
-           "Findings are sorted worst first. Exit 1 when a joint is out of range, or with --contact when bones\n"
-           "interpenetrate deeper than is tolerated. Assumptions that are given stand for this run only; those of the\n"
-           "project hold for the rest.\n")},
-      assess};
+  return {{"assess", "FILE.zyga", QT_TRANSLATE_NOOP("words", "assesses every joint of a pose by its bones"),
+           withAssumptionOptions(withContactOptions(
+               {{"--pose", "NAME", QT_TRANSLATE_NOOP("words", "a named pose instead of the present one")},
+                {"--json", "", QT_TRANSLATE_NOOP("words", "every joint, for machines")}})),
+           QT_TRANSLATE_NOOP("words",
+                             "Findings are sorted worst first. Exit 1 when a joint is out of range or bones "
+                             "interpenetrate deeper than is\n"
+                             "tolerated; their shapes are sculpted when they are first needed. Assumptions that are "
+                             "given stand for this run only; those of the\n"
+                             "project hold for the rest.\n")},
+          assess};
 }
 
 }  // namespace zyga::app

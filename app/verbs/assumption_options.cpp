@@ -2,6 +2,8 @@
 
 #include <QCoreApplication>
 
+#include "app/verbs/verb_words.h"
+
 namespace zyga::app {
 namespace {
 
@@ -14,17 +16,23 @@ std::optional<GivenOption> given(const Arguments& arguments, std::string_view na
 }  // namespace
 
 std::vector<OptionSpec> assumptionOptions() {
-  return {{"--overlap", "SHARE",
-           QT_TRANSLATE_NOOP("words", "minimum zygapophyseal overlap, a share from 0 to 1; published rule 0.5")},
-          {"--overlap-by", "length|area", QT_TRANSLATE_NOOP("words", "what that share is taken of")},
-          {"--cartilage-percent", "P",
-           QT_TRANSLATE_NOOP("words", "cartilage in neck, trunk and tail, % of the centrum's length")},
-          {"--settling-percent", "P",
-           QT_TRANSLATE_NOOP("words", "how far bones settle when they turn, % of the cartilage's thickness")},
-          {"--neutral-by", "facets|facets-and-centra",
-           QT_TRANSLATE_NOOP("words", "what the neutral articulation asks for")},
-          {"--horizontal-by", "canal|centrum|faces|articulation",
-           QT_TRANSLATE_NOOP("words", "what the slope of a vertebra is measured by")}};
+  return {
+      {"--overlap", "SHARE",
+       QT_TRANSLATE_NOOP("words", "minimum zygapophyseal overlap, a share from 0 to 1; published rule 0.5")},
+      {"--overlap-by", "length|area", QT_TRANSLATE_NOOP("words", "what that share is taken of")},
+      {"--cartilage-percent", "P",
+       QT_TRANSLATE_NOOP("words", "cartilage in neck, trunk and tail, % of the centrum's length")},
+      {"--settling-percent", "P",
+       QT_TRANSLATE_NOOP("words", "how far bones settle when they turn, % of the cartilage's thickness")},
+      {"--contact-percent", "P",
+       QT_TRANSLATE_NOOP("words", "how deep bones may interpenetrate, % of the smaller bone's mean extent; else 1.3")},
+      {"--contact-mm", "MM", QT_TRANSLATE_NOOP("words", "the same in millimetres, for every bone")},
+      {"--inferred-neighbours", "",
+       QT_TRANSLATE_NOOP("words", "a scan is assessed against a neighbour whose facets are inferred")},
+      {"--neutral-by", "facets|facets-and-centra",
+       QT_TRANSLATE_NOOP("words", "what the neutral articulation asks for")},
+      {"--horizontal-by", "canal|centrum|faces|articulation",
+       QT_TRANSLATE_NOOP("words", "what the slope of a vertebra is measured by")}};
 }
 
 std::vector<OptionSpec> withAssumptionOptions(std::vector<OptionSpec> options) {
@@ -48,6 +56,16 @@ range::Assumptions assumptionsFrom(const Arguments& arguments, const range::Assu
   }
   if (const auto share = given(arguments, "--settling-percent"))
     a.settling = 0.01 * numberOf(*share, 0, 100, QT_TRANSLATE_NOOP("words", "percent"));
+  using range::ContactTolerance;
+  if (const auto depth = given(arguments, "--contact-percent"))
+    a.contactTolerated = {ContactTolerance::In::PercentOfBone,
+                          numberOf(*depth, 0, 100, QT_TRANSLATE_NOOP("words", "percent"))};
+  if (const auto depth = given(arguments, "--contact-mm")) {
+    if (arguments.has("--contact-percent"))
+      refuse(QT_TRANSLATE_NOOP("words", "--contact-mm: it says the same as --contact-percent; give one of the two"));
+    a.contactTolerated = {ContactTolerance::In::Millimetres, numberOf(*depth, 0, 1000, "mm")};
+  }
+  if (arguments.has("--inferred-neighbours")) a.inferredNeighbours = true;
   if (arguments.has("--neutral-by")) {
     a.neutralBy = choiceOf<NeutralBy>(
         arguments, "--neutral-by", {{"facets", NeutralBy::Facets}, {"facets-and-centra", NeutralBy::FacetsAndCentra}});

@@ -6,7 +6,8 @@
 namespace zyga::app {
 
 /// The options by which a verb takes other assumptions than the project's, for one run: --overlap, --overlap-by,
-/// --cartilage-percent, --neutral-by.
+/// --cartilage-percent, --settling-percent, --contact-percent, --contact-mm, --inferred-neighbours, --neutral-by,
+/// --horizontal-by.
 std::vector<OptionSpec> assumptionOptions();
 
 /// `options` and after them the assumption options, for a verb's list.

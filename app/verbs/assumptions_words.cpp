@@ -24,11 +24,14 @@ std::string caution() {
 
 files::json::Value assumptionsJson(const range::Assumptions& assumptions) {
   namespace schema = files::schema;
-  json::Value members =
-      json::object({{"overlap_by", schema::wordOf(schema::kOverlapBy, assumptions.overlapBy)},
-                    {"neutral_by", schema::wordOf(schema::kNeutralBy, assumptions.neutralBy)},
-                    {"horizontal_by", schema::wordOf(schema::kHorizontalBy, assumptions.horizontalBy)},
-                    {"contact_tolerated_mm", json::millionths(assumptions.contactTolerated * 1000)}});
+  json::Value members = json::object(
+      {{"overlap_by", schema::wordOf(schema::kOverlapBy, assumptions.overlapBy)},
+       {"neutral_by", schema::wordOf(schema::kNeutralBy, assumptions.neutralBy)},
+       {"horizontal_by", schema::wordOf(schema::kHorizontalBy, assumptions.horizontalBy)},
+       {assumptions.contactTolerated.in == range::ContactTolerance::In::Millimetres ? schema::kContactMillimetres
+                                                                                    : schema::kContactPercent,
+        json::millionths(assumptions.contactTolerated.amount)},
+       {"inferred_neighbours", assumptions.inferredNeighbours}});
   for (const auto& [key, field] : schema::kShares) members.add(key, json::millionths(assumptions.*field * 100));
   members.add("settling_percent", json::millionths(assumptions.settling * 100));
   for (const auto& [key, field] : schema::kCartilages) {

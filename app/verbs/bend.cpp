@@ -10,6 +10,7 @@
 #include "app/verbs/project_file.h"
 #include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
+#include "core/kinematics/following.h"
 #include "core/range/scenario.h"
 #include "ui/words/range_words.h"
 #include "ui/words/say.h"
@@ -79,7 +80,9 @@ std::vector<Bend> readBends(const Specimen& specimen, const Arguments& arguments
 class Bender {
  public:
   Bender(const files::Project& project, kinematics::Pose pose)
-      : project_(project), articulation_(articulationOf(project)), pose_(std::move(pose)) {}
+      : project_(project),
+        articulation_(kinematics::withAxialOf(articulationOf(project), pose)),
+        pose_(std::move(pose)) {}
 
   void apply(const Bend& bend) {
     for (int motion = 0; motion < 3; ++motion) {
@@ -88,7 +91,7 @@ class Bender {
       if (bend.span) {
         spread(bend, motion, *turn);
       } else {
-        pose_[bend.joints.front()](motion) = *turn;
+        set(bend.joints.front(), motion, *turn);
       }
     }
   }
@@ -96,6 +99,15 @@ class Bender {
   const kinematics::Pose& pose() const { return pose_; }
 
  private:
+  /// A typed axial rotation stays; else it goes along when the joint is bent.
+  void set(JointIndex joint, int motion, double turn) {
+    const anatomy::Joint& bones = project_.specimen()[joint];
+    pose_[joint] = kinematics::withMotion(bones, articulation_[joint], pose_[joint], motion, turn);
+    if (motion != 2) return;
+    pose_.setAxialTyped(joint, bones.hasFacets());
+    articulation_ = kinematics::withAxialOf(std::move(articulation_), pose_);
+  }
+
   double width(JointIndex joint, int motion) const {
     const auto& specimen = project_.specimen();
     const auto band = range::motionRange(specimen, articulation_, project_.assumptions, joint, pose_[joint], motion);
@@ -117,7 +129,7 @@ class Bender {
     for (double& weight : weights) weight /= sum;
     Eigen::Vector3d turns = Eigen::Vector3d::Zero();
     turns(motion) = turn;
-    pose_ = kinematics::spreadTurn(pose_, bend.joints, weights, turns);
+    pose_ = kinematics::spreadTurn(project_.specimen(), articulation_, pose_, bend.joints, weights, turns);
   }
 
   const files::Project& project_;

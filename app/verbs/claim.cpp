@@ -7,12 +7,16 @@
 
 #include "app/verbs/assumption_options.h"
 #include "app/verbs/assumptions_words.h"
+#include "app/verbs/contact_for.h"
 #include "app/verbs/project_file.h"
+#include "app/verbs/sculpting.h"
 #include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/json/json_write.h"
+#include "core/files/project/project_measures.h"
 #include "core/study/claims/claim_book.h"
 #include "ui/words/claim_words.h"
+#include "ui/words/range_words.h"
 #include "ui/words/say.h"
 
 namespace zyga::app {
@@ -109,26 +113,58 @@ std::optional<Claim> claimFrom(const Arguments& arguments) {
   return claim;
 }
 
-using ClaimAnswered = std::shared_ptr<const ClaimAnswer>;
+/// A claim that has been answered. The probability is missing where the claim is not answered.
+struct ClaimAnswered {
+  Claim claim;
+  std::shared_ptr<const ClaimAnswer> answer;
+  std::shared_ptr<const study::ClaimProbability> probability;
+};
 
-ClaimAnswered claimAnswerOf(const Scenario& scenario, const Claim& claim) {
-  ClaimAnswered answer = study::claimBook().answer(scenario, claim);
-  if (!answer->unanswerable.empty())
-    refuse(QT_TRANSLATE_NOOP("words", "%1: %2"), {ui::claimName(claim), ui::say(answer->unanswerable)});
-  return answer;
+/// What claims are put to.
+struct ClaimGround {
+  Scenario scenario;
+  study::Measures measures;
+  study::ProbabilityOptions options;
+};
+
+ClaimGround groundOf(const files::Project& project, const ChosenPose& chosen, const Arguments& arguments) {
+  ClaimGround ground{scenarioOf(project, chosen.pose, contactFor(project, arguments)), files::measuresOf(project), {}};
+  if (const auto samples = arguments.find("--samples"))
+    ground.options.samples = static_cast<int>(numberOf({"--samples", *samples}, study::kLeastSamples, 100000,
+                                                       QT_TRANSLATE_NOOP("words", "a whole number of samples")));
+  if (const auto seed = arguments.find("--seed"))
+    ground.options.seed = static_cast<std::uint64_t>(
+        numberOf({"--seed", *seed}, 0, 4294967295.0, QT_TRANSLATE_NOOP("words", "a whole number")));
+  return ground;
+}
+
+ClaimAnswered claimAnswerOf(const ClaimGround& ground, const Claim& claim) {
+  ClaimAnswered answered{claim, study::claimBook().answer(ground.scenario, claim), nullptr};
+  if (!answered.answer->unanswerable.empty())
+    refuse(QT_TRANSLATE_NOOP("words", "%1: %2"), {ui::claimName(claim), ui::say(answered.answer->unanswerable)});
+  if (answered.answer->answered())
+    answered.probability =
+        study::claimBook().probability(ground.scenario, claim, ground.measures, ground.options,
+                                       taskAtTerminal(QT_TRANSLATE_NOOP("words", "working out the probability")));
+  return answered;
 }
 
 /// An answer for people, several lines.
-std::string claimText(const Scenario& scenario, const Claim& claim, const ClaimAnswer& answer) {
+std::string claimText(const Scenario& scenario, const ClaimAnswered& answered) {
   constexpr qsizetype kMostStops = 5;
-  const ui::ClaimWords words = ui::claimWords(scenario, claim, answer);
-  QStringList lines{ui::claimWithSource(claim), "  " + words.verdict};
+  const ui::ClaimWords words = ui::claimWords(scenario, answered.claim, *answered.answer);
+  QStringList lines{ui::claimWithSource(answered.claim)};
+  if (answered.probability) lines << "  " + ui::probabilityWords(*answered.probability);
+  lines << "  " + words.verdict;
+  if (!words.tally.isEmpty()) lines << "  " + words.tally;
   for (const QString& stop : words.stops.mid(0, kMostStops))
     lines << "  " + ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "stopped by %1")), {stop});
   if (words.stops.size() > kMostStops)
     lines << "  " + ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "further joints: %1")),
                                {QString::number(words.stops.size() - kMostStops)});
   for (const QString& line : words.needs + words.notes) lines << "  " + line;
+  if (answered.probability)
+    for (const QString& line : ui::probabilityNotes(*answered.probability)) lines << "  " + line;
   return lines.join('\n').toStdString() + "\n";
 }
 
@@ -144,37 +180,89 @@ json::Value stringsJson(const QStringList& texts) {
   return json::arrayOf(items, json::Layout::OnLines);
 }
 
-json::Value claimJson(const Scenario& scenario, const Claim& claim, const ClaimAnswer& answer) {
+json::Value claimContactsJson(const Scenario& scenario, const study::ClaimContact& contact) {
+  if (!contact.judged) return {};
+  std::vector<json::Value> items;
+  for (const range::ContactFinding& finding : contact.findings)
+    items.push_back(json::object({{"bone", scenario.specimen()[finding.bone].id},
+                                  {"other", scenario.specimen()[finding.other].id},
+                                  {"depth_mm", json::millionths(finding.depth * 1000)},
+                                  {"tolerated_mm", json::millionths(finding.tolerated * 1000)},
+                                  {"sentence", ui::contactWords(scenario.specimen(), finding).toStdString()}}));
+  return json::arrayOf(items, json::Layout::OnLines);
+}
+
+json::Value tallyJson(const range::EvidenceTally& tally) {
+  return json::object({{"measured", tally.measured},
+                       {"partly", tally.partly},
+                       {"inferred", tally.inferred},
+                       {"default", tally.byDefault}});
+}
+
+/// The members that tell of a probability; all null where there is none.
+void addProbability(const study::ClaimProbability* probability, json::Value& json) {
+  const bool any = probability && probability->answered() > 0;
+  const auto whole = [&](auto value) { return probability ? json::Value(value) : json::Value(); };
+  json.add("probability", any ? json::millionths(probability->probability) : json::Value());
+  json.add("probability_standard_error", any ? json::millionths(probability->standardError) : json::Value());
+  json.add("likelihood", any ? json::Value(toText(study::likelihoodOf(probability->probability))) : json::Value());
+  json.add("samples", whole(probability ? probability->options.samples : 0));
+  json.add("samples_not_answered", whole(probability ? probability->notAnswered : 0));
+  json.add("samples_failed", whole(probability ? probability->failed : 0));
+  json.add("seed", whole(probability ? probability->options.seed : 0));
+  json.add("probability_words",
+           probability ? json::Value(ui::probabilityWords(*probability).toStdString()) : json::Value());
+}
+
+json::Value claimJson(const Scenario& scenario, const ClaimAnswered& answered) {
+  const Claim& claim = answered.claim;
+  const ClaimAnswer& answer = *answered.answer;
   const ui::ClaimWords words = ui::claimWords(scenario, claim, answer);
   const bool angle = traitsOf(claim.kind).angle;
-  std::vector<kinematics::JointIndex> stopping;
-  for (const auto& stop : answer.stopping) stopping.push_back(stop.joint);
+  const auto idsOf = [&](const std::vector<study::ClaimStop>& stops) {
+    std::vector<kinematics::JointIndex> joints;
+    for (const auto& stop : stops) joints.push_back(stop.joint);
+    return idsJson(scenario, joints);
+  };
   const json::Value best = !answer.best ? json::Value()
                            : angle      ? json::degrees(*answer.best)
                                         : json::millionths(*answer.best);
   const json::Value shortBy = angle ? json::degrees(answer.shortBy) : json::millionths(answer.shortBy);
-  return json::object({{"claim", words.claim.toStdString()},
-                       {"source", claim.source},
-                       {"supported", answer.supported},
-                       {angle ? "best_deg" : "best_m", best},
-                       {angle ? "short_by_deg" : "short_by_m", shortBy},
-                       {"stopping_joints", idsJson(scenario, stopping)},
-                       {"least_overlap", json::millionths(answer.minOverlap)},
-                       {"least_cartilage_percent", json::millionths(answer.minCartilage)},
-                       {"most_cartilage_percent", json::millionths(answer.mostCartilage)},
-                       {"joints_near_edge", answer.nearEdge.size()},
-                       {"near_edge", idsJson(scenario, answer.nearEdge)},
-                       {"not_judged", idsJson(scenario, answer.notJudged)},
-                       {"beyond_elsewhere", idsJson(scenario, answer.elsewhereBeyond)},
-                       {"in_ground_m", json::millionths(answer.inGround)},
-                       {"verdict", words.verdict.toStdString()},
-                       {"stopping_words", stringsJson(words.stops)},
-                       {"needs_words", stringsJson(words.needs)}},
-                      json::Layout::OnLines);
+  json::Value json = json::object({{"claim", words.claim.toStdString()},
+                                   {"source", claim.source},
+                                   {"supported", answer.supported},
+                                   {angle ? "best_deg" : "best_m", best},
+                                   {angle ? "short_by_deg" : "short_by_m", shortBy}},
+                                  json::Layout::OnLines);
+  addProbability(answered.probability.get(), json);
+  json.add("tally", tallyJson(answer.tally));
+  json.add("not_answered", idsOf(answer.notAnswered));
+  json.add("contact_judged", answer.contact.judged);
+  json.add("only_with_collisions", answer.contact.onlyColliding);
+  json.add("contacts", claimContactsJson(scenario, answer.contact));
+  json.add("stopping_joints", idsOf(answer.stopping));
+  json.add("least_overlap", json::millionths(answer.minOverlap));
+  json.add("least_cartilage_percent", json::millionths(answer.minCartilage));
+  json.add("most_cartilage_percent", json::millionths(answer.mostCartilage));
+  json.add("joints_near_edge", answer.nearEdge.size());
+  json.add("near_edge", idsJson(scenario, answer.nearEdge));
+  json.add("not_judged", idsJson(scenario, answer.notJudged));
+  json.add("beyond_elsewhere", idsJson(scenario, answer.elsewhereBeyond));
+  json.add("in_ground_m", json::millionths(answer.inGround));
+  json.add("verdict", words.verdict.toStdString());
+  json.add("stopping_words", stringsJson(words.stops));
+  json.add("needs_words", stringsJson(words.needs));
+  return json;
 }
 
-std::string footText(const files::Project& project) {
-  return assumptionsText(project.assumptions) + "  " + ui::claimBasis().toStdString() + "\n";
+/// What all answers take for granted, and what the samples vary.
+std::string footText(const files::Project& project, const std::vector<ClaimAnswered>& answers) {
+  std::string text = assumptionsText(project.assumptions) + "  " + ui::claimBasis().toStdString() + "\n";
+  for (const ClaimAnswered& answered : answers) {
+    if (!answered.probability) continue;
+    return text + "  " + ui::probabilityBasis(*answered.probability).toStdString() + "\n";
+  }
+  return text;
 }
 
 /// The project with the pose that shows the claim, and the claim in its list.
@@ -188,16 +276,16 @@ void save(files::Project project, const ChosenPose& chosen, const Claim& claim, 
 }
 
 int answerOne(const files::Project& project, const ChosenPose& chosen, const Claim& claim, const Arguments& arguments) {
-  const Scenario scenario = scenarioOf(project, chosen.pose);
-  const ClaimAnswered answer = claimAnswerOf(scenario, claim);
+  const ClaimGround ground = groundOf(project, chosen, arguments);
+  const ClaimAnswered answered = claimAnswerOf(ground, claim);
   const auto out = arguments.find("--out");
-  if (out) save(project, chosen, claim, *answer, *out);
+  if (out) save(project, chosen, claim, *answered.answer, *out);
   if (arguments.has("--json")) {
-    std::cout << json::document(claimJson(scenario, claim, *answer));
+    std::cout << json::document(claimJson(ground.scenario, answered));
   } else {
-    std::cout << claimText(scenario, claim, *answer) << footText(project) << (out ? wroteLine(*out) : "");
+    std::cout << claimText(ground.scenario, answered) << footText(project, {answered}) << (out ? wroteLine(*out) : "");
   }
-  return answer->supported ? kDone : kBeyond;
+  return answered.answer->supported ? kDone : kBeyond;
 }
 
 int answerAll(const files::Project& project, const ChosenPose& chosen, const Arguments& arguments) {
@@ -205,20 +293,21 @@ int answerAll(const files::Project& project, const ChosenPose& chosen, const Arg
     refuse(QT_TRANSLATE_NOOP(
         "words", "the project holds no claims; name one, such as --head-height-m 8.5 (zygapose help claim)"));
   if (arguments.has("--out")) refuse(QT_TRANSLATE_NOOP("words", "--out goes with one claim, whose pose is written"));
-  const Scenario scenario = scenarioOf(project, chosen.pose);
+  const ClaimGround ground = groundOf(project, chosen, arguments);
   bool all = true;
+  std::vector<ClaimAnswered> answers;
   std::vector<json::Value> jsons;
   std::string text;
   for (const Claim& claim : project.claims) {
-    const ClaimAnswered answer = claimAnswerOf(scenario, claim);
-    all = all && answer->supported;
-    jsons.push_back(claimJson(scenario, claim, *answer));
-    text += claimText(scenario, claim, *answer);
+    answers.push_back(claimAnswerOf(ground, claim));
+    all = all && answers.back().answer->supported;
+    jsons.push_back(claimJson(ground.scenario, answers.back()));
+    text += claimText(ground.scenario, answers.back());
   }
   if (arguments.has("--json"))
     std::cout << json::document(json::object({{"claims", json::arrayOf(jsons)}}, json::Layout::OnLines));
   else
-    std::cout << text << footText(project);
+    std::cout << text << footText(project, answers);
   return all ? kDone : kBeyond;
 }
 
@@ -236,8 +325,11 @@ std::vector<OptionSpec> claimVerbOptions() {
   all.push_back(
       {"--out", "FILE2.zyga",
        QT_TRANSLATE_NOOP("words", "writes the project with the pose that shows it, and the claim in its list")});
+  all.push_back({"--samples", "N", QT_TRANSLATE_NOOP("words", "how many samples the probability rests on; else 1000")});
+  all.push_back(
+      {"--seed", "N", QT_TRANSLATE_NOOP("words", "of the samples; the same seed gives the same numbers; else 1")});
   all.push_back({"--json", "", QT_TRANSLATE_NOOP("words", "the answer for machines")});
-  return withAssumptionOptions(std::move(all));
+  return withAssumptionOptions(withContactOptions(std::move(all)));
 }
 
 }  // namespace
@@ -249,15 +341,18 @@ Verb claimVerb() {
            QT_TRANSLATE_NOOP("words",
                              "Without a claim those of the project are answered. Trunk, limbs and feet stay as posed; "
                              "neck, head and tail bend\n"
-                             "up and down only, each joint inside its range. Heights are the snout's. The answer has "
-                             "the most that is within\n"
-                             "range, the joints that stop it, worst first, the minimum overlap and the cartilage in "
-                             "the neck (or tail) at\n"
-                             "which the answer changes with everything else as it is, and how many joints are near "
-                             "limit in the pose that\n"
-                             "shows it. With --out a claim out of range writes the nearest pose; with --pose it also "
-                             "replaces the named one.\n"
-                             "Exit 1: out of range, with several claims any of them.\n")},
+                             "up and down only, each joint inside its range, no bones colliding. Heights are the "
+                             "snout's. The answer has the most\n"
+                             "that is within range, the joints that stop it, worst first, the minimum overlap and the "
+                             "cartilage in the neck (or\n"
+                             "tail) at which the answer changes with everything else as it is, and how many joints are "
+                             "near limit in the pose that\n"
+                             "shows it. Its probability is the share of samples in which the claim is within range: "
+                             "they vary measures, shapes of\n"
+                             "deformed bones, assumptions and definitions. With --out a claim out of range writes the "
+                             "nearest pose; with --pose it\n"
+                             "also replaces the named one.\n"
+                             "Exit 1: out of range or not answered, with several claims any of them.\n")},
           claim};
 }
 

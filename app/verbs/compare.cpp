@@ -3,6 +3,7 @@
 #include <cmath>
 #include <iostream>
 
+#include "app/verbs/contact_for.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/text_table.h"
 #include "app/verbs/verb_words.h"
@@ -27,12 +28,12 @@ struct Side {
 };
 
 /// Named poses, or "present" for the pose the project is in.
-Side sideOf(const std::string& file, const std::string& pose) {
-  const files::Project project = files::readProject(file);
+Side sideOf(const files::Project& project, const std::string& pose,
+            const std::shared_ptr<const range::ContactModel>& contact) {
   Arguments named;
   if (pose != "present") named.options.push_back({"--pose", pose});
   return {pose, pose == "present" ? said(QT_TRANSLATE_NOOP("words", "present")) : pose,
-          scenarioOf(project, choosePose(project, named).pose)};
+          scenarioOf(project, choosePose(project, named).pose, contact)};
 }
 
 std::string value(double number, bool angle) {
@@ -99,6 +100,7 @@ std::string comparisonJson(const study::Comparison& comparison, const Side& a, c
                                    {"second_level", toText(joint.secondLevel)}}));
   return json::document(json::object({{"first", a.name},
                                       {"second", b.name},
+                                      {"contact_judged", a.scenario.contact() != nullptr},
                                       {"readings", json::arrayOf(readings, json::Layout::OnLines)},
                                       {"joints", json::arrayOf(joints, json::Layout::OnLines)}},
                                      json::Layout::OnLines));
@@ -110,8 +112,12 @@ int compareVerbRun(const VerbSpec&, const Arguments& arguments) {
   const std::string second = arguments.find("--second").value_or("present");
   if (arguments.files.size() == 1 && first == second)
     refuse(QT_TRANSLATE_NOOP("words", "name two poses (--first NAME --second NAME) or give two files"));
-  Side a = sideOf(arguments.files.front(), first), b = sideOf(arguments.files.back(), second);
-  if (arguments.files.size() == 2) {
+  const bool two = arguments.files.size() == 2;
+  const files::Project firstOf = files::readProject(arguments.files.front());
+  const files::Project secondOf = two ? files::readProject(arguments.files.back()) : firstOf;
+  const auto shapes = contactFor(firstOf, arguments);
+  Side a = sideOf(firstOf, first, shapes), b = sideOf(secondOf, second, two ? contactFor(secondOf, arguments) : shapes);
+  if (two) {
     const auto tellFile = [](Side& side, const std::string& file) {
       side.name = file + ", " + side.name;
       side.shown = said(QT_TRANSLATE_NOOP("words", "%1, %2"), {file, side.shown});
@@ -125,7 +131,7 @@ int compareVerbRun(const VerbSpec&, const Arguments& arguments) {
   else
     std::cout << readingsText(comparison, a, b) << "\n"
               << jointsText(comparison, a, b) << levelsText(a.shown, comparison.firstLevels)
-              << levelsText(b.shown, comparison.secondLevels);
+              << levelsText(b.shown, comparison.secondLevels) << contactText(shapes != nullptr);
   return kDone;
 }
 
@@ -133,12 +139,11 @@ int compareVerbRun(const VerbSpec&, const Arguments& arguments) {
 
 Verb compareVerb() {
   return {
-      {"compare",
-       "FILE.zyga",
-       QT_TRANSLATE_NOOP("words", "tells how two poses, or two sets of assumptions, differ"),
-       {{"--first", "NAME", QT_TRANSLATE_NOOP("words", "a named pose, or present, which it is unless said otherwise")},
-        {"--second", "NAME", QT_TRANSLATE_NOOP("words", "the other one, likewise")},
-        {"--json", "", QT_TRANSLATE_NOOP("words", "the differences for machines")}},
+      {"compare", "FILE.zyga", QT_TRANSLATE_NOOP("words", "tells how two poses, or two sets of assumptions, differ"),
+       withContactOptions({{"--first", "NAME",
+                            QT_TRANSLATE_NOOP("words", "a named pose, or present, which it is unless said otherwise")},
+                           {"--second", "NAME", QT_TRANSLATE_NOOP("words", "the other one, likewise")},
+                           {"--json", "", QT_TRANSLATE_NOOP("words", "the differences for machines")}}),
        QT_TRANSLATE_NOOP("words",
                          "With two files the animals must have the same joints; each pose is judged under its own "
                          "file's assumptions, so\n"

@@ -8,13 +8,14 @@
 
 #include "app/verbs/assumption_options.h"
 #include "app/verbs/assumptions_words.h"
+#include "app/verbs/contact_for.h"
 #include "app/verbs/joint_names.h"
 #include "app/verbs/project_file.h"
-#include "app/verbs/sculpting.h"
 #include "app/verbs/text_table.h"
 #include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/json/json_write.h"
+#include "core/range/contact/contact.h"
 #include "core/range/neutral.h"
 #include "core/study/reach/extremes.h"
 #include "ui/words/numbers.h"
@@ -66,10 +67,16 @@ std::string keyOf(range::Direction direction) {
 json::Value endJson(const anatomy::Specimen& specimen, const range::JointLimits& limits, Direction direction) {
   const anatomy::Joint& joint = specimen[limits.joint];
   const range::Motion motion = range::motionName(joint, motionOf(direction), signOf(direction));
-  return json::object(
+  json::Value end = json::object(
       {{"deg", endKnown(joint, limits, direction) ? json::degrees(angleTowards(limits, direction)) : json::Value()},
        {"motion", ui::motionWords(motion).toStdString()},
-       {"stopped_by", ui::stopWords(specimen, limits.joint, limits[direction].stop).toStdString()}});
+       {"stopped_by", ui::stopWords(specimen, limits.joint, limits[direction].stop).toStdString()},
+       {"by_default", range::byDefault(joint, limits[direction].stop)},
+       {"contact", limits[direction].stop.kind == range::FindingKind::BoneContact}});
+  // Lateral flexion goes with the axial rotation that the facets ask for, left side up.
+  if (motionOf(direction) == 1)
+    end.add("axial_deg", endKnown(joint, limits, direction) ? json::degrees(limits[direction].axial) : json::Value());
+  return end;
 }
 
 json::Value jointJson(const LimitsReport& report, const range::JointLimits& limits) {
@@ -129,7 +136,8 @@ QString stopCell(const anatomy::Specimen& specimen, JointIndex joint, const rang
   if (stop.kind == range::FindingKind::TypedLimit)
     return filled(translated(QT_TRANSLATE_NOOP("words", "limit (%1)")),
                   {ui::limitSourceWords(specimen[joint].typed->source)});
-  return ui::stopWords(specimen, joint, stop, side);
+  const QString words = ui::stopWords(specimen, joint, stop, side);
+  return range::byDefault(specimen[joint], stop) ? words + QStringLiteral(" *") : words;
 }
 
 /// The same in words that fit left and right alike: "zygapophyseal overlap 50 % on that side".
@@ -174,7 +182,12 @@ std::string jointsTable(const LimitsReport& report) {
     for (const Direction direction : range::kDirections) {
       row.push_back(endKnown(joint, limits, direction) ? degreesCell(angleTowards(limits, direction)) : "-");
     }
-    const std::string stopped = stops(report.specimen(), limits);
+    std::string stopped = stops(report.specimen(), limits);
+    for (const Direction direction : {Direction::Left, Direction::Right}) {
+      const QString along = ui::alongWords(joint, limits[direction].axial);
+      if (along.isEmpty() || !endKnown(joint, limits, direction)) continue;
+      stopped += "; " + said(QT_TRANSLATE_NOOP("words", "%1: %2"), {ui::directionWords(direction), along});
+    }
     row.push_back(limits.judged ? stopped : said(QT_TRANSLATE_NOOP("words", "not assessed: %1"), {stopped}));
     rows.push_back(row);
   }
@@ -238,12 +251,11 @@ std::string textOf(const LimitsReport& report) {
   const std::string& name = report.project.table.name;
   const std::string title = report.pose ? said(QT_TRANSLATE_NOOP("words", "%1: limits from %2"), {name, *report.pose})
                                         : said(QT_TRANSLATE_NOOP("words", "%1: limits from neutral"), {name});
-  return title + "\n" + assumptionsText(report.assumptions) + "  " +
-         (report.contactJudged ? said(QT_TRANSLATE_NOOP("words", "neighbouring bones stop each other"))
-                               : said(QT_TRANSLATE_NOOP(
-                                     "words", "collisions of neighbouring bones are ignored; --contact counts them"))) +
-         "\n\n" + jointsTable(report) + extremesText(report) + "\n  " + caution() + "\n  " +
+  return title + "\n" + assumptionsText(report.assumptions) + contactText(report.contactJudged) + "\n" +
+         jointsTable(report) + extremesText(report) + "\n  " + caution() + "\n  " +
          said(QT_TRANSLATE_NOOP("words", "(Kuznetsov & Tereschenko 2010; Cobley et al. 2013; Hutson & Hutson 2012)")) +
+         "\n  " +
+         said(QT_TRANSLATE_NOOP("words", "* ended by a tolerance of the program alone: program default, no source")) +
          "\n  " +
          said(QT_TRANSLATE_NOOP("words",
                                 "degrees from neutral in the direction named, one motion at a time; the side named "
@@ -272,7 +284,7 @@ int limits(const VerbSpec&, const Arguments& arguments) {
   const auto chosen = choosePose(project, arguments);
   LimitsReport report{project, assumptionsFrom(arguments, project.assumptions), std::nullopt, false, {}, {}};
   if (fromPose) report.pose = chosen.name;
-  const auto shapes = arguments.has("--contact") ? contactShapes(project) : nullptr;
+  const auto shapes = contactFor(project, arguments);
   const range::NeighbourContact* contact = shapes.get();
   report.contactJudged = contact != nullptr;
   const auto articulation = range::articulate(specimen, report.assumptions);
@@ -292,12 +304,11 @@ int limits(const VerbSpec&, const Arguments& arguments) {
 Verb limitsVerb() {
   return {
       {"limits", "FILE.zyga", QT_TRANSLATE_NOOP("words", "tells how far each joint goes and what stops it"),
-       withAssumptionOptions(
+       withAssumptionOptions(withContactOptions(
            {{"--joint", "ID", QT_TRANSLATE_NOOP("words", "one joint instead of the whole column; may be given again")},
             {"--from-pose", "", QT_TRANSLATE_NOOP("words", "other motions as in the present pose instead of neutral")},
             {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "the same with a named pose")},
-            {"--contact", "", QT_TRANSLATE_NOOP("words", "neighbouring bones stop each other too; sculpts them first")},
-            {"--json", "", QT_TRANSLATE_NOOP("words", "for machines")}}),
+            {"--json", "", QT_TRANSLATE_NOOP("words", "for machines")}})),
        QT_TRANSLATE_NOOP(
            "words",
            "Each limit is measured from neutral in the direction it is named after, in degrees; one motion moves "

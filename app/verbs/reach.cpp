@@ -5,13 +5,15 @@
 #include <iostream>
 
 #include "app/verbs/assumption_options.h"
+#include "app/verbs/contact_for.h"
 #include "app/verbs/joint_names.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/json/json_write.h"
 #include "core/kinematics/bend.h"
-#include "core/range/reach_ranges.h"
+#include "core/range/contact/clear_reach.h"
+#include "core/range/contact/contact.h"
 #include "ui/words/numbers.h"
 #include "ui/words/range_words.h"
 #include "ui/words/say.h"
@@ -127,29 +129,32 @@ IkGoal wishOf(const files::Project& project, const kinematics::Articulation& art
 
 struct Answer {
   IkResult reached;
-  std::vector<range::JointStop> stops;  ///< by reached.stopping
+  std::vector<range::JointStop> stops;
   double milliseconds = 0;
+  bool contactJudged = false;
 };
 
-Answer answerOf(const files::Project& project, const kinematics::Articulation& articulation,
-                const kinematics::Pose& start, const IkGoal& goal) {
-  const range::ReachRanges ranges(project.specimen(), articulation, project.assumptions);
+Answer answerOf(const range::Scenario& scenario, const IkGoal& goal) {
+  const range::ReachRanges ranges(scenario.specimen(), scenario.articulation(), scenario.assumptions(),
+                                  scenario.contact());
   for (const JointIndex joint : goal.joints) ranges.inside(joint);  // looked up once, as for a whole drag
   Answer answer;
   const auto begun = std::chrono::steady_clock::now();
-  answer.reached = kinematics::reach(project.specimen(), articulation, ranges, start, goal);
+  range::ClearReach clear = range::reachClear(scenario, ranges, scenario.pose(), goal);
   answer.milliseconds = std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begun).count();
-  for (const auto& stop : answer.reached.stopping) {
-    answer.stops.push_back(ranges.stopOf(answer.reached.pose, stop));
-  }
+  answer.reached = std::move(clear.reached);
+  answer.stops = std::move(clear.stops);
+  answer.contactJudged = scenario.contact() != nullptr;
   return answer;
 }
 
 std::string jsonOf(const Specimen& specimen, const IkGoal& goal, const Answer& answer) {
   const IkResult& r = answer.reached;
   std::vector<std::string> ids, words, broken;
-  for (const auto& stop : r.stopping) ids.push_back(specimen[stop.joint].id);
-  for (const auto& stop : answer.stops) words.push_back(ui::stopWords(specimen, stop).toStdString());
+  for (const auto& stop : answer.stops) {
+    ids.push_back(specimen[stop.joint].id);
+    words.push_back(ui::stopWords(specimen, stop).toStdString());
+  }
   for (const auto joint : r.broken) broken.push_back(specimen[joint].id);
   json::Value members = json::object({{"bone", specimen[goal.bone].id},
                                       {"reached", r.reached},
@@ -158,6 +163,7 @@ std::string jsonOf(const Specimen& specimen, const IkGoal& goal, const Answer& a
                                       {"stopping_joints", json::arrayOf(ids)},
                                       {"stopping_words", json::arrayOf(words, json::Layout::OnLines)},
                                       {"beyond", json::arrayOf(broken)},
+                                      {"contact_judged", answer.contactJudged},
                                       {"iterations", r.iterations},
                                       {"ms", json::millionths(answer.milliseconds)}},
                                      json::Layout::OnLines);
@@ -194,7 +200,7 @@ std::string textOf(const Specimen& specimen, const IkGoal& goal, const Answer& a
     lines << filled(translated(QT_TRANSLATE_NOOP("words", "gaze off by %1")), {ui::degrees(r.directionError)});
   QString out = first + QLatin1Char('\n');
   for (const QString& line : lines) out += QStringLiteral("  ") + line + QLatin1Char('\n');
-  return out.toStdString();
+  return out.toStdString() + contactText(answer.contactJudged);
 }
 
 int reach(const VerbSpec& spec, const Arguments& arguments) {
@@ -202,9 +208,8 @@ int reach(const VerbSpec& spec, const Arguments& arguments) {
   auto project = files::readProject(arguments.file);
   project.assumptions = assumptionsFrom(arguments, project.assumptions);
   const auto chosen = choosePose(project, arguments);
-  const auto articulation = articulationOf(project);
-  const auto goal = wishOf(project, articulation, chosen.pose, spec, arguments);
-  const auto answer = answerOf(project, articulation, chosen.pose, goal);
+  const auto goal = wishOf(project, articulationOf(project), chosen.pose, spec, arguments);
+  const auto answer = answerOf(scenarioOf(project, chosen.pose, contactFor(project, arguments)), goal);
   project.pose = answer.reached.pose;
   if (chosen.index) project.poses[*chosen.index].pose = project.pose;
   files::saveProject(project, out);
@@ -218,7 +223,7 @@ int reach(const VerbSpec& spec, const Arguments& arguments) {
 Verb reachVerb() {
   return {{"reach", "FILE.zyga",
            QT_TRANSLATE_NOOP("words", "brings a bone to a point inside the joints' ranges and writes the project anew"),
-           withAssumptionOptions(
+           withAssumptionOptions(withContactOptions(
                {{"--bone", "ID", QT_TRANSLATE_NOOP("words", "what is brought there: skull, C7, Ca30, metatarsal3.L")},
                 {"--to", "X,Y,Z",
                  QT_TRANSLATE_NOOP("words", "the point in metres: x forwards, y left, z up from the ground")},
@@ -234,7 +239,7 @@ Verb reachVerb() {
                  QT_TRANSLATE_NOOP("words", "the joint the bend begins at; else the base of neck, tail or limb")},
                 {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "starts from a named pose")},
                 {"--out", "FILE2.zyga", QT_TRANSLATE_NOOP("words", "the project to write")},
-                {"--json", "", QT_TRANSLATE_NOOP("words", "the answer for machines")}}),
+                {"--json", "", QT_TRANSLATE_NOOP("words", "the answer for machines")}})),
            QT_TRANSLATE_NOOP(
                "words",
                "Without --point the snout, chin or sole of the bone is meant where it has one, else its middle. The "

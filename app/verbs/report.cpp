@@ -2,6 +2,7 @@
 #include <iostream>
 
 #include "app/verbs/assumption_options.h"
+#include "app/verbs/contact_for.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/sculpting.h"
 #include "app/verbs/verb_words.h"
@@ -36,10 +37,11 @@ int reportVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   report::ReportOptions options;
   options.claimsOnly = arguments.has("--claims-only");
   options.studies = !arguments.has("--no-studies");
-  const range::Scenario scenario = scenarioOf(project, chosen.pose);
+  const auto meshes = options.claimsOnly && arguments.has("--no-contact") ? files::BoneMeshes() : sculpt(project);
+  const range::Scenario scenario = scenarioOf(project, chosen.pose, contactFor(project, arguments, meshes));
   const auto data = report::buildReport(scenario, project, chosen.index ? chosen.name : std::string(), options);
   QImage picture;
-  if (!options.claimsOnly) picture = ui::posePicture(scenario, sculpt(project), kPictureWidth);
+  if (!options.claimsOnly) picture = ui::posePicture(scenario, meshes, kPictureWidth);
   files::writeWhole(out, ui::reportBytes(QString::fromStdString(endingOf(out)), *data, picture));
   std::cout << wroteLine(out);
   if (numbers) {
@@ -55,12 +57,12 @@ Verb reportVerb() {
   return {
       {"report", "FILE.zyga",
        QT_TRANSLATE_NOOP("words", "writes a report on the pose and the project's claims that others can check"),
-       withAssumptionOptions(
+       withAssumptionOptions(withContactOptions(
            {{"--out", "FILE.pdf|html", QT_TRANSLATE_NOOP("words", "the report")},
             {"--numbers", "FILE.csv|json", QT_TRANSLATE_NOOP("words", "its numbers as a table")},
             {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "a named pose instead of the present one")},
             {"--claims-only", "", QT_TRANSLATE_NOOP("words", "one page: the project's claims and what they rest on")},
-            {"--no-studies", "", QT_TRANSLATE_NOOP("words", "without heights, reach, ranges and pressure")}}),
+            {"--no-studies", "", QT_TRANSLATE_NOOP("words", "without heights, reach, ranges and pressure")}})),
        QT_TRANSLATE_NOOP(
            "words",
            "Pose with a traced picture, findings, claims, specimen, evidence and sources, assumptions, limits of the\n"

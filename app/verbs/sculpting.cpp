@@ -33,9 +33,10 @@ files::BoneMeshes sculpt(const files::Project& project, std::size_t triangles) {
   return files::boneMeshes(project, options);
 }
 
-std::shared_ptr<const range::ContactModel> contactShapes(const files::Project& project) {
+std::shared_ptr<const range::ContactModel> contactShapes(const files::Project& project,
+                                                         const files::BoneMeshes& meshes) {
   files::FieldsByMesh none;
-  return files::contactModel(project.specimen(), sculpt(project), files::boneCacheFolder(),
+  return files::contactModel(project.specimen(), meshes, files::boneCacheFolder(),
                              taskAtTerminal(QT_TRANSLATE_NOOP("words", "making shapes")), none);
 }
 

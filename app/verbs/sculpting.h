@@ -8,9 +8,10 @@ namespace zyga::app {
 /// that is a terminal. `triangles` is about what each sculpted bone gets. Says on stderr which scans are not there.
 files::BoneMeshes sculpt(const files::Project& project, std::size_t triangles = solid::SculptOptions().triangleBudget);
 
-/// The shapes of a project's bones, ready to be asked which of them enter each other, from the cache where they are
-/// there.
-std::shared_ptr<const range::ContactModel> contactShapes(const files::Project& project);
+/// The shapes of a project's bones with these meshes, ready to be asked which of them enter each other, from the cache
+/// where they are there.
+std::shared_ptr<const range::ContactModel> contactShapes(const files::Project& project,
+                                                         const files::BoneMeshes& meshes);
 
 /// A task that counts up in percent on one line of stderr, where that is a terminal. `what`: marked for translation.
 task::Task taskAtTerminal(const char* what);

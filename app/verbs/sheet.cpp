@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <iostream>
 
+#include "app/verbs/contact_for.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/sculpting.h"
 #include "app/verbs/verb_words.h"
@@ -61,8 +62,10 @@ std::string pageEndingOf(const std::string& out) {
   refuse(QT_TRANSLATE_NOOP("words", "--out: %1 must end in .pdf, .svg or .png"), {out});
 }
 
-ui::SheetScene sceneOf(const files::Project& project, const ChosenPose& chosen) {
-  return {scenarioOf(project, chosen.pose), sculpt(project), chosen.index ? chosen.name : std::string(), project.notes};
+ui::SheetScene sceneOf(const files::Project& project, const ChosenPose& chosen, const Arguments& arguments) {
+  const files::BoneMeshes meshes = sculpt(project);
+  return {scenarioOf(project, chosen.pose, contactFor(project, arguments, meshes)), meshes,
+          chosen.index ? chosen.name : std::string(), project.notes};
 }
 
 ui::SheetWork workFor(const files::Sheet& sheet, const std::string& ending, int width) {
@@ -86,7 +89,7 @@ int sheetVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto project = files::readProject(arguments.file);
   const files::Sheet sheet = sheetFrom(arguments, project.sheet);
   const auto page =
-      ui::drawSheet(sceneOf(project, choosePose(project, arguments)), sheet, workFor(sheet, ending, width));
+      ui::drawSheet(sceneOf(project, choosePose(project, arguments), arguments), sheet, workFor(sheet, ending, width));
   const QByteArray bytes = ui::pageBytes(*page, QString::fromStdString(ending), width);
   files::writeWhole(out, {bytes.data(), static_cast<std::size_t>(bytes.size())});
   std::cout << wroteLine(out);
@@ -97,31 +100,29 @@ int sheetVerbRun(const VerbSpec& spec, const Arguments& arguments) {
 
 Verb sheetVerb() {
   return {
-      {"sheet",
-       "FILE.zyga",
-       QT_TRANSLATE_NOOP("words", "draws a page to scale, the same bytes every time"),
-       {{"--layout", "LAYOUT", QT_TRANSLATE_NOOP("words", "side, three-views, evidence or neck")},
-        {"--out", "FILE.pdf|svg|png", QT_TRANSLATE_NOOP("words", "the page to write")},
-        {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "a named pose instead of the present one")},
-        {"--paper", "SIZE", QT_TRANSLATE_NOOP("words", "a4, a3, a2 or a1, in landscape format")},
-        {"--scale", "N", QT_TRANSLATE_NOOP("words", "1:N instead of the largest round scale that fits")},
-        {"--bones", "LOOK", QT_TRANSLATE_NOOP("words", "shaded, outline or silhouette")},
-        {"--person-m", "HEIGHT", QT_TRANSLATE_NOOP("words", "of the human figure, m, or none")},
-        {"--joint-marks", "on|off", QT_TRANSLATE_NOOP("words", "the verdict's shape on every joint")},
-        {"--evidence-tones", "on|off", QT_TRANSLATE_NOOP("words", "bones toned by their evidence")},
-        {"--spans", "on|off", QT_TRANSLATE_NOOP("words", "measured heights and lengths")},
-        {"--ground", "on|off", QT_TRANSLATE_NOOP("words", "the ground as a line")},
-        {"--notes", "on|off", QT_TRANSLATE_NOOP("words", "numbered call-outs with their legend")},
-        {"--transparent", "", QT_TRANSLATE_NOOP("words", "no paper behind the drawing")},
-        {"--title", "TEXT", QT_TRANSLATE_NOOP("words", "instead of the specimen's name")},
-        {"--width", "PX", QT_TRANSLATE_NOOP("words", "of a .png, 5000 unless said otherwise, up to 16000")}},
+      {"sheet", "FILE.zyga", QT_TRANSLATE_NOOP("words", "draws a page to scale, the same bytes every time"),
+       withContactOptions(
+           {{"--layout", "LAYOUT", QT_TRANSLATE_NOOP("words", "side, three-views, evidence or neck")},
+            {"--out", "FILE.pdf|svg|png", QT_TRANSLATE_NOOP("words", "the page to write")},
+            {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "a named pose instead of the present one")},
+            {"--paper", "SIZE", QT_TRANSLATE_NOOP("words", "a4, a3, a2 or a1, in landscape format")},
+            {"--scale", "N", QT_TRANSLATE_NOOP("words", "1:N instead of the largest round scale that fits")},
+            {"--bones", "LOOK", QT_TRANSLATE_NOOP("words", "shaded, outline or silhouette")},
+            {"--person-m", "HEIGHT", QT_TRANSLATE_NOOP("words", "of the human figure, m, or none")},
+            {"--joint-marks", "on|off", QT_TRANSLATE_NOOP("words", "the verdict's shape on every joint")},
+            {"--evidence-tones", "on|off", QT_TRANSLATE_NOOP("words", "bones toned by their evidence")},
+            {"--spans", "on|off", QT_TRANSLATE_NOOP("words", "measured heights and lengths")},
+            {"--ground", "on|off", QT_TRANSLATE_NOOP("words", "the ground as a line")},
+            {"--notes", "on|off", QT_TRANSLATE_NOOP("words", "numbered call-outs with their legend")},
+            {"--transparent", "", QT_TRANSLATE_NOOP("words", "no paper behind the drawing")},
+            {"--title", "TEXT", QT_TRANSLATE_NOOP("words", "instead of the specimen's name")},
+            {"--width", "PX", QT_TRANSLATE_NOOP("words", "of a .png, 5000 unless said otherwise, up to 16000")}}),
        QT_TRANSLATE_NOOP(
            "words",
            "What is not said is as the project's own sheet has it. In an SVG every outlined bone is a group with the\n"
            "bone's id, its edges editable paths, and the unit is the millimetre.\n"
            "Not an engineering document; local codes and licensed practice decide.\n"),
-       false,
-       "--out"},
+       false, "--out"},
       sheetVerbRun};
 }
 

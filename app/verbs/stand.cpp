@@ -5,6 +5,7 @@
 #include <iostream>
 
 #include "app/verbs/assumption_options.h"
+#include "app/verbs/contact_for.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
@@ -15,6 +16,7 @@
 #include "ui/words/assumption_words.h"
 #include "ui/words/ground_words.h"
 #include "ui/words/numbers.h"
+#include "ui/words/range_words.h"
 #include "ui/words/say.h"
 
 namespace zyga::app {
@@ -93,7 +95,13 @@ std::string textOf(const files::Project& project, const Stood& stood) {
   }
   for (const auto joint : stood.answer.beyond)
     line(QString::fromStdString(project.specimen()[joint].id), words(QT_TRANSLATE_NOOP("words", "out of range")));
+  for (const auto& contact : stood.answer.contacts)
+    out += "  " +
+           words(QT_TRANSLATE_NOOP("words", "%1: %2"),
+                 {words(QT_TRANSLATE_NOOP("words", "bones collide")), ui::contactWords(project.specimen(), contact)}) +
+           "\n";
   for (const auto& note : stood.answer.notes) out += "  " + ui::say(note) + "\n";
+  out += QString::fromStdString(contactText(stood.answer.contactJudged));
   return out.toStdString();
 }
 
@@ -115,7 +123,9 @@ json::Value footJson(const files::Project& project, const Stood& stood, const ki
 
 std::string jsonOf(const files::Project& project, const Stood& stood) {
   const auto& r = stood.readings;
-  std::vector<json::Value> feet, beyond, notes;
+  std::vector<json::Value> feet, beyond, notes, contacts;
+  for (const auto& contact : stood.answer.contacts)
+    contacts.push_back(json::array({project.specimen()[contact.bone].id, project.specimen()[contact.other].id}));
   for (const auto& fit : stood.answer.fits) feet.push_back(footJson(project, stood, fit));
   for (const auto joint : stood.answer.beyond) beyond.push_back(project.specimen()[joint].id);
   for (const auto& note : stood.answer.notes) notes.push_back(ui::say(note).toStdString());
@@ -135,6 +145,8 @@ std::string jsonOf(const files::Project& project, const Stood& stood) {
                     {"snout_height_m", json::millionths(stood.snout)},
                     {"feet", json::arrayOf(feet, json::Layout::OnLines)},
                     {"beyond", json::arrayOf(beyond)},
+                    {"contact_judged", stood.answer.contactJudged},
+                    {"contacts", json::arrayOf(contacts)},
                     {"short_by_mm", json::millionths(stood.answer.shortBy * 1000)},
                     {"notes", json::arrayOf(notes)}},
                    json::Layout::OnLines));
@@ -146,7 +158,7 @@ int stand(const VerbSpec& spec, const Arguments& arguments) {
   auto project = files::readProject(arguments.file);
   project.assumptions = assumptionsFrom(arguments, project.assumptions);
   const auto chosen = choosePose(project, arguments);
-  const auto stood = standUp(scenarioOf(project, chosen.pose), stance);
+  const auto stood = standUp(scenarioOf(project, chosen.pose, contactFor(project, arguments)), stance);
   project.pose = stood.answer.pose;
   if (chosen.index) project.poses[*chosen.index].pose = project.pose;
   files::saveProject(project, out);
@@ -160,27 +172,28 @@ Verb standVerb() {
   return {
       {"stand", "FILE.zyga",
        QT_TRANSLATE_NOOP("words", "puts the animal on its feet, as it is or in a stance, and writes the project anew"),
-       withAssumptionOptions(
+       withAssumptionOptions(withContactOptions(
            {{"--stance", "WORD",
              QT_TRANSLATE_NOOP(
                  "words", "alert, browse, drink, walk-1 to walk-4 or rear; without it the limbs stay as they are")},
             {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "starts from a named pose")},
             {"--out", "FILE2.zyga", QT_TRANSLATE_NOOP("words", "the project to write")},
-            {"--json", "", QT_TRANSLATE_NOOP("words", "the readings for machines")}}),
-       QT_TRANSLATE_NOOP("words",
-                         "Without --stance the height, slope and roll of the trunk follow from the limbs as they are; "
-                         "feet held well over\n"
-                         "their fellow's ground do not carry. A stance sets everything anew but the shoulder blades; "
-                         "walk-1 to walk-4 are\n"
-                         "the moments at which left hind, left fore, right hind and right fore foot swing. Slopes are "
-                         "to the horizontal;\n"
-                         "the trunk's is that of the line through the dorsal centra, the neck's that of the last "
-                         "cervical (--horizontal-by), the\n"
-                         "tail's that of the line through the first five caudals. The result becomes the present pose; "
-                         "with --pose it\n"
-                         "also replaces the named one. Exit 1: a foot misses, a joint is out of range, or the stance "
-                         "falls short; the\n"
-                         "project is written all the same.\n")},
+            {"--json", "", QT_TRANSLATE_NOOP("words", "the readings for machines")}})),
+       QT_TRANSLATE_NOOP(
+           "words",
+           "Without --stance the height, slope and roll of the trunk follow from the limbs as they are; "
+           "feet held well over\n"
+           "their fellow's ground do not carry. A stance sets everything anew but the shoulder blades; "
+           "walk-1 to walk-4 are\n"
+           "the moments at which left hind, left fore, right hind and right fore foot swing. Slopes are "
+           "to the horizontal;\n"
+           "the trunk's is that of the line through the dorsal centra, the neck's that of the last "
+           "cervical (--horizontal-by), the\n"
+           "tail's that of the line through the first five caudals. The result becomes the present pose; "
+           "with --pose it\n"
+           "also replaces the named one. Exit 1: a foot misses, a joint is out of range, bones collide, or "
+           "the stance falls short; the\n"
+           "project is written all the same.\n")},
       stand};
 }
 

@@ -5,6 +5,7 @@
 
 #include "app/verbs/assumption_options.h"
 #include "app/verbs/assumptions_words.h"
+#include "app/verbs/contact_for.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
@@ -134,7 +135,8 @@ int studyVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto chosen = choosePose(project, arguments);
   study::StudySettings settings = settingsFrom(kind, arguments);
   settings.densities = project.densities;
-  const study::StudyOutcome outcome = study::run(kind, scenarioOf(project, chosen.pose), settings, measuresOf(project));
+  const study::StudyOutcome outcome =
+      study::run(kind, scenarioOf(project, chosen.pose, contactFor(project, arguments)), settings, measuresOf(project));
   if (!outcome.result) throw BadInput(ui::say(outcome.failure).toStdString());
   const study::StudyResult& found = *outcome.result;
   const std::string json = studyDocument(project, assumptions, chosen.name, found);
@@ -157,7 +159,7 @@ Verb studyVerb() {
   return {
       {"study", "FILE.zyga",
        QT_TRANSLATE_NOOP("words", "tells what follows from a pose: heights, reach, ranges, their uncertainty"),
-       withAssumptionOptions(
+       withAssumptionOptions(withContactOptions(
            {{"--kind", "WORD", QT_TRANSLATE_NOOP("words", "elevation, envelope, range, spread, pressure or stress")},
             {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "a named pose instead of the present one")},
             {"--out", "FILE.json", QT_TRANSLATE_NOOP("words", "the numbers as a file")},
@@ -181,7 +183,7 @@ Verb studyVerb() {
                                "pressure: height of the heart in the chest, 0 ribs' ends, 1 column; else 0.333")},
             {"--tension", "SHARE",
              QT_TRANSLATE_NOOP("words",
-                               "stress: where the tension runs, a share of the neural spine's height; else 1")}}),
+                               "stress: where the tension runs, a share of the neural spine's height; else 1")}})),
        QT_TRANSLATE_NOOP("words",
                          "elevation: head height and neck slope in neutral, at the ends of the range and now.\n"
                          "envelope: feeding envelope, what the snout reaches inside the ranges: side outline, space, "
@@ -194,7 +196,7 @@ Verb studyVerb() {
                          "neck is pressed,\n"
                          "posture by posture, and how even that is, with what speaks against the method. Heights are "
                          "over the ground; the\n"
-                         "trunk stays as it stands. Bone collision is ignored.\n"),
+                         "trunk stays as it stands. Bones that collide end ranges too.\n"),
        false, "--plot"},
       studyVerbRun};
 }

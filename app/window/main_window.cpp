@@ -173,7 +173,9 @@ void MainWindow::connectParts() {
     if (!busy) viewport_->setSculptProgress(1);
   });
   connect(&sculpt_, &SculptJob::failed, messages_, [this](const QString& text) { messages_->warn(text); });
+  connect(&sculpt_, &SculptJob::failed, &contact_, &ContactJob::giveUp);
   connect(&contact_, &ContactJob::failed, messages_, [this](const QString& text) { messages_->warn(text); });
+  connect(&contact_, &ContactJob::judged, messages_, [this](const QString& text) { messages_->tell(text + '.'); });
   connect(&autosave_, &Autosave::failed, messages_, [this](const QString& text) { messages_->warn(text); });
   connect(&document_, &Document::changed, this, [this](Changes what) {
     if (what & Change::Meshes) updateActions();
@@ -220,7 +222,7 @@ QPixmap MainWindow::picture() {
 
 bool MainWindow::settled() const {
   return document_.hasProject() && !files_->busy() && !sculpt_.busy() && !contact_.busy() && !output_->busy() &&
-         !claims_->busy() && !report_->busy() && viewport_->ready();
+         !claims_->answering() && !report_->busy() && viewport_->ready();
 }
 
 /// Sizes of docks hold only once the window has its own.

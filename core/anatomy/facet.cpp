@@ -28,11 +28,18 @@ std::vector<Eigen::Vector2d> ellipseOutline(double length, double width, int cor
   // ellipse's length exactly, so only the width is widened to make up the area.
   const double step = 2 * std::numbers::pi / corners;
   const double widen = 2 * std::numbers::pi / (corners * std::sin(step));
-  std::vector<Eigen::Vector2d> outline;
-  outline.reserve(static_cast<std::size_t>(corners));
-  for (int i = 0; i < corners; ++i) {
-    outline.emplace_back(0.5 * length * std::cos(i * step), 0.5 * width * widen * std::sin(i * step));
-  }
+  const auto circle = [](int count) {
+    std::vector<Eigen::Vector2d> points;
+    points.reserve(static_cast<std::size_t>(count));
+    const double turn = 2 * std::numbers::pi / count;
+    for (int i = 0; i < count; ++i) points.emplace_back(std::cos(i * turn), std::sin(i * turn));
+    return points;
+  };
+  // Animals are built by the thousand where measures vary.
+  static constexpr int kUsual = 48;
+  static const std::vector<Eigen::Vector2d> usual = circle(kUsual);
+  std::vector<Eigen::Vector2d> outline = corners == kUsual ? usual : circle(corners);
+  for (Eigen::Vector2d& corner : outline) corner = {0.5 * length * corner.x(), 0.5 * width * widen * corner.y()};
   return outline;
 }
 

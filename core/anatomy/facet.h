@@ -17,6 +17,9 @@ struct Facet {
   Eigen::Vector3d normal = Eigen::Vector3d::UnitZ();  ///< unit, out of the bone
   Eigen::Vector3d slide = Eigen::Vector3d::UnitX();   ///< unit, in the plane: direction of sliding
   std::vector<Eigen::Vector2d> outline;
+  /// Radius of curvature along `slide`, m; 0 when flat or not known. Positive where the centre of curvature lies below
+  /// the facets, on the side of the centra: the prezyg is rounded and the postzyg that rides on it hollow.
+  double radius = 0;
 
   Eigen::Vector3d across() const { return normal.cross(slide); }
   /// Corner of the outline in the bone's frame, m.

@@ -32,17 +32,27 @@ constexpr std::array<MeasureWords, kMeasureCount> kMeasures{{{"length", {"measur
                                                              {"proximal width", {"measure.proximal-width"}},
                                                              {"shaft width", {"measure.shaft-width"}},
                                                              {"distal width", {"measure.distal-width"}},
-                                                             {"circumference", {"measure.circumference"}}}};
+                                                             {"circumference", {"measure.circumference"}},
+                                                             {"facet offset", {"measure.facet-offset"}},
+                                                             {"facet pitch", {"measure.facet-pitch"}},
+                                                             {"facet radius", {"measure.facet-radius"}},
+                                                             {"postzyg width", {"measure.postzyg-width"}},
+                                                             {"postzyg height", {"measure.postzyg-height"}},
+                                                             {"postzyg spread", {"measure.postzyg-spread"}},
+                                                             {"postzyg tilt", {"measure.postzyg-tilt"}},
+                                                             {"postzyg offset", {"measure.postzyg-offset"}},
+                                                             {"postzyg pitch", {"measure.postzyg-pitch"}},
+                                                             {"postzyg radius", {"measure.postzyg-radius"}}}};
 
 /// A rule as project files write it, and as files did that were made before rules had ids: "%1", "%2" stand for bones
-/// or a number.
+/// or a number. Younger rules have no old sentence.
 struct RuleWords {
   FillBy by;
   std::string_view id;
   std::string_view old;
 };
 
-constexpr std::array<RuleWords, 11> kRules{
+constexpr std::array<RuleWords, 14> kRules{
     {{FillBy::Mirrored, "mirrored", "mirrored from %1"},
      {FillBy::Between, "between", "between %1 and %2 along the column"},
      {FillBy::MeasuredBones, "measured-bones", "by proportion to the measured bones (median of %1)"},
@@ -53,6 +63,9 @@ constexpr std::array<RuleWords, 11> kRules{
      {FillBy::SameLimb, "same-limb", "by proportion to the measured bones of the limb"},
      {FillBy::OtherLimb, "other-limb", "by proportion to the other limb"},
      {FillBy::NoFacet, "no-facet", "no facet"},
+     {FillBy::MatesWith, "mates-with", ""},
+     {FillBy::FacetTurn, "facet-turn", ""},
+     {FillBy::OnArc, "on-arc", ""},
      // Last: its old sentence fits the others of its kind as well.
      {FillBy::Nearest, "nearest", "by proportion to %1"}}};
 
@@ -70,6 +83,8 @@ std::vector<std::string_view> split(std::string_view text, char at) {
   parts.push_back(text);
   return parts;
 }
+
+bool namesOneBone(FillBy by) { return by == FillBy::Mirrored || by == FillBy::Nearest || by == FillBy::MatesWith; }
 
 /// What stands in a text where the form has its "%1" and "%2"; none where it is another sentence.
 std::optional<std::vector<std::string_view>> partsOf(std::string_view form, std::string_view text) {
@@ -95,7 +110,7 @@ std::optional<std::vector<std::string_view>> partsOf(std::string_view form, std:
 std::optional<FillRule> ruleOf(FillBy by, const std::vector<std::string_view>& values) {
   FillRule rule;
   rule.by = by;
-  const std::size_t bones = by == FillBy::Between ? 2 : by == FillBy::Mirrored || by == FillBy::Nearest ? 1 : 0;
+  const std::size_t bones = by == FillBy::Between ? 2 : namesOneBone(by) ? 1 : 0;
   const bool counts = by == FillBy::MeasuredBones;
   if (values.size() != bones + (counts ? 1 : 0)) return std::nullopt;
   for (std::size_t i = 0; i < bones; ++i) {
@@ -116,6 +131,7 @@ std::optional<FillRule> ruleIn(std::string_view text) {
   for (const RuleWords& known : kRules) {
     if (known.id == id)
       if (const auto rule = ruleOf(known.by, words)) return rule;
+    if (known.old.empty()) continue;
     if (const auto parts = partsOf(known.old, text))
       if (const auto rule = ruleOf(known.by, *parts)) return rule;
   }
@@ -125,7 +141,21 @@ std::optional<FillRule> ruleIn(std::string_view text) {
 }  // namespace
 
 bool isAngle(Measure measure) {
-  return measure == Measure::FacetTilt || measure == Measure::FacetTurn || measure == Measure::Wedge;
+  return measure == Measure::FacetTilt || measure == Measure::FacetTurn || measure == Measure::Wedge ||
+         measure == Measure::FacetPitch || measure == Measure::PostzygTilt || measure == Measure::PostzygPitch;
+}
+
+bool isSigned(Measure measure) {
+  return isAngle(measure) || measure == Measure::FacetOffset || measure == Measure::FacetRadius ||
+         measure == Measure::PostzygOffset || measure == Measure::PostzygRadius;
+}
+
+std::optional<Measure> mateOf(Measure measure) {
+  for (const auto& [prezyg, postzyg] : kFacetMates) {
+    if (measure == prezyg) return postzyg;
+    if (measure == postzyg) return prezyg;
+  }
+  return std::nullopt;
 }
 
 std::string_view toText(Measure measure) { return kMeasures[static_cast<std::size_t>(measure)].text; }
@@ -144,7 +174,7 @@ std::string toText(const FillRule& rule) {
   std::string text;
   for (const RuleWords& known : kRules)
     if (known.by == rule.by) text = known.id;
-  if (rule.by == FillBy::Mirrored || rule.by == FillBy::Nearest) text += ' ' + toId(rule.from);
+  if (namesOneBone(rule.by)) text += ' ' + toId(rule.from);
   if (rule.by == FillBy::Between) text += ' ' + toId(rule.from) + ' ' + toId(rule.to);
   if (rule.by == FillBy::MeasuredBones) text += ' ' + std::to_string(rule.count);
   for (const auto& [word, region] : kTotals)
@@ -180,6 +210,10 @@ double Measures::value(Measure measure) const {
   const Cell& cell = (*this)[measure];
   if (!cell.known()) throw std::out_of_range("measure '" + std::string(toText(measure)) + "' is unknown");
   return cell.value;
+}
+
+double turnOfFacets(const Measures& cranial, const Measures& caudal) {
+  return caudal.value(Measure::FacetTurn) + 0.5 * (caudal.value(Measure::Wedge) + cranial.value(Measure::Wedge));
 }
 
 bool Measures::anyMeasured() const {

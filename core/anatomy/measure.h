@@ -21,7 +21,7 @@ enum class Measure {
   DiapophysisWidth,  ///< across both transverse processes
   FacetLength,       ///< prezygapophyseal facet along its direction of sliding
   FacetWidth,        ///< prezygapophyseal facet across that direction
-  FacetHeight,       ///< centre of the prezygapophyseal facets over the centre of rotation
+  FacetHeight,       ///< centre of the prezygapophyseal facets over the centre of rotation, square to the facet's pitch
   FacetSpread,       ///< centre of a prezygapophyseal facet from the mid-plane
   FacetTilt,         ///< of the facets from horizontal in end view (angle)
   PostzygLength,     ///< postzygapophyseal facet along its direction of sliding
@@ -32,11 +32,44 @@ enum class Measure {
   ProximalWidth,
   ShaftWidth,
   DistalWidth,
-  Circumference  ///< least circumference of the shaft
+  Circumference,  ///< least circumference of the shaft
+
+  // Facets, in side view. A bone's pitch is the angle between its facets and the axis of its centrum, + where their
+  // cranial margin lies higher. Offset and height are the centre of the facets as seen from the centre of rotation,
+  // along that pitch and square to it: at an offset of 0 the facet lies tangent to the arc on which it slides.
+  FacetOffset,  ///< prezygapophyseal facets before the centre of rotation of the cranial joint, + cranially
+  FacetPitch,   ///< of the prezygapophyseal facets (angle)
+  FacetRadius,  ///< their radius of curvature along the slide, + with its centre on the side of the centra; 0: flat
+  // The same of the postzygapophyseal facets, from the centre of rotation of the caudal joint.
+  PostzygWidth,
+  PostzygHeight,
+  PostzygSpread,
+  PostzygTilt,
+  PostzygOffset,
+  PostzygPitch,
+  PostzygRadius
 };
-inline constexpr int kMeasureCount = static_cast<int>(Measure::Circumference) + 1;
+inline constexpr int kMeasureCount = static_cast<int>(Measure::PostzygRadius) + 1;
 
 bool isAngle(Measure measure);
+/// Offsets, radii of curvature and angles may be below zero.
+bool isSigned(Measure measure);
+
+/// What a facet measures, and what the facet that meets it measures: prezyg of the caudal and postzyg of the cranial
+/// bone of a joint.
+struct FacetMates {
+  Measure prezyg, postzyg;
+};
+inline constexpr std::array<FacetMates, 8> kFacetMates{{{Measure::FacetLength, Measure::PostzygLength},
+                                                        {Measure::FacetWidth, Measure::PostzygWidth},
+                                                        {Measure::FacetHeight, Measure::PostzygHeight},
+                                                        {Measure::FacetSpread, Measure::PostzygSpread},
+                                                        {Measure::FacetTilt, Measure::PostzygTilt},
+                                                        {Measure::FacetOffset, Measure::PostzygOffset},
+                                                        {Measure::FacetPitch, Measure::PostzygPitch},
+                                                        {Measure::FacetRadius, Measure::PostzygRadius}}};
+/// The measure of the facet that meets this one; none where the measure is not a facet's.
+std::optional<Measure> mateOf(Measure measure);
 
 /// What tables and project files call it: "length with condyle". Not for people: ui/words has its own names.
 std::string_view toText(Measure measure);
@@ -61,6 +94,9 @@ enum class FillBy {
   SameLimb,       ///< by proportion to the measured bones of the limb
   OtherLimb,      ///< by proportion to the other limb
   NoFacet,        ///< the table says that the bone has no facet
+  MatesWith,      ///< from the facet that it meets, on the bone `from`
+  FacetTurn,      ///< a pitch: half of the turn that the facets of the joint ask for in neutral
+  OnArc,          ///< an offset: the facet lies tangent to the arc on which it slides
   Other           ///< as an older file words it, `words`
 };
 
@@ -84,7 +120,8 @@ FillRule fillRuleFromText(std::string_view text);
 struct Cell {
   double value = 0;  ///< m or rad
   CellOrigin origin = CellOrigin::Unknown;
-  FillRule rule = {};  ///< empty when measured
+  FillRule rule = {};        ///< empty when measured
+  double standardError = 0;  ///< of the value, m or rad; 0: not known
 
   bool known() const { return origin != CellOrigin::Unknown; }
   bool measured() const { return origin == CellOrigin::Measured; }
@@ -107,5 +144,10 @@ class Measures {
  private:
   std::array<Cell, kMeasureCount> cells_;
 };
+
+/// How far the pitch of the caudal bone's prezygs lies over that of the cranial bone's postzygs, rad: the turn of the
+/// joint at which its facets lie on each other, where they say nothing of it themselves. Facet turn, and the faces of
+/// the centra by their wedges.
+double turnOfFacets(const Measures& cranial, const Measures& caudal);
 
 }  // namespace zyga::anatomy

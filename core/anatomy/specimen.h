@@ -46,6 +46,7 @@ struct Bone {
   std::map<std::string, Eigen::Vector3d, std::less<>> landmarks;
   /// Set when the bone has no mesh of its own because it has grown into another one (a cervical rib, a coracoid).
   std::optional<BoneIndex> fusedInto;
+  bool scanned = false;  ///< its shape and its facets are those of a scan
 
   const Facet* facet(FacetRole role) const;
   /// Throws std::out_of_range naming bone and landmark.

@@ -6,9 +6,10 @@
 
 namespace zyga::kinematics {
 
-/// Adds `turn` (rad, order as Joint::axes) to the span of joints, shared by `weights` (which sum to 1).
-Pose spreadTurn(const Pose& pose, const std::vector<JointIndex>& joints, const std::vector<double>& weights,
-                const Eigen::Vector3d& turn);
+/// Adds `turn` (rad, order as Joint::axes) to the span of joints, shared by `weights` (which sum to 1); the axial
+/// rotation goes along (following.h).
+Pose spreadTurn(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose,
+                const std::vector<JointIndex>& joints, const std::vector<double>& weights, const Eigen::Vector3d& turn);
 
 /// The joints of the neck from the trunk to the skull, or of the tail from the sacrum to the tip, root side first.
 std::vector<JointIndex> neckChain(const anatomy::Specimen& specimen);

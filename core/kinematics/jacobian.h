@@ -18,9 +18,9 @@ struct FreeMotion {
 std::vector<FreeMotion> freeMotions(const std::vector<JointIndex>& joints, const std::array<bool, 3>& motions);
 
 /// The axis one angle turns everything beyond the joint about, a point on it, and how the bones settle meanwhile, in
-/// the world.
+/// the world. Where the axial rotation follows the facets (following.h) it goes along with the other two.
 struct TurningAxis {
-  Eigen::Vector3d direction_W;                        ///< unit
+  Eigen::Vector3d direction_W;                        ///< rad/rad: unit but for the axial rotation that goes along
   Eigen::Vector3d p_WCentre;                          ///< m
   Eigen::Vector3d shift_W = Eigen::Vector3d::Zero();  ///< m/rad, by central differences; zero where nothing settles
 };
@@ -28,6 +28,10 @@ struct TurningAxis {
 /// `X_WB`: where the bones are with these angles (rad) at the joint.
 std::array<TurningAxis, 3> turningAxes(const anatomy::Joint& joint, const Articulation::Rest& rest,
                                        const Eigen::Vector3d& angles, const Placement& X_WB);
+
+/// The same with the axial rotation staying as it is, the bones unsettled meanwhile: axes of unit length.
+std::array<TurningAxis, 3> plainAxes(const anatomy::Joint& joint, const Articulation::Rest& rest,
+                                     const Eigen::Vector3d& angles, const Placement& X_WB);
 
 /// Geometric Jacobian of a point fixed to a bone beyond all these joints, and of that bone's attitude: one column an
 /// angle.

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "core/kinematics/following.h"
 #include "core/kinematics/jacobian.h"
 
 namespace zyga::kinematics {
@@ -23,21 +24,6 @@ void turn(Eigen::Matrix3d& R, const Eigen::Vector3d& axis, double angle) {
     return;
   }
   R = R * Eigen::AngleAxisd(angle, axis).toRotationMatrix();
-}
-
-/// As jointTransform, the bones not settled.
-Eigen::Isometry3d rigidTransform(const anatomy::Joint& joint, const Articulation::Rest& rest,
-                                 const Eigen::Vector3d& angles) {
-  Eigen::Matrix3d R = rest.rotation;
-  for (int k = 0; k < 3; ++k) turn(R, joint.axes[static_cast<std::size_t>(k)], angles[k]);
-  const double before = rest.cartilage * joint.cartilageShareProximal;
-  const double after = rest.cartilage - before;
-  Eigen::Isometry3d X_PD;
-  X_PD.linear() = R;
-  X_PD.translation() =
-      joint.centreProximal + before * joint.longAxisProximal + R * (after * joint.longAxisDistal - joint.centreDistal);
-  X_PD.makeAffine();
-  return X_PD;
 }
 
 /// By what the distal bone is shifted as the bones settle, proximal frame, m. `X_PD`: where it is unsettled.
@@ -68,9 +54,23 @@ Eigen::Vector3d jointAngles(const anatomy::Joint& joint, const Eigen::Matrix3d& 
   return h * Eigen::Vector3d(a, b, c);
 }
 
+Eigen::Isometry3d unsettledTransform(const anatomy::Joint& joint, const Articulation::Rest& rest,
+                                     const Eigen::Vector3d& angles) {
+  Eigen::Matrix3d R = rest.rotation;
+  for (int k = 0; k < 3; ++k) turn(R, joint.axes[static_cast<std::size_t>(k)], angles[k]);
+  const double before = rest.cartilage * joint.cartilageShareProximal;
+  const double after = rest.cartilage - before;
+  Eigen::Isometry3d X_PD;
+  X_PD.linear() = R;
+  X_PD.translation() =
+      joint.centreProximal + before * joint.longAxisProximal + R * (after * joint.longAxisDistal - joint.centreDistal);
+  X_PD.makeAffine();
+  return X_PD;
+}
+
 Eigen::Isometry3d jointTransform(const anatomy::Joint& joint, const Articulation::Rest& rest,
                                  const Eigen::Vector3d& angles) {
-  Eigen::Isometry3d X_PD = rigidTransform(joint, rest, angles);
+  Eigen::Isometry3d X_PD = unsettledTransform(joint, rest, angles);
   X_PD.translation() += shiftOf(rest, X_PD);
   return X_PD;
 }
@@ -104,26 +104,33 @@ std::vector<FreeMotion> freeMotions(const std::vector<JointIndex>& joints, const
   return free;
 }
 
-std::array<TurningAxis, 3> turningAxes(const anatomy::Joint& joint, const Articulation::Rest& rest,
-                                       const Vector3d& angles, const Placement& X_WB) {
+std::array<TurningAxis, 3> plainAxes(const anatomy::Joint& joint, const Articulation::Rest& rest,
+                                     const Vector3d& angles, const Placement& X_WB) {
   const Eigen::Isometry3d& X_WP = X_WB[joint.proximal.value];
   const Eigen::Matrix3d R_WRest = X_WP.linear() * rest.rotation;
   const double before = rest.cartilage * joint.cartilageShareProximal;
-  const auto shiftAt = [&](const Vector3d& at) { return shiftOf(rest, rigidTransform(joint, rest, at)); };
   const bool settles = rest.settling.bound > 0;
-  const Vector3d shift = settles ? shiftAt(angles) : Vector3d(Vector3d::Zero());
+  const Vector3d shift = settles ? shiftOf(rest, unsettledTransform(joint, rest, angles)) : Vector3d(Vector3d::Zero());
   const Vector3d p_WCentre = X_WP * (joint.centreProximal + before * joint.longAxisProximal + shift);
   // The first axis rests in the proximal bone, the last one in the distal bone; the middle one floats, turned by the
   // first angle alone (Grood & Suntay 1983).
   const Eigen::AngleAxisd first(angles[0], joint.axes[0]);
-  std::array<TurningAxis, 3> axes{TurningAxis{R_WRest * joint.axes[0], p_WCentre},
-                                  TurningAxis{R_WRest * (first * joint.axes[1]), p_WCentre},
-                                  TurningAxis{X_WB[joint.distal.value].linear() * joint.axes[2], p_WCentre}};
+  return {TurningAxis{R_WRest * joint.axes[0], p_WCentre}, TurningAxis{R_WRest * (first * joint.axes[1]), p_WCentre},
+          TurningAxis{X_WB[joint.distal.value].linear() * joint.axes[2], p_WCentre}};
+}
+
+std::array<TurningAxis, 3> turningAxes(const anatomy::Joint& joint, const Articulation::Rest& rest,
+                                       const Vector3d& angles, const Placement& X_WB) {
+  std::array<TurningAxis, 3> axes = plainAxes(joint, rest, angles, X_WB);
+  const Eigen::Vector2d along = axialSlopes(joint, rest, angles).first;
+  for (std::size_t k = 0; k < 2; ++k) axes[k].direction_W += along[static_cast<Eigen::Index>(k)] * axes[2].direction_W;
+  if (!(rest.settling.bound > 0)) return axes;
+  const auto shiftAt = [&](const Vector3d& at) { return shiftOf(rest, unsettledTransform(joint, rest, at)); };
   constexpr double h = 1e-5;  // rad
-  for (int k = 0; settles && k < 3; ++k) {
-    const Vector3d nudge = h * Vector3d::Unit(k);
+  for (int k = 0; k < 3; ++k) {
+    const Vector3d nudge = h * Vector3d(k == 0, k == 1, k == 2 ? 1 : along[k]);
     axes[static_cast<std::size_t>(k)].shift_W =
-        X_WP.linear() * (shiftAt(angles + nudge) - shiftAt(angles - nudge)) / (2 * h);
+        X_WB[joint.proximal.value].linear() * (shiftAt(angles + nudge) - shiftAt(angles - nudge)) / (2 * h);
   }
   return axes;
 }

@@ -13,6 +13,10 @@ Eigen::Matrix3d jointRotation(const anatomy::Joint& joint, const Eigen::Vector3d
 /// middle angle's poles.
 Eigen::Vector3d jointAngles(const anatomy::Joint& joint, const Eigen::Matrix3d& rotation);
 
+/// As jointTransform, the bones not settled.
+Eigen::Isometry3d unsettledTransform(const anatomy::Joint& joint, const Articulation::Rest& rest,
+                                     const Eigen::Vector3d& angles);
+
 /// Distal frame in the proximal frame:
 ///   Trans(centre on proximal) Trans(share of cartilage) R_rest R(angles) Trans(rest of cartilage) Trans(-centre on
 ///   distal)

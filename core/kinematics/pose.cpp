@@ -3,14 +3,25 @@
 #include <algorithm>
 
 #include "core/kinematics/bend.h"
+#include "core/kinematics/following.h"
 #include "core/kinematics/keep_in_space.h"
 #include "core/kinematics/placement.h"
 
 namespace zyga::kinematics {
+
 Pose Pose::neutral(const anatomy::Specimen& specimen) {
   Pose pose;
   pose.angles.assign(specimen.joints.size(), Eigen::Vector3d::Zero());
   return pose;
+}
+
+bool Pose::isAxialTyped(JointIndex j) const { return std::binary_search(axialTyped.begin(), axialTyped.end(), j); }
+
+void Pose::setAxialTyped(JointIndex j, bool typed) {
+  const auto at = std::lower_bound(axialTyped.begin(), axialTyped.end(), j);
+  const bool is = at != axialTyped.end() && *at == j;
+  if (typed && !is) axialTyped.insert(at, j);
+  if (!typed && is) axialTyped.erase(at);
 }
 
 Articulation restArticulation(const anatomy::Specimen& specimen) {
@@ -50,10 +61,15 @@ bool canMove(const anatomy::Joint& joint) { return joint.kind != anatomy::JointK
 
 }  // namespace
 
-Pose spreadTurn(const Pose& pose, const std::vector<JointIndex>& joints, const std::vector<double>& weights,
+Pose spreadTurn(const anatomy::Specimen& specimen, const Articulation& articulation, const Pose& pose,
+                const std::vector<JointIndex>& joints, const std::vector<double>& weights,
                 const Eigen::Vector3d& turn) {
   Pose turned = pose;
-  for (std::size_t i = 0; i < joints.size(); ++i) turned[joints[i]] += weights[i] * turn;
+  for (std::size_t i = 0; i < joints.size(); ++i) {
+    const anatomy::Joint& joint = specimen[joints[i]];
+    const Articulation::Rest& rest = articulation[joints[i]];
+    turned[joints[i]] = fromOwn(joint, rest, toOwn(joint, rest, pose[joints[i]]) + weights[i] * turn);
+  }
   return turned;
 }
 

@@ -17,12 +17,17 @@ using anatomy::JointIndex;
 struct Pose {
   Eigen::Isometry3d X_WRoot = Eigen::Isometry3d::Identity();
   std::vector<Eigen::Vector3d> angles;  ///< by joint, rad; order as in Joint::axes
+  /// Joints whose axial rotation was typed and stays when they are bent; that of all others follows their facets
+  /// (following.h). In joint order.
+  std::vector<JointIndex> axialTyped;
 
   static Pose neutral(const anatomy::Specimen& specimen);
+  bool isAxialTyped(JointIndex j) const;
+  void setAxialTyped(JointIndex j, bool typed);
   Eigen::Vector3d& operator[](JointIndex j) { return angles[j.value]; }
   const Eigen::Vector3d& operator[](JointIndex j) const { return angles[j.value]; }
   bool operator==(const Pose& other) const {
-    return X_WRoot.matrix() == other.X_WRoot.matrix() && angles == other.angles;
+    return X_WRoot.matrix() == other.X_WRoot.matrix() && angles == other.angles && axialTyped == other.axialTyped;
   }
 };
 
@@ -37,6 +42,8 @@ struct Articulation {
     /// without cartilage. Cartilage turns a joint and so wedges its facets open, which is no fault of a pose.
     std::array<double, 2> pressByCartilage{}, gapeByCartilage{};
     Settling settling{};  ///< how the bones give way to a turn inside the cartilage; nothing without facets
+    /// The axial rotation stays when the joint is bent: of the pose in question (Pose::axialTyped).
+    bool axialTyped = false;
     bool operator==(const Rest&) const = default;
   };
   std::vector<Rest> rests;  ///< by joint

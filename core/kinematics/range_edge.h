@@ -8,14 +8,15 @@
 namespace zyga::kinematics {
 
 /// The range of one joint as a search walks about in it: brings back what a step took past the edge, and tells where
-/// the edge lies from here. Asking the range is what a search spends its time on, so answers are kept. A helper of
-/// reach.
+/// the edge lies from here. Its angles are a joint's own (toOwn), whose third counts from where the facets ask it to
+/// be: bending then walks along the range, not across it. Asking the range is what a search spends its time on, so
+/// answers are kept. A helper of reach.
 class RangeEdge {
  public:
   /// `motions` are the angles that may turn, `units` (rad) what counts as a step of one in each; `anchor`: supported
   /// angles to fall back towards, which differ from where the joint may be in those motions alone.
-  RangeEdge(const JointRanges& ranges, JointIndex joint, std::vector<int> motions, const Eigen::Vector3d& units,
-            const Eigen::Vector3d& anchor);
+  RangeEdge(const JointRanges& ranges, const anatomy::Specimen& specimen, const Articulation& articulation,
+            JointIndex joint, std::vector<int> motions, const Eigen::Vector3d& units, const Eigen::Vector3d& anchor);
 
   /// These angles if they are supported, otherwise supported ones on the way to the anchor, close to the edge.
   Eigen::Vector3d broughtIn(Eigen::Vector3d angles);
@@ -28,7 +29,11 @@ class RangeEdge {
   const JointRanges::Excesses& excesses(const Eigen::Vector3d& angles);
   void linearise(const Eigen::Vector3d& angles, const JointRanges::Excesses& here);
 
+  JointRanges::Excesses asked(const Eigen::Vector3d& own) const;
+
   const JointRanges& ranges_;
+  const anatomy::Joint& bones_;
+  const Articulation::Rest& rest_;
   JointIndex joint_;
   std::vector<int> motions_;
   Eigen::Vector3d units_, anchor_;

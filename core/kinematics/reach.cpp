@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/kinematics/following.h"
 #include "core/kinematics/reach_chain.h"
 #include "core/linear/linear.h"
 
@@ -157,9 +158,36 @@ class Search {
       const Vector3d column = J_.point.col(j).cross(residual_);
       for (Eigen::Index i = 0; i <= j; ++i) S(i, j) = S(j, i) = -J_.turn.col(i).dot(column);
     }
+    for (const ReachChain::Turning& turning : chain_->turning()) bendWithin(turning, S);
     S.diagonal() += light;
     const auto inverse = linear::inverseOfPositive(S);
     return inverse ? *inverse : convexInverse(S, light.minCoeff());
+  }
+
+  /// The part of S within one joint whose axial rotation z follows the others, z = f(x_0, x_1) + what is turned by
+  /// hand. Then the second derivatives of the point are P_ij + f_j P_i2 + f_i P_j2 + f_i f_j P_22 + f_ij P_2, with P
+  /// those of three angles that go each by itself, P_ab = a_a x (a_b x r) for a no farther out than b.
+  void bendWithin(const ReachChain::Turning& turning, MatrixXd& S) const {
+    const anatomy::Joint& joint = (*specimen_)[turning.joint];
+    const Articulation::Rest& rest = (*articulation_)[turning.joint];
+    if (!axialFollows(joint, rest)) return;
+    const AxialSlopes axial = axialSlopes(joint, rest, pose_[turning.joint]);
+    const std::array<TurningAxis, 3> axes = plainAxes(joint, rest, pose_[turning.joint], X_WB_);
+    const Vector3d r = chain_->pointOf(X_WB_) - axes[0].p_WCentre;
+    const auto P = [&](int a, int b) {
+      return axes[static_cast<std::size_t>(std::min(a, b))].direction_W.cross(
+          axes[static_cast<std::size_t>(std::max(a, b))].direction_W.cross(r));
+    };
+    const auto slope = [&](int motion) { return motion < 2 ? axial.first[motion] : 0.0; };
+    for (int i = turning.first; i < turning.first + turning.count; ++i) {
+      for (int j = turning.first; j <= i; ++j) {
+        const int m = chain_->free()[static_cast<std::size_t>(i)].motion;
+        const int n = chain_->free()[static_cast<std::size_t>(j)].motion;
+        Vector3d bend = P(m, n) + slope(n) * P(m, 2) + slope(m) * P(n, 2) + slope(m) * slope(n) * P(2, 2);
+        if (m < 2 && n < 2) bend += axial.second(m, n) * axes[2].direction_W.cross(r);
+        S(i, j) = S(j, i) = -residual_.dot(bend) * chain_->units()[i] * chain_->units()[j];
+      }
+    }
   }
 
   /// The inverse of the nearest matrix whose eigenvalues are at least `least`. Negative curvature means that a longer
@@ -273,7 +301,10 @@ std::vector<StoppingJoint> stoppingJoints(const anatomy::Specimen& specimen, con
       stop.push[chain.free()[static_cast<std::size_t>(c)].motion] = pull[c] * chain.units()[c];
     }
     if (stop.share < 1e-4) continue;
-    const Vector3d further = search.pose()[turning.joint] + kNudge / stop.share * stop.push;
+    const anatomy::Joint& joint = specimen[turning.joint];
+    const Articulation::Rest& rest = articulation[turning.joint];
+    const Vector3d own = toOwn(joint, rest, search.pose()[turning.joint]);
+    const Vector3d further = fromOwn(joint, rest, own + kNudge / stop.share * stop.push);
     stop.push.normalize();
     if (!ranges.supports(turning.joint, further)) stopping.push_back(stop);
   }

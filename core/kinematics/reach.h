@@ -73,7 +73,7 @@ struct IkGoal {
 /// A joint whose range keeps the point from its target.
 struct StoppingJoint {
   JointIndex joint;
-  Eigen::Vector3d push = Eigen::Vector3d::Zero();  ///< the way it would go on, unit, in its three angles
+  Eigen::Vector3d push = Eigen::Vector3d::Zero();  ///< the way it would go on, unit, in its three own angles (toOwn)
   double share = 0;                                ///< its part in holding the point back; all of them add up to 1
 };
 

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/kinematics/following.h"
 #include "core/kinematics/range_edge.h"
 
 namespace zyga::kinematics {
@@ -73,18 +74,33 @@ void ReachChain::addTurning(JointIndex joint, const Pose& start) {
     free_.push_back({joint, motion});
   }
   if (goal_.pastRanges) return;
-  Vector3d anchor = start[joint];
-  for (const int motion : motions) anchor[motion] = (*inside)[motion];
+  const Vector3d begun = ownOf(start, joint), well = toOwn(specimen_[joint], articulation_[joint], *inside);
+  Vector3d anchor = begun;
+  for (const int motion : motions) anchor[motion] = well[motion];
   // Where a motion that is not asked for stands so that nothing is supported, the whole joint is brought in.
-  if (!ranges_.supports(joint, anchor)) anchor = ranges_.supports(joint, start[joint]) ? start[joint] : *inside;
-  edges_.emplace_back(ranges_, joint, std::move(motions), units, anchor);
-  home_[joint] = edges_.back().broughtIn(start[joint]);
+  if (!ranges_.supports(joint, fromOwn(specimen_[joint], articulation_[joint], anchor)))
+    anchor = ranges_.supports(joint, start[joint]) ? begun : well;
+  edges_.emplace_back(ranges_, specimen_, articulation_, joint, std::move(motions), units, anchor);
+  setOwn(home_, joint, edges_.back().broughtIn(begun));
 }
 
 Pose ReachChain::startFrom(const Pose& other) {
   Pose pose = home_;
-  for (const FreeMotion& angle : free_) pose[angle.joint][angle.motion] = other[angle.joint][angle.motion];
+  for (const Turning& turning : turning_) {
+    const Vector3d from = ownOf(other, turning.joint);
+    Vector3d own = ownOf(home_, turning.joint);
+    for (int c = turning.first; c < turning.first + turning.count; ++c) own[motionOf(c)] = from[motionOf(c)];
+    setOwn(pose, turning.joint, own);
+  }
   return stepped(pose, Eigen::VectorXd::Zero(size()));
+}
+
+Vector3d ReachChain::ownOf(const Pose& pose, JointIndex joint) const {
+  return toOwn(specimen_[joint], articulation_[joint], pose[joint]);
+}
+
+void ReachChain::setOwn(Pose& pose, JointIndex joint, const Vector3d& own) const {
+  pose[joint] = fromOwn(specimen_[joint], articulation_[joint], own);
 }
 
 void ReachChain::placeInto(const Pose& pose, Placement& X_WB) const {
@@ -96,22 +112,20 @@ void ReachChain::placeInto(const Pose& pose, Placement& X_WB) const {
 
 Eigen::VectorXd ReachChain::deviation(const Pose& pose) const {
   Eigen::VectorXd x(size());
-  for (Eigen::Index c = 0; c < x.size(); ++c) {
-    const FreeMotion& angle = free_[static_cast<std::size_t>(c)];
-    x[c] = (pose[angle.joint][angle.motion] - home_[angle.joint][angle.motion]) / units_[c];
+  for (const Turning& turning : turning_) {
+    const Vector3d away = ownOf(pose, turning.joint) - ownOf(home_, turning.joint);
+    for (int c = turning.first; c < turning.first + turning.count; ++c) x[c] = away[motionOf(c)] / units_[c];
   }
   return x;
 }
 
 Pose ReachChain::stepped(const Pose& pose, const Eigen::VectorXd& step) {
   Pose next = pose;
-  for (Eigen::Index c = 0; c < size(); ++c) {
-    const FreeMotion& angle = free_[static_cast<std::size_t>(c)];
-    next[angle.joint][angle.motion] += step[c] * units_[c];
-  }
-  for (std::size_t i = 0; i < edges_.size(); ++i) {
-    Vector3d& angles = next[turning_[i].joint];
-    angles = edges_[i].broughtIn(angles);
+  for (std::size_t i = 0; i < turning_.size(); ++i) {
+    const Turning& turning = turning_[i];
+    Vector3d own = ownOf(pose, turning.joint);
+    for (int c = turning.first; c < turning.first + turning.count; ++c) own[motionOf(c)] += step[c] * units_[c];
+    setOwn(next, turning.joint, edges_.empty() ? own : edges_[i].broughtIn(own));
   }
   return next;
 }
@@ -119,9 +133,10 @@ Pose ReachChain::stepped(const Pose& pose, const Eigen::VectorXd& step) {
 void ReachChain::addBounds(const Turning& turning, const Pose& pose, double longest,
                            std::vector<HalfSpace>& halfSpaces) const {
   const JointRanges::Box box = ranges_.box(turning.joint);
+  const Vector3d own = ownOf(pose, turning.joint);
   for (int c = turning.first; c < turning.first + turning.count; ++c) {
-    const int motion = free_[static_cast<std::size_t>(c)].motion;
-    const double angle = pose[turning.joint][motion];
+    const int motion = motionOf(c);
+    const double angle = own[motion];
     HalfSpace upper, lower;
     upper.add(c, 1);
     upper.max = goal_.pastRanges ? longest : std::clamp((box.max[motion] - angle) / units_[c], 0.0, longest);
@@ -137,7 +152,7 @@ std::vector<HalfSpace> ReachChain::allowed(const Pose& pose, double longest) {
   halfSpaces.reserve(4 * free_.size());
   for (const Turning& turning : turning_) addBounds(turning, pose, longest, halfSpaces);
   for (std::size_t i = 0; i < edges_.size(); ++i) {
-    edges_[i].addHalfSpaces(pose[turning_[i].joint], turning_[i].first, halfSpaces);
+    edges_[i].addHalfSpaces(ownOf(pose, turning_[i].joint), turning_[i].first, halfSpaces);
   }
   return halfSpaces;
 }
@@ -154,21 +169,27 @@ Vector3d nowhere() { return Vector3d::Constant(std::numeric_limits<double>::quie
 
 }  // namespace
 
-RangeEdge::RangeEdge(const JointRanges& ranges, JointIndex joint, std::vector<int> motions, const Vector3d& units,
-                     const Vector3d& anchor)
+RangeEdge::RangeEdge(const JointRanges& ranges, const anatomy::Specimen& specimen, const Articulation& articulation,
+                     JointIndex joint, std::vector<int> motions, const Vector3d& units, const Vector3d& anchor)
     : ranges_(ranges),
+      bones_(specimen[joint]),
+      rest_(articulation[joint]),
       joint_(joint),
       motions_(std::move(motions)),
       units_(units),
       anchor_(anchor),
       box_(ranges.box(joint)),
-      worstAtAnchor_(ranges.excesses(joint, anchor).worst()),
+      worstAtAnchor_(asked(anchor).worst()),
       asked_(nowhere()),
       slopesAt_(nowhere()) {}
 
+JointRanges::Excesses RangeEdge::asked(const Vector3d& own) const {
+  return ranges_.excesses(joint_, fromOwn(bones_, rest_, own));
+}
+
 const JointRanges::Excesses& RangeEdge::excesses(const Vector3d& angles) {
   if (angles != asked_) {
-    answer_ = ranges_.excesses(joint_, angles);
+    answer_ = asked(angles);
     asked_ = angles;
   }
   return answer_;
@@ -203,7 +224,7 @@ void RangeEdge::linearise(const Vector3d& angles, const JointRanges::Excesses& h
   for (const int motion : motions_) {
     Vector3d nudged = angles;
     nudged[motion] += kDifference;
-    const JointRanges::Excesses there = ranges_.excesses(joint_, nudged);
+    const JointRanges::Excesses there = asked(nudged);
     for (std::size_t k = 0; k < here.count; ++k) {
       slopes_[k][motion] = (there.values[k] - here.values[k]) * units_[motion] / kDifference;
     }

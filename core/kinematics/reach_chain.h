@@ -6,7 +6,8 @@
 namespace zyga::kinematics {
 
 /// The angles that a reach may change, each counted in half widths of its range, so that a step of one means the same
-/// everywhere; and where they take the point. A helper of reach.
+/// everywhere; and where they take the point. The axial rotation goes along with the other two, and counts from there.
+/// A helper of reach.
 class ReachChain {
  public:
   ReachChain(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
@@ -41,6 +42,10 @@ class ReachChain {
 
  private:
   void addTurning(JointIndex joint, const Pose& start);
+  int motionOf(int column) const { return free_[static_cast<std::size_t>(column)].motion; }
+  /// A joint's own angles (toOwn): what the chain counts in.
+  Eigen::Vector3d ownOf(const Pose& pose, JointIndex joint) const;
+  void setOwn(Pose& pose, JointIndex joint, const Eigen::Vector3d& own) const;
   void addBounds(const Turning& turning, const Pose& pose, double longest, std::vector<HalfSpace>& halfSpaces) const;
 
   const anatomy::Specimen& specimen_;

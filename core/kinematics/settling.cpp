@@ -30,10 +30,30 @@ Demand demandOf(const Settling& settling, const Eigen::Isometry3d& X_PrePost) {
   return demand;
 }
 
-/// The least of E where the faces are held by `stiffness`: d = -N' (N N' + k)^-1 g.
-Vector3d leastMisfit(const Demand& demand, double stiffness) {
-  const Matrix2d A = demand.normals * demand.normals.transpose() + stiffness * Matrix2d::Identity();
-  return -demand.normals.transpose() * (A.inverse() * demand.misfit);
+/// The least of E: d = -N' (N N' + h)^-1 g with the stiffness h = k / (1 - |d|^2 / b^2) that the faces have at d. In
+/// the eigenvectors of N N', of eigenvalues l_i, |d|^2 = sum of l_i g_i^2 / (l_i + h)^2. What is left of the equation
+/// for h,
+///
+///   |d(h)|^2 - b^2 (1 - k / h),
+///
+/// is convex and falls from h = k on, so that Newton's steps from there rise to its one root and never pass it.
+Vector3d leastMisfit(const Demand& demand, double bound) {
+  Eigen::SelfAdjointEigenSolver<Matrix2d> eigen;
+  eigen.computeDirect(demand.normals * demand.normals.transpose());
+  const Eigen::Array2d l = eigen.eigenvalues().cwiseMax(0);
+  const Vector2d g = eigen.eigenvectors().transpose() * demand.misfit;
+  const Eigen::Array2d lg = l * g.array().square();
+  double h = kFaceStiffness;
+  for (int step = 0; step < 200; ++step) {
+    const Eigen::Array2d held = l + h;
+    const double left = (lg / held.square()).sum() - bound * bound * (1 - kFaceStiffness / h);
+    const double slope = -2 * (lg / held.cube()).sum() - bound * bound * kFaceStiffness / (h * h);
+    const double rise = -left / slope;
+    if (!(rise > 1e-15 * h)) break;
+    h += rise;
+  }
+  const Vector2d share = (g.array() / (l + h)).matrix();
+  return -demand.normals.transpose() * (eigen.eigenvectors() * share);
 }
 
 }  // namespace
@@ -44,29 +64,8 @@ Vector2d facetMisfit(const Settling& settling, const Eigen::Isometry3d& X_PrePos
 
 Vector3d settled(const Settling& settling, const Eigen::Isometry3d& X_PrePost) {
   if (!(settling.bound > 0)) return Vector3d::Zero();
-  const Demand demand = demandOf(settling, X_PrePost);
-  Vector3d d = leastMisfit(demand, kFaceStiffness);
-  if (!(d.norm() > settling.bound)) return d.allFinite() ? d : Vector3d::Zero();
-  // On the bound the stiffness is the multiplier at which |d| is the bound: 1/|d| is nearly linear in it (Hebden's
-  // iteration for trust regions; More & Sorensen 1983, SIAM J. Sci. Stat. Comput. 4:553), found by the secant of both.
-  double low = kFaceStiffness, lowShort = 1 / d.norm() - 1 / settling.bound;
-  double high = 2 * kFaceStiffness * d.norm() / settling.bound + 2;
-  while (leastMisfit(demand, high).norm() > settling.bound) high *= 4;
-  for (int step = 0; step < 60 && high - low > 1e-12 * high; ++step) {
-    const double highShort = 1 / leastMisfit(demand, high).norm() - 1 / settling.bound;
-    double k = low - lowShort * (high - low) / (highShort - lowShort);
-    if (!(k > low && k < high)) k = 0.5 * (low + high);
-    d = leastMisfit(demand, k);
-    const double miss = 1 / d.norm() - 1 / settling.bound;
-    if (std::abs(miss) < 1e-12 / settling.bound) break;
-    if (miss < 0) {
-      low = k;
-      lowShort = miss;
-    } else {
-      high = k;
-    }
-  }
-  return d;
+  const Vector3d d = leastMisfit(demandOf(settling, X_PrePost), settling.bound);
+  return d.allFinite() ? d : Vector3d::Zero();
 }
 
 }  // namespace zyga::kinematics

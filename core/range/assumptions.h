@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <string>
 
@@ -23,6 +24,30 @@ struct Cartilage {
   /// Thickness in m for a joint.
   double thickness(const anatomy::Joint& joint) const;
   bool operator==(const Cartilage&) const = default;
+};
+
+/// How deep bones may enter each other away from their joint before it counts as contact.
+struct ContactTolerance {
+  enum class In { PercentOfBone, Millimetres };
+  In in = In::PercentOfBone;
+  /// % of the mean extent of the smaller of the two bones, or mm. A bone's mean extent is the cube root of the volume
+  /// of the box about its surface along its own axes, the shafts of cervical ribs that bend left out: it goes with the
+  /// bone's size in every direction, so that a thin bone is granted less than a stout one of its length. The default
+  /// grants the middle of a large neck about 5 mm. Program default, no source.
+  double amount = 1.3;
+
+  /// In percent no bones are granted less than their shapes can tell: each is known to about the spacing of the grid it
+  /// is held on, and the errors of two add as squares, so sqrt(2) spacings; grids coarser than this (m), the finest in
+  /// use for bones, count as this. Program default, no source.
+  static constexpr double kFinestGrid = 0.003;
+
+  /// In m, for a smaller bone of this mean extent (m); `resolution`: of the coarser shape, m.
+  double depth(double meanExtent, double resolution = 0) const {
+    if (in == In::Millimetres) return amount * 1e-3;
+    constexpr double kTwoShapes = 1.4142135623730951;
+    return std::max(amount * 1e-2 * meanExtent, kTwoShapes * std::min(resolution, kFinestGrid));
+  }
+  bool operator==(const ContactTolerance&) const = default;
 };
 
 /// What the artist takes for granted. Saved with the project and printed with every result.
@@ -49,12 +74,14 @@ struct Assumptions {
   double facetContactTolerated = 0.10;
   /// Facets may gape by this share of their length. Program default, no source.
   double facetGapTolerated = 0.25;
-  /// Bones may enter each other by this depth (m) away from their joint before it counts as contact: a bone's shape is
-  /// seldom known better. Program default, no source.
-  double contactTolerated = 0.005;
+  /// A bone's shape is seldom known better than this.
+  ContactTolerance contactTolerated;
   /// How close to a limit is "near the edge": share of the overlap, and share of a typed or tolerated range.
   /// Program default, no source.
   double nearMargin = 0.10;
+  /// A joint between a marked scan and a bone whose facets are inferred is judged against the inferred ones. Off: such
+  /// a joint is not assessed until both of its bones are scanned and marked.
+  bool inferredNeighbours = false;
 
   /// Presets by percentage of centrum length, see checks in tests/published.
   Cartilage cartilageOf(anatomy::Region region) const;

@@ -103,7 +103,7 @@ class Explainer {
     }
     if (!told.motions.empty() || motions.size() < motions_.size()) return told;
     for (const int k : motions) {
-      const Vector3d alone = withMotion(Vector3d::Zero(), k, angles_[k]);
+      const Vector3d alone = judge_.withMotion(Vector3d::Zero(), k, angles_[k]);
       const Interval range = LimitSearch(judge_, alone, k).interval();
       if (const auto end = endLeft(range, angles_[k])) told.motions.push_back({k, angles_[k], *end, How::PastByItself});
     }

@@ -96,6 +96,8 @@ void project(const Opposite& post, const Polygon& outline, const Vector3d& direc
   }
 }
 
+double curvatureOf(const anatomy::Facet& facet) { return facet.radius != 0 ? 1 / facet.radius : 0; }
+
 double share(double part, double whole) { return whole > 0 ? std::clamp(part / whole, 0.0, 1.0) : 0.0; }
 
 }  // namespace
@@ -106,7 +108,14 @@ FacetPair::FacetPair(const anatomy::Facet& prezyg, const anatomy::Facet& postzyg
       shorterLength_(std::min(prezyg.length(), postzyg.length())),
       prezygLength_(prezyg.length()),
       prezygWidth_(prezyg.width()),
-      smallerArea_(std::min(std::abs(signedArea(prezyg.outline)), std::abs(signedArea(postzyg.outline)))) {}
+      smallerArea_(std::min(std::abs(signedArea(prezyg.outline)), std::abs(signedArea(postzyg.outline)))),
+      prezygCurvature_(curvatureOf(prezyg)),
+      postzygCurvature_(curvatureOf(postzyg)) {}
+
+double FacetPair::curvedBy(double x, double postzygCentre) const {
+  const double off = x - postzygCentre;
+  return 0.5 * (prezygCurvature_ * x * x - postzygCurvature_ * off * off);
+}
 
 FacetMeasures FacetPair::measure(const Eigen::Isometry3d& X_PrePost) const {
   FacetMeasures measures;
@@ -126,7 +135,7 @@ FacetMeasures FacetPair::measure(const Eigen::Isometry3d& X_PrePost) const {
   memory.clip.visitCorners([&](const Vector2d& p) {
     slide.add(p.x());
     across.add(p.y());
-    gap.add(post.gapOver(p));
+    gap.add(post.gapOver(p) + curvedBy(p.x(), post.centre.x()));
     if (previous) {
       doubleArea += previous->x() * p.y() - previous->y() * p.x();
     } else {

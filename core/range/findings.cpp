@@ -28,9 +28,9 @@ JointVerdict verdictOf(const JointEvaluator& judge, const anatomy::Specimen& spe
   verdict.centrumGap = judge.centrumGap(angles);
   Criteria criteria;
   criteria.hasCriteria = judge.hasCriteria();
-  if (verdict.left) judge.addFacets(criteria, 0, *verdict.left);
-  if (verdict.right) judge.addFacets(criteria, 1, *verdict.right);
-  judge.addTyped(criteria, angles);
+  if (verdict.left && !judge.onMixedGround()) judge.addFacets(criteria, 0, *verdict.left);
+  if (verdict.right && !judge.onMixedGround()) judge.addFacets(criteria, 1, *verdict.right);
+  if (!judge.onMixedGround()) judge.addTyped(criteria, angles);
   verdict.level = criteria.level();
   verdict.judged = criteria.hasCriteria;
   verdict.findings = findingsOf(criteria);
@@ -159,7 +159,8 @@ std::vector<const JointVerdict*> worstFirst(const Assessment& assessment) {
 
 Level levelAt(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
               const Assumptions& assumptions, kinematics::JointIndex joint, const Vector3d& angles) {
-  return JointEvaluator(specimen, articulation, assumptions, joint).criteria(angles).level();
+  const JointEvaluator judge(specimen, articulation, assumptions, joint);
+  return judge.onMixedGround() ? Level::NotJudged : judge.criteria(angles).level();
 }
 
 JointVerdict assessJoint(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,

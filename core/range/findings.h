@@ -99,7 +99,7 @@ struct Assessment {
   Level level = Level::Supported;        ///< the worst of joints and contacts
   std::vector<JointVerdict> joints;      ///< every joint that can move, in joint order
   bool contactJudged = false;            ///< false: the bones' shapes were not at hand, and contacts is empty
-  std::vector<ContactFinding> contacts;  ///< near and beyond only, deepest first
+  std::vector<ContactFinding> contacts;  ///< near and beyond only, worst first
   const JointVerdict* find(kinematics::JointIndex joint) const;
   /// Takes other contacts, gives each joint its own and levels everything anew.
   void setContacts(bool judged, std::vector<ContactFinding> found);

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/range/mixed_ground.h"
+
 namespace zyga::range {
 namespace {
 
@@ -104,7 +106,8 @@ JointEvaluator::JointEvaluator(const anatomy::Specimen& specimen, const kinemati
       assumptions_(assumptions),
       contact_(contact),
       index_(joint),
-      view_(specimen, joint) {
+      view_(specimen, joint),
+      onMixedGround_(!assumptions.inferredNeighbours && inferredNeighbour(specimen, joint)) {
   const auto sides = facetsOf(specimen, joint);
   for (std::size_t s = 0; s < 2; ++s) {
     if (sides[s]) pairs_[s].emplace(*sides[s].prezyg, *sides[s].postzyg);
@@ -174,7 +177,7 @@ Level JointEvaluator::level(const Vector3d& angles) const {
 }
 
 ContactPlace JointEvaluator::contact(const Vector3d& angles) const {
-  return contact_->deepest(index_, kinematics::jointTransform(joint_, rest_, angles));
+  return contact_->deepest(index_, kinematics::jointTransform(joint_, rest_, angles), assumptions_.contactTolerated);
 }
 
 std::optional<FacetMeeting> JointEvaluator::meeting(const Vector3d& angles, int side) const {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/kinematics/following.h"
 #include "core/range/column_joint.h"
 #include "core/range/facet_pair.h"
 #include "core/range/findings.h"
@@ -35,9 +36,18 @@ class JointEvaluator {
 
   const anatomy::Joint& joint() const { return joint_; }
   const Assumptions& assumptions() const { return assumptions_; }
+  /// kinematics::withMotion, toOwn and fromOwn of this joint: the axial rotation goes along when it is bent.
+  Eigen::Vector3d withMotion(const Eigen::Vector3d& angles, int motion, double value) const {
+    return kinematics::withMotion(joint_, rest_, angles, motion, value);
+  }
+  Eigen::Vector3d toOwn(const Eigen::Vector3d& angles) const { return kinematics::toOwn(joint_, rest_, angles); }
+  Eigen::Vector3d fromOwn(const Eigen::Vector3d& own) const { return kinematics::fromOwn(joint_, rest_, own); }
   bool hasFacets() const { return pairs_[0] || pairs_[1]; }
   /// Facets of both sides or typed limits judge the whole joint, whatever its angles; a fixed joint needs none.
-  bool hasCriteria() const { return fixed() || joint_.typed || (pairs_[0] && pairs_[1]); }
+  bool hasCriteria() const { return fixed() || (!onMixedGround_ && (joint_.typed || (pairs_[0] && pairs_[1]))); }
+  /// A marked scan beside inferred facets, which the assumptions do not accept: the facets still limit the joint, but
+  /// nothing is said of it.
+  bool onMixedGround() const { return onMixedGround_; }
   bool fixed() const { return joint_.kind == anatomy::JointKind::Fixed; }
 
   Criteria criteria(const Eigen::Vector3d& angles) const;
@@ -49,9 +59,7 @@ class JointEvaluator {
   bool asksContact() const { return contact_ && !fixed(); }
   ContactPlace contact(const Eigen::Vector3d& angles) const;
   /// The bones enter each other deeper than is tolerated.
-  bool contactBeyond(const Eigen::Vector3d& angles) const {
-    return asksContact() && contact(angles).depth > assumptions_.contactTolerated;
-  }
+  bool contactBeyond(const Eigen::Vector3d& angles) const { return asksContact() && contact(angles).beyond(); }
   /// The facets of one side (0 left, 1 right) at these angles, with outlines.
   std::optional<FacetMeeting> meeting(const Eigen::Vector3d& angles, int side) const;
   /// Distance of the two centres of rotation, m: between the faces in their middle.
@@ -74,6 +82,7 @@ class JointEvaluator {
   kinematics::JointIndex index_;
   PrezygView view_;
   std::array<std::optional<FacetPair>, 2> pairs_;
+  bool onMixedGround_;
 };
 
 /// Whether an angle lies outside typed limits, beyond rounding (1e-9 rad), or is no number.

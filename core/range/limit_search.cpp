@@ -4,6 +4,7 @@
 #include <array>
 #include <atomic>
 #include <cmath>
+#include <functional>
 #include <numbers>
 
 namespace zyga::range {
@@ -43,12 +44,13 @@ double violationOf(const Criteria& criteria) {
 /// How far a joint is past its worst criterion at whole degrees of one motion, and between them.
 class Violation {
  public:
-  Violation(const JointEvaluator& judge, const Vector3d& angles, int motion)
-      : judge_(judge), angles_(angles), motion_(motion) {
+  /// `angles`: the joint's with the motion at a value, rad.
+  Violation(const JointEvaluator& judge, std::function<Vector3d(double)> angles)
+      : judge_(judge), angles_(std::move(angles)) {
     for (int i = -kSteps; i <= kSteps; ++i) grid_[index(i)] = at(i * kStep);
   }
 
-  double at(double value) const { return violationOf(judge_.criteria(withMotion(angles_, motion_, value))); }
+  double at(double value) const { return violationOf(judge_.criteria(angles_(value))); }
 
   /// A supported value within a degree of the grid value i.
   std::optional<double> supportedNear(int i) const {
@@ -83,8 +85,7 @@ class Violation {
   }
 
   const JointEvaluator& judge_;
-  const Vector3d& angles_;
-  int motion_;
+  std::function<Vector3d(double)> angles_;
   std::array<double, 2 * kSteps + 1> grid_;
 };
 
@@ -94,9 +95,11 @@ const double kSearchedFar = kSteps * kStep;
 
 std::uint64_t limitSearches() { return searches; }
 
-Vector3d withMotion(Vector3d angles, int motion, double value) {
-  angles[motion] = value;
-  return angles;
+Vector3d LimitSearch::at(double value) const {
+  if (motion_ == 2) return {angles_[0], angles_[1], value};
+  Vector3d own = own_;
+  own[motion_] = value;
+  return judge_.fromOwn(own);
 }
 
 /// The present value where it is supported, else the supported one nearest to zero, to a degree. What is supported may
@@ -104,7 +107,7 @@ Vector3d withMotion(Vector3d angles, int motion, double value) {
 std::optional<double> LimitSearch::seed() const {
   if (!judge_.beyond(angles_)) return angles_[motion_];
   if (!beyondAt(0)) return 0;
-  const Violation violation(judge_, angles_, motion_);
+  const Violation violation(judge_, [this](double value) { return at(value); });
   for (int i = 0; i <= kSteps; ++i) {
     for (const int at : {i, -i}) {
       if (const auto value = violation.supportedNear(at)) return value;
@@ -173,9 +176,12 @@ double LimitSearch::lastFree(double from, double end, bool& stopped) const {
 Interval LimitSearch::cutByContact(const Interval& whole) const {
   const std::optional<double> from = freeSeed(whole);
   if (!from) return {0, 0, true, true, true};
+  // Where the bones enter each other as the joint stands, that place ends the range, however thin what meets there.
+  const double present = angles_[motion_];
+  const bool enters = *from != present && whole.min <= present && present <= whole.max;
   Interval cut;
-  cut.min = lastFree(*from, whole.min, cut.contactAtMin);
-  cut.max = lastFree(*from, whole.max, cut.contactAtMax);
+  cut.min = lastFree(*from, enters && present < *from ? present : whole.min, cut.contactAtMin);
+  cut.max = lastFree(*from, enters && present > *from ? present : whole.max, cut.contactAtMax);
   return cut;
 }
 
@@ -186,9 +192,7 @@ Interval LimitSearch::interval() const {
 }
 
 Interval LimitSearch::firm(const Interval& supported) const {
-  const auto firmAt = [this](double value) {
-    return judge_.level(withMotion(angles_, motion_, value)) == Level::Supported;
-  };
+  const auto firmAt = [this](double value) { return judge_.level(at(value)) == Level::Supported; };
   if (supported.empty) return {0, 0, true};
   const double width = supported.max - supported.min;
   const auto endTowards = [&](double inside, double edge) {
@@ -205,8 +209,8 @@ Interval LimitSearch::firm(const Interval& supported) const {
 }
 
 Stop LimitSearch::contactStop(const Vector3d& at) const {
-  return {Stop::Why::Criterion, FindingKind::BoneContact, anatomy::Side::Midline, judge_.assumptions().contactTolerated,
-          judge_.contact(at).parts};
+  const ContactPlace place = judge_.contact(at);
+  return {Stop::Why::Criterion, FindingKind::BoneContact, anatomy::Side::Midline, place.tolerated, place.parts};
 }
 
 Stop LimitSearch::stop(const Interval& interval, double sign) const {
@@ -214,7 +218,7 @@ Stop LimitSearch::stop(const Interval& interval, double sign) const {
   if (interval.empty) return contact ? contactStop(angles_) : stopOf(judge_.criteria(angles_));
   const double precision = contact ? kContactPrecision : kBandPrecision;
   const double end = sign < 0 ? interval.min : interval.max;
-  const Vector3d past = withMotion(angles_, motion_, end + std::copysign(2 * precision, sign));
+  const Vector3d past = at(end + std::copysign(2 * precision, sign));
   return contact ? contactStop(past) : stopOf(judge_.criteria(past));
 }
 
@@ -245,11 +249,14 @@ Vector3d lastAlong(const Vector3d& from, const Vector3d& to, double step, double
 }  // namespace
 
 Vector3d lastSupported(const JointEvaluator& judge, const Vector3d& from, const Vector3d& to) {
-  const Vector3d held =
-      lastAlong(from, to, kStep, kBandPrecision, [&](const Vector3d& angles) { return judge.beyond(angles); });
-  if (!judge.asksContact() || judge.contactBeyond(from)) return held;
-  return lastAlong(from, held, kContactStep, kContactPrecision,
-                   [&](const Vector3d& angles) { return judge.contactBeyond(angles); });
+  const Vector3d begun = judge.toOwn(from), sought = judge.toOwn(to);
+  const Vector3d held = lastAlong(begun, sought, kStep, kBandPrecision,
+                                  [&](const Vector3d& own) { return judge.beyond(judge.fromOwn(own)); });
+  const Vector3d there = held == sought ? to : judge.fromOwn(held);
+  if (!judge.asksContact() || judge.contactBeyond(from)) return there;
+  const Vector3d clear = lastAlong(begun, held, kContactStep, kContactPrecision,
+                                   [&](const Vector3d& own) { return judge.contactBeyond(judge.fromOwn(own)); });
+  return clear == held ? there : judge.fromOwn(clear);
 }
 
 }  // namespace zyga::range

@@ -19,6 +19,8 @@ MotionRange bandOf(const JointEvaluator& judge, const Vector3d& angles, int moti
   band.min = found.min;
   band.max = found.max;
   band.empty = found.empty;
+  band.axialAtMin = search.at(found.min)[2];
+  band.axialAtMax = search.at(found.max)[2];
   band.minStop = search.stop(found, -1);
   band.maxStop = found.empty ? band.minStop : search.stop(found, 1);
   return band;
@@ -30,6 +32,12 @@ MotionRange motionRange(const anatomy::Specimen& specimen, const kinematics::Art
                         const Assumptions& assumptions, kinematics::JointIndex joint, const Vector3d& angles,
                         int motion, const NeighbourContact* contact) {
   return bandOf(JointEvaluator(specimen, articulation, assumptions, joint, contact), angles, motion);
+}
+
+bool byDefault(const anatomy::Joint& joint, const Stop& stop) {
+  if (stop.why != Stop::Why::Criterion || !stop.kind) return false;
+  if (*stop.kind == FindingKind::TypedLimit) return joint.typed && joint.typed->source == anatomy::kProgramDefault;
+  return *stop.kind != FindingKind::Overlap;
 }
 
 std::string_view toText(Direction direction) {
@@ -47,8 +55,8 @@ JointLimits limits(const anatomy::Specimen& specimen, const kinematics::Articula
   limits.judged = judge.hasCriteria();
   for (std::size_t motion = 0; motion < 3; ++motion) {
     const MotionRange band = bandOf(judge, angles, static_cast<int>(motion));
-    limits.ends[2 * motion] = {!band.empty, band.max, band.maxStop};
-    limits.ends[2 * motion + 1] = {!band.empty, band.min, band.minStop};
+    limits.ends[2 * motion] = {!band.empty, band.max, band.maxStop, band.axialAtMax};
+    limits.ends[2 * motion + 1] = {!band.empty, band.min, band.minStop, band.axialAtMin};
   }
   return limits;
 }

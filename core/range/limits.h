@@ -21,6 +21,10 @@ struct Stop {
   bool operator==(const Stop&) const = default;
 };
 
+/// Whether a tolerance or a limit that is a program default, without a source, ends the range: the press and the gape
+/// of facets, cover across the slide, contact of bones, and typed limits that nobody has published.
+bool byDefault(const anatomy::Joint& joint, const Stop& stop);
+
 /// The interval of one motion that the bones support while the joint's other angles stay where they are, rad.
 struct MotionRange {
   double min = 0;
@@ -29,6 +33,8 @@ struct MotionRange {
   bool empty = false;  ///< no value of this motion is supported with the other angles as they are
   Stop minStop;        ///< what stops it at `min`; of an empty one, what is wrong where the joint is
   Stop maxStop;
+  /// The joint's axial rotation at either end, rad: that of lateral flexion goes along where it follows the facets.
+  double axialAtMin = 0, axialAtMax = 0;
   bool holds(double angle) const { return !empty && angle >= min && angle <= max; }
 };
 
@@ -59,6 +65,7 @@ struct Limit {
   bool supported = true;  ///< false: with the other angles as they are no value of this motion is supported
   double angle = 0;       ///< where the motion ends, rad, signed; measured from neutral, not from the present angle
   Stop stop;
+  double axial = 0;  ///< the joint's axial rotation there, rad
 };
 
 struct JointLimits {

@@ -5,6 +5,7 @@
 
 #include "core/kinematics/placement.h"
 #include "core/range/facet_pair.h"
+#include "core/range/mixed_ground.h"
 #include "core/range/neutral_solver.h"
 
 namespace zyga::range {
@@ -76,7 +77,7 @@ double meanLength(const anatomy::Specimen& specimen, kinematics::JointIndex join
 
 ArticulationNote articulationNote(const anatomy::Specimen& specimen, kinematics::JointIndex joint, const Rest& rest) {
   using Outcome = ArticulationNote::Outcome;
-  ArticulationNote note{Outcome::Good, rest.residual, {}};
+  ArticulationNote note{Outcome::Good, rest.residual, {}, inferredNeighbour(specimen, joint)};
   if (rest.solved) {
     const bool poor = specimen[joint].hasFacets() && rest.residual > kPoor * meanLength(specimen, joint);
     note.outcome = poor ? Outcome::Poor : Outcome::Good;
@@ -110,6 +111,7 @@ kinematics::Settling settlingOf(const anatomy::Specimen& specimen, kinematics::J
   kinematics::Settling settling;
   const auto sides = facetsOf(specimen, joint);
   if (!sides[0] || !sides[1] || !rest.solved) return settling;
+  settling.hasFacets = true;
   settling.distalHasPostzygs = specimen.cranialBone(joint) == specimen[joint].distal;
   const PrezygView view(specimen, joint);
   for (std::size_t s = 0; s < 2; ++s)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/kinematics/pose.h"
@@ -46,8 +47,11 @@ struct ArticulationNote {
   Outcome outcome = Outcome::Good;
   double residual = 0;                ///< m, as Rest::residual
   std::vector<MissingFacet> missing;  ///< every facet that the joint would need, the caudal bone's first
+  /// The bone whose facets are inferred beside a marked scan's.
+  std::optional<anatomy::BoneIndex> inferredNeighbour;
 
-  bool good() const { return outcome == Outcome::Good; }
+  /// There is nothing to tell.
+  bool good() const { return outcome == Outcome::Good && !inferredNeighbour; }
   bool operator==(const ArticulationNote&) const = default;
 };
 ArticulationNote articulationNote(const anatomy::Specimen& specimen, kinematics::JointIndex joint,

@@ -25,7 +25,7 @@ std::optional<Vector3d> middleOf(const JointEvaluator& judge) {
     if (interval.empty) continue;
     // Zero where it is well inside, so that a joint at rest stays at rest.
     const double margin = 0.2 * (interval.max - interval.min);
-    angles[motion] = std::clamp(0.0, interval.min + margin, interval.max - margin);
+    angles = judge.withMotion(angles, motion, std::clamp(0.0, interval.min + margin, interval.max - margin));
   }
   return judge.beyond(angles) ? std::nullopt : std::optional(angles);
 }
@@ -104,7 +104,8 @@ JointStop ReachRanges::stopOf(const kinematics::Pose& pose, const kinematics::St
   const double sign = std::copysign(1.0, stop.push[motion]);
   // Held back before it has begun: bent the other way, or by another motion that has spent the range.
   const double turned = std::max(0.0, sign * angles[motion]);
-  return {stop.joint, motion, sign, turned, range::stopOf(judge.criteria(angles + 1e-4 * stop.push))};
+  return {stop.joint, motion, sign, turned,
+          range::stopOf(judge.criteria(judge.fromOwn(judge.toOwn(angles) + 1e-4 * stop.push)))};
 }
 
 Vector3d ReachRanges::lastSupported(JointIndex joint, const Vector3d& from, const Vector3d& to) const {

@@ -5,6 +5,7 @@
 #include <mutex>
 #include <utility>
 
+#include "core/kinematics/following.h"
 #include "core/range/contact/contact.h"
 #include "core/range/neutral.h"
 
@@ -64,9 +65,16 @@ Scenario::Scenario(std::shared_ptr<const anatomy::Specimen> specimen, const Assu
   turnTo(pose, nullptr);
 }
 
+/// Where axial rotations stay when joints are bent is the pose's to say.
+void Scenario::fixAxialOf(const Pose& pose) {
+  if (!kinematics::hasAxialOf(*articulation_, pose))
+    articulation_ = std::make_shared<const Articulation>(kinematics::withAxialOf(*articulation_, pose));
+}
+
 /// Takes over from `before`, of the same assumptions and shapes, the verdicts of joints that have not moved: a verdict
 /// hangs on its own joint's angles alone.
 void Scenario::turnTo(const Pose& pose, Posed* before) {
+  fixAxialOf(pose);
   posed_ = std::make_shared<Posed>();
   posed_->pose = pose;
   posed_->bands.resize(specimen_->joints.size());
@@ -74,7 +82,7 @@ void Scenario::turnTo(const Pose& pose, Posed* before) {
   Posed& earlier = *before;
   const std::lock_guard lock(earlier.mutex);
   for (std::size_t j = 0; j < pose.angles.size(); ++j) {
-    if (pose.angles[j] != earlier.pose.angles[j]) continue;
+    if (pose.angles[j] != earlier.pose.angles[j] || pose.isAxialTyped({j}) != earlier.pose.isAxialTyped({j})) continue;
     for (std::size_t motion = 0; motion < 3; ++motion)
       if (earlier.bands[j][motion])
         posed_->bands[j][motion] = std::make_unique<const MotionRange>(*earlier.bands[j][motion]);

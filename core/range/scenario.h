@@ -61,6 +61,7 @@ class Scenario {
  private:
   struct Posed;
   void turnTo(const kinematics::Pose& pose, Posed* before);
+  void fixAxialOf(const kinematics::Pose& pose);
 
   std::shared_ptr<const anatomy::Specimen> specimen_;
   std::shared_ptr<const Assumptions> assumptions_;

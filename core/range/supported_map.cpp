@@ -21,11 +21,11 @@ constexpr double kLeastExtent = 4 * kDegree;  // so that a stiff joint still has
 /// Contact is asked at every fourth cell and its depth taken as linear between: it costs much more than the facets do.
 constexpr int kContactEvery = 4;
 
-/// Dorsiflexion and lateral flexion, the torsion given.
+/// Dorsiflexion and lateral flexion, the joint's own torsion given (kinematics::toOwn).
 class Plane {
  public:
   Plane(const JointEvaluator& judge, double torsion) : judge_(judge), torsion_(torsion) {}
-  Vector3d angles(const Vector2d& at) const { return {at.x(), at.y(), torsion_}; }
+  Vector3d angles(const Vector2d& at) const { return judge_.fromOwn({at.x(), at.y(), torsion_}); }
   bool beyond(const Vector2d& at) const { return judge_.beyond(angles(at)); }
 
   /// Somewhere supported: neutral, else the nearest along either axis.
@@ -83,16 +83,16 @@ Eigen::AlignedBox2d window(const JointEvaluator& judge, double torsion) {
   return box;
 }
 
-/// Depth of contact over the window, sampled coarsely.
-class ContactDepths {
+/// How far contact is past what is tolerated, over the window, sampled coarsely.
+class ContactExcess {
  public:
-  ContactDepths(const JointEvaluator& judge, const SupportedMap& map, double torsion)
+  ContactExcess(const JointEvaluator& judge, const SupportedMap& map, double torsion)
       : nodes_((map.size + kContactEvery - 1) / kContactEvery + 1) {
-    depths_.resize(static_cast<std::size_t>(nodes_ * nodes_));
-    task::forEach(depths_.size(), {}, [&](std::size_t i) {
+    excess_.resize(static_cast<std::size_t>(nodes_ * nodes_));
+    task::forEach(excess_.size(), {}, [&](std::size_t i) {
       const int row = static_cast<int>(i) / nodes_, column = static_cast<int>(i) % nodes_;
       const Vector3d angles(map.dorsiflexionOf(row * kContactEvery), map.lateralOf(column * kContactEvery), torsion);
-      depths_[i] = judge.contact(angles).depth;
+      excess_[i] = judge.contact(judge.fromOwn(angles)).excess();
     });
   }
 
@@ -100,21 +100,21 @@ class ContactDepths {
     const double r = static_cast<double>(row % kContactEvery) / kContactEvery;
     const double c = static_cast<double>(column % kContactEvery) / kContactEvery;
     const auto node = [&](int down, int along) {
-      return depths_[static_cast<std::size_t>((row / kContactEvery + down) * nodes_ + column / kContactEvery + along)];
+      return excess_[static_cast<std::size_t>((row / kContactEvery + down) * nodes_ + column / kContactEvery + along)];
     };
     return (1 - r) * ((1 - c) * node(0, 0) + c * node(0, 1)) + r * ((1 - c) * node(1, 0) + c * node(1, 1));
   }
 
  private:
   int nodes_;
-  std::vector<double> depths_;
+  std::vector<double> excess_;
 };
 
 void addContact(SupportedMap& map, const JointEvaluator& judge, double torsion) {
-  const ContactDepths depths(judge, map, torsion);
+  const ContactExcess excess(judge, map, torsion);
   for (int row = 0; row < map.size; ++row) {
     for (int column = 0; column < map.size; ++column) {
-      if (depths.at(row, column) <= judge.assumptions().contactTolerated) continue;
+      if (excess.at(row, column) <= 0) continue;
       map.cells[static_cast<std::size_t>(row * map.size + column)] = Level::Beyond;
     }
   }
@@ -128,7 +128,7 @@ SupportedMap supportedMap(const anatomy::Specimen& specimen, const kinematics::A
   const JointEvaluator judge(specimen, articulation, assumptions, joint, contact);
   SupportedMap map;
   if (judge.fixed() || (!judge.hasFacets() && !judge.joint().typed)) return map;
-  const double torsion = angles[2];
+  const double torsion = judge.toOwn(angles)[2];
   const Eigen::AlignedBox2d box = window(JointEvaluator(specimen, articulation, assumptions, joint), torsion);
   map.size = size;
   map.ventral = box.min().x();
@@ -139,7 +139,8 @@ SupportedMap supportedMap(const anatomy::Specimen& specimen, const kinematics::A
   task::forEach(static_cast<std::size_t>(size), {}, [&](std::size_t row) {
     Level* cell = &map.cells[row * static_cast<std::size_t>(size)];
     const double dorsiflexion = map.dorsiflexionOf(static_cast<int>(row));
-    for (int column = 0; column < size; ++column) *cell++ = judge.level({dorsiflexion, map.lateralOf(column), torsion});
+    for (int column = 0; column < size; ++column)
+      *cell++ = judge.level(judge.fromOwn({dorsiflexion, map.lateralOf(column), torsion}));
   });
   if (judge.asksContact()) addContact(map, judge, torsion);
   return map;

@@ -73,9 +73,20 @@ class Collector {
 
   void claims() {
     for (std::size_t i = 0; i < data_.claims.size(); ++i) {
-      const auto& [claim, answer] = data_.claims[i];
+      const auto& [claim, answer, probability] = data_.claims[i];
       const std::string key = "claim." + std::to_string(i + 1);
       add(key + ".supported", answer->supported ? 1 : 0, "");
+      if (probability && probability->answered() > 0) {
+        add(key + ".probability", 100 * probability->probability, "%");
+        add(key + ".probability_standard_error", 100 * probability->standardError, "%");
+        add(key + ".samples", probability->answered(), "");
+      }
+      add(key + ".joints_measured", answer->tally.measured, "");
+      add(key + ".joints_partly_measured", answer->tally.partly, "");
+      add(key + ".joints_inferred", answer->tally.inferred, "");
+      add(key + ".joints_by_default", answer->tally.byDefault, "");
+      add(key + ".joints_not_answered", static_cast<double>(answer->notAnswered.size()), "");
+      if (answer->contact.judged) add(key + ".contacts", static_cast<double>(answer->contact.findings.size()), "");
       if (answer->best && traitsOf(claim.kind).angle) addAngle(key + ".best", *answer->best);
       if (answer->best && !traitsOf(claim.kind).angle) add(key + ".best", *answer->best, "m");
       if (answer->minOverlap) add(key + ".least_overlap", 100 * *answer->minOverlap, "%");

@@ -1,5 +1,7 @@
 #include "core/report/report.h"
 
+#include "core/files/project/project_measures.h"
+#include "core/range/contact/contact.h"
 #include "core/study/claims/claim_book.h"
 #include "core/study/mass/body_segments.h"
 #include "core/study/reach/extremes.h"
@@ -11,16 +13,21 @@ std::vector<range::JointLimits> neckLimits(const range::Scenario& scenario) {
   std::vector<range::JointLimits> all;
   for (const auto joint : study::jointsOf(scenario.specimen(), study::Chain::Neck))
     all.push_back(range::limits(scenario.specimen(), scenario.articulation(), scenario.assumptions(), joint,
-                                Eigen::Vector3d::Zero()));
+                                Eigen::Vector3d::Zero(), scenario.contact()));
   return all;
 }
 
 /// False when cancelled.
 bool answerClaims(ReportData& data, const files::Project& project, const task::Task& task) {
+  const study::Measures measures = files::measuresOf(project);
   for (const study::Claim& claim : project.claims) {
-    auto answer = study::claimBook().answer(data.scenario, claim, task.quiet());
-    if (!answer) return false;
-    data.claims.push_back({claim, std::move(answer)});
+    AnsweredClaim answered{claim, study::claimBook().answer(data.scenario, claim, task.quiet()), nullptr};
+    if (!answered.answer) return false;
+    if (answered.answer->answered()) {
+      answered.probability = study::claimBook().probability(data.scenario, claim, measures, {}, task.quiet());
+      if (!answered.probability) return false;
+    }
+    data.claims.push_back(std::move(answered));
   }
   return true;
 }

@@ -10,7 +10,7 @@
 #include "core/files/project/project.h"
 #include "core/kinematics/stand_readings.h"
 #include "core/range/scenario.h"
-#include "core/study/claims/claim_answer.h"
+#include "core/study/claims/claim_probability.h"
 #include "core/study/mass/balance.h"
 #include "core/study/run.h"
 
@@ -32,7 +32,8 @@ struct ReportOptions {
 
 struct AnsweredClaim {
   study::Claim claim;
-  std::shared_ptr<const study::ClaimAnswer> answer;  ///< never null
+  std::shared_ptr<const study::ClaimAnswer> answer;                      ///< never null
+  std::shared_ptr<const study::ClaimProbability> probability = nullptr;  ///< null where the claim is not answered
 };
 
 struct StudyOfKind {
@@ -55,8 +56,9 @@ struct ReportData {
   std::optional<double> snoutHeight;
   anatomy::Summary lengths;
   anatomy::Completeness completeness;
-  std::vector<range::JointLimits> neckLimits;  ///< from neutral, base of the neck first; contact does not count
-  std::vector<StudyOfKind> studies;            ///< none when they were not asked for
+  std::vector<range::JointLimits>
+      neckLimits;                    ///< from neutral, base of the neck first; contact counts where it is known
+  std::vector<StudyOfKind> studies;  ///< none when they were not asked for
   study::Balance balance;
   std::optional<study::CircumferenceMass> massByCircumference;  ///< where the table has humerus and femur
 

@@ -61,6 +61,21 @@ bool isQuick(StudyKind kind) {
 
 StudyKind kindOf(const StudyResult& result) { return kStudyKinds[result.index()]; }
 
+namespace {
+
+bool judged(const Elevation& elevation) { return elevation.contactJudged; }
+bool judged(const Envelope& envelope) { return envelope.contactJudged; }
+bool judged(const RangeChart& chart) { return chart.contactJudged; }
+bool judged(const SpreadStudy&) { return false; }  // its samples are other animals, whose bones have no shapes
+bool judged(const Pressure& pressure) { return pressure.elevation.contactJudged; }
+bool judged(const JointStress& stress) { return stress.contactJudged; }
+
+}  // namespace
+
+bool contactJudged(const StudyResult& result) {
+  return std::visit([](const auto& found) { return judged(found); }, result);
+}
+
 StudyOutcome run(StudyKind kind, const range::Scenario& scenario, const StudySettings& settings,
                  const Measures& measures, const task::Task& task) {
   if (task.cancelled()) return {};
@@ -84,6 +99,7 @@ StudyOutcome StudyAnswers::run(StudyKind kind, const range::Scenario& scenario, 
 
 bool StudyAnswers::same(const Question& a, const Question& b) {
   return a.kind == b.kind && a.settings == b.settings && a.scenario.sharedSpecimen() == b.scenario.sharedSpecimen() &&
+         a.scenario.sharedContact() == b.scenario.sharedContact() &&
          a.scenario.assumptions() == b.scenario.assumptions() && a.scenario.pose() == b.scenario.pose();
 }
 

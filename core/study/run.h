@@ -27,6 +27,8 @@ bool isQuick(StudyKind kind);
 /// What a study has found; alternatives in the order of StudyKind.
 using StudyResult = std::variant<Elevation, Envelope, RangeChart, SpreadStudy, Pressure, JointStress>;
 StudyKind kindOf(const StudyResult& result);
+/// Whether bones that enter each other ended the ranges that it rests on.
+bool contactJudged(const StudyResult& result);
 
 /// What a person may set about the studies; each kind looks at its own.
 struct StudySettings {
@@ -36,12 +38,6 @@ struct StudySettings {
   TensionPlace tension;
   Densities densities;  ///< Stress: of the project
   bool operator==(const StudySettings&) const = default;
-};
-
-/// What the scenario's specimen was built from, and how another one is: for Spread alone.
-struct Measures {
-  std::shared_ptr<const anatomy::MeasurementTable> filled;
-  Builder build;
 };
 
 /// Spread was asked for without the measures that it varies.
@@ -62,7 +58,7 @@ StudyOutcome run(StudyKind kind, const range::Scenario& scenario, const StudySet
 
 /// Runs studies and keeps the last answers, so that whoever asks the same of the same animal is not kept waiting again:
 /// the panel and the report share one. The same animal is the same specimen in memory, in the same pose and under the
-/// same assumptions (the shapes of its bones change no answer); `measures` has to be what that specimen was built from.
+/// same assumptions, with the same shapes or none for contact; `measures` has to be what that specimen was built from.
 /// May be asked by several threads at once.
 class StudyAnswers {
  public:

@@ -32,6 +32,20 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n joints more are out of range</source>
+        <translation>
+            <numerusform>%n joint more is out of range</numerusform>
+            <numerusform>%n joints more are out of range</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pairs of bones collide apart from any one joint</source>
+        <translation>
+            <numerusform>%n pair of bones collides apart from any one joint</numerusform>
+            <numerusform>%n pairs of bones collide apart from any one joint</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n joints</source>
         <translation>
             <numerusform>%n joint</numerusform>
@@ -46,8 +60,18 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n samples gave no animal that could be built and were left out.</source>
+        <translation>
+            <numerusform>%n sample gave no animal that could be built and was left out.</numerusform>
+            <numerusform>%n samples gave no animal that could be built and were left out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n bytes</source>
-        <translation><numerusform>%n byte</numerusform><numerusform>%n bytes</numerusform></translation>
+        <translation>
+            <numerusform>%n byte</numerusform>
+            <numerusform>%n bytes</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>left out %n of %1 declared faces, which could not be used</source>
@@ -208,13 +232,6 @@
         <translation>
             <numerusform>%n joint is not assessed and was held in neutral.</numerusform>
             <numerusform>%n joints are not assessed and were held in neutral.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n samples gave no animal that could be built and were left out.</source>
-        <translation>
-            <numerusform>%n sample gave no animal that could be built and was left out.</numerusform>
-            <numerusform>%n samples gave no animal that could be built and were left out.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

@@ -686,28 +686,12 @@
         <translation>关节突最小重叠，按面积</translation>
     </message>
     <message>
-        <source>cartilage in the neck</source>
-        <translation>颈部软骨</translation>
-    </message>
-    <message>
-        <source>cartilage in the trunk</source>
-        <translation>躯干软骨</translation>
-    </message>
-    <message>
-        <source>cartilage in the tail</source>
-        <translation>尾部软骨</translation>
-    </message>
-    <message>
         <source>neutral articulation</source>
         <translation>中性关节位</translation>
     </message>
     <message>
         <source>slope of a vertebra, measured by</source>
         <translation>椎骨倾角，量取依据</translation>
-    </message>
-    <message>
-        <source>bones settle when they turn, share of the cartilage's thickness</source>
-        <translation>骨骼转动时的沉降，占软骨厚度的份额</translation>
     </message>
     <message>
         <source>facets may interpenetrate by</source>
@@ -726,8 +710,40 @@
         <translation>接近限度的余量</translation>
     </message>
     <message>
+        <source>cartilage in neck, trunk and tail</source>
+        <translation>颈部、躯干和尾部的软骨</translation>
+    </message>
+    <message>
+        <source>cartilage in the neck</source>
+        <translation>颈部软骨</translation>
+    </message>
+    <message>
+        <source>cartilage in the trunk</source>
+        <translation>躯干软骨</translation>
+    </message>
+    <message>
+        <source>cartilage in the tail</source>
+        <translation>尾部软骨</translation>
+    </message>
+    <message>
+        <source>bones settle when they turn, share of the cartilage's thickness</source>
+        <translation>骨骼转动时的沉降，占软骨厚度的份额</translation>
+    </message>
+    <message>
         <source>At least half of the facet's length covered is the common published rule (Stevens &amp; Parrish 1999, Science 284:798); tested on ostriches it does not convey their flexibility (Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187), and facets of living turkeys slide almost to disarticulation (Kambic, Biewener &amp; Pierce 2017, Front. Zool. 14:37). No amount of cartilage is known to be right.</source>
         <translation>关节面至少有一半长度重叠是常见的已发表规则（Stevens &amp; Parrish 1999, Science 284:798）；以鸵鸟检验，该规则未能反映其灵活性（Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187），现生火鸡的关节面可滑动到几乎脱节（Kambic, Biewener &amp; Pierce 2017, Front. Zool. 14:37）。尚不知多少软骨才算正确。</translation>
+    </message>
+    <message>
+        <source>a scan beside inferred facets</source>
+        <translation>扫描与推断的关节面相邻</translation>
+    </message>
+    <message>
+        <source>assessed against an inferred neighbour</source>
+        <translation>对照推断的邻骨评估</translation>
+    </message>
+    <message>
+        <source>not assessed</source>
+        <translation>未评估</translation>
     </message>
     <message>
         <source>Mass and balance</source>
@@ -772,10 +788,6 @@
     <message>
         <source>none</source>
         <translation>无</translation>
-    </message>
-    <message>
-        <source>not assessed</source>
-        <translation>未评估</translation>
     </message>
     <message>
         <source>reading</source>
@@ -864,6 +876,10 @@
     <message>
         <source>No claims were put to this animal. They are typed into the Claims panel.</source>
         <translation>尚未对这只动物提出论断。论断在“论断”面板中键入。</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1. %2. %3</source>
@@ -1040,10 +1056,6 @@
     <message>
         <source>%1 as posed</source>
         <translation>%1（按此姿态）</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
     </message>
     <message>
         <source>shoulder</source>
@@ -1290,6 +1302,46 @@
     <message>
         <source>minimum shaft circumference</source>
         <translation>骨干最小周长</translation>
+    </message>
+    <message>
+        <source>facet offset</source>
+        <translation>关节面偏移</translation>
+    </message>
+    <message>
+        <source>facet pitch</source>
+        <translation>关节面俯仰角</translation>
+    </message>
+    <message>
+        <source>facet radius of curvature</source>
+        <translation>关节面曲率半径</translation>
+    </message>
+    <message>
+        <source>postzygapophyseal facet width</source>
+        <translation>后关节突关节面宽</translation>
+    </message>
+    <message>
+        <source>postzygapophyseal facet height</source>
+        <translation>后关节突关节面高</translation>
+    </message>
+    <message>
+        <source>postzygapophyseal facet spread</source>
+        <translation>后关节突关节面间距</translation>
+    </message>
+    <message>
+        <source>postzygapophyseal facet tilt</source>
+        <translation>后关节突关节面倾角</translation>
+    </message>
+    <message>
+        <source>postzygapophyseal facet offset</source>
+        <translation>后关节突关节面偏移</translation>
+    </message>
+    <message>
+        <source>postzygapophyseal facet pitch</source>
+        <translation>后关节突关节面俯仰角</translation>
+    </message>
+    <message>
+        <source>postzygapophyseal facet radius of curvature</source>
+        <translation>后关节突关节面曲率半径</translation>
     </message>
     <message>
         <source>preserved, deformed</source>
@@ -1826,6 +1878,18 @@
         <translation>表格注明该骨骼没有关节面</translation>
     </message>
     <message>
+        <source>meets %1</source>
+        <translation>与 %1 相接</translation>
+    </message>
+    <message>
+        <source>half of the joint's facet turn</source>
+        <translation>该关节关节面转角之半</translation>
+    </message>
+    <message>
+        <source>tangent to the arc on which the facet slides</source>
+        <translation>与关节面滑动的弧线相切</translation>
+    </message>
+    <message>
         <source>%1, fitted to the measured length of the tail</source>
         <translation>%1，并与实测的尾长相符</translation>
     </message>
@@ -1864,6 +1928,18 @@
     <message>
         <source>inferred: %1</source>
         <translation>推断：%1</translation>
+    </message>
+    <message>
+        <source>%1; ± %2</source>
+        <translation>%1；± %2</translation>
+    </message>
+    <message>
+        <source>%1 of the smaller bone's mean extent</source>
+        <translation>较小骨骼平均尺寸的 %1</translation>
+    </message>
+    <message>
+        <source>cervical ribs bend: contact of their shafts is not counted unless they were scanned (Klein, Christian &amp; Sander 2012, Biol. Lett. 8:1032)</source>
+        <translation>颈肋可弯曲：其骨干的接触不计入，扫描的除外 (Klein, Christian &amp; Sander 2012, Biol. Lett. 8:1032)</translation>
     </message>
     <message>
         <source>at least %1 overlap (by length)</source>
@@ -1970,6 +2046,30 @@ Mallison 2010, Swiss J. Geosci. 103:211; Vidal et al. 2020, PLoS ONE 15(1):e0227
 Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187; Hutson &amp; Hutson 2012</source>
         <translation>仅凭骨骼得出的范围与活体动物相比每个关节最多相差 5°；软组织在有些动物（鸵鸟颈部）中使其变小，在另一些动物中则不然。
 Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187; Hutson &amp; Hutson 2012</translation>
+    </message>
+    <message>
+        <source>provisional: %1</source>
+        <translation>暂定：%1</translation>
+    </message>
+    <message>
+        <source>Provisional: the bones are still being sculpted, and their collisions are then assessed too.</source>
+        <translation>暂定：骨骼仍在塑形，之后还要评估其相撞。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n joints more are out of range</source>
+        <translation>
+            <numerusform>又有 %n 个关节超出活动范围</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pairs of bones collide apart from any one joint</source>
+        <translation>
+            <numerusform>有 %n 对骨骼相撞，不属于任何单个关节</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Collisions have been assessed: %1</source>
+        <translation>已评估接触：%1</translation>
     </message>
     <message numerus="yes">
         <source>%n joints</source>
@@ -2100,12 +2200,32 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>超出活动范围：尾根与水平最接近时为 %1，过陡 %2。</translation>
     </message>
     <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 以及另外 %2 个</translation>
+    </message>
+    <message>
+        <source>Not answered: joint %1 has no range, because of %2 at every angle.</source>
+        <translation>未作答：关节 %1 没有活动范围，因为在任何角度都受 %2 限制。</translation>
+    </message>
+    <message>
+        <source>Not answered: joints %1 have no range.</source>
+        <translation>未作答：关节 %1 没有活动范围。</translation>
+    </message>
+    <message>
         <source>Not answered: %1.</source>
         <translation>未能回答：%1。</translation>
     </message>
     <message>
         <source>Out of range: a joint on the way is out of range at every angle.</source>
         <translation>超出活动范围：途中有一个关节在任何角度都超出活动范围。</translation>
+    </message>
+    <message>
+        <source>%1 Farther only with bones that collide: %2.</source>
+        <translation>%1再远则骨骼相撞：%2。</translation>
+    </message>
+    <message>
+        <source>Out of range: only with bones that collide: %1.</source>
+        <translation>超出活动范围：只有骨骼相撞才能做到：%1。</translation>
     </message>
     <message>
         <source>No minimum overlap alone brings it within range, however small.</source>
@@ -2152,10 +2272,6 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>若%1的软骨为椎体长度的 %2 至 %3，则在活动范围内（现为 %4）。</translation>
     </message>
     <message>
-        <source>%1 and %2 more</source>
-        <translation>%1 以及另外 %2 个</translation>
-    </message>
-    <message>
         <source>Joints near their limit in this pose: %1 of %2 that bend.</source>
         <translation>此姿态中接近极限的关节：可弯曲的 %2 个中有 %1 个。</translation>
     </message>
@@ -2166,6 +2282,14 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>Out of range in what stays as posed: %1.</source>
         <translation>在保持原姿态的部分中超出活动范围：%1。</translation>
+    </message>
+    <message>
+        <source>Collisions between bones were not assessed.</source>
+        <translation>未判定骨骼相撞。</translation>
+    </message>
+    <message>
+        <source>In this pose bones collide: %1.</source>
+        <translation>在此姿态中骨骼相撞：%1。</translation>
     </message>
     <message>
         <source>In this pose a part lies %1 in the ground.</source>
@@ -2276,8 +2400,106 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>超出范围</translation>
     </message>
     <message>
-        <source>Trunk, limbs and feet stay as posed; neck, head and tail bend up and down only, each joint within its range. Bone collision and soft tissue are ignored. Ranges of bare bones may be off by several degrees a joint (Kuznetsov &amp; Tereschenko 2010; Hutson &amp; Hutson 2012).</source>
-        <translation>躯干、四肢和脚保持原姿态；颈、头、尾只上下弯曲，每个关节都在其活动范围内。不考虑骨骼碰撞与软组织。裸骨的活动范围每个关节可能相差数度（Kuznetsov &amp; Tereschenko 2010; Hutson &amp; Hutson 2012）。</translation>
+        <source>Facets of the joints that bend: %1.</source>
+        <translation>弯曲各关节的关节面：%1。</translation>
+    </message>
+    <message>
+        <source>Trunk, limbs and feet stay as posed; neck, head and tail bend up and down only, each joint within its range. Soft tissue is ignored. Ranges of bare bones may be off by several degrees a joint (Kuznetsov &amp; Tereschenko 2010; Hutson &amp; Hutson 2012).</source>
+        <translation>躯干、四肢和足保持所摆姿态；颈部、头部和尾部只上下弯曲，每个关节都在活动范围内。软组织不予考虑。裸骨的活动范围每个关节可能有数度的偏差（Kuznetsov &amp; Tereschenko 2010; Hutson &amp; Hutson 2012）。</translation>
+    </message>
+    <message>
+        <source>virtually certain</source>
+        <translation>几乎确定</translation>
+    </message>
+    <message>
+        <source>very likely</source>
+        <translation>很可能</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <translation>可能</translation>
+    </message>
+    <message>
+        <source>about as likely as not</source>
+        <translation>或然或不然</translation>
+    </message>
+    <message>
+        <source>unlikely</source>
+        <translation>不太可能</translation>
+    </message>
+    <message>
+        <source>very unlikely</source>
+        <translation>很不可能</translation>
+    </message>
+    <message>
+        <source>exceptionally unlikely</source>
+        <translation>极不可能</translation>
+    </message>
+    <message>
+        <source>more than %1</source>
+        <translation>超过 %1</translation>
+    </message>
+    <message>
+        <source>No probability: none of %1 samples gave an answer.</source>
+        <translation>没有概率：%1 次抽样中没有一次给出回答。</translation>
+    </message>
+    <message>
+        <source>%1: within range in %2 of %3 samples.</source>
+        <translation>%1：在 %3 次抽样的 %2 中在活动范围内。</translation>
+    </message>
+    <message>
+        <source>Samples in which a joint had no range, left out: %1.</source>
+        <translation>有关节没有活动范围而略去的抽样：%1。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n samples gave no animal that could be built and were left out.</source>
+        <translation>
+            <numerusform>有 %n 次抽样无法建成动物，已略去。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Samples vary every measure within its error (measured %1, inferred %2 or as its rule says), and the shape of deformed bones by %3.</source>
+        <translation>抽样使每个测量值在其误差内变动（实测 %1，推断 %2 或依其规则），变形骨骼的形状变动 %3。</translation>
+    </message>
+    <message>
+        <source>They vary the minimum overlap from %1 to %2, cartilage from %3 to %4 (rarely up to %5) of the centrum's length, and what facets may interpenetrate and separate by a factor of up to %6.</source>
+        <translation>并使最小重叠在 %1 到 %2 之间、软骨在椎体长度的 %3 到 %4 之间（少数到 %5）变动，关节面容许的相互嵌入与分离按至多 %6 倍变动。</translation>
+    </message>
+    <message>
+        <source>Both definitions of neutral count alike.</source>
+        <translation>两种中性定义各占一半。</translation>
+    </message>
+    <message>
+        <source>Bones collide where those of the animal as it is do.</source>
+        <translation>骨骼相撞之处取自现有的动物。</translation>
+    </message>
+    <message>
+        <source>Words of likelihood: Mastrandrea et al. 2010, IPCC.</source>
+        <translation>可能性用语：Mastrandrea et al. 2010, IPCC。</translation>
+    </message>
+    <message>
+        <source>partly measured</source>
+        <translation>部分实测</translation>
+    </message>
+    <message>
+        <source>program default</source>
+        <translation>程序默认值</translation>
+    </message>
+    <message>
+        <source>%1 measured</source>
+        <translation>%1 个实测</translation>
+    </message>
+    <message>
+        <source>%1 partly measured</source>
+        <translation>%1 个部分实测</translation>
+    </message>
+    <message>
+        <source>%1 inferred</source>
+        <translation>%1 个推断</translation>
+    </message>
+    <message>
+        <source>%1 without facets (limits set by the program)</source>
+        <translation>%1 个无关节面（限度由程序设定）</translation>
     </message>
     <message>
         <source>cannot save %1: %2; %3</source>
@@ -2532,6 +2754,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>不能为负</translation>
     </message>
     <message>
+        <source>says the same as %1 in another unit; leave one of them out</source>
+        <translation>与 %1 所说相同，只是单位不同；请去掉其中之一</translation>
+    </message>
+    <message>
         <source>must be more than 0</source>
         <translation>必须大于 0</translation>
     </message>
@@ -2556,8 +2782,8 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>这几行会把空间翻转或压平</translation>
     </message>
     <message>
-        <source>expected [value, origin] or [value, origin, rule]</source>
-        <translation>此处应为 [value, origin] 或 [value, origin, rule]</translation>
+        <source>expected [value, origin], [value, origin, rule] or [value, origin, rule, standard error]</source>
+        <translation>此处应为 [value, origin]、[value, origin, rule] 或 [value, origin, rule, standard error]</translation>
     </message>
     <message>
         <source>there is no bone "%1"</source>
@@ -3092,6 +3318,14 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>%1 %2 %3：%4</translation>
     </message>
     <message>
+        <source>with %1 %2</source>
+        <translation>伴随%1 %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 is a scan, the facets of %3 are inferred; a verdict on the joint is one against an inferred neighbour</source>
+        <translation>%1：%2 为扫描，%3 的关节面为推断；对该关节的判定即对照推断的邻骨</translation>
+    </message>
+    <message>
         <source>%1: poor articulation, facet centres %2 apart</source>
         <translation>%1：关节吻合不佳，关节面中心相距 %2</translation>
     </message>
@@ -3262,6 +3496,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>bones collide</source>
         <translation>骨骼相撞</translation>
+    </message>
+    <message>
+        <source>a scan beside a bone whose facets are inferred</source>
+        <translation>扫描与关节面为推断的骨骼相邻</translation>
     </message>
     <message>
         <source>the right facets are not known</source>
@@ -3476,6 +3714,38 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>the places lie along one line: click round the rim</source>
         <translation>各处在一条直线上：请绕边缘点击</translation>
+    </message>
+    <message>
+        <source>the cranial bone</source>
+        <translation>靠头侧的骨骼</translation>
+    </message>
+    <message>
+        <source>the caudal bone</source>
+        <translation>靠尾侧的骨骼</translation>
+    </message>
+    <message>
+        <source>%1 has no surface</source>
+        <translation>%1没有表面</translation>
+    </message>
+    <message>
+        <source>the mesh of %1 is damaged: it names points that are not there</source>
+        <translation>%1的网格已损坏：它引用了不存在的点</translation>
+    </message>
+    <message>
+        <source>the mesh of %1 is inside out: turn its faces over</source>
+        <translation>%1的网格内外颠倒：请翻转其面</translation>
+    </message>
+    <message>
+        <source>the bones do not lie in articulation: within %1 of the smaller bone’s size nothing of them faces the other</source>
+        <translation>骨骼没有按关节相接摆放：在较小骨骼尺寸的 %1 之内，没有彼此相对的表面</translation>
+    </message>
+    <message>
+        <source>no ends of the centra were found that face each other: mark them by hand</source>
+        <translation>未找到彼此相对的椎体端面：请手工标记</translation>
+    </message>
+    <message>
+        <source>no facets were found beside the mid-plane: mark them by hand</source>
+        <translation>在中矢面两侧未找到关节面：请手工标记</translation>
     </message>
     <message>
         <source>there are no bone meshes yet</source>
@@ -4231,12 +4501,6 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <source>The neck's present angles are within range in %1 of %2 samples (seed %3).</source>
         <translation>在 %2 次抽样的 %1 中，颈部当前角度在范围内（种子 %3）。</translation>
     </message>
-    <message numerus="yes">
-        <source>%n samples gave no animal that could be built and were left out.</source>
-        <translation>
-            <numerusform>有 %n 次抽样无法建成动物，已略去。</numerusform>
-        </translation>
-    </message>
     <message>
         <source>The heart is taken to lie %1 over the ground, in the lower part of the chest.</source>
         <translation>假定心脏离地 %1，位于胸腔下部。</translation>
@@ -4248,6 +4512,14 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>At the heart %1 are added to the column for the perfusion of the head, as in giraffes (Aalkjær &amp; Wang 2021, Annu. Rev. Physiol. 83:1); what a sauropod needed is not known.</source>
         <translation>心脏处另加 %1 用于头部灌注，与长颈鹿相同（Aalkjær &amp; Wang 2021, Annu. Rev. Physiol. 83:1）；蜥脚类所需未知。</translation>
+    </message>
+    <message>
+        <source>Bones that collide end ranges too, but for the shafts of cervical ribs, which bend.</source>
+        <translation>骨骼相撞也终止活动范围，但可弯曲的颈肋骨干除外。</translation>
+    </message>
+    <message>
+        <source>Collisions between bones are left out of account.</source>
+        <translation>骨骼相撞未计入。</translation>
     </message>
     <message>
         <source>One view: the heart has to lift the whole column, on top of what the head itself needs; about 700 mmHg at the heart of an upright sauropod, a siphon not being feasible (Seymour &amp; Lillywhite 2000, Proc. R. Soc. B 267:1883; for giraffes Mitchell et al. 2006, J. Exp. Biol. 209:2515).</source>
@@ -4348,6 +4620,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>the facet of %1 would lie level with the centre of rotation</source>
         <translation>%1 的关节面会与转动中心同高</translation>
+    </message>
+    <message>
+        <source>the %2 of %1 is %3, where the bones around it and the body plan suggest %4</source>
+        <translation>%1 的%2为 %3，而周围骨骼与体型方案给出 %4</translation>
     </message>
     <message>
         <source>%1 %2 where the body plan has %3: as few of them are measured, the region comes out %4 times as long as in the plan</source>
@@ -4460,6 +4736,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>write a height above zero, leave the cell blank, or write 'facet length' 0 where the bone has no facet</source>
         <translation>请写大于零的高度，或将单元格留空；骨骼没有关节面时在“facet length”写 0</translation>
+    </message>
+    <message>
+        <source>check it; it counts for this bone and the facets that meet it, and is not carried along the column</source>
+        <translation>请核对；该值只用于此骨骼及与之相接的关节面，不沿脊柱传递</translation>
     </message>
     <message>
         <source>write its measured total in a row 'neck', 'trunk', 'sacrum' or 'tail', or the lengths of more of its vertebrae</source>
@@ -4670,12 +4950,8 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>%1：%2 个超出活动范围，%3 个接近极限，%4 个在活动范围内，%5 个未评估</translation>
     </message>
     <message>
-        <source>collisions between bones were not assessed (--contact assesses them)</source>
-        <translation>未评估骨骼相撞（用 --contact 评估）</translation>
-    </message>
-    <message>
-        <source>no bones interpenetrate by more than the tolerated %1</source>
-        <translation>没有骨骼相互嵌入超过容许的 %1</translation>
+        <source>no bones interpenetrate by more than the tolerated %1; %2</source>
+        <translation>没有骨骼相互嵌入超过容许的 %1；%2</translation>
     </message>
     <message>
         <source>angles in degrees from neutral, dorsiflexion, left and rising left side positive; left and right: zygapophyseal overlap</source>
@@ -4690,20 +4966,16 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>用某个命名姿态代替当前姿态</translation>
     </message>
     <message>
-        <source>bones that collide count too; sculpts them first</source>
-        <translation>骨骼相撞也算在内；先要塑形骨骼</translation>
-    </message>
-    <message>
         <source>every joint, for machines</source>
         <translation>每个关节，供机器读取</translation>
     </message>
     <message>
-        <source>Findings are sorted worst first. Exit 1 when a joint is out of range, or with --contact when bones
-interpenetrate deeper than is tolerated. Assumptions that are given stand for this run only; those of the
+        <source>Findings are sorted worst first. Exit 1 when a joint is out of range or bones interpenetrate deeper than is
+tolerated; their shapes are sculpted when they are first needed. Assumptions that are given stand for this run only; those of the
 project hold for the rest.
 </source>
-        <translation>判定结果从最差的排起。有关节超出活动范围，或用 --contact 时骨骼相互嵌入超过容许深度，
-则退出码为 1。给出的假设只对这一次运行有效；其余仍用项目的假设。
+        <translation>判定结果从最差的排起。有关节超出活动范围，或骨骼相互嵌入超过容许深度，则退出码为 1；
+骨骼形状在首次需要时生成。给出的假设只对这一次运行有效；其余仍用项目的假设。
 </translation>
     </message>
     <message>
@@ -4723,6 +4995,18 @@ project hold for the rest.
         <translation>骨骼转动时沉降多少，占软骨厚度的百分比</translation>
     </message>
     <message>
+        <source>how deep bones may interpenetrate, % of the smaller bone's mean extent; else 1.3</source>
+        <translation>骨骼可相互嵌入多深，占较小骨骼平均尺寸的百分比；否则为 1.3</translation>
+    </message>
+    <message>
+        <source>the same in millimetres, for every bone</source>
+        <translation>同上，以毫米计，对所有骨骼相同</translation>
+    </message>
+    <message>
+        <source>a scan is assessed against a neighbour whose facets are inferred</source>
+        <translation>扫描可对照关节面为推断的邻骨评估</translation>
+    </message>
+    <message>
         <source>what the neutral articulation asks for</source>
         <translation>中性关节位所要求的条件</translation>
     </message>
@@ -4737,6 +5021,10 @@ project hold for the rest.
     <message>
         <source>percent</source>
         <translation>百分数</translation>
+    </message>
+    <message>
+        <source>--contact-mm: it says the same as --contact-percent; give one of the two</source>
+        <translation>--contact-mm：与 --contact-percent 所说相同；请只给其中之一</translation>
     </message>
     <message>
         <source>ranges are of bare bones: they may be off by 5 degrees a joint, and soft tissue may lessen them</source>
@@ -4887,6 +5175,18 @@ one. A pose out of range is written all the same: the verdicts are printed, and 
         <translation>--source 须与一个论断同用</translation>
     </message>
     <message>
+        <source>a whole number of samples</source>
+        <translation>抽样数的整数</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>整数</translation>
+    </message>
+    <message>
+        <source>working out the probability</source>
+        <translation>正在计算概率</translation>
+    </message>
+    <message>
         <source>further joints: %1</source>
         <translation>其他关节：%1</translation>
     </message>
@@ -4907,6 +5207,14 @@ one. A pose out of range is written all the same: the verdicts are printed, and 
         <translation>写出项目，带有显示该论断的姿态，并把论断列入其中</translation>
     </message>
     <message>
+        <source>how many samples the probability rests on; else 1000</source>
+        <translation>概率所依据的抽样数；未给出时为 1000</translation>
+    </message>
+    <message>
+        <source>of the samples; the same seed gives the same numbers; else 1</source>
+        <translation>抽样的种子；同一种子给出相同的数值；未给出时为 1</translation>
+    </message>
+    <message>
         <source>the answer for machines</source>
         <translation>供机器读取的答案</translation>
     </message>
@@ -4916,17 +5224,21 @@ one. A pose out of range is written all the same: the verdicts are printed, and 
     </message>
     <message>
         <source>Without a claim those of the project are answered. Trunk, limbs and feet stay as posed; neck, head and tail bend
-up and down only, each joint inside its range. Heights are the snout's. The answer has the most that is within
-range, the joints that stop it, worst first, the minimum overlap and the cartilage in the neck (or tail) at
-which the answer changes with everything else as it is, and how many joints are near limit in the pose that
-shows it. With --out a claim out of range writes the nearest pose; with --pose it also replaces the named one.
-Exit 1: out of range, with several claims any of them.
+up and down only, each joint inside its range, no bones colliding. Heights are the snout's. The answer has the most
+that is within range, the joints that stop it, worst first, the minimum overlap and the cartilage in the neck (or
+tail) at which the answer changes with everything else as it is, and how many joints are near limit in the pose that
+shows it. Its probability is the share of samples in which the claim is within range: they vary measures, shapes of
+deformed bones, assumptions and definitions. With --out a claim out of range writes the nearest pose; with --pose it
+also replaces the named one.
+Exit 1: out of range or not answered, with several claims any of them.
 </source>
-        <translation>不给论断时回答项目中的论断。躯干、四肢和足保持原姿态；颈、头和尾只上下弯曲，每个关节都在其活动范围内。
-高度为吻端的高度。答案包括活动范围内的最大值、限制它的关节（从最差的排起）、其他条件不变时使答案改变的
-最小重叠与颈部（或尾部）软骨，以及在显示它的姿态中接近极限的关节数。用 --out 时，超出范围的论断写出
-最接近的姿态；用 --pose 时也取代所指的命名姿态。
-退出码 1：超出活动范围；有多个论断时为其中任何一个超出。
+        <translation>不给出论断时，回答项目中的论断。躯干、四肢和足保持所摆姿态；颈部、头部和尾部只上下弯曲，
+每个关节都在活动范围内，且没有骨骼相撞。高度为吻端的高度。答案给出在活动范围内的最大值、
+限制它的关节（最差的在前）、其余不变时使答案改变的最小重叠与颈部（或尾部）软骨，
+以及在显示它的姿态中有多少关节接近限度。概率是该论断在活动范围内的抽样所占的比例：
+抽样使测量值、变形骨骼的形状、假设和定义变动。用 --out 时，超出活动范围的论断写出最接近的姿态；
+加 --pose 时还替换所指名的姿态。
+退出码 1：超出活动范围或未作答；有多个论断时，其中任何一个如此即是。
 </translation>
     </message>
     <message>
@@ -4984,6 +5296,26 @@ two files that differ in nothing else compare two sets of assumptions.
         <translation>给出两个文件时，两只动物须有相同的关节；每个姿态按各自文件的假设判定，
 因此其他方面都相同的两个文件比较的是两组假设。
 </translation>
+    </message>
+    <message>
+        <source>--no-contact: it contradicts --contact, which holds by itself; leave one out</source>
+        <translation>--no-contact：与 --contact 矛盾，后者本来就有效；请去掉其中之一</translation>
+    </message>
+    <message>
+        <source>bones that collide do not count; nothing has to be sculpted for them</source>
+        <translation>骨骼相撞不计入；无须为此塑形</translation>
+    </message>
+    <message>
+        <source>as it is without --no-contact; for older scripts</source>
+        <translation>与不写 --no-contact 相同；供旧脚本使用</translation>
+    </message>
+    <message>
+        <source>bones that collide count too; %1</source>
+        <translation>骨骼相撞也计入；%1</translation>
+    </message>
+    <message>
+        <source>collisions between bones were not assessed (--no-contact)</source>
+        <translation>未评估骨骼相撞（--no-contact）</translation>
     </message>
     <message>
         <source>millimetres</source>
@@ -5182,16 +5514,12 @@ hold a single mesh; a body guide then goes into a file beside it. Z up: x forwar
         <translation>%1：自中性位起的极限</translation>
     </message>
     <message>
-        <source>neighbouring bones stop each other</source>
-        <translation>相邻骨骼互相阻挡</translation>
-    </message>
-    <message>
-        <source>collisions of neighbouring bones are ignored; --contact counts them</source>
-        <translation>忽略相邻骨骼的相撞；用 --contact 计入</translation>
-    </message>
-    <message>
         <source>(Kuznetsov &amp; Tereschenko 2010; Cobley et al. 2013; Hutson &amp; Hutson 2012)</source>
         <translation>（Kuznetsov &amp; Tereschenko 2010；Cobley et al. 2013；Hutson &amp; Hutson 2012）</translation>
+    </message>
+    <message>
+        <source>* ended by a tolerance of the program alone: program default, no source</source>
+        <translation>* 仅由程序的容差限定：程序默认值，无来源</translation>
     </message>
     <message>
         <source>degrees from neutral in the direction named, one motion at a time; the side named rises in axial rotation</source>
@@ -5212,10 +5540,6 @@ hold a single mesh; a body guide then goes into a file beside it. Z up: x forwar
     <message>
         <source>the same with a named pose</source>
         <translation>同上，用某个命名姿态</translation>
-    </message>
-    <message>
-        <source>neighbouring bones stop each other too; sculpts them first</source>
-        <translation>相邻骨骼也相互阻挡；先要塑形骨骼</translation>
     </message>
     <message>
         <source>for machines</source>
@@ -5932,14 +6256,14 @@ their fellow's ground do not carry. A stance sets everything anew but the should
 the moments at which left hind, left fore, right hind and right fore foot swing. Slopes are to the horizontal;
 the trunk's is that of the line through the dorsal centra, the neck's that of the last cervical (--horizontal-by), the
 tail's that of the line through the first five caudals. The result becomes the present pose; with --pose it
-also replaces the named one. Exit 1: a foot misses, a joint is out of range, or the stance falls short; the
+also replaces the named one. Exit 1: a foot misses, a joint is out of range, bones collide, or the stance falls short; the
 project is written all the same.
 </source>
         <translation>不给出 --stance 时，躯干的高度、坡度与侧倾由四肢现状得出；明显高于同侧地面的脚不承重。
 姿势会重新设定除肩胛骨外的一切；walk-1 至 walk-4 是左后脚、左前脚、右后脚、右前脚摆动的时刻。
 坡度均相对于水平面；躯干的坡度是背椎椎体连线的坡度，颈部的是最后一节颈椎的坡度（--horizontal-by），
 尾部的是前五节尾椎连线的坡度。结果成为当前姿态；给出 --pose 时还替换所指名的姿态。
-退出码 1：有脚未着地、有关节超出活动范围或姿势未能达到；项目仍照常写出。
+退出码 1：有脚未着地、有关节超出活动范围、骨骼相撞或姿势未能达到；项目仍照常写出。
 </translation>
     </message>
     <message>
@@ -5949,10 +6273,6 @@ project is written all the same.
     <message>
         <source>samples</source>
         <translation>抽样数</translation>
-    </message>
-    <message>
-        <source>a whole number</source>
-        <translation>整数</translation>
     </message>
     <message>
         <source>--plot: %1 could not be drawn</source>
@@ -6033,14 +6353,14 @@ range: where each joint of the column ends. spread: uncertainty (Monte Carlo), h
 measurement error and assumptions, 5, 50 and 95 %. pressure: the column of blood from heart to head and
 what the heart has to give, an assumption-laden figure. stress: how hard each joint of the neck is pressed,
 posture by posture, and how even that is, with what speaks against the method. Heights are over the ground; the
-trunk stays as it stands. Bone collision is ignored.
+trunk stays as it stands. Bones that collide end ranges too.
 </source>
         <translation>elevation：中性位、活动范围两端与当前的头高和颈部坡度。
 envelope：取食范围，即在活动范围内吻端可及之处：侧面轮廓、空间、地面上的条带。
 range：脊柱每个关节的限度所在。spread：不确定性（蒙特卡罗），即答案随测量误差与假设变动多少，5、50 和 95 %。
 pressure：从心脏到头部的血柱，以及心脏须提供的压力，这一数值依赖许多假设。
 stress：颈部每个关节在各姿态中受压多大、是否均匀，以及对该方法的批评。
-高度自地面起算；躯干保持原状。忽略骨骼相撞。
+高度自地面起算；躯干保持原状。相撞的骨骼同样限定活动范围。
 </translation>
     </message>
     <message>
@@ -6202,6 +6522,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>无法检验：%1。</translation>
     </message>
     <message>
+        <source>Probability: being worked out…</source>
+        <translation>概率：正在计算……</translation>
+    </message>
+    <message>
         <source>Show the nearest pose</source>
         <translation>显示最接近的姿态</translation>
     </message>
@@ -6322,18 +6646,6 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>软骨内的沉降</translation>
     </message>
     <message>
-        <source>Bone contact</source>
-        <translation>骨骼嵌入</translation>
-    </message>
-    <message>
-        <source>Depth by which bones may interpenetrate away from their joint. Program default, no source</source>
-        <translation>骨骼在关节以外可相互嵌入的深度。程序默认值，无出处</translation>
-    </message>
-    <message>
-        <source>Tolerated bone interpenetration</source>
-        <translation>容许的骨骼嵌入</translation>
-    </message>
-    <message>
         <source>Near limit</source>
         <translation>接近极限</translation>
     </message>
@@ -6344,6 +6656,34 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Near-limit margin</source>
         <translation>接近极限的余量</translation>
+    </message>
+    <message>
+        <source>Tolerated bone interpenetration</source>
+        <translation>容许的骨骼嵌入</translation>
+    </message>
+    <message>
+        <source>Percent of the smaller bone's mean extent, or millimetres</source>
+        <translation>较小骨骼平均尺寸的百分比，或毫米</translation>
+    </message>
+    <message>
+        <source>Bone contact</source>
+        <translation>骨骼嵌入</translation>
+    </message>
+    <message>
+        <source>Depth by which bones may interpenetrate away from their joint. Program default, no source</source>
+        <translation>骨骼在关节以外可相互嵌入的深度。程序默认值，无出处</translation>
+    </message>
+    <message>
+        <source>Judge scans against inferred neighbours</source>
+        <translation>扫描可对照推断的邻骨判定</translation>
+    </message>
+    <message>
+        <source>A joint between a marked scan and a bone whose facets are inferred is not assessed until both are marked; this assesses it against the inferred facets, and says so at the joint</source>
+        <translation>标记过的扫描与关节面为推断的骨骼之间的关节，在两者都标记之前不评估；勾选后对照推断的关节面评估，并在该关节注明</translation>
+    </message>
+    <message>
+        <source>Scans beside inferred bones</source>
+        <translation>扫描与推断的骨骼相邻</translation>
     </message>
     <message>
         <source>Neutral articulation</source>
@@ -6630,6 +6970,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>全部 %1 块都可以加入骨架。</translation>
     </message>
     <message>
+        <source>Percent of the centrum's functional length, or millimetres</source>
+        <translation>椎体功能长度的百分比，或毫米</translation>
+    </message>
+    <message>
         <source>%</source>
         <translation>%</translation>
     </message>
@@ -6640,10 +6984,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>%1: unit</source>
         <translation>%1：单位</translation>
-    </message>
-    <message>
-        <source>Percent of the centrum's functional length, or millimetres</source>
-        <translation>椎体功能长度的百分比，或毫米</translation>
     </message>
     <message>
         <source>%1 could not be tested: %2.</source>
@@ -6722,8 +7062,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>停止检验；下次更改时再检验</translation>
     </message>
     <message>
-        <source>A claim says what the animal could do, such as “minimum head height 8.50 m”. It is tested whether that is within the ranges of the joints, in which pose, which joints stop it, and which overlap or cartilage it would take.</source>
-        <translation>论断说的是动物能做什么，例如“最低头高 8.50 m”。程序检验它是否在各关节的活动范围内、以何种姿态、受哪些关节限制，以及需要怎样的重叠或软骨。</translation>
+        <source>A claim says what the animal could do, such as “minimum head height 8.50 m”. It is tested whether that is within the ranges of the joints, in which pose, which joints stop it, and which overlap or cartilage it would take, and how probable it is.</source>
+        <translation>论断说的是动物能做什么，例如“最低头高 8.50 m”。程序检验它是否在各关节的活动范围内、以何种姿态、受哪些关节限制、需要怎样的重叠或软骨，以及概率有多大。</translation>
     </message>
     <message>
         <source>Show “%1”</source>
@@ -7174,6 +7514,14 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>每关节 ± 5°</translation>
     </message>
     <message>
+        <source>Axial rotation follows the facets</source>
+        <translation>轴向旋转随关节面</translation>
+    </message>
+    <message>
+        <source>Bending sideways over facets that stand forward of the joint turns the bone about its long axis as well. Switched off, the axial rotation stays as typed.</source>
+        <translation>关节面位于关节前方时，侧屈会使骨骼同时绕长轴转动。关闭后，轴向旋转保持所输入的值。</translation>
+    </message>
+    <message>
         <source>Neutral: %1</source>
         <translation>中性关节位：%1</translation>
     </message>
@@ -7184,6 +7532,14 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Turn %1</source>
         <translation>转动 %1</translation>
+    </message>
+    <message>
+        <source>Let the axial rotation of %1 follow its facets</source>
+        <translation>让 %1 的轴向旋转随其关节面</translation>
+    </message>
+    <message>
+        <source>Hold the axial rotation of %1</source>
+        <translation>固定 %1 的轴向旋转</translation>
     </message>
     <message>
         <source>%1 to neutral</source>

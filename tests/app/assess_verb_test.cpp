@@ -51,9 +51,9 @@ TEST_F(AssessVerb, JsonHasTheKeysScriptsRelyOn) {
             (std::set<std::string>{"skull_m", "neck_m", "trunk_m", "sacrum_m", "tail_m", "column_m", "total_m",
                                    "femur_m", "humerus_to_femur"}));
   const auto joint = jointOf(json, "C3-C4");
-  EXPECT_EQ(keys(joint),
-            (std::set<std::string>{"id", "region", "dorsiflexion_deg", "lateral_deg", "torsion_deg", "left", "right",
-                                   "centrum_gap_mm", "level", "reasons", "sentence", "articulation"}));
+  EXPECT_EQ(keys(joint), (std::set<std::string>{"id", "region", "dorsiflexion_deg", "lateral_deg", "torsion_deg",
+                                                "axial", "settling_mm", "evidence", "left", "right", "centrum_gap_mm",
+                                                "level", "reasons", "sentence", "articulation"}));
   EXPECT_EQ(keys(joint["left"].toObject()),
             (std::set<std::string>{"overlap_length", "overlap_width", "overlap_area", "gap_min_mm", "gap_max_mm"}));
 }
@@ -88,7 +88,14 @@ TEST_F(AssessVerb, TakesOtherAssumptionsForOneRun) {
   EXPECT_EQ(assumptions["least_overlap_percent"].toDouble(), 25);
   EXPECT_EQ(assumptions["overlap_by"].toString(), "area");
   EXPECT_EQ(assumptions["neutral_by"].toString(), "facets and centra");
-  EXPECT_EQ(assumptions["contact_tolerated_mm"].toDouble(), 5);
+  EXPECT_EQ(assumptions["contact_tolerated_percent"].toDouble(), 1.3);
+  EXPECT_FALSE(assumptions["inferred_neighbours"].toBool(true));
+  const auto other = run({"assess", "bent.zyga", "--json", "--contact-mm", "7", "--inferred-neighbours"})
+                         .json()["assumptions"]
+                         .toObject();
+  EXPECT_EQ(other["contact_tolerated_mm"].toDouble(), 7);
+  EXPECT_FALSE(other.contains("contact_tolerated_percent"));
+  EXPECT_TRUE(other["inferred_neighbours"].toBool(false));
   for (const char* part : {"cartilage_neck", "cartilage_trunk", "cartilage_tail"}) {
     EXPECT_EQ(assumptions[part].toObject()["amount"].toDouble(), 15) << part;
   }
@@ -107,6 +114,9 @@ TEST_F(AssessVerb, TellsBadAssumptions) {
   };
   EXPECT_THAT(fault("--overlap", "50"), HasSubstr("--overlap: 50 is too far; write a share from 0 to 1"));
   EXPECT_THAT(fault("--overlap-by", "volume"), HasSubstr("not among length, area"));
+  const auto both = run({"assess", "small.zyga", "--contact-mm", "5", "--contact-percent", "1"});
+  EXPECT_EQ(both.exit, 2);
+  EXPECT_THAT(both.err, HasSubstr("give one of the two"));
 }
 
 TEST_F(AssessVerb, NamedPoseIsJudgedInsteadOfThePresentOne) {
@@ -127,9 +137,10 @@ TEST_F(AssessVerb, DamagedProjectIsToldWithItsPlace) {
   EXPECT_THAT(run({"assess", "new.zyga"}).err, HasSubstr("newest this program reads is 1"));
 }
 
-TEST_F(AssessVerb, SaysThatContactWasNotJudgedUnlessAskedTo) {
-  EXPECT_THAT(run({"assess", smallAnimal()}).out, HasSubstr("collisions between bones were not assessed"));
-  const auto json = run({"assess", smallAnimal(), "--json"}).json();
+TEST_F(AssessVerb, SaysThatContactWasNotJudgedWhereNobodyWantsIt) {
+  EXPECT_THAT(runAsTyped({"assess", smallAnimal(), "--no-contact"}).out,
+              HasSubstr("collisions between bones were not assessed (--no-contact)"));
+  const auto json = runAsTyped({"assess", smallAnimal(), "--json", "--no-contact"}).json();
   EXPECT_FALSE(json["contact_judged"].toBool(true));
   EXPECT_TRUE(json["contacts"].isNull());
 }
@@ -137,14 +148,22 @@ TEST_F(AssessVerb, SaysThatContactWasNotJudgedUnlessAskedTo) {
 TEST_F(AssessVerb, TellsBonesThatEnterEachOther) {
   setCache(ZYGAPOSE_TEST_CACHE);
   run({"bend", smallAnimal(), "--joint", "D5-D6", "--dorsiflexion", "25", "--out", "bent.zyga"});
-  const auto json = run({"assess", "bent.zyga", "--contact", "--json"}).json();
+  const auto json = runAsTyped({"assess", "bent.zyga", "--json", "--contact-mm", "5"}).json();
   EXPECT_TRUE(json["contact_judged"].toBool());
   ASSERT_FALSE(json["contacts"].toArray().isEmpty());
   const auto contact = json["contacts"].toArray().at(0).toObject();
   EXPECT_EQ(keys(contact), (std::set<std::string>{"bone", "other", "depth_mm", "place_mm", "level", "sentence"}));
   EXPECT_GT(contact["depth_mm"].toDouble(), 5);
   EXPECT_THAT(contact["sentence"].toString().toStdString(), HasSubstr("(tolerated 5.0\u00A0mm)"));
-  EXPECT_THAT(run({"assess", "bent.zyga", "--contact"}).out, HasSubstr("bones collide: "));
+  EXPECT_THAT(run({"assess", "bent.zyga", "--contact"}).out, HasSubstr("bones collide: ")) << "for older scripts";
+  const auto free = runAsTyped({"assess", "small.zyga"});
+  EXPECT_EQ(free.exit, 0);
+  EXPECT_THAT(free.out, AllOf(HasSubstr("no bones interpenetrate by more than the tolerated 1.3\u00A0% of the smaller "
+                                        "bone's mean extent"),
+                              HasSubstr("cervical ribs bend")));
+  const auto both = run({"assess", "bent.zyga", "--contact", "--no-contact"});
+  EXPECT_EQ(both.exit, 2);
+  EXPECT_THAT(both.err, HasSubstr("leave one out"));
   EXPECT_EQ(jointOf(json, "D5-D6")["level"].toString(), "beyond") << "a joint's level counts its bones' contact";
 }
 

@@ -65,6 +65,64 @@ TEST_F(ClaimVerb, ASupportedHeightWritesThePoseThatShowsIt) {
   EXPECT_TRUE(listed.json()["claims"].toArray()[0].toObject()["supported"].toBool());
 }
 
+TEST_F(ClaimVerb, TheProbabilityIsThatOfItsSeedAndSamples) {
+  const std::string height = std::to_string(best());
+  const auto json = [&](const std::vector<std::string>& more) {
+    std::vector<std::string> words{"--head-height-m", height, "--json"};
+    words.insert(words.end(), more.begin(), more.end());
+    return claim(words).json();
+  };
+  const auto usual = json({});
+  const double probability = usual["probability"].toDouble(-1);
+  EXPECT_GE(probability, 0);
+  EXPECT_LE(probability, 1);
+  EXPECT_EQ(usual["samples"].toInt(), 1000);
+  EXPECT_EQ(usual["seed"].toInt(), 1);
+  EXPECT_EQ(usual["samples_failed"].toInt(-1), 0);
+  EXPECT_GT(usual["probability_standard_error"].toDouble(), 0);
+  EXPECT_FALSE(usual["likelihood"].toString().isEmpty());
+  EXPECT_TRUE(usual["probability_words"].toString().contains("within range in"));
+  EXPECT_EQ(json({"--seed", "1", "--samples", "1000"})["probability"].toDouble(), probability);
+  const auto more = json({"--seed", "2", "--samples", "1500"});
+  EXPECT_EQ(more["samples"].toInt(), 1500);
+  EXPECT_NEAR(more["probability"].toDouble(), probability, 0.1);
+  // More is less probable.
+  EXPECT_LT(claim({"--head-height-m", std::to_string(best() + 1), "--json"}).json()["probability"].toDouble(),
+            probability + 1e-9);
+}
+
+TEST_F(ClaimVerb, TellsWhatItRestsOn) {
+  const auto json = claim({"--head-height-m", "2", "--json"}).json();
+  const auto tally = json["tally"].toObject();
+  EXPECT_EQ(tally.keys(), (QStringList{"default", "inferred", "measured", "partly"}));
+  EXPECT_EQ(tally["default"].toInt(), 2) << "head and atlas";
+  EXPECT_EQ(tally["inferred"].toInt(), 5) << "no facet of the small animal is measured";
+  EXPECT_TRUE(json["not_answered"].toArray().isEmpty());
+  EXPECT_FALSE(json["contact_judged"].toBool());
+  EXPECT_TRUE(json["contacts"].isNull());
+  const auto text = claim({"--head-height-m", "2"});
+  EXPECT_THAT(text.out,
+              AllOf(HasSubstr("of 1000 samples."), HasSubstr("5 inferred, 2 without facets"),
+                    HasSubstr("Collisions between bones were not assessed."), HasSubstr("Mastrandrea et al. 2010")));
+}
+
+TEST_F(ClaimVerb, JudgesContactUnlessToldNotTo) {
+  const auto ended = claim({"--head-height-m", "2", "--json", "--contact"});
+  ASSERT_TRUE(ended.exit == 0 || ended.exit == 1) << ended.err;
+  EXPECT_TRUE(ended.json()["contact_judged"].toBool());
+  EXPECT_TRUE(ended.json()["contacts"].isArray());
+  EXPECT_TRUE(ended.json()["only_with_collisions"].isBool());
+}
+
+TEST_F(ClaimVerb, AJointWithoutRangeIsNotAnswered) {
+  // No facet can cover more than all of its mate.
+  const auto ended = claim({"--head-height-m", "2", "--overlap", "1", "--cartilage-percent", "20", "--json"});
+  EXPECT_EQ(ended.exit, 1) << ended.err;
+  EXPECT_FALSE(ended.json()["not_answered"].toArray().isEmpty());
+  EXPECT_TRUE(ended.json()["probability"].isNull());
+  EXPECT_TRUE(ended.json()["verdict"].toString().startsWith("Not answered: "));
+}
+
 TEST_F(ClaimVerb, EveryKindIsAnswered) {
   const std::vector<std::pair<std::vector<std::string>, const char*>> kinds{
       {{"--neck-slope-deg", "-80"}, "Neck inclination at least \u221280.0°"},
@@ -92,6 +150,8 @@ TEST_F(ClaimVerb, TellsBadInput) {
       {{"--head-height-m", "3", "--tail-base-deg", "5"}, "one claim at a time"},
       {{"--head-height-m", "3", "--at-most"}, "--at-most goes with"},
       {{"--source", "somebody"}, "--source goes with a claim"},
+      {{"--head-height-m", "3", "--samples", "999"}, "a whole number of samples from 1000 to 100000"},
+      {{"--head-height-m", "3", "--seed", "-1"}, "a whole number from 0 to"},
       {{"--neck-base-deg", "95"}, "write degrees from -90 to 90"}};
   for (const auto& [arguments, words] : cases) {
     const auto ended = claim(arguments);

@@ -154,7 +154,7 @@ class LimitsVerbWithShapes : public LimitsVerb {
 
 TEST_F(LimitsVerbWithShapes, BonesThatMeetStopEachOther) {
   const auto plain = run({"limits", smallAnimal(), "--json"}).json();
-  const auto touching = run({"limits", "small.zyga", "--json", "--contact"}).json();
+  const auto touching = runAsTyped({"limits", "small.zyga", "--json", "--contact-mm", "5"}).json();
   EXPECT_FALSE(plain["contact_judged"].toBool(true));
   EXPECT_TRUE(touching["contact_judged"].toBool(false));
   int stopped = 0;
@@ -164,12 +164,43 @@ TEST_F(LimitsVerbWithShapes, BonesThatMeetStopEachOther) {
     for (const char* key : kKeys) {
       EXPECT_LE(degrees(joint, key), degrees(other, key) + 1e-3) << joint["id"].toString().toStdString() << " " << key;
       const auto stop = joint[key].toObject()["stopped_by"].toString();
+      EXPECT_EQ(joint[key].toObject()["contact"].toBool(), stop.startsWith("bones collide: "));
+      EXPECT_FALSE(other[key].toObject()["contact"].toBool(true));
       if (!stop.startsWith("bones collide: ")) continue;
       ++stopped;
       EXPECT_TRUE(stop.endsWith(", 5.0\u00A0mm")) << stop.toStdString();
     }
   }
   EXPECT_GT(stopped, 0);
+}
+
+// What a study, a reach and a comparison say of contact, and that a study's range is that of the limits.
+TEST_F(LimitsVerbWithShapes, OtherVerbsJudgeContactAlike) {
+  smallAnimal();
+  const auto limits = runAsTyped({"limits", "small.zyga", "--json"}).json();
+  const auto chart = runAsTyped({"study", "small.zyga", "--kind", "range", "--json"}).json()["study"].toObject();
+  EXPECT_TRUE(chart["contact_judged"].toBool(false));
+  EXPECT_FALSE(run({"study", "small.zyga", "--kind", "range", "--json"})
+                   .json()["study"]
+                   .toObject()["contact_judged"]
+                   .toBool(true));
+  int compared = 0;
+  for (const auto& value : chart["joints"].toArray()) {
+    const auto row = value.toObject();
+    const auto limit = jointOf(limits, row["id"].toString());
+    if (limit.isEmpty()) continue;
+    EXPECT_NEAR(row["dorsal_deg"].toDouble(), degrees(limit, "dorsal"), 1e-5) << row["id"].toString().toStdString();
+    ++compared;
+  }
+  EXPECT_GT(compared, 10);
+  const auto reach =
+      runAsTyped({"reach", "small.zyga", "--bone", "skull", "--to", "1,2,0", "--out", "o.zyga", "--json"}).json();
+  EXPECT_TRUE(reach["contact_judged"].toBool(false));
+  const auto stood = runAsTyped({"stand", "small.zyga", "--stance", "alert", "--out", "o.zyga", "--json"}).json();
+  EXPECT_TRUE(stood["contact_judged"].toBool(false));
+  EXPECT_TRUE(stood["contacts"].isArray());
+  const auto compare = runAsTyped({"compare", "small.zyga", "o.zyga", "--json"}).json();
+  EXPECT_TRUE(compare["contact_judged"].toBool(false));
 }
 
 }  // namespace

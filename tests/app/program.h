@@ -8,8 +8,10 @@
 #include <QJsonObject>
 #include <QProcess>
 #include <QTemporaryDir>
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
+#include <set>
 #include <sstream>
 
 #include "tests/ui/patience.h"
@@ -32,7 +34,21 @@ struct Ended {
 /// Runs the real executable in a folder of its own, without a display.
 class Program : public testing::Test {
  protected:
-  Ended run(const std::vector<std::string>& arguments) const {
+  /// Verbs that judge contact would sculpt a whole animal first, which takes many seconds where nothing is in the
+  /// cache: without a word about contact they are run with --no-contact.
+  Ended run(std::vector<std::string> arguments) const {
+    static const std::set<std::string> judging{"assess", "limits",  "study",  "stand",
+                                               "reach",  "compare", "report", "claim"};
+    const auto speaks = [](const std::string& word) {
+      return word == "--contact" || word == "--no-contact" || word == "--help";
+    };
+    if (!arguments.empty() && judging.contains(arguments.front()) &&
+        std::none_of(arguments.begin(), arguments.end(), speaks))
+      arguments.emplace_back("--no-contact");
+    return runAsTyped(arguments);
+  }
+
+  Ended runAsTyped(const std::vector<std::string>& arguments) const {
     QProcess process;
     auto environment = QProcessEnvironment::systemEnvironment();
     environment.remove("DISPLAY");

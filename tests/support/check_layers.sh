@@ -42,7 +42,7 @@ allow core/study/reach $below_study core/study core/study/ground
 allow core/study/ground $below_study core/study core/study/mass
 allow core/study/mass $below_study core/study core/study/ground
 allow core/study/stances $below_study core/study core/study/ground core/study/mass core/study/reach
-allow core/study/claims $below_study core/study core/study/reach
+allow core/study/claims $below_study core/study core/study/reach core/study/uncertainty
 allow core/study/stress $below_study core/study core/study/mass core/study/reach
 allow core/study/uncertainty $below_study core/study core/study/reach
 study="core/study $rooms_of_study"
@@ -50,6 +50,7 @@ below_solid="$base $anatomy"
 allow core/solid/cache $base core/solid/sculpt
 below_solid="$below_solid core/solid/cache"
 allow core/solid/mesh $below_solid core/solid/sculpt
+allow core/solid/facets $base $anatomy core/solid/mesh
 allow core/solid/sdf $below_solid core/solid/mesh core/solid/sculpt
 allow core/solid/sculpt/axial $below_solid core/solid/sdf
 allow core/solid/sculpt/appendicular $below_solid core/solid/sdf
@@ -57,7 +58,7 @@ allow core/solid/sculpt $below_solid core/solid/mesh core/solid/sdf core/solid/s
 allow core/solid/levelset $below_solid core/solid/mesh core/solid/sculpt core/solid/watertight
 allow core/solid/watertight $below_solid core/solid/levelset core/solid/mesh core/solid/sculpt core/solid/sdf
 allow core/solid/flesh $below_solid core/solid/levelset core/solid/mesh core/solid/sdf core/solid/watertight
-solid="core/solid/mesh core/solid/sculpt core/solid/levelset core/solid/watertight core/solid/flesh"
+solid="core/solid/mesh core/solid/facets core/solid/sculpt core/solid/levelset core/solid/watertight core/solid/flesh"
 allow core/picture $base core/solid/mesh
 allow core/files/disk $base
 allow core/files/json $base core/files/disk

@@ -9,14 +9,19 @@
 
 namespace zyga::test {
 
-/// One of the two animals in samples/, its blanks filled: sampleAnimal("high_browser").
-inline anatomy::Specimen sampleAnimal(const std::string& name) {
+/// The table of one of the two animals in samples/, as it is measured: sampleTable("high_browser").
+inline anatomy::MeasurementTable sampleTable(const std::string& name) {
   const std::string file = name + ".csv";
   std::stringstream text;
   text << std::ifstream(std::string(ZYGAPOSE_SOURCE_DIR) + "/samples/" + file).rdbuf();
   const anatomy::TableReading reading = anatomy::readMeasurementTable(text.str(), file);
   for (const anatomy::TableMessage& m : reading.messages) ADD_FAILURE() << debugText(m);
-  return anatomy::buildSpecimen(anatomy::fillBlanks(reading.table));
+  return reading.table;
+}
+
+/// The animal, its blanks filled.
+inline anatomy::Specimen sampleAnimal(const std::string& name) {
+  return anatomy::buildSpecimen(anatomy::fillBlanks(sampleTable(name)));
 }
 
 }  // namespace zyga::test

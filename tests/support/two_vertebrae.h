@@ -134,4 +134,10 @@ inline void askForRotation(anatomy::Specimen& specimen, const Eigen::Matrix3d& r
 
 inline constexpr kinematics::JointIndex kOnlyJoint{0};
 
+/// With three angles that go each by itself: no axial rotation follows the facets.
+inline kinematics::Articulation eachByItself(kinematics::Articulation articulation) {
+  for (auto& rest : articulation.rests) rest.axialTyped = true;
+  return articulation;
+}
+
 }  // namespace zyga::test

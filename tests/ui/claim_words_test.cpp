@@ -7,6 +7,7 @@
 #include "core/study/reach/extremes.h"
 #include "tests/support/two_vertebrae.h"
 #include "ui/words/ground_words.h"
+#include "ui/words/range_words.h"
 #include "ui/words/say.h"
 #include "ui/words/stance_words.h"
 
@@ -78,6 +79,7 @@ TEST(ClaimWords, anAnswerInFull) {
                           "It would be within range with cartilage in the neck from 12.5 % of the centrum's length on "
                           "(now 0.0 %)."));
   EXPECT_THAT(plain(w.notes), ElementsAre("Joints near their limit in this pose: 1 of 14 that bend.",
+                                          "Collisions between bones were not assessed.",
                                           "In this pose a part lies 123 mm in the ground."));
   answer.supported = true;
   answer.minCartilage = 0;
@@ -89,16 +91,114 @@ TEST(ClaimWords, anAnswerInFull) {
                           "centrum's length (now 0.0 %)."));
 }
 
-TEST(ClaimWords, aJointThatIsOutOfRangeEverywhereSaysSo) {
+TEST(ClaimWords, aJointWithoutRangeIsNotAnswered) {
   ClaimAnswer answer;
   range::Stop overlap;
   overlap.why = range::Stop::Why::Criterion;
   overlap.kind = range::FindingKind::Overlap;
   overlap.limit = 0.5;
-  answer.stopping = {{test::kOnlyJoint, 1, {test::kOnlyJoint, 0, 1, 0, overlap}, true}};
+  answer.notAnswered = {{test::kOnlyJoint, 1, {test::kOnlyJoint, 0, 1, 0, overlap}, true}};
   const ClaimWords w = wordsOf({ClaimKind::HeadHeight, Bound::AtLeast, 8}, answer);
-  EXPECT_EQ(plain(w.verdict), "Out of range: a joint on the way is out of range at every angle.");
+  EXPECT_EQ(plain(w.verdict),
+            "Not answered: joint C6-C7 has no range, because of zygapophyseal overlap 50 % on both sides at every "
+            "angle.");
   EXPECT_THAT(plain(w.stops), ElementsAre("C6-C7 at every angle: zygapophyseal overlap 50 % on both sides"));
+  EXPECT_EQ(claimState(answer), "not answered");
+  answer.notAnswered.push_back(answer.notAnswered.front());
+  EXPECT_EQ(plain(wordsOf({ClaimKind::HeadHeight, Bound::AtLeast, 8}, answer).verdict),
+            "Not answered: joints C6-C7, C6-C7 have no range.");
+}
+
+TEST(ClaimWords, bonesThatCollideAreNamed) {
+  const Claim claim{ClaimKind::HeadHeight, Bound::AtLeast, 8.5};
+  ClaimAnswer answer;
+  answer.best = 7.91;
+  answer.shortBy = 0.59;
+  answer.contact.judged = answer.contact.onlyColliding = true;
+  range::ContactFinding found;
+  found.bone = {0};
+  found.other = {1};
+  found.parts = {{{0}, range::BonePart::Spine}, {{1}, range::BonePart::Spine}};
+  found.depth = 0.012;
+  found.tolerated = 0.005;
+  answer.contact.findings = {found};
+  const std::string bones = plain(contactWords(test::twoVertebrae(), found));
+  EXPECT_EQ(plain(wordsOf(claim, answer).verdict),
+            "Out of range: the snout reaches 7.91 m at most, 0.59 m short. Farther only with bones that collide: " +
+                bones + ".");
+  answer.shortBy = 0;
+  EXPECT_EQ(plain(wordsOf(claim, answer).verdict), "Out of range: only with bones that collide: " + bones + ".");
+  answer.contact.findings.assign(4, found);
+  EXPECT_EQ(plain(wordsOf(claim, answer).verdict),
+            "Out of range: only with bones that collide: " + bones + ", " + bones + " and 2 more.");
+  answer.contact.onlyColliding = false;
+  answer.contact.findings = {found};
+  answer.shortBy = 0.59;
+  EXPECT_THAT(plain(wordsOf(claim, answer).notes), testing::Contains("In this pose bones collide: " + bones + "."));
+}
+
+study::ClaimProbability sampled(int supported, int samples) {
+  study::ClaimProbability p;
+  p.options.samples = samples;
+  p.supported = supported;
+  p.probability = static_cast<double>(supported) / samples;
+  const double a = supported + 1, b = samples - supported + 1;
+  p.standardError = std::sqrt(a * b / (a + b + 1)) / (a + b);
+  return p;
+}
+
+// So many figures as the number of samples bears, and never none or all.
+TEST(ClaimWords, aProbabilityIsSaidInTheWordsOfTheGuideline) {
+  const auto words = [](int supported, int samples) { return plain(probabilityWords(sampled(supported, samples))); };
+  EXPECT_EQ(words(784, 1000), "Likely: within range in 78 % of 1000 samples.");
+  EXPECT_EQ(words(500, 1000), "About as likely as not: within range in 50 % of 1000 samples.");
+  EXPECT_EQ(words(784000, 1000000), "Likely: within range in 78.4 % of 1000000 samples.");
+  EXPECT_EQ(words(78400, 100000), "Likely: within range in 78.4 % of 100000 samples.");
+  EXPECT_EQ(words(0, 1000), "Exceptionally unlikely: within range in less than 1 % of 1000 samples.");
+  EXPECT_EQ(words(1000, 1000), "Virtually certain: within range in more than 99 % of 1000 samples.");
+  EXPECT_EQ(words(945, 1000), "Very likely: within range in 95 % of 1000 samples.");
+  EXPECT_EQ(words(55, 1000), "Very unlikely: within range in 6 % of 1000 samples.");
+  study::ClaimProbability none = sampled(0, 1000);
+  none.failed = 1000;
+  EXPECT_EQ(plain(probabilityWords(none)), "No probability: none of 1000 samples gave an answer.");
+}
+
+TEST(ClaimWords, samplesThatSayNothingAreCounted) {
+  study::ClaimProbability p = sampled(400, 1000);
+  EXPECT_TRUE(probabilityNotes(p).empty());
+  p.notAnswered = 12;
+  p.failed = 2;
+  EXPECT_THAT(plain(probabilityNotes(p)),
+              ElementsAre("Samples in which a joint had no range, left out: 12.",
+                          "2 samples gave no animal that could be built and were left out."));
+}
+
+TEST(ClaimWords, whatTheSamplesVaryIsSaid) {
+  study::ClaimProbability p = sampled(400, 1000);
+  p.measures = p.contact = true;
+  const std::string all = plain(probabilityBasis(p));
+  EXPECT_THAT(all, testing::HasSubstr("measured 2 %, inferred 10 %"));
+  EXPECT_THAT(
+      all, testing::HasSubstr("minimum overlap from 0 % to 50 %, cartilage from 2.6 % to 6.9 % (rarely up to 24 %)"));
+  EXPECT_THAT(all, testing::HasSubstr("Bones collide where those of the animal as it is do."));
+  p.measures = false;
+  p.options.varyAssumptions = p.options.varyDefinitions = p.contact = false;
+  EXPECT_EQ(plain(probabilityBasis(p)),
+            "Collisions between bones were not assessed. Words of likelihood: Mastrandrea et al. 2010, IPCC.");
+}
+
+TEST(ClaimWords, theTallyLeavesOutWhatThereIsNot) {
+  EXPECT_EQ(plain(tallyWords({3, 8, 1, 2})),
+            "3 measured, 8 partly measured, 1 inferred, 2 without facets (limits set by the program)");
+  EXPECT_EQ(plain(tallyWords({0, 0, 14, 0})), "14 inferred");
+  ClaimAnswer answer;
+  answer.best = 1;
+  EXPECT_EQ(wordsOf({ClaimKind::HeadHeight, Bound::AtLeast, 8}, answer).tally, "");
+  answer.tally = {0, 9, 3, 2};
+  EXPECT_EQ(plain(wordsOf({ClaimKind::HeadHeight, Bound::AtLeast, 8}, answer).tally),
+            "Facets of the joints that bend: 9 partly measured, 3 inferred, 2 without facets (limits set by the "
+            "program).");
+  EXPECT_EQ(plain(evidenceWords(range::EvidenceClass::PartlyMeasured)), "partly measured");
 }
 
 TEST(ClaimWords, noneIsSaidAsNone) {

@@ -2,6 +2,7 @@
 
 #include <QAbstractButton>
 #include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QMenu>
@@ -181,9 +182,31 @@ TEST_F(AssumptionsTest, PresetsNameTheirSource) {
 TEST_F(AssumptionsTest, TheHintSaysWhatAStepHasDone) {
   QString said;
   QObject::connect(&panel_, &AssumptionsPanel::hint, [&](const QString& text) { said = text; });
-  box("boneContact")->stepBy(1);
-  EXPECT_DOUBLE_EQ(document_.assumptions().contactTolerated, 0.006);
+  panel_.findChild<CartilageField*>("boneContact")->findChild<QDoubleSpinBox*>()->stepBy(1);
+  EXPECT_EQ(document_.assumptions().contactTolerated,
+            (range::ContactTolerance{range::ContactTolerance::In::PercentOfBone, 1.4}));
   EXPECT_TRUE(said.startsWith("Tolerated bone interpenetration")) << said.toStdString();
+}
+
+TEST_F(AssumptionsTest, BoneContactCanBeTypedInMillimetres) {
+  auto* field = panel_.findChild<CartilageField*>("boneContact");
+  auto* unit = field->findChild<QComboBox*>();
+  unit->setFocus();
+  QTest::keyClick(unit, Qt::Key_Down);
+  field->findChild<QDoubleSpinBox*>()->stepBy(4);
+  EXPECT_EQ(document_.assumptions().contactTolerated,
+            (range::ContactTolerance{range::ContactTolerance::In::Millimetres, 5.3}));
+  document_.undoStack().undo();
+  EXPECT_EQ(field->value().in, range::Cartilage::In::PercentOfCentrum) << "one step, as for cartilage";
+}
+
+TEST_F(AssumptionsTest, ScansMayBeJudgedAgainstInferredNeighbours) {
+  auto* box = panel_.findChild<QCheckBox*>("inferredNeighbours");
+  ASSERT_FALSE(box->isChecked());
+  box->click();
+  EXPECT_TRUE(document_.assumptions().inferredNeighbours);
+  document_.undoStack().undo();
+  EXPECT_FALSE(box->isChecked());
 }
 
 TEST_F(AssumptionsTest, OverlapByAreaIsSaid) {

@@ -122,6 +122,27 @@ TEST_F(BonesTest, MeasuresSayWhereTheyComeFrom) {
   EXPECT_EQ(model.index(0, MeasuresModel::kMeasure).data().toString(), "length");
   EXPECT_TRUE(model.index(0, MeasuresModel::kValue).data().toString().endsWith("\u00A0mm"));
   EXPECT_TRUE(model.index(0, MeasuresModel::kOrigin).data().toString().startsWith("inferred: "));
+  EXPECT_TRUE(model.index(0, MeasuresModel::kOrigin).data().toString().contains("; ± ")) << "with its standard error";
+}
+
+TEST_F(BonesTest, MeasuresOfAFacetStandTogether) {
+  MeasuresModel model(document_);
+  document_.selectBone(bone("C7"));
+  int known = 0;
+  for (int m = 0; m < anatomy::kMeasureCount; ++m)
+    known += document_.specimen()[bone("C7")].measures[static_cast<anatomy::Measure>(m)].known() ? 1 : 0;
+  QStringList names, origins;
+  for (int row = 0; row < model.rowCount(); ++row) {
+    names << model.index(row, MeasuresModel::kMeasure).data().toString();
+    origins << model.index(row, MeasuresModel::kOrigin).data().toString();
+  }
+  EXPECT_EQ(names.size(), known);
+  EXPECT_EQ(QStringList(names).removeDuplicates(), 0);
+  const qsizetype tilt = names.indexOf("facet tilt"), postzyg = names.indexOf("postzygapophyseal facet length");
+  ASSERT_TRUE(tilt > 0 && postzyg > 0);
+  EXPECT_EQ(names.mid(tilt + 1, 2), (QStringList{"facet offset", "facet pitch"}));
+  EXPECT_EQ(names.indexOf("postzygapophyseal facet pitch"), postzyg + 6);
+  EXPECT_TRUE(origins[postzyg].startsWith("inferred: meets C8; ± ")) << origins[postzyg].toStdString();
 }
 
 TEST_F(BonesTest, RecordOfTheChosenBoneIsEditedBelow) {

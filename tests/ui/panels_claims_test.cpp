@@ -87,6 +87,40 @@ TEST_F(ClaimsPanelTest, AClaimIsAddedTypedAndAnswered) {
   EXPECT_EQ(part<QPushButton>("claimPose")->text(), "Show the nearest pose");
 }
 
+// The answer stands before the samples are ready, and nothing waits for them.
+TEST_F(ClaimsPanelTest, TheAnswerComesFirstAndItsProbabilityFollows) {
+  addClaim(document_, {ClaimKind::HeadHeight, Bound::AtLeast, snout() + 0.2});
+  QStringList seen;
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] {
+        if (part<QLabel>("claimProbability")->isVisible() && !seen.contains(words("claimProbability")))
+          seen << words("claimProbability");
+        return !panel_->busy();
+      },
+      kPatience));
+  ASSERT_EQ(seen.size(), 2) << seen.join('|').toStdString();
+  EXPECT_EQ(seen.front(), "Probability: being worked out…");
+  EXPECT_TRUE(seen.back().contains("within range in ")) << seen.back().toStdString();
+  EXPECT_TRUE(seen.back().endsWith(" of 1000 samples.")) << seen.back().toStdString();
+  EXPECT_TRUE(words("claimTally").startsWith("Facets of the joints that bend: "));
+  EXPECT_TRUE(words("claimNotes").contains("Collisions between bones were not assessed."));
+  EXPECT_TRUE(words("claimBasis").contains("Mastrandrea"));
+  EXPECT_TRUE(words("claimVerdict").startsWith("Within range")) << "the deterministic answer stands beside it";
+}
+
+TEST_F(ClaimsPanelTest, WhatIsNotAnsweredHasNoProbability) {
+  addClaim(document_, {ClaimKind::HeadHeight, Bound::AtLeast, 2});
+  range::Assumptions assumptions = document_.assumptions();
+  assumptions.minOverlap = 1;
+  assumptions.neck.amount = 20;
+  document_.changeAssumptions(assumptions, "strictest");
+  settle();
+  EXPECT_TRUE(words("claimVerdict").startsWith("Not answered: ")) << words("claimVerdict").toStdString();
+  EXPECT_FALSE(part<QLabel>("claimProbability")->isVisible());
+  EXPECT_EQ(levelOf(0), static_cast<int>(range::Level::NotJudged));
+  EXPECT_FALSE(part<QPushButton>("stopClaims")->isVisible()) << "there is nothing left to test";
+}
+
 TEST_F(ClaimsPanelTest, TheAnswerFollowsTheAssumptions) {
   addClaim(document_, {ClaimKind::HeadHeight, Bound::AtLeast, 29});
   settle();

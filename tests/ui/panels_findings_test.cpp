@@ -90,6 +90,23 @@ TEST_F(FindingsTest, CountFollowsThePose) {
   EXPECT_FALSE(count->text().contains("out of range"));
 }
 
+TEST_F(FindingsTest, CountIsProvisionalWhileContactIsExpected) {
+  FindingsPanel panel(document_);
+  const auto* count = panel.findChild<QLabel*>("findingsCount");
+  const QString plain = count->text();
+  document_.expectContact(true);
+  EXPECT_TRUE(document_.contactPending());
+  EXPECT_EQ(count->text(), "provisional: " + plain);
+  document_.expectContact(false);  // making the shapes has failed, which is told elsewhere
+  EXPECT_EQ(count->text(), plain);
+  document_.expectContact(true);
+  document_.setContact(std::make_shared<const range::ContactModel>(
+      document_.specimen(),
+      std::vector<std::shared_ptr<const anatomy::SignedDistance>>(document_.specimen().bones.size())));
+  EXPECT_FALSE(document_.contactPending());
+  EXPECT_EQ(count->text(), plain);
+}
+
 TEST_F(FindingsTest, SentencesWrapToTheListsWidth) {
   bend("C6-C7", 0.6);
   FindingsPanel panel(document_);

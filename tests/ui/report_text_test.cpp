@@ -101,6 +101,9 @@ TEST(ReportText, ClaimPageHoldsTheClaimsAndWhatTheyRestOn) {
   EXPECT_THAT(first, HasSubstr("25"));
   EXPECT_THAT(first, HasSubstr("an invented adviser"));
   EXPECT_THAT(first, HasSubstr("Out of range"));
+  EXPECT_THAT(first, HasSubstr("xceptionally unlikely: within range in less than "));
+  EXPECT_TRUE(text.sections[0].sentences.join('\n').contains("\nFacets of the joints that bend: "));
+  EXPECT_TRUE(text.sections[0].cautions.join(' ').contains("Mastrandrea"));
 }
 
 TEST(ReportText, IsTheSameEveryTime) { EXPECT_EQ(reportHtml(plain(), {}), reportHtml(reportText(made()), {})); }

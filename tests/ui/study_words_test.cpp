@@ -85,7 +85,7 @@ TEST(StudyWords, PressureGoesWithBothViewsAndItsCaution) {
   EXPECT_TRUE(words[0].contains("700 mmHg"));
   EXPECT_TRUE(words[1].contains("siphon"));
   EXPECT_EQ(words[2], pressureCaution());
-  EXPECT_EQ(cautions(study::StudyResult(study::Elevation())), QStringList{bareBoneCaution()});
+  EXPECT_TRUE(cautions(study::StudyResult(study::Elevation())).contains(bareBoneCaution()));
   for (const char* source : {"Hicks & Badeer 1989", "Hughes et al. 2016"})
     EXPECT_TRUE(words[1].contains(source)) << source;
   const files::StudyTold told = toldOf(study::StudyResult(study::Pressure()));

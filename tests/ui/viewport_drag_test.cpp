@@ -93,7 +93,7 @@ class ViewportTest : public testing::Test {
     const std::vector<double> even(chain.size(), 1.0 / static_cast<double>(chain.size()));
     Eigen::Vector3d turn = Eigen::Vector3d::Zero();
     turn[motion] = degrees * kDegree;
-    const auto bent = kinematics::spreadTurn(document_.pose(), chain, even, turn);
+    const auto bent = kinematics::spreadTurn(specimen, document_.articulation(), document_.pose(), chain, even, turn);
     const auto X_WB = kinematics::forwardKinematics(specimen, document_.articulation(), bent);
     const auto at = viewport_->camera().project(X_WB[bone(id).value].translation());
     return QPointF(at->x(), at->y()).toPoint() - on(id);

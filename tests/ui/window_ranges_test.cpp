@@ -5,6 +5,7 @@
 #include "core/study/reach/extremes.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/panels/cartilage_field.h"
+#include "ui/panels/readouts.h"
 #include "ui/parts/elided_label.h"
 #include "ui/theme/drag_slider.h"
 #include "ui/words/range_words.h"
@@ -110,6 +111,46 @@ TEST_F(RangesTest, NeckTailAndAllGoToNeutralByKeys) {
   document_->undoStack().undo();
   QTest::keyClick(window_.get(), Qt::Key_A, all);
   EXPECT_EQ(document_->pose()[joint("Ca6-Ca7")].x(), 0);
+}
+
+// Shapes that are still being made: everything says that it is provisional, and what contact then changes is told.
+TEST_F(RangesTest, VerdictsAreProvisionalUntilContactIsJudged) {
+  const auto* readout = part<VerdictReadout>("verdict");
+  const auto* count = part<QLabel>("findingsCount");
+  ASSERT_FALSE(document_->contactPending());
+  ASSERT_FALSE(readout->text().startsWith("provisional")) << readout->text().toStdString();
+  // A joint that only contact stops, a little past its end: under a loose rule for facets there is one.
+  range::Assumptions loose = document_->assumptions();
+  loose.minOverlap = 0.1;
+  loose.contactTolerated = {range::ContactTolerance::In::Millimetres, 4};
+  document_->changeAssumptions(loose, "Loose");
+  kinematics::Pose pose = document_->pose();
+  std::optional<JointIndex> collides;
+  const range::Scenario bare = document_->scenario().withContact(nullptr);
+  for (std::size_t j = 0; j < pose.angles.size() && !collides; ++j) {
+    if (!document_->specimen().joints[j].hasFacets()) continue;
+    const range::MotionRange& with = document_->motionRange({j}, 0);
+    const double past = with.max + 0.02;
+    if (with.maxStop.kind != range::FindingKind::BoneContact || bare.motionRange({j}, 0).max < past + 0.01) continue;
+    pose[JointIndex{j}] = {past, 0, 0};
+    collides = JointIndex{j};
+  }
+  ASSERT_TRUE(collides.has_value());
+  document_->setContact(nullptr);
+  document_->changePose(pose, "Bend");
+  EXPECT_TRUE(document_->contactPending());
+  EXPECT_NE(document_->assessment().find(*collides)->level, range::Level::Beyond);
+  EXPECT_TRUE(readout->text().startsWith("provisional: ")) << readout->text().toStdString();
+  EXPECT_TRUE(count->text().startsWith("provisional: ")) << count->text().toStdString();
+  ASSERT_TRUE(messages().isEmpty());
+  document_->setMeshes(document_->meshes());  // as if they had just been sculpted
+  ASSERT_TRUE(QTest::qWaitFor([this] { return document_->contact() != nullptr; }, kPatience));
+  EXPECT_FALSE(document_->contactPending());
+  EXPECT_EQ(document_->assessment().find(*collides)->level, range::Level::Beyond);
+  EXPECT_FALSE(readout->text().startsWith("provisional"));
+  ASSERT_TRUE(QTest::qWaitFor([this] { return messages().size() == 1; }, kPatience));
+  EXPECT_TRUE(messages().front().startsWith("Collisions have been assessed: 1 joint"))
+      << messages().front().toStdString();
 }
 
 TEST_F(RangesTest, BonesThatEnterEachOtherAreMarkedListedAndFramed) {

@@ -82,6 +82,20 @@ TEST(AnatomyWords, ACellSaysByWhichRuleItWasFilled) {
   EXPECT_EQ(said({FillBy::Nearest, c7, {}, 0, anatomy::Region::Cervical}),
             "inferred: by proportion to C7, fitted to the measured length of the neck");
   EXPECT_EQ(said(anatomy::fillRuleFromText("measured on a cast")), "inferred: measured on a cast");
+  EXPECT_EQ(said({FillBy::MatesWith, c7}), "inferred: meets C7");
+  EXPECT_EQ(said({FillBy::FacetTurn}), "inferred: half of the joint's facet turn");
+  EXPECT_EQ(said({FillBy::OnArc}), "inferred: tangent to the arc on which the facet slides");
+}
+
+TEST(AnatomyWords, ACellSaysHowFarItMayBeOff) {
+  using anatomy::CellOrigin;
+  using anatomy::Measure;
+  const FillRule meets{FillBy::MatesWith, *anatomy::parseBoneId("C7")};
+  EXPECT_EQ(originOf(Measure::PostzygHeight, {0.19, CellOrigin::ByProportion, meets, 0.012}),
+            "inferred: meets C7; ± 12.0\u00A0mm");
+  EXPECT_EQ(originOf(Measure::PostzygTilt, {0.5, CellOrigin::ByProportion, meets, 0.0349065850398866}),
+            "inferred: meets C7; ± 2.0°");
+  EXPECT_EQ(originOf(Measure::Length, {0.4, CellOrigin::Measured, {}}), "measured");
 }
 
 TEST(TableWords, AMessageTellsPlaceCauseAndMend) {
@@ -132,6 +146,10 @@ TEST(TableWords, EveryFaultIsWorded) {
                                     "t.csv")
           .messages,
       3);
+  expectWorded(anatomy::readMeasurementTable(
+                   "bone,facet height (mm),facet tilt (deg)\nC5,150,40\nC6,1600,-80\nC7,170,41\n", "t.csv")
+                   .messages,
+               2);
   expectWorded(anatomy::readLandmarkTable("bone,mark,x,y (mm),z (mm)\n", "m.csv").messages, 2);
   expectWorded(anatomy::readLandmarkTable("bone,landmark,x (mm),y (mm),z (mm)\nQ9,cranialRim,1,2,3\nC5,,1,2,3\n"
                                           "C5,cranialRim,a,2,3\nC5,caudalRim,1e9,2,3\nC5,top,1,2,3\nC5,top,1,2,3\n",

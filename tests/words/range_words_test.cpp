@@ -194,6 +194,26 @@ TEST(RangeWords, articulationSaysWhatIsWrong) {
   anatomy::Specimen crushed = neck();
   for (anatomy::Facet& facet : crushed.bones[1].facets) facet.centre.y() *= 1.5;  // 25 mm farther out on either side
   EXPECT_EQ(said(crushed), "C6-C7: poor articulation, facet centres 25.0 mm apart");
+  anatomy::Specimen mixed = neck();
+  mixed.bones[0].scanned = true;
+  EXPECT_EQ(said(mixed),
+            "C6-C7: C7 is a scan, the facets of C6 are inferred; a verdict on the joint is one against an inferred "
+            "neighbour");
+}
+
+TEST(RangeWords, aScanBesideInferredFacetsIsNotAssessedOrSaysWhatItIsAssessedAgainst) {
+  anatomy::Specimen specimen = neck();
+  specimen.bones[1].scanned = true;
+  const auto said = [&](const Assumptions& assumptions) {
+    const range::Scenario scenario(std::make_shared<const anatomy::Specimen>(specimen), assumptions,
+                                   kinematics::Pose::neutral(specimen));
+    return read(verdictSentence(scenario, scenario.assessment().joints.front()));
+  };
+  EXPECT_EQ(said({}), "C6-C7 not assessed: a scan beside a bone whose facets are inferred");
+  Assumptions accepted;
+  accepted.inferredNeighbours = true;
+  EXPECT_THAT(said(accepted), testing::EndsWith("assessed against an inferred neighbour"));
+  EXPECT_THAT(said(accepted), testing::StartsWith("C6-C7 within range: "));
 }
 
 TEST(AssumptionWords, areTheRuleAndTheCartilage) {
@@ -203,6 +223,30 @@ TEST(AssumptionWords, areTheRuleAndTheCartilage) {
   assumptions.neck = {range::Cartilage::In::PercentOfCentrum, 4.56};
   assumptions.tail = {range::Cartilage::In::Millimetres, 12};
   EXPECT_EQ(read(assumptionsInShort(assumptions)), "at least 50 % overlap (by area), 4.56 % / 0 % / 12 mm cartilage");
+}
+
+TEST(AssumptionWords, contactIsOfTheBoneOrInMillimetres) {
+  EXPECT_EQ(read(contactToleranceWords({})), "1.3 % of the smaller bone's mean extent");
+  EXPECT_EQ(read(contactToleranceWords({range::ContactTolerance::In::Millimetres, 2.5})), "2.5 mm");
+}
+
+TEST(VerdictCount, isProvisionalUntilContactIsJudgedAndThenSaysWhatHasChanged) {
+  EXPECT_EQ(read(provisionally("3 out of range", true)), "provisional: 3 out of range");
+  EXPECT_EQ(read(provisionally("3 out of range", false)), "3 out of range");
+  const auto assessmentOf = [](std::vector<Level> levels) {
+    range::Assessment result;
+    for (const Level level : levels) {
+      result.joints.push_back({});
+      result.joints.back().level = level;
+    }
+    return result;
+  };
+  const range::Assessment before = assessmentOf({Level::Beyond, Level::Supported, Level::Near});
+  EXPECT_EQ(read(contactArrivedWords(before, before)), "");
+  range::Assessment after = assessmentOf({Level::Beyond, Level::Beyond, Level::Beyond});
+  EXPECT_EQ(read(contactArrivedWords(before, after)), "Collisions have been assessed: 2 joints more are out of range");
+  after.contacts.push_back({});  // beyond, of no one joint
+  EXPECT_THAT(read(contactArrivedWords(before, after)), testing::HasSubstr("collide apart from any one joint"));
 }
 
 TEST(AssumptionWords, presetsAreNamed) {

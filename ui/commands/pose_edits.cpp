@@ -58,7 +58,10 @@ void lockThese(Document& document, Joints after, const QString& text) {
 
 Pose atNeutral(const Pose& pose, const std::vector<kinematics::JointIndex>& joints) {
   Pose neutral = pose;
-  for (const auto joint : joints) neutral[joint].setZero();
+  for (const auto joint : joints) {
+    neutral[joint].setZero();
+    neutral.setAxialTyped(joint, false);
+  }
   return neutral;
 }
 
@@ -67,6 +70,7 @@ Pose mirrored(const anatomy::Specimen& specimen, const Pose& pose) {
   for (std::size_t j = 0; j < pose.angles.size(); ++j) {
     const auto other = partner(specimen, {j});
     image.angles[j] = pose[other];
+    image.setAxialTyped({j}, pose.isAxialTyped(other));
     // Abduction and rotation of limbs are counted from the mid-plane, so sides are merely exchanged; on the midline
     // lateral flexion and torsion change their sign.
     if (other.value == j) image.angles[j].tail<2>() *= -1;

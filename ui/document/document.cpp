@@ -15,6 +15,7 @@ struct Document::State {
   std::optional<files::Project> project;
   std::filesystem::path path;
   bool keepsInSpace = false;
+  bool expectsContact = false;
 
   range::Scenario scenario;                      ///< what is on screen
   std::optional<range::Scenario> beforeAssumed;  ///< the project's own, while other assumptions are previewed
@@ -95,6 +96,14 @@ void Document::setContact(std::shared_ptr<const range::ContactModel> contact) {
   s.scenario = s.scenario.withContact(std::move(contact));
   emit changed(Change::Contact);
 }
+
+void Document::expectContact(bool expected) {
+  const bool before = contactPending();
+  state_->expectsContact = expected;
+  if (contactPending() != before) emit changed(Change::Contact);
+}
+
+bool Document::contactPending() const { return state_->expectsContact && hasProject() && !contact(); }
 
 void Document::setSavedAs(const std::filesystem::path& path) {
   state_->path = path;

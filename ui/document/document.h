@@ -80,6 +80,8 @@ class Document : public QObject {
   }
   /// What tells which bones enter each other; none until their shapes are ready. With it the verdicts hold contacts.
   const range::ContactModel* contact() const { return scenario().contact(); }
+  /// Somebody makes the shapes and is not done: verdicts and ranges are provisional.
+  bool contactPending() const;
 
   /// By bone; empty until the bones have been sculpted.
   const files::BoneMeshes& meshes() const;
@@ -100,6 +102,8 @@ class Document : public QObject {
   void setRoughMeshes(files::BoneMeshes meshes);
   /// Judges the pose anew, contacts included: ranges may shrink.
   void setContact(std::shared_ptr<const range::ContactModel> contact);
+  /// Whether setContact will be called; told as a change of contact. Not expected before somebody says so.
+  void expectContact(bool expected);
   void setSavedAs(const std::filesystem::path& path);
 
   /// Live drags: shows a pose, or other assumptions, without changing the project. commitPreview pushes one undoable

@@ -126,7 +126,8 @@ kinematics::Pose DragTool::turned(int motion, double degrees) const {
   turn[motion] = degrees * kRadians;
   const std::size_t n = grip_->chain.size();
   const std::vector<double> even(n, 1.0 / static_cast<double>(n));
-  return grip_->reach->turned(kinematics::spreadTurn(grip_->start, grip_->chain, even, turn));
+  return grip_->reach->turned(
+      kinematics::spreadTurn(document_.specimen(), document_.articulation(), grip_->start, grip_->chain, even, turn));
 }
 
 // The second motion is to the left in the column, but away from the mid-plane in a limb.

@@ -1,5 +1,6 @@
 #include "ui/panels/assumptions_panel.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -26,7 +27,21 @@ namespace zyga::ui {
 namespace {
 
 /// Merge keys of the steps, by field.
-enum class Field { Least = 2000, By, Neck, Trunk, Tail, Press, Gape, Settling, Contact, Near, Neutral, Horizontal };
+enum class Field {
+  Least = 2000,
+  By,
+  Neck,
+  Trunk,
+  Tail,
+  Press,
+  Gape,
+  Settling,
+  Contact,
+  Near,
+  Neutral,
+  Horizontal,
+  Neighbours
+};
 
 constexpr char kKeepsInSpaceKey[] = "assumptions/keepInSpace";
 
@@ -225,13 +240,58 @@ void AssumptionsPanel::addTolerances(QGridLayout& grid) {
                       "turn. Program default, no source"),
                    tr("Settling within the cartilage"), "%", &range::Assumptions::settling, 0.01, 100, 10, 5,
                    Field::Settling});
-  addAmount(grid, {"boneContact", tr("Bone contact"),
-                   tr("Depth by which bones may interpenetrate away from their joint. Program default, no source"),
-                   tr("Tolerated bone interpenetration"), "mm", &range::Assumptions::contactTolerated, 0.001, 50, 1,
-                   0.5, Field::Contact});
+  addContact(grid);
   addAmount(grid, {"nearMargin", tr("Near limit"),
                    tr("How close to a limit counts as near, as a share of the range. Program default, no source"),
                    tr("Near-limit margin"), "%", &range::Assumptions::nearMargin, 0.01, 50, 5, 1, Field::Near});
+  addNeighbours(grid);
+}
+
+void AssumptionsPanel::addContact(QGridLayout& grid) {
+  using range::Cartilage;
+  using range::ContactTolerance;
+  const auto typed = [](const Cartilage& shown) {
+    return ContactTolerance{shown.in == Cartilage::In::Millimetres ? ContactTolerance::In::Millimetres
+                                                                   : ContactTolerance::In::PercentOfBone,
+                            shown.amount};
+  };
+  const QString step = tr("Tolerated bone interpenetration");
+  auto* field = new CartilageField(step, tr("Percent of the smaller bone's mean extent, or millimetres"),
+                                   {10, 0.1, 0.05, 2}, {50, 1, 0.5, 1});
+  field->setObjectName("boneContact");
+  addRow(grid, tr("Bone contact"), field,
+         tr("Depth by which bones may interpenetrate away from their joint. Program default, no source") + '\n' +
+             bendingRibsWords());
+  const auto edit = [typed](const Cartilage& shown) -> Edit {
+    return [tolerance = typed(shown)](range::Assumptions& a) { a.contactTolerated = tolerance; };
+  };
+  connect(field, &CartilageField::moved, this, [this, edit, step](const Cartilage& c) { preview(step, edit(c)); });
+  connect(field, &CartilageField::released, this, [this, step] { release(step); });
+  connect(field, &CartilageField::cancelled, &document_, &Document::cancelPreview);
+  connect(field, &CartilageField::edited, this,
+          [this, edit, field, step] { change(static_cast<int>(Field::Contact), step, edit(field->value())); });
+  showers_.push_back([field](const range::Assumptions& a) {
+    const bool millimetres = a.contactTolerated.in == ContactTolerance::In::Millimetres;
+    field->setValue(
+        {millimetres ? Cartilage::In::Millimetres : Cartilage::In::PercentOfCentrum, a.contactTolerated.amount});
+  });
+}
+
+void AssumptionsPanel::addNeighbours(QGridLayout& grid) {
+  auto* box = new QCheckBox(tr("Judge scans against inferred neighbours"));
+  box->setObjectName("inferredNeighbours");
+  box->setToolTip(
+      tr("A joint between a marked scan and a bone whose facets are inferred is not assessed until both are marked; "
+         "this assesses it against the inferred facets, and says so at the joint"));
+  connect(box, &QCheckBox::toggled, this, [this](bool on) {
+    change(static_cast<int>(Field::Neighbours), tr("Scans beside inferred bones"),
+           [=](range::Assumptions& a) { a.inferredNeighbours = on; });
+  });
+  showers_.push_back([box](const range::Assumptions& a) {
+    const QSignalBlocker quiet(box);
+    box->setChecked(a.inferredNeighbours);
+  });
+  grid.addWidget(box, grid.rowCount(), 0, 1, 3);
 }
 
 void AssumptionsPanel::addNeutral(QGridLayout& grid) {

@@ -34,6 +34,8 @@ class AssumptionsPanel : public QWidget {
   void addOverlap(QGridLayout& grid);
   void addCartilage(QGridLayout& grid);
   void addTolerances(QGridLayout& grid);
+  void addContact(QGridLayout& grid);
+  void addNeighbours(QGridLayout& grid);
   void addNeutral(QGridLayout& grid);
   void addHorizontal(QGridLayout& grid);
   QWidget* overlapPresets();

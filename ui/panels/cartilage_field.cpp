@@ -14,11 +14,20 @@ namespace zyga::ui {
 using range::Cartilage;
 
 CartilageField::CartilageField(const QString& name, QWidget* parent)
-    : QWidget(parent), amount_(new LiveAmount(name, {})), unit_(calmComboBox()) {
+    : CartilageField(name, tr("Percent of the centrum's functional length, or millimetres"), {40, 0.5, 0.1, 2},
+                     {200, 1, 0.5, 1}, parent) {}
+
+CartilageField::CartilageField(const QString& name, const QString& percentOf, const Scale& percent,
+                               const Scale& millimetres, QWidget* parent)
+    : QWidget(parent),
+      percent_(percent),
+      millimetres_(millimetres),
+      amount_(new LiveAmount(name, {})),
+      unit_(calmComboBox()) {
   unit_->addItem(tr("%"), static_cast<int>(Cartilage::In::PercentOfCentrum));
   unit_->addItem(tr("mm"), static_cast<int>(Cartilage::In::Millimetres));
   unit_->setAccessibleName(tr("%1: unit").arg(name));
-  unit_->setToolTip(tr("Percent of the centrum's functional length, or millimetres"));
+  unit_->setToolTip(percentOf);
   unit_->setFixedWidth(scaledWithText(52));
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
@@ -54,8 +63,8 @@ void CartilageField::setValue(const Cartilage& cartilage) {
 }
 
 void CartilageField::fitRange() {
-  const bool percent = unit() == Cartilage::In::PercentOfCentrum;
-  amount_->setScale(percent ? 40 : 200, percent ? 0.5 : 1, percent ? 0.1 : 0.5, percent ? 2 : 1);
+  const Scale& scale = unit() == Cartilage::In::PercentOfCentrum ? percent_ : millimetres_;
+  amount_->setScale(scale.most, scale.step, scale.fine, scale.decimals);
 }
 
 }  // namespace zyga::ui

@@ -11,10 +11,19 @@ namespace zyga::ui {
 class LiveAmount;
 
 /// Thickness of cartilage as slider and number with a choice of unit: percent of the centrum's length, or millimetres.
+/// Other lengths that are typed in the one or the other way are shown by it as well.
 class CartilageField : public QWidget {
   Q_OBJECT
  public:
+  /// How far a slider goes and by what steps, in one unit.
+  struct Scale {
+    double most, step, fine;
+    int decimals;
+  };
   explicit CartilageField(const QString& name, QWidget* parent = nullptr);
+  /// `percentOf`: what percent and millimetres are of, for its tip.
+  CartilageField(const QString& name, const QString& percentOf, const Scale& percent, const Scale& millimetres,
+                 QWidget* parent = nullptr);
 
   range::Cartilage value() const;
   /// Tells nobody.
@@ -31,6 +40,7 @@ class CartilageField : public QWidget {
   range::Cartilage::In unit() const;
   void fitRange();
 
+  Scale percent_, millimetres_;
   LiveAmount* amount_;
   QComboBox* unit_;
 };

@@ -16,6 +16,7 @@
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/typography.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 
@@ -69,9 +70,11 @@ void FindingsPanel::createList() {
 
 void FindingsPanel::refresh(Changes what) {
   if (what & (Changes(Change::Pose) | Change::Assumptions | Change::Contact)) {
-    count_->setText(document_.hasProject() ? verdictCount(document_.assessment()) : QString());
+    const bool pending = document_.contactPending();
+    count_->setText(document_.hasProject() ? provisionally(verdictCount(document_.assessment()), pending) : QString());
     under_->setText(document_.hasProject() ? tr("assuming %1").arg(assumptionsInShort(document_.assumptions()))
                                            : QString());
+    under_->setToolTip(pending ? provisionalReason() : capital(bendingRibsWords()));
     quiet_->setVisible(document_.hasProject() && model_->rowCount() == 0);
     list_->setVisible(!quiet_->isVisibleTo(this));
   }

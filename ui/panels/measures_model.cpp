@@ -5,6 +5,24 @@
 #include "ui/words/anatomy_words.h"
 
 namespace zyga::ui {
+namespace {
+
+/// The table's order, but what belongs to one facet together.
+std::vector<anatomy::Measure> shownOrder() {
+  using anatomy::Measure;
+  std::vector<Measure> order;
+  const auto add = [&order](Measure first, Measure last) {
+    for (int m = static_cast<int>(first); m <= static_cast<int>(last); ++m) order.push_back(static_cast<Measure>(m));
+  };
+  add(Measure::Length, Measure::FacetTilt);
+  add(Measure::FacetOffset, Measure::FacetRadius);
+  add(Measure::PostzygLength, Measure::PostzygLength);
+  add(Measure::PostzygWidth, Measure::PostzygRadius);
+  add(Measure::FacetTurn, Measure::Circumference);
+  return order;
+}
+
+}  // namespace
 
 MeasuresModel::MeasuresModel(Document& document, QObject* parent) : QAbstractTableModel(parent), document_(document) {
   connect(&document_, &Document::changed, this, [this](Changes what) {
@@ -18,10 +36,9 @@ void MeasuresModel::refresh() {
   rows_.clear();
   if (document_.hasProject() && document_.selectedBone()) {
     const anatomy::Measures& measures = document_.specimen()[*document_.selectedBone()].measures;
-    for (int m = 0; m < anatomy::kMeasureCount; ++m) {
-      const auto measure = static_cast<anatomy::Measure>(m);
+    static const std::vector<anatomy::Measure> order = shownOrder();
+    for (const anatomy::Measure measure : order)
       if (measures[measure].known()) rows_.push_back({measure, measures[measure]});
-    }
   }
   endResetModel();
 }
@@ -38,7 +55,7 @@ QVariant MeasuresModel::data(const QModelIndex& index, int role) const {
   if (role == Qt::TextAlignmentRole && index.column() == kValue)
     return QVariant::fromValue(Qt::Alignment(Qt::AlignRight | Qt::AlignVCenter));
   if (role == Qt::ForegroundRole && !row.cell.measured() && index.column() != kMeasure) return theme().muted;
-  if (role == Qt::ToolTipRole && index.column() == kOrigin) return originOf(row.cell);
+  if (role == Qt::ToolTipRole && index.column() == kOrigin) return originOf(row.measure, row.cell);
   if (role != Qt::DisplayRole) return {};
   switch (index.column()) {
     case kMeasure:
@@ -46,7 +63,7 @@ QVariant MeasuresModel::data(const QModelIndex& index, int role) const {
     case kValue:
       return measureValue(row.measure, row.cell.value);
     default:
-      return originOf(row.cell);
+      return originOf(row.measure, row.cell);
   }
 }
 

@@ -7,7 +7,8 @@
 
 namespace zyga::ui {
 
-/// The measures of the chosen bone: name, value with its unit, and where the value comes from.
+/// The measures of the chosen bone: name, value with its unit, and where the value comes from, with its
+/// standard error where that is known.
 class MeasuresModel : public QAbstractTableModel {
   Q_OBJECT
  public:

@@ -31,9 +31,12 @@ VerdictReadout::VerdictReadout(Document& document, QWidget* parent) : QWidget(pa
 
 void VerdictReadout::refresh(Changes what) {
   if (!(what & (Changes(Change::Pose) | Change::Assumptions | Change::Contact))) return;
-  text_ = document_.hasProject() ? verdictCount(document_.assessment()) : QString();
+  const bool pending = document_.contactPending();
+  text_ = document_.hasProject() ? provisionally(verdictCount(document_.assessment()), pending) : QString();
   setAccessibleName(text_);
-  setToolTip(document_.hasProject() ? tr("Assuming %1").arg(assumptionsInShort(document_.assumptions())) : QString());
+  QString tip = document_.hasProject() ? tr("Assuming %1").arg(assumptionsInShort(document_.assumptions())) : QString();
+  if (pending) tip += '\n' + provisionalReason();
+  setToolTip(tip);
   updateGeometry();
   update();
 }

@@ -1,4 +1,5 @@
 #include <QCoreApplication>
+#include <algorithm>
 #include <array>
 #include <map>
 
@@ -122,23 +123,39 @@ ReportSection assumptionsSection(const report::ReportData& data) {
              ? translated(QT_TRANSLATE_NOOP("words", "minimum zygapophyseal overlap, by length"))
              : translated(QT_TRANSLATE_NOOP("words", "minimum zygapophyseal overlap, by area")),
          percent(a.minOverlap)},
-        {translated(QT_TRANSLATE_NOOP("words", "cartilage in the neck")), cartilageInFull(a.neck)},
-        {translated(QT_TRANSLATE_NOOP("words", "cartilage in the trunk")), cartilageInFull(a.trunk)},
-        {translated(QT_TRANSLATE_NOOP("words", "cartilage in the tail")), cartilageInFull(a.tail)},
         {translated(QT_TRANSLATE_NOOP("words", "neutral articulation")), neutralName(a.neutralBy)},
         {translated(QT_TRANSLATE_NOOP("words", "slope of a vertebra, measured by")), horizontalName(a.horizontalBy)},
-        {translated(QT_TRANSLATE_NOOP("words", "bones settle when they turn, share of the cartilage's thickness")),
-         percent(a.settling)},
         {translated(QT_TRANSLATE_NOOP("words", "facets may interpenetrate by")), ofLength(a.facetContactTolerated)},
         {translated(QT_TRANSLATE_NOOP("words", "facets may separate by")), ofLength(a.facetGapTolerated)},
-        {translated(QT_TRANSLATE_NOOP("words", "bones may interpenetrate by")), millimetres(a.contactTolerated)},
+        {translated(QT_TRANSLATE_NOOP("words", "bones may interpenetrate by")),
+         contactToleranceWords(a.contactTolerated)},
         {translated(QT_TRANSLATE_NOOP("words", "near-limit margin")), percent(a.nearMargin)}}}};
+  std::vector<QStringList>& rows = section.tables.front().rows;
+  std::vector<QStringList> soft{
+      {translated(QT_TRANSLATE_NOOP("words", "cartilage in neck, trunk and tail")), cartilageInFull(a.neck)}};
+  if (a.neck != a.trunk || a.trunk != a.tail)
+    soft = {{translated(QT_TRANSLATE_NOOP("words", "cartilage in the neck")), cartilageInFull(a.neck)},
+            {translated(QT_TRANSLATE_NOOP("words", "cartilage in the trunk")), cartilageInFull(a.trunk)},
+            {translated(QT_TRANSLATE_NOOP("words", "cartilage in the tail")), cartilageInFull(a.tail)}};
+  if (a.settling > 0)
+    soft.push_back(
+        {translated(QT_TRANSLATE_NOOP("words", "bones settle when they turn, share of the cartilage's thickness")),
+         percent(a.settling)});
+  rows.insert(rows.begin() + 1, soft.begin(), soft.end());
   section.cautions = {translated(QT_TRANSLATE_NOOP(
       "words",
       "At least half of the facet's length covered is the common published rule (Stevens & Parrish 1999, Science "
-      "284:798); tested on ostriches it does not convey their flexibility (Cobley, Rayfield & Barrett 2013, PLoS ONE "
+      "284:798); tested on ostriches it does not convey their flexibility (Cobley, Rayfield & Barrett 2013, PLoS "
+      "ONE "
       "8(8):e72187), and facets of living turkeys slide almost to disarticulation (Kambic, Biewener & Pierce 2017, "
       "Front. Zool. 14:37). No amount of cartilage is known to be right."))};
+  const auto& bones = data.scenario.specimen().bones;
+  if (std::any_of(bones.begin(), bones.end(), [](const anatomy::Bone& bone) { return bone.scanned; }))
+    rows.push_back({translated(QT_TRANSLATE_NOOP("words", "a scan beside inferred facets")),
+                    a.inferredNeighbours
+                        ? translated(QT_TRANSLATE_NOOP("words", "assessed against an inferred neighbour"))
+                        : translated(QT_TRANSLATE_NOOP("words", "not assessed"))});
+  if (data.scenario.contact()) section.cautions << capital(bendingRibsWords()) + '.';
   return section;
 }
 

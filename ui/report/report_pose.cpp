@@ -133,17 +133,26 @@ ReportSection claimsSection(const report::ReportData& data) {
     return section;
   }
   int number = 0;
-  for (const auto& [claim, answer] : data.claims) {
+  const study::ClaimProbability* sampled = nullptr;
+  for (const auto& [claim, answer, probability] : data.claims) {
     const ClaimWords words = claimWords(scenario, claim, *answer);
-    const QStringList parts{QString::number(++number), words.claim, words.verdict,
-                            QString::fromStdString(claim.source)};
+    const QString verdict = probability ? filled(translated(QT_TRANSLATE_NOOP("words", "%1 %2")),
+                                                 {probabilityWords(*probability), words.verdict})
+                                        : words.verdict;
+    const QStringList parts{QString::number(++number), words.claim, verdict, QString::fromStdString(claim.source)};
     section.sentences << filled(claim.source.empty() ? translated(QT_TRANSLATE_NOOP("words", "%1. %2. %3"))
                                                      : translated(QT_TRANSLATE_NOOP("words", "%1. %2 (%4). %3")),
                                 parts);
+    if (probability) {
+      sampled = probability.get();
+      section.sentences << probabilityNotes(*probability);
+    }
+    if (!words.tally.isEmpty()) section.sentences << words.tally;
     section.sentences << words.notes;
     if (ReportTable table = needsTable(words, number); !table.rows.empty()) section.tables.push_back(std::move(table));
   }
   section.cautions = {claimBasis()};
+  if (sampled) section.cautions << probabilityBasis(*sampled);
   return section;
 }
 
@@ -161,7 +170,7 @@ ReportSection neckLimitsSection(const report::ReportData& data) {
   for (const range::JointLimits& limits : data.neckLimits)
     table.rows.push_back({idOf(data, limits.joint), endOf(limits, Direction::Dorsal), endOf(limits, Direction::Ventral),
                           endOf(limits, Direction::Left), endOf(limits, Direction::Right),
-                          stopWords(data.scenario.specimen(), limits.joint, limits[Direction::Dorsal].stop)});
+                          sourcedStopWords(data.scenario.specimen(), limits.joint, limits[Direction::Dorsal].stop)});
   section.tables = {std::move(table)};
   section.cautions = {translated(QT_TRANSLATE_NOOP(
       "words",

@@ -77,8 +77,9 @@ ReportSection cautionsSection(const report::ReportData& data) {
       translated(QT_TRANSLATE_NOOP(
           "words", "Bones permit a pose or they do not; that an animal took a pose is another matter.")),
       translated(
-          QT_TRANSLATE_NOOP("words", "Everything above holds under the assumptions stated, and changes with them.")),
-      bareBoneCaution(), notEngineering()};
+          QT_TRANSLATE_NOOP("words", "Everything above holds under the assumptions stated, and changes with them."))};
+  // The page of claims says the one beside them and the other at its foot.
+  if (!data.claimsOnly) section.sentences << bareBoneCaution() << notEngineering();
   if (data.onTracks)
     section.sentences << translated(QT_TRANSLATE_NOOP(
         "words", "Speeds from tracks on soft ground are too high (Prescott et al. 2025, Biol. Lett. 21:20250191)."));

@@ -80,6 +80,8 @@ class RangeStrip : public QWidget {
 
   void decide(const QPointF& point);
   void startBend();
+  kinematics::Pose turned(const kinematics::Pose& pose, const std::vector<JointIndex>& joints,
+                          const SpanTurn& span) const;
   void bendTo(const QPointF& point, bool fine);
   void sweepTo(const QPointF& point);
   void endGesture();

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/kinematics/bend.h"
+#include "core/kinematics/following.h"
 #include "ui/strip/range_strip.h"
 #include "ui/strip/shown_bands.h"
 #include "ui/strip/strip_words.h"
@@ -84,6 +86,16 @@ void RangeStrip::moveSelection(int step, bool extendSpan) {
 
 void RangeStrip::selectEdge(bool last) { select(last ? layout_.visible().last : layout_.visible().first); }
 
+/// Axial rotation that is turned by hand stays from then on.
+kinematics::Pose RangeStrip::turned(const kinematics::Pose& pose, const std::vector<JointIndex>& joints,
+                                    const SpanTurn& span) const {
+  kinematics::Pose to =
+      kinematics::spreadTurn(document_.specimen(), document_.articulation(), pose, joints, span.weights, span.turn);
+  if (motion_ == 2)
+    for (const JointIndex joint : joints) to.setAxialTyped(joint, document_.specimen()[joint].hasFacets());
+  return to;
+}
+
 void RangeStrip::nudge(double delta) {
   const auto selected = selectedColumn();
   if (!selected || press_.gesture != Gesture::None) return;
@@ -94,7 +106,7 @@ void RangeStrip::nudge(double delta) {
     joints.push_back(columns_.columns[i].joint);
     widths.push_back(bands_.upToDate(i).width());
   }
-  const auto pose = bendSpan(document_.pose(), joints, widths, motion_, *selected - bent.first, delta);
+  const auto pose = turned(document_.pose(), joints, spanTurn(widths, motion_, *selected - bent.first, delta));
   const auto column = static_cast<int>(*selected);
   const auto extent = static_cast<int>(bent.last - bent.first);
   document_.changePose(pose, tr("Bend %1").arg(bendName(bent)), kNudgeKey + (extent * 512 + column) * 3 + motion_);
@@ -104,7 +116,8 @@ void RangeStrip::nudge(double delta) {
 void RangeStrip::toNeutral(std::size_t column) {
   const ColumnSpan bent = bentWith(column);
   kinematics::Pose pose = document_.pose();
-  for (std::size_t i = bent.first; i <= bent.last; ++i) pose[columns_.columns[i].joint][motion_] = 0;
+  for (std::size_t i = bent.first; i <= bent.last; ++i)
+    kinematics::turnToNeutral(document_.specimen(), document_.articulation(), columns_.columns[i].joint, motion_, pose);
   press_ = {};
   document_.changePose(pose, tr("%1 to neutral").arg(bendName(bent)));
   select(column);
@@ -190,7 +203,8 @@ void RangeStrip::bendTo(const QPointF& point, bool fine) {
   const double turn = layout_.angleBetween(point.y() - press_.place.y()) * (fine ? kFineShare : 1);
   std::vector<JointIndex> joints;
   for (std::size_t i = press_.bent.first; i <= press_.bent.last; ++i) joints.push_back(columns_.columns[i].joint);
-  document_.previewPose(bendSpan(press_.pose, joints, press_.widths, motion_, press_.column - press_.bent.first, turn));
+  document_.previewPose(
+      turned(press_.pose, joints, spanTurn(press_.widths, motion_, press_.column - press_.bent.first, turn)));
   const QString words = wordsAt(press_.column);
   const bool one = joints.size() == 1;
   tell(one ? words : tr("%1 bent together, each by its range; here %2").arg(bendName(press_.bent), words));

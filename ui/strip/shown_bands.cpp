@@ -87,20 +87,19 @@ void ShownBands::findSome() {
   emit changed();
 }
 
-kinematics::Pose bendSpan(const kinematics::Pose& pose, const std::vector<kinematics::JointIndex>& joints,
-                          const std::vector<double>& widths, int motion, std::size_t grabbed, double delta) {
-  if (joints.empty()) return pose;
-  std::vector<double> weights = widths;
-  double sum = std::accumulate(weights.begin(), weights.end(), 0.0);
+SpanTurn spanTurn(const std::vector<double>& widths, int motion, std::size_t grabbed, double delta) {
+  SpanTurn span{widths};
+  if (widths.empty()) return span;
+  double sum = std::accumulate(widths.begin(), widths.end(), 0.0);
   if (sum <= 0) {
-    weights.assign(joints.size(), 1.0);
-    sum = static_cast<double>(joints.size());
+    span.weights.assign(widths.size(), 1.0);
+    sum = static_cast<double>(widths.size());
   }
-  const double leader = weights[grabbed] > 0 ? weights[grabbed] : *std::max_element(weights.begin(), weights.end());
-  for (double& weight : weights) weight /= sum;
-  Eigen::Vector3d turn = Eigen::Vector3d::Zero();
-  turn[motion] = delta * sum / leader;
-  return kinematics::spreadTurn(pose, joints, weights, turn);
+  const std::vector<double>& given = span.weights;
+  const double leader = given[grabbed] > 0 ? given[grabbed] : *std::max_element(given.begin(), given.end());
+  for (double& weight : span.weights) weight /= sum;
+  span.turn[motion] = delta * sum / leader;
+  return span;
 }
 
 }  // namespace zyga::ui

@@ -63,10 +63,14 @@ class ShownBands : public QObject {
   QTimer timer_;
 };
 
-/// Turns the joints of a span in proportion to the widths of their bands (rad), so that each spends the same share of
-/// its range. `grabbed` (index into `joints`) turns by `delta` rad; where it has no band of its own, the joint with the
-/// widest band does. Joints without a band stay; when none has one, all turn alike. `widths` runs beside `joints`.
-kinematics::Pose bendSpan(const kinematics::Pose& pose, const std::vector<kinematics::JointIndex>& joints,
-                          const std::vector<double>& widths, int motion, std::size_t grabbed, double delta);
+/// How a span of joints turns together, in proportion to the widths of their bands (rad), so that each spends the same
+/// share of its range: what kinematics::spreadTurn takes.
+struct SpanTurn {
+  std::vector<double> weights;  ///< sum to 1; empty without joints
+  Eigen::Vector3d turn = Eigen::Vector3d::Zero();
+};
+/// The joint `grabbed` (index into `widths`) turns by `delta` rad; where it has no band of its own, the joint with the
+/// widest band does. Joints without a band stay; when none has one, all turn alike.
+SpanTurn spanTurn(const std::vector<double>& widths, int motion, std::size_t grabbed, double delta);
 
 }  // namespace zyga::ui

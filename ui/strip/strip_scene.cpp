@@ -74,10 +74,16 @@ QRectF barRect(const StripScene& scene, std::size_t column, double least, double
   return QRectF(scene.layout.xOfColumn(column) - width / 2, top, width, bottom - top);
 }
 
-void paintCaps(QPainter& painter, const StripScene& scene, const range::MotionRange& band, const QRectF& bar) {
-  painter.setPen(QPen(withAlpha(theme().supported, bandInk().cap), 1.5));
-  if (band.max <= scene.layout.reach()) painter.drawLine(bar.topLeft(), bar.topRight());
-  if (band.min >= -scene.layout.reach()) painter.drawLine(bar.bottomLeft(), bar.bottomRight());
+void paintCaps(QPainter& painter, const StripScene& scene, const anatomy::Joint& joint, const range::MotionRange& band,
+               const QRectF& bar) {
+  // Dotted where only a tolerance of the program's own ends the range.
+  const auto cap = [&](const range::Stop& stop, const QLineF& line) {
+    const Qt::PenStyle style = range::byDefault(joint, stop) ? Qt::DotLine : Qt::SolidLine;
+    painter.setPen(QPen(withAlpha(theme().supported, bandInk().cap), 1.5, style));
+    painter.drawLine(line);
+  };
+  if (band.max <= scene.layout.reach()) cap(band.maxStop, {bar.topLeft(), bar.topRight()});
+  if (band.min >= -scene.layout.reach()) cap(band.minStop, {bar.bottomLeft(), bar.bottomRight()});
 }
 
 /// A small arrow head at the edge of the plot: it goes on beyond.
@@ -112,7 +118,7 @@ void paintBand(QPainter& painter, const StripScene& scene, std::size_t column, c
       painter.fillRect(barRect(scene, column, shown.firmLeast, shown.firmMost),
                        withAlpha(theme().supported, ink.firm - ink.soft));
   }
-  paintCaps(painter, scene, shown.band, bar);
+  paintCaps(painter, scene, scene.document.specimen()[scene.joint(column)], shown.band, bar);
   paintBandGoesOn(painter, scene, shown.band, bar);
 }
 

@@ -49,7 +49,7 @@ void StudyJob::onDocumentChanged(Changes what) {
     for (const StudyKind kind : kStudyKinds) emit changed(kind);
     return;
   }
-  const bool moved = bool(what & (Changes(Change::Pose) | Change::Assumptions));
+  const bool moved = bool(what & (Changes(Change::Pose) | Change::Assumptions | Change::Contact));
   if (!moved && !(what & Change::Ground)) return;
   movedMeanwhile_ = movedMeanwhile_ || moved || running_ == StudyKind::Stress;
   for (const StudyKind kind : kStudyKinds) {

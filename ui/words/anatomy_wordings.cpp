@@ -48,6 +48,16 @@ Wordings anatomyWordings() {
       {"measure.shaft-width", QT_TRANSLATE_NOOP("words", "shaft width")},
       {"measure.distal-width", QT_TRANSLATE_NOOP("words", "distal width")},
       {"measure.circumference", QT_TRANSLATE_NOOP("words", "minimum shaft circumference")},
+      {"measure.facet-offset", QT_TRANSLATE_NOOP("words", "facet offset")},
+      {"measure.facet-pitch", QT_TRANSLATE_NOOP("words", "facet pitch")},
+      {"measure.facet-radius", QT_TRANSLATE_NOOP("words", "facet radius of curvature")},
+      {"measure.postzyg-width", QT_TRANSLATE_NOOP("words", "postzygapophyseal facet width")},
+      {"measure.postzyg-height", QT_TRANSLATE_NOOP("words", "postzygapophyseal facet height")},
+      {"measure.postzyg-spread", QT_TRANSLATE_NOOP("words", "postzygapophyseal facet spread")},
+      {"measure.postzyg-tilt", QT_TRANSLATE_NOOP("words", "postzygapophyseal facet tilt")},
+      {"measure.postzyg-offset", QT_TRANSLATE_NOOP("words", "postzygapophyseal facet offset")},
+      {"measure.postzyg-pitch", QT_TRANSLATE_NOOP("words", "postzygapophyseal facet pitch")},
+      {"measure.postzyg-radius", QT_TRANSLATE_NOOP("words", "postzygapophyseal facet radius of curvature")},
 
       // How a bone is known, what a note rests on.
       {"evidence.found", QT_TRANSLATE_NOOP("words", "preserved")},

@@ -108,6 +108,12 @@ QString ruleAlone(const anatomy::FillRule& rule) {
       return translated(QT_TRANSLATE_NOOP("words", "by proportion to the other limb"));
     case FillBy::NoFacet:
       return translated(QT_TRANSLATE_NOOP("words", "the table says that the bone has no facet"));
+    case FillBy::MatesWith:
+      return filled(translated(QT_TRANSLATE_NOOP("words", "meets %1")), {id(rule.from)});
+    case FillBy::FacetTurn:
+      return translated(QT_TRANSLATE_NOOP("words", "half of the joint's facet turn"));
+    case FillBy::OnArc:
+      return translated(QT_TRANSLATE_NOOP("words", "tangent to the arc on which the facet slides"));
     case FillBy::Other:
     case FillBy::Nothing:
       break;
@@ -168,6 +174,13 @@ QString markName(const anatomy::WantedMark& mark) {
 QString originOf(const anatomy::Cell& cell) {
   if (cell.measured()) return translated(QT_TRANSLATE_NOOP("words", "measured"));
   return filled(translated(QT_TRANSLATE_NOOP("words", "inferred: %1")), {ruleInWords(cell.rule)});
+}
+
+QString originOf(anatomy::Measure measure, const anatomy::Cell& cell) {
+  const QString origin = originOf(cell);
+  if (!(cell.standardError > 0)) return origin;
+  return filled(translated(QT_TRANSLATE_NOOP("words", "%1; ± %2")),
+                {origin, measureValue(measure, cell.standardError)});
 }
 
 }  // namespace zyga::ui

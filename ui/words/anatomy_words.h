@@ -31,5 +31,7 @@ QString planName(anatomy::BodyPlan plan);
 QString markName(const anatomy::WantedMark& mark);
 /// Where a cell's value comes from: "measured", or "inferred: between C4 and C7 along the column".
 QString originOf(const anatomy::Cell& cell);
+/// The same with the standard error where it is known: "inferred: meets C7; ± 12.0 mm".
+QString originOf(anatomy::Measure measure, const anatomy::Cell& cell);
 
 }  // namespace zyga::ui

@@ -37,6 +37,21 @@ QString cartilageWords(const range::Cartilage& cartilage) {
                                                                 : amount + QStringLiteral("\u00A0mm");
 }
 
+QString contactToleranceWords(const range::ContactTolerance& tolerance) {
+  const QString amount = asTyped(tolerance.amount);
+  return tolerance.in == range::ContactTolerance::In::Millimetres
+             ? amount + QStringLiteral("\u00A0mm")
+             : filled(translated(QT_TRANSLATE_NOOP("words", "%1 of the smaller bone's mean extent")),
+                      {amount + QStringLiteral("\u00A0%")});
+}
+
+QString bendingRibsWords() {
+  return translated(QT_TRANSLATE_NOOP(
+      "words",
+      "cervical ribs bend: contact of their shafts is not counted unless they were scanned (Klein, Christian & Sander "
+      "2012, Biol. Lett. 8:1032)"));
+}
+
 QString assumptionsInShort(const range::Assumptions& a) {
   const QString neck = cartilageWords(a.neck), trunk = cartilageWords(a.trunk), tail = cartilageWords(a.tail);
   const QString cartilage = neck == trunk && trunk == tail ? neck : QStringList{neck, trunk, tail}.join(" / ");
@@ -146,6 +161,29 @@ QString bareBoneSources() {
       "Ranges that bones alone give were off by up to 5° a joint against the living animal, and soft tissue lessens "
       "them in some (ostrich necks) and not in others.\n"
       "Kuznetsov & Tereschenko 2010; Cobley, Rayfield & Barrett 2013, PLoS ONE 8(8):e72187; Hutson & Hutson 2012"));
+}
+
+QString provisionally(const QString& words, bool pending) {
+  return pending ? filled(translated(QT_TRANSLATE_NOOP("words", "provisional: %1")), {words}) : words;
+}
+
+QString provisionalReason() {
+  return translated(QT_TRANSLATE_NOOP(
+      "words", "Provisional: the bones are still being sculpted, and their collisions are then assessed too."));
+}
+
+QString contactArrivedWords(const range::Assessment& before, const range::Assessment& after) {
+  const int more = count(after, range::Level::Beyond) - count(before, range::Level::Beyond);
+  const auto deep = std::count_if(after.contacts.begin(), after.contacts.end(), [](const auto& contact) {
+    return contact.level == range::Level::Beyond && !contact.joint;
+  });
+  QStringList parts;
+  if (more > 0) parts << counted(QT_TRANSLATE_N_NOOP("words", "%n joints more are out of range"), more);
+  if (deep > 0)
+    parts << counted(QT_TRANSLATE_N_NOOP("words", "%n pairs of bones collide apart from any one joint"),
+                     static_cast<int>(deep));
+  if (parts.isEmpty()) return {};
+  return filled(translated(QT_TRANSLATE_NOOP("words", "Collisions have been assessed: %1")), {inOneLine(parts)});
 }
 
 QString verdictCount(const range::Assessment& assessment) {

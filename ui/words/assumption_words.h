@@ -17,6 +17,11 @@ QString assumptionsInFull(const range::Assumptions& assumptions);
 /// "4.5 %" of the centrum's length, or "12 mm".
 QString cartilageWords(const range::Cartilage& cartilage);
 
+/// "1.3 % of the smaller bone's mean extent", or "5 mm".
+QString contactToleranceWords(const range::ContactTolerance& tolerance);
+/// Why cervical ribs that were sculpted never stop a joint, with the source.
+QString bendingRibsWords();
+
 /// "facets centred", "facets centred, centrum faces parallel".
 QString neutralName(range::NeutralBy by);
 /// The definition in full, with where it is published.
@@ -31,6 +36,14 @@ QString horizontalSources(anatomy::HorizontalBy by);
 QString presetWords(const range::CartilagePreset& preset);
 /// "published rule".
 QString presetWords(const range::OverlapPreset& preset);
+
+/// `words` of a verdict, marked as provisional while contact is pending: "provisional: 3 out of range of 118 joints".
+QString provisionally(const QString& words, bool pending);
+/// Why it is.
+QString provisionalReason();
+/// "Contact has been judged: 2 joints more are out of range", from the assessments before and after; empty where
+/// contact changes no level of a joint and no two bones collide.
+QString contactArrivedWords(const range::Assessment& before, const range::Assessment& after);
 
 /// What must be said beside every limit, and where it is published.
 QString bareBoneCaution();

@@ -1,6 +1,7 @@
 #include "ui/words/claim_words.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <numbers>
@@ -114,7 +115,38 @@ QString tailVerdict(const ClaimAnswer& a) {
               {best, missingWords(a.shortBy, true)});
 }
 
-QString verdictOf(const Claim& claim, const ClaimAnswer& a) {
+QString idsOf(const range::Scenario& scenario, const std::vector<kinematics::JointIndex>& joints) {
+  constexpr std::size_t kMostNamed = 4;
+  QStringList ids;
+  for (std::size_t i = 0; i < joints.size() && i < kMostNamed; ++i) ids << idOf(scenario, joints[i]);
+  if (joints.size() <= kMostNamed) return inOneLine(ids);
+  return said(QT_TRANSLATE_NOOP("words", "%1 and %2 more"),
+              {inOneLine(ids), QString::number(joints.size() - kMostNamed)});
+}
+
+QString notAnsweredVerdict(const range::Scenario& scenario, const ClaimAnswer& a) {
+  if (a.notAnswered.size() == 1) {
+    const range::JointStop& stop = a.notAnswered.front().stop;
+    return said(QT_TRANSLATE_NOOP("words", "Not answered: joint %1 has no range, because of %2 at every angle."),
+                {idOf(scenario, stop.joint), stopWords(scenario.specimen(), stop.joint, stop.stop)});
+  }
+  std::vector<kinematics::JointIndex> joints;
+  for (const ClaimStop& stop : a.notAnswered) joints.push_back(stop.joint);
+  return said(QT_TRANSLATE_NOOP("words", "Not answered: joints %1 have no range."), {idsOf(scenario, joints)});
+}
+
+/// The bones that collide, the worst two.
+QString collisionsOf(const range::Scenario& scenario, const ClaimAnswer& a) {
+  constexpr std::size_t kMostNamed = 2;
+  QStringList words;
+  for (std::size_t i = 0; i < a.contact.findings.size() && i < kMostNamed; ++i)
+    words << contactWords(scenario.specimen(), a.contact.findings[i]);
+  if (a.contact.findings.size() <= kMostNamed) return inOneLine(words);
+  return said(QT_TRANSLATE_NOOP("words", "%1 and %2 more"),
+              {inOneLine(words), QString::number(a.contact.findings.size() - kMostNamed)});
+}
+
+QString ownVerdict(const Claim& claim, const ClaimAnswer& a) {
   if (!a.unanswerable.empty()) return said(QT_TRANSLATE_NOOP("words", "Not answered: %1."), {say(a.unanswerable)});
   // A point may have no best value; then at least it is known how far it is missed.
   if (!a.best && (!isPoint(claim.kind) || a.shortBy == 0))
@@ -133,6 +165,16 @@ QString verdictOf(const Claim& claim, const ClaimAnswer& a) {
       break;
   }
   return tailVerdict(a);
+}
+
+QString verdictOf(const range::Scenario& scenario, const Claim& claim, const ClaimAnswer& a) {
+  if (!a.notAnswered.empty()) return notAnsweredVerdict(scenario, a);
+  if (!a.contact.onlyColliding) return ownVerdict(claim, a);
+  const QString bones = collisionsOf(scenario, a);
+  if (a.shortBy > 0)
+    return said(QT_TRANSLATE_NOOP("words", "%1 Farther only with bones that collide: %2."),
+                {ownVerdict(claim, a), bones});
+  return said(QT_TRANSLATE_NOOP("words", "Out of range: only with bones that collide: %1."), {bones});
 }
 
 QString overlapNeed(const range::Assumptions& assumptions, const ClaimAnswer& a) {
@@ -200,24 +242,21 @@ QString cartilageNeed(const range::Assumptions& assumptions, const Claim& claim,
               {where, least, most, now});
 }
 
-QString idsOf(const range::Scenario& scenario, const std::vector<kinematics::JointIndex>& joints) {
-  constexpr std::size_t kMostNamed = 4;
-  QStringList ids;
-  for (std::size_t i = 0; i < joints.size() && i < kMostNamed; ++i) ids << idOf(scenario, joints[i]);
-  if (joints.size() <= kMostNamed) return inOneLine(ids);
-  return said(QT_TRANSLATE_NOOP("words", "%1 and %2 more"),
-              {inOneLine(ids), QString::number(joints.size() - kMostNamed)});
-}
-
 QStringList notesOf(const range::Scenario& scenario, const ClaimAnswer& a) {
-  QStringList notes{said(QT_TRANSLATE_NOOP("words", "Joints near their limit in this pose: %1 of %2 that bend."),
-                         {QString::number(a.nearEdge.size()), QString::number(a.joints)})};
+  QStringList notes;
+  if (!a.nearEdge.empty())
+    notes << said(QT_TRANSLATE_NOOP("words", "Joints near their limit in this pose: %1 of %2 that bend."),
+                  {QString::number(a.nearEdge.size()), QString::number(a.joints)});
   if (!a.notJudged.empty())
     notes << said(QT_TRANSLATE_NOOP("words", "Not assessed, therefore left as posed: %1."),
                   {idsOf(scenario, a.notJudged)});
   if (!a.elsewhereBeyond.empty())
     notes << said(QT_TRANSLATE_NOOP("words", "Out of range in what stays as posed: %1."),
                   {idsOf(scenario, a.elsewhereBeyond)});
+  if (!a.contact.judged)
+    notes << said(QT_TRANSLATE_NOOP("words", "Collisions between bones were not assessed."));
+  else if (!a.contact.findings.empty() && !a.contact.onlyColliding)
+    notes << said(QT_TRANSLATE_NOOP("words", "In this pose bones collide: %1."), {collisionsOf(scenario, a)});
   if (a.inGround > 0)
     notes << said(QT_TRANSLATE_NOOP("words", "In this pose a part lies %1 in the ground."),
                   {millimetres(a.inGround, 0)});
@@ -296,26 +335,122 @@ QString claimStopWords(const range::Scenario& scenario, const ClaimStop& stop) {
 }
 
 QString claimState(const ClaimAnswer& answer) {
-  if (!answer.unanswerable.empty()) return said(QT_TRANSLATE_NOOP("words", "not answered"));
+  if (!answer.answered()) return said(QT_TRANSLATE_NOOP("words", "not answered"));
   return answer.supported ? said(QT_TRANSLATE_NOOP("words", "within range"))
                           : said(QT_TRANSLATE_NOOP("words", "out of range"));
 }
 
 ClaimWords claimWords(const range::Scenario& scenario, const Claim& claim, const ClaimAnswer& answer) {
-  ClaimWords words{claimName(claim), verdictOf(claim, answer), {}, {}, {}};
+  ClaimWords words{claimName(claim), verdictOf(scenario, claim, answer), {}, {}, {}};
   if (!answer.unanswerable.empty()) return words;
   for (const ClaimStop& stop : answer.stopping) words.stops << claimStopWords(scenario, stop);
+  for (const ClaimStop& stop : answer.notAnswered) words.stops << claimStopWords(scenario, stop);
   words.needs << overlapNeed(scenario.assumptions(), answer) << cartilageNeed(scenario.assumptions(), claim, answer);
   words.notes = notesOf(scenario, answer);
+  if (answer.tally.all() > 0)
+    words.tally = said(QT_TRANSLATE_NOOP("words", "Facets of the joints that bend: %1."), {tallyWords(answer.tally)});
   return words;
 }
 
 QString claimBasis() {
   return said(QT_TRANSLATE_NOOP("words",
                                 "Trunk, limbs and feet stay as posed; neck, head and tail bend up and down only, each "
-                                "joint within its range. Bone collision and soft tissue are ignored. Ranges of bare "
-                                "bones may be off by several degrees a joint (Kuznetsov & Tereschenko 2010; Hutson & "
-                                "Hutson 2012)."));
+                                "joint within its range. Soft tissue is ignored. Ranges of bare bones may be off by "
+                                "several degrees a joint (Kuznetsov & Tereschenko 2010; Hutson & Hutson 2012)."));
+}
+
+QString likelihoodName(study::Likelihood likelihood) {
+  static constexpr std::array<const char*, 7> kLikelihoods{QT_TRANSLATE_NOOP("words", "virtually certain"),
+                                                           QT_TRANSLATE_NOOP("words", "very likely"),
+                                                           QT_TRANSLATE_NOOP("words", "likely"),
+                                                           QT_TRANSLATE_NOOP("words", "about as likely as not"),
+                                                           QT_TRANSLATE_NOOP("words", "unlikely"),
+                                                           QT_TRANSLATE_NOOP("words", "very unlikely"),
+                                                           QT_TRANSLATE_NOOP("words", "exceptionally unlikely")};
+  return translated(kLikelihoods[static_cast<std::size_t>(likelihood)]);
+}
+
+namespace {
+
+/// "78 %"; decimals as long as the last one stands for more than about the error; of almost none and almost all no more
+/// than the error allows.
+QString shareWords(double share, double standardError) {
+  const int decimals = std::clamp(static_cast<int>(std::floor(0.5 - std::log10(100 * standardError))), 0, 2);
+  const double unit = std::pow(10.0, -decimals - 2);
+  if (share < 0.5 * unit || share < 3 * standardError)
+    return said(QT_TRANSLATE_NOOP("words", "less than %1"),
+                {percent(std::max(0.01, std::ceil(100 * (share + 3 * standardError)) / 100))});
+  if (1 - share < 0.5 * unit || 1 - share < 3 * standardError)
+    return said(QT_TRANSLATE_NOOP("words", "more than %1"),
+                {percent(std::min(0.99, std::floor(100 * (share - 3 * standardError)) / 100))});
+  return percent(share, decimals);
+}
+
+}  // namespace
+
+QString probabilityWords(const study::ClaimProbability& probability) {
+  if (probability.answered() <= 0)
+    return said(QT_TRANSLATE_NOOP("words", "No probability: none of %1 samples gave an answer."),
+                {QString::number(probability.options.samples)});
+  return said(
+      QT_TRANSLATE_NOOP("words", "%1: within range in %2 of %3 samples."),
+      {capital(likelihoodName(study::likelihoodOf(probability.probability))),
+       shareWords(probability.probability, probability.standardError), QString::number(probability.options.samples)});
+}
+
+QStringList probabilityNotes(const study::ClaimProbability& probability) {
+  QStringList notes;
+  if (probability.notAnswered > 0)
+    notes << said(QT_TRANSLATE_NOOP("words", "Samples in which a joint had no range, left out: %1."),
+                  {QString::number(probability.notAnswered)});
+  if (probability.failed > 0)
+    notes << translated(
+        QT_TRANSLATE_N_NOOP("words", "%n samples gave no animal that could be built and were left out."),
+        probability.failed);
+  return notes;
+}
+
+QString probabilityBasis(const study::ClaimProbability& probability) {
+  const study::ProbabilityOptions& o = probability.options;
+  QStringList sentences;
+  if (probability.measures)
+    sentences << said(QT_TRANSLATE_NOOP("words",
+                                        "Samples vary every measure within its error (measured %1, inferred %2 or as "
+                                        "its rule says), and the shape of deformed bones by %3."),
+                      {percent(o.errors.measured), percent(o.errors.inferred), percent(o.distortion.deformedStretch)});
+  if (o.varyAssumptions)
+    sentences << said(
+        QT_TRANSLATE_NOOP("words",
+                          "They vary the minimum overlap from %1 to %2, cartilage from %3 to %4 (rarely "
+                          "up to %5) of the centrum's length, and what facets may interpenetrate and "
+                          "separate by a factor of up to %6."),
+        {percent(o.overlap.min), percent(o.overlap.max), percent(o.cartilage.grown.min / 100, 1),
+         percent(o.cartilage.grown.max / 100, 1), percent(o.cartilage.most / 100), QString::number(o.toleranceFactor)});
+  if (o.varyDefinitions) sentences << said(QT_TRANSLATE_NOOP("words", "Both definitions of neutral count alike."));
+  sentences << (probability.contact
+                    ? said(QT_TRANSLATE_NOOP("words", "Bones collide where those of the animal as it is do."))
+                    : said(QT_TRANSLATE_NOOP("words", "Collisions between bones were not assessed.")));
+  sentences << said(QT_TRANSLATE_NOOP("words", "Words of likelihood: Mastrandrea et al. 2010, IPCC."));
+  return sentences.join(' ');
+}
+
+QString evidenceWords(range::EvidenceClass evidence) {
+  static constexpr std::array<const char*, 4> kEvidences{
+      QT_TRANSLATE_NOOP("words", "measured"), QT_TRANSLATE_NOOP("words", "partly measured"),
+      QT_TRANSLATE_NOOP("words", "inferred"), QT_TRANSLATE_NOOP("words", "program default")};
+  return translated(kEvidences[static_cast<std::size_t>(evidence)]);
+}
+
+QString tallyWords(const range::EvidenceTally& tally) {
+  QStringList parts;
+  const auto add = [&parts](int count, const char* form) {
+    if (count > 0) parts << said(form, {QString::number(count)});
+  };
+  add(tally.measured, QT_TRANSLATE_NOOP("words", "%1 measured"));
+  add(tally.partly, QT_TRANSLATE_NOOP("words", "%1 partly measured"));
+  add(tally.inferred, QT_TRANSLATE_NOOP("words", "%1 inferred"));
+  add(tally.byDefault, QT_TRANSLATE_NOOP("words", "%1 without facets (limits set by the program)"));
+  return inOneLine(parts);
 }
 
 }  // namespace zyga::ui

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QStringList>
 #include <array>
+#include <cmath>
 
 #include "ui/words/numbers.h"
 #include "ui/words/say.h"
@@ -190,6 +191,19 @@ QString stopWords(const anatomy::Specimen& specimen, const range::JointStop& sto
                  degrees(stop.turned), stopWords(specimen, stop.joint, stop.stop)});
 }
 
+QString sourcedStopWords(const anatomy::Specimen& specimen, kinematics::JointIndex joint, const range::Stop& stop) {
+  const QString words = stopWords(specimen, joint, stop);
+  // Typed limits tell their source already.
+  if (stop.kind == FindingKind::TypedLimit || !range::byDefault(specimen[joint], stop)) return words;
+  return filled(translated(QT_TRANSLATE_NOOP("words", "%1 (%2)")), {words, limitSourceWords(anatomy::kProgramDefault)});
+}
+
+QString alongWords(const anatomy::Joint& joint, double axial) {
+  if (degrees(std::abs(axial)) == degrees(0)) return {};
+  return filled(translated(QT_TRANSLATE_NOOP("words", "with %1 %2")),
+                {motionWords(range::motionName(joint, 2, axial)), degrees(std::abs(axial))});
+}
+
 QString articulationWords(const anatomy::Specimen& specimen, kinematics::JointIndex joint,
                           const range::ArticulationNote& note) {
   using Outcome = range::ArticulationNote::Outcome;
@@ -197,6 +211,14 @@ QString articulationWords(const anatomy::Specimen& specimen, kinematics::JointIn
   const QString cranial = name(specimen[specimen.cranialBone(joint)]);
   const QString caudal = name(specimen[specimen.caudalBone(joint)]);
   QStringList missing;
+  if (note.inferredNeighbour && note.outcome != Outcome::NoFacets) {
+    const bool cranialInferred = *note.inferredNeighbour == specimen.cranialBone(joint);
+    return filled(
+        translated(QT_TRANSLATE_NOOP("words",
+                                     "%1: %2 is a scan, the facets of %3 are inferred; a verdict on the joint "
+                                     "is one against an inferred neighbour")),
+        {id, cranialInferred ? caudal : cranial, cranialInferred ? cranial : caudal});
+  }
   switch (note.outcome) {
     case Outcome::Good:
       return {};

@@ -23,6 +23,8 @@ QString partsWords(const anatomy::Specimen& specimen, const range::TouchingParts
 /// What ends a range: "left zygapophyseal overlap 50 %", "zygapophyseal overlap 50 % on both sides",
 /// "limit 40.0° (program default, no source)", "bones collide: spines of C6 and C7, 5.0 mm".
 QString stopWords(const anatomy::Specimen& specimen, kinematics::JointIndex joint, const range::Stop& stop);
+/// The same, and where only a program's tolerance ends the range that: "... (program default, no source)".
+QString sourcedStopWords(const anatomy::Specimen& specimen, kinematics::JointIndex joint, const range::Stop& stop);
 /// How a stop of facets is told of, where the words have to fit both directions of a motion.
 enum class StopSide { Own, Unsaid, Same, Other };
 /// The same with another side: "zygapophyseal overlap 50 %", "... on that side", "... on the other side".
@@ -30,6 +32,10 @@ QString stopWords(const anatomy::Specimen& specimen, kinematics::JointIndex join
                   StopSide side);
 /// "C12-C13 dorsiflexion 7.1°: zygapophyseal overlap 50 % on both sides".
 QString stopWords(const anatomy::Specimen& specimen, const range::JointStop& stop);
+
+/// What goes along with the end of a lateral motion: "with axial rotation (left side up) 3.2°"; empty where it would
+/// read zero.
+QString alongWords(const anatomy::Joint& joint, double axial);
 
 /// "C6-C7: poor articulation, facet centres 9.0 mm apart", "C6-C7 cannot be articulated: C6 has no left
 /// postzygapophyseal facet"; empty where the bones articulate well.

@@ -178,6 +178,8 @@ QString contactWords(const anatomy::Specimen& specimen, const range::ContactFind
 }
 
 QString notAssessedWords(const anatomy::Joint& joint, const range::JointVerdict& verdict) {
+  if (verdict.articulation.inferredNeighbour)
+    return translated(QT_TRANSLATE_NOOP("words", "a scan beside a bone whose facets are inferred"));
   if (!joint.hasFacets() || (!verdict.left && !verdict.right))
     return translated(QT_TRANSLATE_NOOP("words", "no facets and no typed limits"));
   return verdict.left ? translated(QT_TRANSLATE_NOOP("words", "the right facets are not known"))
@@ -207,6 +209,8 @@ QString reasonWords(const anatomy::Specimen& specimen, const range::Assumptions&
       break;
   }
   if (parts.isEmpty()) parts << translated(QT_TRANSLATE_NOOP("words", "all angles zero"));
+  if (verdict.articulation.inferredNeighbour)
+    parts << translated(QT_TRANSLATE_NOOP("words", "assessed against an inferred neighbour"));
   return inOneLine(parts);
 }
 

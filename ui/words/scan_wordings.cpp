@@ -64,6 +64,21 @@ Wordings scanWordings() {
       {"fit.too-few-for-sphere", QT_TRANSLATE_NOOP("words", "a sphere needs at least four triangles brushed")},
       {"fit.too-few-for-ring", QT_TRANSLATE_NOOP("words", "a ring needs at least three places")},
       {"fit.ring-on-line", QT_TRANSLATE_NOOP("words", "the places lie along one line: click round the rim")},
+      // What is suggested where two bones meet.
+      {"bone-of-pair.cranial", QT_TRANSLATE_NOOP("words", "the cranial bone")},
+      {"bone-of-pair.caudal", QT_TRANSLATE_NOOP("words", "the caudal bone")},
+      {"suggest.no-surface", QT_TRANSLATE_NOOP("words", "%1 has no surface")},
+      {"suggest.not-finite",
+       QT_TRANSLATE_NOOP("words", "the mesh of %1 is damaged: it names points that are not there")},
+      {"suggest.inside-out", QT_TRANSLATE_NOOP("words", "the mesh of %1 is inside out: turn its faces over")},
+      {"suggest.far-apart",
+       QT_TRANSLATE_NOOP(
+           "words",
+           "the bones do not lie in articulation: within %1 of the smaller bone’s size nothing of them faces "
+           "the other")},
+      {"suggest.no-centra",
+       QT_TRANSLATE_NOOP("words", "no ends of the centra were found that face each other: mark them by hand")},
+      {"suggest.no-facets", QT_TRANSLATE_NOOP("words", "no facets were found beside the mid-plane: mark them by hand")},
       // Surfaces that are made, and files of meshes.
       {"mesh.no-bone-meshes", QT_TRANSLATE_NOOP("words", "there are no bone meshes yet")},
       {"mesh.no-closed-bone", QT_TRANSLATE_NOOP("words", "none of the bones has a closed surface")},

@@ -225,7 +225,13 @@ QStringList cautions(const study::StudyResult& result) {
   QStringList all;
   if (std::holds_alternative<study::Pressure>(result)) all << pressureViews() << pressureCaution();
   if (std::holds_alternative<study::JointStress>(result)) all << stressViews() << stressCaution();
-  return all << bareBoneCaution();
+  return all << contactCaution(study::contactJudged(result)) << bareBoneCaution();
+}
+
+QString contactCaution(bool judged) {
+  return judged ? translated(QT_TRANSLATE_NOOP(
+                      "words", "Bones that collide end ranges too, but for the shafts of cervical ribs, which bend."))
+                : translated(QT_TRANSLATE_NOOP("words", "Collisions between bones are left out of account."));
 }
 
 files::StudyTold toldOf(const study::StudyResult& result) {

@@ -29,6 +29,9 @@ QStringList sentences(const study::StudyResult& result);
 /// What always goes with a result: views and cautions, in full sentences.
 QStringList cautions(const study::StudyResult& result);
 
+/// Whether bones that collide ended the ranges it rests on.
+QString contactCaution(bool judged);
+
 /// All of it, for files of numbers.
 files::StudyTold toldOf(const study::StudyResult& result);
 

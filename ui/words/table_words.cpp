@@ -33,6 +33,8 @@ Wordings tableWordings() {
       {"table.facet-without-width", QT_TRANSLATE_NOOP("words", "the facet of %1 is 0 wide: nothing could lie on it")},
       {"table.facet-without-height",
        QT_TRANSLATE_NOOP("words", "the facet of %1 would lie level with the centre of rotation")},
+      {"table.odd-facet",
+       QT_TRANSLATE_NOOP("words", "the %2 of %1 is %3, where the bones around it and the body plan suggest %4")},
       {"table.count-stretches",
        QT_TRANSLATE_NOOP("words",
                          "%1 %2 where the body plan has %3: as few of them are measured, the region comes out %4 times "
@@ -80,6 +82,10 @@ Wordings tableWordings() {
        QT_TRANSLATE_NOOP("words",
                          "write a height above zero, leave the cell blank, or write 'facet length' 0 where the bone "
                          "has no facet")},
+      {"table.not-carried",
+       QT_TRANSLATE_NOOP("words",
+                         "check it; it counts for this bone and the facets that meet it, and is not carried along the "
+                         "column")},
       {"table.measure-region",
        QT_TRANSLATE_NOOP(
            "words",

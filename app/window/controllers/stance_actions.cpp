@@ -11,6 +11,7 @@
 #include "ui/parts/message_bar.h"
 #include "ui/theme/icons.h"
 #include "ui/words/numbers.h"
+#include "ui/words/range_words.h"
 #include "ui/words/say.h"
 #include "ui/words/stance_words.h"
 
@@ -104,6 +105,8 @@ void StanceActions::take(study::Stance stance) {
     for (const JointIndex joint : answer.beyond) joints += QString::fromStdString(document_.specimen()[joint].id);
     lines += tr("Out of range: %1.").arg(joints.join(", "));
   }
+  for (const range::ContactFinding& contact : answer.contacts)
+    lines += capital(contactWords(document_.specimen(), contact)) + '.';
   messages_.clearPassing();
   messages_.tell(lines.join('\n'));
 }

@@ -125,7 +125,7 @@ ClaimsDock::ClaimsDock(Document& document, MessageBar& messages)
   connect(panel_, &ClaimsPanel::warned, &messages, [&messages](const QString& words) { messages.warn(words); });
 }
 
-bool ClaimsDock::busy() const { return panel_->busy(); }
+bool ClaimsDock::answering() const { return panel_->answering(); }
 
 QList<QAction*> ClaimsDock::addActions(QMenu& menu, QWidget& owner) {
   QMenu& claims = *menu.addMenu(tr("&Claims"));

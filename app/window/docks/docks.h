@@ -76,7 +76,7 @@ class ClaimsDock : public PanelDock {
   Q_OBJECT
  public:
   ClaimsDock(Document& document, MessageBar& messages);
-  bool busy() const;
+  bool answering() const;
   QList<QAction*> addActions(QMenu& menu, QWidget& owner);
 
  private:

@@ -149,6 +149,7 @@ void putIn(Specimen& specimen, const Scan& scan) {
   for (const auto& [name, p] : marked) bone.landmarks[name] = p;
   bone.facets = facetsInBone(scan);
   bone.evidence = scan.evidence;
+  bone.scanned = true;
   bone.source = scan.source;
   moveJoints(specimen, *index, before, marked);
 }
@@ -195,6 +196,7 @@ Facet mapped(const Facet& facet, const Eigen::Affine3d& map) {
   out.normal = (A.inverse().transpose() * facet.normal).normalized();
   const Vector3d slide = A * facet.slide;
   out.slide = (slide - slide.dot(out.normal) * out.normal).normalized();
+  out.radius = facet.radius * std::cbrt(std::abs(A.determinant()));
   const Vector3d across = out.across();
   for (std::size_t i = 0; i < facet.outline.size(); ++i) {
     const Vector3d d = map * facet.corner(i) - out.centre;

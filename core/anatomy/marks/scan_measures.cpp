@@ -68,27 +68,57 @@ Value acrossProcesses(const Marks& marks) {
   return std::nullopt;
 }
 
-/// Over the centre of rotation, square to the facet in side view.
-Value facetHeight(const Marks& marks) {
-  const Vector3d* centre = marks.find("cranial");
-  if (!marks.placed() || !centre) return std::nullopt;
-  return marks.meanOfFacets(true, [&](const Facet& facet) {
-    const Vector3d up = Vector3d(facet.normal.x(), 0, facet.normal.z()).normalized();
-    return (facet.centre - *centre).dot(up);
-  });
+/// Normal of a facet as if it faced up: a postzyg's turned round.
+Vector3d upwardNormal(const Facet& facet) { return isPrezyg(facet.role) ? facet.normal : Vector3d(-facet.normal); }
+
+/// Square to the facet in side view, dorsally, and along it, cranially.
+Vector3d acrossPitch(const Facet& facet) {
+  const Vector3d normal = upwardNormal(facet);
+  return Vector3d(normal.x(), 0, normal.z()).normalized();
+}
+Vector3d alongPitch(const Facet& facet) {
+  const Vector3d up = acrossPitch(facet);
+  return {up.z(), 0, -up.x()};
 }
 
+/// From the centre of rotation of the joint in front (prezygs) or behind, in one direction of the facet.
+template <bool prezyg, Vector3d (*direction)(const Facet&)>
+Value fromCentre(const Marks& marks) {
+  const Vector3d* centre = marks.find(prezyg ? "cranial" : "caudal");
+  if (!marks.placed() || !centre) return std::nullopt;
+  return marks.meanOfFacets(prezyg, [&](const Facet& facet) { return (facet.centre - *centre).dot(direction(facet)); });
+}
+
+template <bool prezyg>
 Value facetSpread(const Marks& marks) {
   if (!marks.placed()) return std::nullopt;
-  return marks.meanOfFacets(true, [](const Facet& facet) { return std::abs(facet.centre.y()); });
+  return marks.meanOfFacets(prezyg, [](const Facet& facet) { return std::abs(facet.centre.y()); });
 }
 
+template <bool prezyg>
 Value facetTilt(const Marks& marks) {
   if (!marks.placed()) return std::nullopt;
-  return marks.meanOfFacets(true, [](const Facet& facet) {
+  return marks.meanOfFacets(prezyg, [](const Facet& facet) {
     const double side = isLeft(facet.role) ? 1 : -1;
-    return std::atan2(-side * facet.normal.y(), std::hypot(facet.normal.x(), facet.normal.z()));
+    const Vector3d normal = upwardNormal(facet);
+    return std::atan2(-side * normal.y(), std::hypot(normal.x(), normal.z()));
   });
+}
+
+template <bool prezyg>
+Value facetPitch(const Marks& marks) {
+  if (!marks.placed()) return std::nullopt;
+  return marks.meanOfFacets(prezyg, [](const Facet& facet) {
+    const Vector3d along = alongPitch(facet);
+    return std::atan2(along.z(), along.x());
+  });
+}
+
+/// Only where a facet was found to be curved: flat ones say nothing.
+template <bool prezyg>
+Value facetRadius(const Marks& marks) {
+  const Value radius = marks.meanOfFacets(prezyg, [](const Facet& facet) { return facet.radius; });
+  return radius && *radius != 0 ? radius : std::nullopt;
 }
 
 struct Rule {
@@ -96,20 +126,36 @@ struct Rule {
   Value (*value)(const Marks&);
 };
 
-double lengthOf(const Facet& facet) { return facet.length(); }
-double widthOf(const Facet& facet) { return facet.width(); }
+template <bool prezyg>
+Value facetLength(const Marks& marks) {
+  return marks.meanOfFacets(prezyg, [](const Facet& facet) { return facet.length(); });
+}
+template <bool prezyg>
+Value facetWidth(const Marks& marks) {
+  return marks.meanOfFacets(prezyg, [](const Facet& facet) { return facet.width(); });
+}
 
 constexpr Rule kOfVertebrae[] = {
     {Measure::Length, [](const Marks& marks) { return marks.between("cranialRim", "caudalRim"); }},
     {Measure::LengthWithCondyle, lengthWithCondyle},
     {Measure::SpineHeight, spineHeight},
     {Measure::DiapophysisWidth, acrossProcesses},
-    {Measure::FacetLength, [](const Marks& marks) { return marks.meanOfFacets(true, lengthOf); }},
-    {Measure::FacetWidth, [](const Marks& marks) { return marks.meanOfFacets(true, widthOf); }},
-    {Measure::FacetHeight, facetHeight},
-    {Measure::FacetSpread, facetSpread},
-    {Measure::FacetTilt, facetTilt},
-    {Measure::PostzygLength, [](const Marks& marks) { return marks.meanOfFacets(false, lengthOf); }}};
+    {Measure::FacetLength, facetLength<true>},
+    {Measure::FacetWidth, facetWidth<true>},
+    {Measure::FacetHeight, fromCentre<true, acrossPitch>},
+    {Measure::FacetSpread, facetSpread<true>},
+    {Measure::FacetTilt, facetTilt<true>},
+    {Measure::PostzygLength, facetLength<false>},
+    {Measure::FacetOffset, fromCentre<true, alongPitch>},
+    {Measure::FacetPitch, facetPitch<true>},
+    {Measure::FacetRadius, facetRadius<true>},
+    {Measure::PostzygWidth, facetWidth<false>},
+    {Measure::PostzygHeight, fromCentre<false, acrossPitch>},
+    {Measure::PostzygSpread, facetSpread<false>},
+    {Measure::PostzygTilt, facetTilt<false>},
+    {Measure::PostzygOffset, fromCentre<false, alongPitch>},
+    {Measure::PostzygPitch, facetPitch<false>},
+    {Measure::PostzygRadius, facetRadius<false>}};
 
 constexpr Rule kOfOthers[] = {{Measure::Length, [](const Marks& marks) { return marks.between("top", "bottom"); }}};
 

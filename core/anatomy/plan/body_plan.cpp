@@ -307,6 +307,15 @@ const std::vector<Measure>& measuresOf(BoneKind kind) {
   return limbMeasuresOf(kind);
 }
 
+const std::vector<Measure>& furtherMeasuresOf(BoneKind kind) {
+  using enum Measure;
+  static const std::vector<Measure> vertebra{FacetOffset,   FacetPitch,    FacetRadius,   PostzygLength,
+                                             PostzygWidth,  PostzygHeight, PostzygSpread, PostzygTilt,
+                                             PostzygOffset, PostzygPitch,  PostzygRadius, Circumference};
+  static const std::vector<Measure> other{PostzygLength, Circumference};
+  return isVertebra(kind) ? vertebra : other;
+}
+
 double planValue(BodyPlan plan, const RegionCounts& counts, const BoneName& name, Measure measure) {
   const ColumnPlan& column = columnPlan(plan);
   const double toSi = isAngle(measure) ? std::numbers::pi / 180 : 1e-3;

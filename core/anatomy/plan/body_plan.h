@@ -13,6 +13,8 @@ std::vector<BoneName> allBones(BodyPlan plan, const RegionCounts& counts);
 
 /// The measures a bone of this kind needs to be built, in table order.
 const std::vector<Measure>& measuresOf(BoneKind kind);
+/// What a bone of this kind may have beside them: of vertebrae what their facets need not say, as it then follows.
+const std::vector<Measure>& furtherMeasuresOf(BoneKind kind);
 
 /// The plan's own value, m or rad. Region counts other than the plan's are met by stretching its rows over the region.
 double planValue(BodyPlan plan, const RegionCounts& counts, const BoneName& name, Measure measure);

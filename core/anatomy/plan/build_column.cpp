@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "core/anatomy/plan/build_specimen.h"
 
@@ -85,41 +86,83 @@ BoneIndex addVertebra(Specimen& specimen, const MeasurementTable& filled, BoneKi
   return index;
 }
 
-/// A facet in the frame of its joint face: over the centre of rotation, at a height and a distance from the mid-plane,
-/// tilted up and inward (prezyg) or down and outward (postzyg).
-Facet facetOnFace(FacetRole role, const Vector3d& centre, const Eigen::Matrix3d& R_BFace, const Bone& caudal,
-                  double length) {
+/// What the two facets of one end of a bone are built from, m and rad.
+struct FacetForm {
+  double length, width, height, spread, tilt, offset, pitch, radius;
+};
+
+/// A facet by its place as seen from the centre of rotation, along its pitch and square to it, and its distance from
+/// the mid-plane, tilted up and inward (prezyg) or down and outward (postzyg).
+Facet facetFrom(FacetRole role, const Vector3d& centre, const FacetForm& form) {
   const double side = isLeft(role) ? 1 : -1;
-  const double tilt = caudal.measures.value(Measure::FacetTilt);
   const double facing = isPrezyg(role) ? 1 : -1;
+  const Eigen::Matrix3d R_BFace = pitch(form.pitch);
   Facet facet;
   facet.role = role;
-  facet.centre = centre + R_BFace * Vector3d(0, side * caudal.measures.value(Measure::FacetSpread),
-                                             caudal.measures.value(Measure::FacetHeight));
-  facet.normal = R_BFace * (facing * Vector3d(0, -side * std::sin(tilt), std::cos(tilt)));
+  facet.centre = centre + R_BFace * Vector3d(form.offset, side * form.spread, form.height);
+  facet.normal = R_BFace * (facing * Vector3d(0, -side * std::sin(form.tilt), std::cos(form.tilt)));
   facet.slide = R_BFace * Vector3d::UnitX();
-  facet.outline = ellipseOutline(length, caudal.measures.value(Measure::FacetWidth));
+  facet.outline = ellipseOutline(form.length, form.width);
+  facet.radius = form.radius;
   return facet;
+}
+
+bool followsMate(const Cell& cell, const Bone& mate) {
+  return !cell.known() || (cell.rule.by == FillBy::MatesWith && cell.rule.from == mate.name);
+}
+
+/// A measure of a facet. What was filled from the facet that it meets follows that one, whatever becomes of it, and so
+/// does what a table of an older file lacks.
+double ownOrMates(const Bone& bone, Measure own, const Bone& mate) {
+  const Cell& cell = bone.measures[own];
+  return followsMate(cell, mate) ? mate.measures.valueOr(*mateOf(own), cell.value) : cell.value;
 }
 
 bool facetsMeet(const Bone& cranial, const Bone& caudal) {
   const bool headJoints = caudal.name.kind == BoneKind::Cervical && caudal.name.number <= 2;
   const bool fused = cranial.name.kind == BoneKind::Sacral && caudal.name.kind == BoneKind::Sacral;
-  return !headJoints && !fused && caudal.measures.value(Measure::FacetLength) > 0;
+  return !headJoints && !fused && ownOrMates(caudal, Measure::FacetLength, cranial) > 0;
 }
 
-/// The facets are laid half of their turn forward on the caudal and half back on the cranial bone, so that they lie on
-/// each other when the cranial bone is turned by the whole.
+/// A pitch that the bone itself shows, not one that halves the turn of the joint or follows its mate.
+bool hasOwnPitch(const Bone& bone, Measure pitch, const Bone& mate) {
+  const Cell& cell = bone.measures[pitch];
+  return !followsMate(cell, mate) && cell.rule.by != FillBy::FacetTurn;
+}
+
+/// Pitch of the prezygs and of the postzygs that meet. Where neither bone shows its own, they are laid half of their
+/// turn forward on the caudal and half back on the cranial bone, so that they lie on each other when the cranial bone
+/// is turned by the whole; a pitch that one bone shows is the other's but for that turn.
+std::pair<double, double> pitchesOf(const Bone& cranial, const Bone& caudal) {
+  const double turn = turnOfFacets(cranial.measures, caudal.measures);
+  const bool prezyg = hasOwnPitch(caudal, Measure::FacetPitch, cranial);
+  const bool postzyg = hasOwnPitch(cranial, Measure::PostzygPitch, caudal);
+  if (!prezyg && !postzyg) return {0.5 * turn, -0.5 * turn};
+  const double shownByPrezyg = caudal.measures.valueOr(Measure::FacetPitch, 0);
+  const double shownByPostzyg = cranial.measures.valueOr(Measure::PostzygPitch, 0);
+  return {prezyg ? shownByPrezyg : shownByPostzyg + turn, postzyg ? shownByPostzyg : shownByPrezyg - turn};
+}
+
+FacetForm formOf(const Bone& bone, bool prezyg, const Bone& mate, double pitch) {
+  const auto of = [&](std::size_t i) {
+    return ownOrMates(bone, prezyg ? kFacetMates[i].prezyg : kFacetMates[i].postzyg, mate);
+  };
+  static_assert(kFacetMates[0].prezyg == Measure::FacetLength && kFacetMates[1].prezyg == Measure::FacetWidth &&
+                kFacetMates[2].prezyg == Measure::FacetHeight && kFacetMates[3].prezyg == Measure::FacetSpread &&
+                kFacetMates[4].prezyg == Measure::FacetTilt && kFacetMates[5].prezyg == Measure::FacetOffset &&
+                kFacetMates[7].prezyg == Measure::FacetRadius);
+  return {of(0), of(1), of(2), of(3), of(4), of(5), pitch, of(7)};
+}
+
 void addFacets(Bone& cranial, Bone& caudal) {
-  const double turn = caudal.measures.value(Measure::FacetTurn) +
-                      0.5 * (caudal.measures.value(Measure::Wedge) + cranial.measures.value(Measure::Wedge));
-  const double prezyg = caudal.measures.value(Measure::FacetLength);
-  const double postzyg = cranial.measures.valueOr(Measure::PostzygLength, prezyg);
+  const auto [prezygPitch, postzygPitch] = pitchesOf(cranial, caudal);
+  const FacetForm prezyg = formOf(caudal, true, cranial, prezygPitch);
+  const FacetForm postzyg = formOf(cranial, false, caudal, postzygPitch);
   for (const FacetRole role : {FacetRole::PrezygLeft, FacetRole::PrezygRight}) {
-    caudal.facets.push_back(facetOnFace(role, caudal.landmark("cranial"), pitch(0.5 * turn), caudal, prezyg));
+    caudal.facets.push_back(facetFrom(role, caudal.landmark("cranial"), prezyg));
   }
   for (const FacetRole role : {FacetRole::PostzygLeft, FacetRole::PostzygRight}) {
-    cranial.facets.push_back(facetOnFace(role, cranial.landmark("caudal"), pitch(-0.5 * turn), caudal, postzyg));
+    cranial.facets.push_back(facetFrom(role, cranial.landmark("caudal"), postzyg));
   }
 }
 

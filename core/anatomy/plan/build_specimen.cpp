@@ -99,7 +99,9 @@ MeasurementTable scaledTable(MeasurementTable table, double factor) {
   for (TableRow& row : table.rows) {
     for (int m = 0; m < kMeasureCount; ++m) {
       const auto measure = static_cast<Measure>(m);
-      if (!isAngle(measure)) row.measures[measure].value *= factor;
+      if (isAngle(measure)) continue;
+      row.measures[measure].value *= factor;
+      row.measures[measure].standardError *= factor;
     }
     if (!wasFound(row.evidence)) continue;
     row.evidence = Evidence::Scaled;

@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "core/anatomy/plan/body_plan.h"
+#include "core/anatomy/plan/odd_facets.h"
 #include "core/anatomy/tables/csv.h"
 #include "core/anatomy/tables/table_reasons.h"
 
@@ -78,6 +79,7 @@ class MeasurementReader {
     readDirectives();
     if (readHeader()) readRows();
     settleCounts();
+    if (reading_.usable()) warnOfOddFacets();
     return std::move(reading_);
   }
 
@@ -257,13 +259,13 @@ class MeasurementReader {
       return fault(line, column, {table::kNotANumber, {text(field)}}, {table::kWriteNumber, {text(title.unit)}});
     }
     const double value = number * title.toSi;
-    const bool mayBeZero = isAngle(title.measure) || title.measure == Measure::SpineFork ||
-                           title.measure == Measure::FacetLength || title.measure == Measure::FacetWidth ||
-                           title.measure == Measure::FacetHeight || title.measure == Measure::FacetSpread;
-    if (!isAngle(title.measure) && (value < 0 || (value == 0 && !mayBeZero))) {
+    const bool mayBeZero = title.measure == Measure::SpineFork || title.measure == Measure::FacetLength ||
+                           title.measure == Measure::FacetWidth || title.measure == Measure::FacetHeight ||
+                           title.measure == Measure::FacetSpread || title.measure == Measure::PostzygSpread;
+    if (!isSigned(title.measure) && (value < 0 || (value == 0 && !mayBeZero))) {
       return fault(line, column, {table::kNotALength, {text(field), text(title.unit)}}, {table::kWriteLength});
     }
-    if (!isAngle(title.measure) && value > 20) {
+    if (!isAngle(title.measure) && std::abs(value) > 20) {
       return fault(line, column, {table::kTooLong, {text(field), text(title.unit)}}, {table::kCheckHeaderUnit});
     }
     if (isAngle(title.measure) && std::abs(value) > std::numbers::pi / 2) {
@@ -289,9 +291,10 @@ class MeasurementReader {
     }
     for (int i = 0; i < kMeasureCount; ++i) {
       const auto measure = static_cast<Measure>(i);
-      const auto& used = measuresOf(row.name.kind);
-      const bool optional = measure == Measure::PostzygLength || measure == Measure::Circumference;
-      if (!m[measure].measured() || optional || std::find(used.begin(), used.end(), measure) != used.end()) continue;
+      const auto has = [measure](const std::vector<Measure>& list) {
+        return std::find(list.begin(), list.end(), measure) != list.end();
+      };
+      if (!m[measure].measured() || has(measuresOf(row.name.kind)) || has(furtherMeasuresOf(row.name.kind))) continue;
       warn(line, 0, {table::kMeasureNotUsed, {text(toText(measure)), text(toId(row.name))}}, {table::kIgnored});
     }
   }
@@ -309,6 +312,20 @@ class MeasurementReader {
     if (zero(Measure::FacetHeight) && row.measures[Measure::FacetLength].measured()) {
       fault(line, columnOf(Measure::FacetHeight), {table::kFacetWithoutHeight, {text(toId(row.name))}},
             {table::kWriteFacetHeight});
+    }
+  }
+
+  void warnOfOddFacets() {
+    const bool any = std::any_of(columns_.begin(), columns_.end(), [](const Column& c) {
+      return c.what == Column::What::Measure && (mateOf(c.measure) || c.measure == Measure::FacetTurn);
+    });
+    if (!any) return;
+    for (const OddFacet& odd : oddFacets(reading_.table)) {
+      const reason::Unit unit = isAngle(odd.measure) ? reason::Unit::Angle : reason::Unit::Length;
+      warn(lineOf_[odd.bone], columnOf(odd.measure),
+           {table::kOddFacet,
+            {text(toId(odd.bone)), termOf(odd.measure), Quantity{odd.value, unit}, Quantity{odd.expected, unit}}},
+           {table::kNotCarried});
     }
   }
 

@@ -30,6 +30,8 @@ inline constexpr Id kShorterWithCondyle{"table.shorter-with-condyle", 1};
 inline constexpr Id kImpossibleShape{"table.impossible-shape", 2};         ///< bone, length over height
 inline constexpr Id kFacetWithoutWidth{"table.facet-without-width", 1};    ///< bone
 inline constexpr Id kFacetWithoutHeight{"table.facet-without-height", 1};  ///< bone
+/// Bone, term of the measure, its value, what bones around it and plan say.
+inline constexpr Id kOddFacet{"table.odd-facet", 4};
 /// Count, term of the vertebrae, the plan's count, length over the plan's.
 inline constexpr Id kCountStretches{"table.count-stretches", 4};
 inline constexpr Id kMeasureNotUsed{"table.measure-not-used", 2};  ///< title, bone
@@ -61,6 +63,7 @@ inline constexpr Id kCheckAngle{"table.check-angle"};
 inline constexpr Id kSwapLengths{"table.swap-lengths"};
 inline constexpr Id kWriteFacetWidth{"table.write-facet-width"};
 inline constexpr Id kWriteFacetHeight{"table.write-facet-height"};
+inline constexpr Id kNotCarried{"table.not-carried"};
 inline constexpr Id kMeasureRegion{"table.measure-region"};
 inline constexpr Id kCheckDecimalPoint{"table.check-decimal-point"};
 inline constexpr Id kIgnored{"table.ignored"};

@@ -249,7 +249,9 @@ json::Value jsonOf(const study::JointStress& stress, const StudyTold& words) {
 }  // namespace
 
 json::Value studyJson(const study::StudyResult& result, const StudyTold& told) {
-  return std::visit([&](const auto& found) { return jsonOf(found, told); }, result);
+  json::Value made = std::visit([&](const auto& found) { return jsonOf(found, told); }, result);
+  made.add("contact_judged", study::contactJudged(result));
+  return made;
 }
 
 }  // namespace zyga::files

@@ -15,6 +15,7 @@ inline constexpr Id kScanUnusable{"project.scan-unusable", 3};        ///< bone,
 // Numbers and words in their places.
 inline constexpr Id kNotAmong{"project.not-among", 2};  ///< a word, those that are known
 inline constexpr Id kNegative{"project.negative"};
+inline constexpr Id kOneOf{"project.one-of", 1};  ///< the key that says the same in another unit
 inline constexpr Id kNotAboveZero{"project.not-above-zero"};
 inline constexpr Id kOutOfBounds{"project.out-of-bounds", 2};
 inline constexpr Id kZeroOrBounds{"project.zero-or-bounds", 2};

@@ -62,8 +62,9 @@ range::Cartilage readCartilage(const JsonPlace& place) {
 
 range::Assumptions readAssumptions(const JsonPlace& place) {
   range::Assumptions assumptions;
-  std::vector<std::string_view> keys{"overlap_by", "neutral_by", "horizontal_by", "contact_tolerated_mm",
-                                     "settling_percent"};
+  std::vector<std::string_view> keys{
+      "overlap_by",       "neutral_by",         "horizontal_by", schema::kContactMillimetres, schema::kContactPercent,
+      "settling_percent", "inferred_neighbours"};
   assumptions.overlapBy = schema::readWord(place["overlap_by"], schema::kOverlapBy);
   for (const auto& [key, field] : schema::kShares) {
     assumptions.*field = readNotNegative(place[key], schema::kPercent);
@@ -76,9 +77,14 @@ range::Assumptions readAssumptions(const JsonPlace& place) {
   if (const auto horizontal = place.find("horizontal_by")) {
     assumptions.horizontalBy = schema::readWord(*horizontal, schema::kHorizontalBy);
   }
-  if (const auto contact = place.find("contact_tolerated_mm")) {
-    assumptions.contactTolerated = readNotNegative(*contact, schema::kMillimetres);
+  using range::ContactTolerance;
+  const auto millimetres = place.find(schema::kContactMillimetres);
+  if (millimetres) assumptions.contactTolerated = {ContactTolerance::In::Millimetres, readNotNegative(*millimetres)};
+  if (const auto percent = place.find(schema::kContactPercent)) {
+    if (millimetres) percent->fail({fault::kOneOf, {shown(schema::kContactMillimetres)}});
+    assumptions.contactTolerated = {ContactTolerance::In::PercentOfBone, readNotNegative(*percent)};
   }
+  if (const auto neighbours = place.find("inferred_neighbours")) assumptions.inferredNeighbours = neighbours->boolean();
   if (const auto settling = place.find("settling_percent")) {
     assumptions.settling = readNotNegative(*settling, schema::kPercent);
     if (assumptions.settling > 1) settling->fail({fault::kOutOfBounds, {reason::Count{0}, reason::Count{100}}});
@@ -95,11 +101,18 @@ range::Assumptions readAssumptions(const JsonPlace& place) {
 
 anatomy::Cell readCell(const JsonPlace& place, anatomy::Measure measure) {
   const auto items = place.items();
-  if (items.size() < 2 || items.size() > 3) place.fail(fault::kCellForm);
+  if (items.size() < 2 || items.size() > 4) place.fail(fault::kCellForm);
   anatomy::Cell cell;
-  cell.value = isAngle(measure) ? radians(items[0].numeral()) : readNotNegative(items[0], schema::kMillimetres);
+  cell.value = isAngle(measure)    ? radians(items[0].numeral())
+               : isSigned(measure) ? readLength(items[0])
+                                   : readNotNegative(items[0], schema::kMillimetres);
   cell.origin = schema::readWord(items[1], schema::kOrigins);
-  if (items.size() == 3) cell.rule = anatomy::fillRuleFromText(items[2].string());
+  if (items.size() >= 3) cell.rule = anatomy::fillRuleFromText(items[2].string());
+  // Older files state no standard errors.
+  if (items.size() == 4) {
+    cell.standardError = isAngle(measure) ? radians(items[3].numeral()) : readLength(items[3]);
+    if (cell.standardError < 0) items[3].fail(fault::kNegative);
+  }
   return cell;
 }
 
@@ -187,6 +200,13 @@ kinematics::Pose readPose(const JsonPlace& place, const anatomy::Specimen& speci
     const auto items = angles.items(3, kAnglesInDegrees);
     for (int i = 0; i < 3; ++i) pose[*joint](i) = radians(items[static_cast<std::size_t>(i)].numeral());
   }
+  if (const auto typed = place.find(schema::kAxialTyped)) {
+    for (const auto& id : typed->items()) {
+      const auto joint = specimen.findJoint(id.string());
+      if (!joint) id.fail({fault::kNoJoint, {shown(id.string())}});
+      pose.setAxialTyped(*joint, true);
+    }
+  }
   return pose;
 }
 
@@ -217,10 +237,10 @@ Project readDocument(const JsonPlace& root) {
   if (const auto scans = root.find("scans")) putScansIn(project, *scans);
   project.assumptions = readAssumptions(root["assumptions"]);
   const auto pose = root["pose"];
-  pose.allowOnly({"root_position_mm", "root_rotation", "angles_deg"});
+  pose.allowOnly({"root_position_mm", "root_rotation", "angles_deg", schema::kAxialTyped});
   project.pose = readPose(pose, project.specimen());
   for (const auto& item : root["poses"].items()) {
-    item.allowOnly({"name", "root_position_mm", "root_rotation", "angles_deg"});
+    item.allowOnly({"name", "root_position_mm", "root_rotation", "angles_deg", schema::kAxialTyped});
     project.poses.push_back({item["name"].string(), readPose(item, project.specimen())});
   }
   readGround(root, project);

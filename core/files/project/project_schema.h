@@ -18,6 +18,9 @@ namespace zyga::files::schema {
 
 inline constexpr std::string_view kName = "zygapose-project";
 
+/// Of a pose: joints whose axial rotation was typed and stays when they are bent. Absent where there are none.
+inline constexpr std::string_view kAxialTyped = "axial_typed";
+
 // Decimal places between what core holds and what the file shows.
 inline constexpr int kMillimetres = 3;  ///< m to mm
 inline constexpr int kPercent = 2;      ///< share to %
@@ -38,6 +41,11 @@ inline constexpr std::array<std::pair<std::string_view, range::Cartilage range::
     {{"cartilage_neck", &range::Assumptions::neck},
      {"cartilage_trunk", &range::Assumptions::trunk},
      {"cartilage_tail", &range::Assumptions::tail}}};
+
+/// Two bones' tolerated contact: of older files, and where it was typed, in mm for any bone; else % of the smaller
+/// bone's mean extent. One of the two.
+inline constexpr std::string_view kContactMillimetres = "contact_tolerated_mm";
+inline constexpr std::string_view kContactPercent = "contact_tolerated_percent";
 
 inline constexpr std::array<std::pair<std::string_view, range::Cartilage::In>, 2> kCartilageUnits{
     {{"% of centrum", range::Cartilage::In::PercentOfCentrum}, {"mm", range::Cartilage::In::Millimetres}}};

@@ -32,6 +32,7 @@ json::Value cartilageJson(const range::Cartilage& cartilage) {
 
 json::Value assumptionsJson(const range::Assumptions& assumptions) {
   constexpr reason::Term kTolerated{"project.contact-tolerated"};
+  const bool ofBone = assumptions.contactTolerated.in == range::ContactTolerance::In::PercentOfBone;
   json::Value members =
       json::object({{"overlap_by", schema::wordOf(schema::kOverlapBy, assumptions.overlapBy)},
                     {"neutral_by", schema::wordOf(schema::kNeutralBy, assumptions.neutralBy)},
@@ -39,7 +40,9 @@ json::Value assumptionsJson(const range::Assumptions& assumptions) {
                    json::Layout::OnLines);
   for (const auto& [key, field] : schema::kShares)
     members.add(key, schema::numeral(assumptions.*field, schema::kPercent, [key = key] { return reason::text(key); }));
-  members.add("contact_tolerated_mm", schema::numeral(assumptions.contactTolerated, schema::kMillimetres, kTolerated));
+  members.add(ofBone ? schema::kContactPercent : schema::kContactMillimetres,
+              schema::numeral(assumptions.contactTolerated.amount, 0, kTolerated));
+  members.add("inferred_neighbours", assumptions.inferredNeighbours);
   members.add("settling_percent",
               schema::numeral(assumptions.settling, schema::kPercent, [] { return reason::text("settling_percent"); }));
   for (const auto& [key, field] : schema::kCartilages) members.add(key, cartilageJson(assumptions.*field));
@@ -73,6 +76,9 @@ json::Value withPose(json::Value members, const kinematics::Pose& pose, const an
   members.add("root_rotation",
               json::array({vectorJson(R.row(0), 0), vectorJson(R.row(1), 0), vectorJson(R.row(2), 0)}));
   members.add("angles_deg", anglesJson(pose, specimen));
+  std::vector<std::string> typed;
+  for (const kinematics::JointIndex joint : pose.axialTyped) typed.push_back(specimen[joint].id);
+  if (!typed.empty()) members.add(schema::kAxialTyped, json::arrayOf(typed));
   return members;
 }
 
@@ -90,7 +96,10 @@ json::Value cellJson(const anatomy::Cell& cell, anatomy::Measure measure, const 
   json::Value items = json::array(
       {isAngle(measure) ? schema::degrees(cell.value, name) : schema::numeral(cell.value, schema::kMillimetres, name),
        schema::wordOf(schema::kOrigins, cell.origin)});
-  if (!cell.rule.empty()) items.push(toText(cell.rule));
+  if (!cell.rule.empty() || cell.standardError > 0) items.push(toText(cell.rule));
+  if (cell.standardError > 0)
+    items.push(isAngle(measure) ? schema::degrees(cell.standardError, name)
+                                : schema::numeral(cell.standardError, schema::kMillimetres, name));
   return items;
 }
 

@@ -12,20 +12,28 @@ using Eigen::Isometry3d;
 using Eigen::Vector3d;
 using Fields = std::vector<std::shared_ptr<const anatomy::SignedDistance>>;
 
-/// Shapes without zones are shared by all pairs of their bone.
+/// Shapes without zones of a joint are shared by all pairs of their bone.
 class ShapeMaker {
  public:
-  explicit ShapeMaker(const Fields& fields) : fields_(fields), plain_(fields.size()) {}
+  ShapeMaker(const anatomy::Specimen& specimen, const Fields& fields)
+      : specimen_(specimen), fields_(fields), plain_(fields.size()) {}
 
-  ContactShape make(BoneIndex bone, const ContactZones& zones) {
-    const auto& field = fields_[bone.value];
-    if (!zones.empty()) return ContactShape(field, zones);
+  ContactShape make(BoneIndex bone, const ContactZones& ofJoint) {
+    if (ofJoint.empty()) return plain(bone);
+    ContactZones zones = plain(bone).zones;
+    zones.insert(zones.end(), ofJoint.begin(), ofJoint.end());
+    return ContactShape(fields_[bone.value], std::move(zones));
+  }
+
+  /// All of the bone but the ribs that bend.
+  const ContactShape& plain(BoneIndex bone) {
     ContactShape& plain = plain_[bone.value];
-    if (!plain) plain = ContactShape(field);
+    if (!plain) plain = ContactShape(fields_[bone.value], bendingRibs(specimen_[bone]));
     return plain;
   }
 
  private:
+  const anatomy::Specimen& specimen_;
   const Fields& fields_;
   std::vector<ContactShape> plain_;
 };
@@ -97,11 +105,15 @@ BonePart partAt(const anatomy::Bone& bone, const Vector3d& p) {
 constexpr float kExact = 0;
 
 ContactModel::ContactModel(anatomy::Specimen specimen, Fields fields)
-    : specimen_(std::move(specimen)), moved_(specimen_.joints.size()) {
-  ShapeMaker shapes(fields);
+    : specimen_(std::move(specimen)), extents_(specimen_.bones.size()), moved_(specimen_.joints.size()) {
+  ShapeMaker shapes(specimen_, fields);
   for (ContactPair& pair : contactPairs(specimen_)) {
     if (!fields.at(pair.a.value) || !fields.at(pair.b.value)) continue;
     shapes_.emplace_back(shapes.make(pair.a, pair.zonesA), shapes.make(pair.b, pair.zonesB));
+    for (const BoneIndex bone : {pair.a, pair.b}) {
+      double& extent = extents_[bone.value];
+      if (extent == 0) extent = meanExtent(shapes.plain(bone));
+    }
     pairs_.push_back(std::move(pair));
   }
   movedBy_.resize(pairs_.size());
@@ -119,6 +131,12 @@ ContactModel::ContactModel(anatomy::Specimen specimen, Fields fields)
           {i, clusters.X_RootBone[proximal].inverse() * clusters.X_RootBone[near], clusters.X_RootBone[far], turned});
     }
   }
+}
+
+double ContactModel::tolerated(std::size_t pair, const ContactTolerance& tolerance) const {
+  const auto& [a, b] = shapes_[pair];
+  return tolerance.depth(std::min(extents_[pairs_[pair].a.value], extents_[pairs_[pair].b.value]),
+                         std::max(a.field->resolution(), b.field->resolution()));
 }
 
 PairMeeting ContactModel::meeting(std::size_t pair, const Isometry3d& X_WA, const Isometry3d& X_WB, double within,
@@ -156,27 +174,34 @@ ContactFinding ContactModel::finding(std::size_t pair, const PairMeeting& meetin
 
 std::vector<ContactFinding> ContactModel::contacts(const kinematics::Placement& X_WB,
                                                    const Assumptions& assumptions) const {
-  const double tolerated = assumptions.contactTolerated;
-  const double worthTelling = tolerated * (1 - assumptions.nearMargin);
-  const std::vector<PairMeeting> all = meetings(X_WB, -worthTelling, kExact);
   std::vector<ContactFinding> found;
-  for (std::size_t i = 0; i < all.size(); ++i) {
-    if (all[i].distance < -worthTelling) found.push_back(finding(i, all[i], X_WB, tolerated));
+  for (std::size_t i = 0; i < pairs_.size(); ++i) {
+    const double limit = tolerated(i, assumptions.contactTolerated);
+    const double worthTelling = limit * (1 - assumptions.nearMargin);
+    const PairMeeting met = meeting(i, X_WB[pairs_[i].a.value], X_WB[pairs_[i].b.value], -worthTelling, kExact);
+    if (met.distance < -worthTelling) found.push_back(finding(i, met, X_WB, limit));
   }
-  std::stable_sort(found.begin(), found.end(), [](const auto& a, const auto& b) { return a.depth > b.depth; });
+  std::stable_sort(found.begin(), found.end(),
+                   [](const auto& a, const auto& b) { return worse(a.severity(), b.severity()); });
   return found;
 }
 
-ContactPlace ContactModel::deepest(anatomy::JointIndex joint, const Isometry3d& X_PD) const {
+ContactPlace ContactModel::deepest(anatomy::JointIndex joint, const Isometry3d& X_PD,
+                                   const ContactTolerance& tolerance) const {
   ContactPlace deepest;
   PairMeeting best;
+  double most = -std::numeric_limits<double>::infinity();  // past the tolerance, m
   const Moved* where = nullptr;
   for (const Moved& moved : moved_[joint.value]) {
     const Isometry3d X_PB = X_PD * moved.X_DB;
+    const double limit = tolerated(moved.pair, tolerance);
+    const double within = -(most + limit);
     const PairMeeting met =
-        meeting(moved.pair, moved.turned ? X_PB : moved.X_PA, moved.turned ? moved.X_PA : X_PB, best.distance, kExact);
-    if (met.distance >= best.distance) continue;
+        meeting(moved.pair, moved.turned ? X_PB : moved.X_PA, moved.turned ? moved.X_PA : X_PB, within, kExact);
+    if (met.distance >= within) continue;
     best = met;
+    most = -met.distance - limit;
+    deepest.tolerated = limit;
     where = &moved;
   }
   if (!where) return deepest;

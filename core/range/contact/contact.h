@@ -33,11 +33,15 @@ class ContactModel : public NeighbourContact {
   std::vector<PairMeeting> meetings(const kinematics::Placement& X_WB,
                                     double within = std::numeric_limits<double>::infinity(), float slack = 0.5F) const;
 
-  /// Contacts beyond what is tolerated, or in the last nearMargin of the way there; deepest first.
+  /// How deep the bones of a pair may enter each other, m.
+  double tolerated(std::size_t pair, const ContactTolerance& tolerance) const;
+
+  /// Contacts beyond what is tolerated, or in the last nearMargin of the way there; worst first.
   std::vector<ContactFinding> contacts(const kinematics::Placement& X_WB, const Assumptions& assumptions) const;
 
   /// Of all pairs that this joint alone moves against each other.
-  ContactPlace deepest(anatomy::JointIndex joint, const Eigen::Isometry3d& X_PD) const override;
+  ContactPlace deepest(anatomy::JointIndex joint, const Eigen::Isometry3d& X_PD,
+                       const ContactTolerance& tolerance) const override;
 
  private:
   /// A pair whose bones this joint alone moves against each other, and how they are fixed to the joint's two bones.
@@ -58,6 +62,7 @@ class ContactModel : public NeighbourContact {
   anatomy::Specimen specimen_;
   std::vector<ContactPair> pairs_;
   std::vector<std::pair<ContactShape, ContactShape>> shapes_;
+  std::vector<double> extents_;                              ///< by bone, m: meanExtent; 0 without a shape
   std::vector<std::vector<Moved>> moved_;                    ///< by joint
   std::vector<std::optional<anatomy::JointIndex>> movedBy_;  ///< by pair: the joint that alone moves it
 };

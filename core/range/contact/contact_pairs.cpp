@@ -22,6 +22,8 @@ using Eigen::Vector3d;
 constexpr double kFacetWidening = 1.4;
 constexpr double kCentrumWidening = 1.2;
 
+constexpr int kFingers = 5;
+
 ContactZone zoneOf(const Facet& facet) {
   Eigen::Isometry3d X_BZ = Eigen::Isometry3d::Identity();
   X_BZ.linear() << facet.slide, facet.across(), facet.normal;
@@ -35,6 +37,33 @@ ContactZone zoneAbout(const Vector3d& centre, double height, double width) {
   const Vector3d half = 0.5 * kCentrumWidening * Vector3d(std::max(height, width), width, height);
   const Eigen::Isometry3d X_ZB(Eigen::Translation3d(-centre));
   return {X_ZB.cast<float>(), half.cast<float>(), true};
+}
+
+/// Half the shaft's thickness as the sculptor makes it, and how much wider its root is.
+constexpr double kShaftOfLength = 0.019, kShaftOfHeight = 0.05, kRootWidening = 2.6;
+/// The shaft begins this share of the centrum's length behind the rib's head.
+constexpr double kBehindHead = 0.12;
+
+std::optional<ContactZone> shaftZone(const Bone& bone, const std::string& side) {
+  const auto at = [&](const std::string& name) -> const Vector3d* {
+    const auto found = bone.landmarks.find(name + side);
+    return found == bone.landmarks.end() ? nullptr : &found->second;
+  };
+  const Vector3d *head = at("parapophysis"), *outer = at("diapophysis"), *tip = at("ribTip");
+  if (!head || !outer || !tip) return std::nullopt;
+  const double length = bone.measures.valueOr(Measure::Length, 0);
+  const double height = bone.measures.valueOr(Measure::CotyleHeight, 0);
+  const double half = kRootWidening * std::max(kShaftOfLength * length, kShaftOfHeight * height);
+  const Vector3d root(head->x() - kBehindHead * length, 0.5 * (head->y() + outer->y()), head->z() - 0.08 * height);
+  const Vector3d way = *tip - root;
+  if (way.x() >= 0) return std::nullopt;  // no longer than its head
+  Eigen::Isometry3d X_BZ = Eigen::Isometry3d::Identity();
+  const Vector3d x = way.normalized(), y = Vector3d::UnitZ().cross(x).normalized();
+  X_BZ.linear() << x, y, x.cross(y);
+  X_BZ.translation() = root + 0.5 * (way + half * x);
+  // It sags a little, and its tip ends in the zone.
+  const Vector3d size(way.norm() + half, 2 * half, 2 * half + 0.02 * way.norm());
+  return ContactZone{X_BZ.inverse().cast<float>(), (0.5 * size).cast<float>(), false};
 }
 
 double larger(const Bone& a, const Bone& b, Measure measure) {
@@ -110,10 +139,44 @@ class Pairing {
       case BoneKind::Skull:
       case BoneKind::Jaw:
         for (const int number : {1, 2}) add(index, find(BoneKind::Cervical, number));
+        for (const Side side : {Side::Left, Side::Right}) addFrontOfBody(index, side);
+        return;
+      case BoneKind::Radius:
+      case BoneKind::Ulna:
+      case BoneKind::Tibia:
+      case BoneKind::Fibula:
+      case BoneKind::Metacarpal:
+      case BoneKind::Metatarsal:
+        addOtherLimbs(name, index);
         return;
       default:
         return;
     }
+  }
+
+  /// What a head can come near that the neck brings back to the body or down between the arms.
+  void addFrontOfBody(BoneIndex head, Side side) {
+    for (const BoneKind kind : {BoneKind::Scapula, BoneKind::Humerus, BoneKind::Radius, BoneKind::Ulna})
+      add(head, find(kind, 0, side));
+    for (int number = 1; number <= kFingers; ++number) add(head, find(BoneKind::Metacarpal, number, side));
+    for (int rib = 1; rib <= 4; ++rib) add(head, find(BoneKind::DorsalRib, rib, side));
+  }
+
+  /// The same limb of the other side, and the foot of the same side behind or before it.
+  void addOtherLimbs(const BoneName& name, BoneIndex index) {
+    const bool fore = name.kind == BoneKind::Metacarpal, foot = fore || name.kind == BoneKind::Metatarsal;
+    const Side other = name.side == Side::Left ? Side::Right : Side::Left;
+    const auto addAll = [&](BoneKind kind, Side side) {
+      for (int number = 1; number <= kFingers; ++number) add(index, find(kind, number, side));
+    };
+    if (foot) {
+      addAll(name.kind, other);
+      if (fore) addAll(BoneKind::Metatarsal, name.side);
+      return;
+    }
+    const bool arm = name.kind == BoneKind::Radius || name.kind == BoneKind::Ulna;
+    for (const BoneKind kind : {arm ? BoneKind::Radius : BoneKind::Tibia, arm ? BoneKind::Ulna : BoneKind::Fibula})
+      add(index, find(kind, 0, other));
   }
 
   /// The ribs that a limb can come near.
@@ -140,6 +203,14 @@ class Pairing {
 };
 
 }  // namespace
+
+ContactZones bendingRibs(const Bone& bone) {
+  ContactZones zones;
+  if (bone.name.kind != BoneKind::Cervical || bone.scanned) return zones;
+  for (const char* side : {".L", ".R"})
+    if (const auto zone = shaftZone(bone, side)) zones.push_back(*zone);
+  return zones;
+}
 
 std::vector<ContactPair> contactPairs(const anatomy::Specimen& specimen) { return Pairing(specimen).run(); }
 

@@ -11,8 +11,8 @@ using Eigen::Isometry3f;
 using Eigen::Vector3f;
 
 /// Voxels between two bones from which on the points of both tell the distance: points two voxels apart miss it by a
-/// fraction of a voxel.
-constexpr float kApart = 1.5F;
+/// fraction of a voxel. Where two surfaces cross, points of both lie within 2 sqrt(2) voxels of each other.
+constexpr float kApart = 3;
 /// Voxels from which on it makes no difference whose points are asked.
 constexpr float kOneSided = 1.5F;
 
@@ -214,6 +214,12 @@ ContactShape::ContactShape(std::shared_ptr<const anatomy::SignedDistance> bone, 
     : field(std::move(bone)),
       zones(std::move(leftOut)),
       tree(std::make_shared<ContactTree>(pointsOutside(*field, zones))) {}
+
+double meanExtent(const ContactShape& shape) {
+  Eigen::AlignedBox3f box;
+  for (const Vector3f& p : shape.tree->points()) box.extend(p);
+  return box.isEmpty() ? 0 : std::cbrt(static_cast<double>(box.volume()));
+}
 
 ContactMeeting contactDepth(const ContactShape& a, const ContactShape& b, const Isometry3f& X_AB, float within,
                             float slack) {

@@ -63,6 +63,9 @@ struct ContactShape {
   std::shared_ptr<const ContactTree> tree;  ///< the surface's points outside the zones
 };
 
+/// Cube root of the volume of the box about the surface's points outside the zones, m; see ContactTolerance.
+double meanExtent(const ContactShape& shape);
+
 /// How two bones meet: `distance` is minus the deepest entry of either's surface into the other, or the least clearance
 /// (m).
 struct ContactMeeting {

@@ -3,6 +3,7 @@
 #include <Eigen/Geometry>
 
 #include "core/anatomy/specimen.h"
+#include "core/range/assumptions.h"
 
 namespace zyga::range {
 
@@ -24,10 +25,15 @@ struct TouchingParts {
 /// What of a bone a place on its surface belongs to; `p_B` in the bone's frame, m.
 BonePart partAt(const anatomy::Bone& bone, const Eigen::Vector3d& p_B);
 
-/// Where bones enter each other deepest.
+/// Where bones enter each other deepest, measured by what is tolerated of them.
 struct ContactPlace {
-  double depth = 0;     ///< m; 0 and below: nothing touches
-  TouchingParts parts;  ///< of use only where something touches
+  double depth = 0;      ///< m; 0 and below: nothing touches
+  TouchingParts parts;   ///< of use only where something touches
+  double tolerated = 0;  ///< m, of these two bones
+
+  /// m past what is tolerated; negative within it.
+  double excess() const { return depth - tolerated; }
+  bool beyond() const { return depth > tolerated; }
 };
 
 /// Knows how deep the two bones of a joint, and what has grown onto them, enter each other away from their articulating
@@ -36,8 +42,10 @@ struct ContactPlace {
 class NeighbourContact {
  public:
   virtual ~NeighbourContact() = default;
-  /// `X_PD`: the distal bone's frame in the proximal bone's frame.
-  virtual ContactPlace deepest(anatomy::JointIndex joint, const Eigen::Isometry3d& X_PD) const = 0;
+  /// `X_PD`: the distal bone's frame in the proximal bone's frame. Where several pairs of bones touch, the one that is
+  /// farthest past its tolerance.
+  virtual ContactPlace deepest(anatomy::JointIndex joint, const Eigen::Isometry3d& X_PD,
+                               const ContactTolerance& tolerance) const = 0;
 };
 
 }  // namespace zyga::range

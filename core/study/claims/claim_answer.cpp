@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "core/range/reach_ranges.h"
+#include "core/study/claims/claim_contact.h"
 #include "core/study/claims/claim_trial.h"
 
 namespace zyga::study {
@@ -12,15 +14,97 @@ namespace {
 using kinematics::JointIndex;
 using range::Scenario;
 
+/// What contact has to do with a joint that is held at an end of its range; none where it has nothing.
+std::optional<range::Stop> contactAtEnd(const ClaimVerdict& verdict, const kinematics::StoppingJoint& held) {
+  constexpr double kAtEnd = 1e-3;  // rad
+  for (const SagittalChain::Link& link : verdict.links) {
+    if (link.joint != held.joint || held.push[0] == 0) continue;
+    const bool up = held.push[0] > 0;
+    const range::Stop& stop = up ? link.maxStop : link.minStop;
+    const bool there = std::abs(verdict.pose[link.joint][0] - (up ? link.max : link.min)) < kAtEnd;
+    if (there && stop.kind == range::FindingKind::BoneContact) return stop;
+  }
+  return std::nullopt;
+}
+
 void addStops(const Scenario& scenario, const ClaimVerdict& verdict, ClaimAnswer& answer) {
   const range::ReachRanges ranges(scenario.specimen(), scenario.articulation(), scenario.assumptions());
-  for (const auto& held : verdict.stopping)
-    answer.stopping.push_back({held.joint, held.share, ranges.stopOf(verdict.pose, held), false});
-  for (const SagittalChain::Link& link : verdict.impossible) {
-    const double share = 1.0 / static_cast<double>(verdict.impossible.size());
-    answer.stopping.push_back({link.joint, share, {link.joint, 0, 1, 0, *link.trouble}, true});
+  for (const auto& held : verdict.stopping) {
+    range::JointStop stop = ranges.stopOf(verdict.pose, held);
+    if (const auto contact = contactAtEnd(verdict, held)) stop.stop = *contact;
+    answer.stopping.push_back({held.joint, held.share, std::move(stop), false});
   }
 }
+
+bool byContact(const SagittalChain::Link& link) { return link.trouble->kind == range::FindingKind::BoneContact; }
+
+void addNotAnswered(const ClaimVerdict& verdict, ClaimAnswer& answer) {
+  const auto count = std::count_if(verdict.impossible.begin(), verdict.impossible.end(),
+                                   [](const SagittalChain::Link& link) { return !byContact(link); });
+  for (const SagittalChain::Link& link : verdict.impossible)
+    if (!byContact(link))
+      answer.notAnswered.push_back(
+          {link.joint, 1.0 / static_cast<double>(count), {link.joint, 0, 1, 0, *link.trouble}, true});
+}
+
+/// Puts a claim to bones that may collide. `ranges`: of each joint with contact of its own bones.
+class ContactTrial {
+ public:
+  ContactTrial(const Scenario& scenario, const ClaimSite& site, const Claim& claim, RangeOfJoint ranges)
+      : scenario_(scenario),
+        site_(site),
+        claim_(claim),
+        ranges_(std::move(ranges)),
+        bare_(claimTrial(scenario, site, claim)) {}
+
+  /// The verdict with the ranges that contact leaves, supported where a pose was found in which no bones collide. Where
+  /// contact leaves a joint no angle at all, that of the criteria alone, supported by nothing.
+  ClaimVerdict verdict(const task::Task& task, ClaimContact& contact) const {
+    contact.judged = true;
+    ClaimVerdict verdict = clear().trial().verdict(task);
+    const bool lacksRange = std::any_of(verdict.impossible.begin(), verdict.impossible.end(),
+                                        [](const SagittalChain::Link& link) { return !byContact(link); });
+    if (lacksRange || task.cancelled()) return verdict;
+    if (!verdict.impossible.empty()) verdict = bare_->verdict(task);
+    if (auto pose = clearPose()) return shownBy(*std::move(pose), std::move(verdict), task);
+    const std::vector<kinematics::Pose> colliding = bare_->poses();
+    contact.onlyColliding = !colliding.empty();
+    // The first one has the least bend.
+    contact.findings = collisionsOf(scenario_, site_, colliding.empty() ? verdict.pose : colliding.front());
+    verdict.supported = false;
+    return verdict;
+  }
+
+  bool supported() const { return bare_->supported() && clearPose(); }
+
+ private:
+  std::optional<kinematics::Pose> clearPose() const {
+    for (const ClaimTrial* trial : {&clear().trial(), static_cast<const ClaimTrial*>(bare_.get())})
+      for (kinematics::Pose& pose : trial->poses())
+        if (!clear().pairs().collide(pose)) return std::move(pose);
+    return std::nullopt;
+  }
+
+  ClaimVerdict shownBy(kinematics::Pose pose, ClaimVerdict verdict, const task::Task& task) const {
+    // The ranges that contact leaves may lack what lies past a place where bones brush each other.
+    if (!verdict.supported) verdict = bare_->verdict(task);
+    verdict.pose = std::move(pose);
+    return verdict;
+  }
+
+  /// The ranges that contact leaves cost much more to find than those of the criteria.
+  const ClearRanges& clear() const {
+    if (!clear_) clear_ = std::make_unique<ClearRanges>(scenario_, site_, claim_, ranges_);
+    return *clear_;
+  }
+
+  const Scenario& scenario_;
+  const ClaimSite& site_;
+  const Claim& claim_;
+  RangeOfJoint ranges_;
+  std::unique_ptr<ClaimTrial> bare_;
+  mutable std::unique_ptr<ClearRanges> clear_;
+};
 
 /// What a person should know about the pose that is shown.
 void lookAround(const Scenario& scenario, const ClaimSite& site, ClaimAnswer& answer) {
@@ -45,7 +129,12 @@ void lookAround(const Scenario& scenario, const ClaimSite& site, ClaimAnswer& an
 class OtherAssumptions {
  public:
   OtherAssumptions(const Scenario& scenario, const ClaimSite& site, const Claim& claim, const task::Task& task)
-      : scenario_(scenario), site_(site), claim_(claim), task_(task) {}
+      : scenario_(scenario), site_(site), claim_(claim), task_(task) {
+    if (!scenario.contact()) return;
+    range::Assumptions widest = scenario.assumptions();
+    widest.minOverlap = 0;
+    ends_ = ContactEnds(scenario, site, widest);
+  }
 
   bool supportedWithOverlap(double share) {
     range::Assumptions assumptions = scenario_.assumptions();
@@ -66,13 +155,21 @@ class OtherAssumptions {
     if (task_.cancelled()) return false;
     task_.tell(std::min(1.0, static_cast<double>(++asked_) / kAbout));
     const Scenario other = scenario_.withAssumptions(assumptions);
-    return claimTrial(other, site_, claim_)->supported();
+    if (!other.contact()) return claimTrial(other, site_, claim_)->supported();
+    // Where contact ends the range of a joint is not searched anew: cartilage only takes its bones farther apart.
+    const RangeOfJoint ranges = [&](JointIndex joint) {
+      return ends_.cut(other.specimen(), other.articulation(), joint,
+                       range::motionRange(other.specimen(), other.articulation(), other.assumptions(), joint,
+                                          Eigen::Vector3d::Zero(), 0));
+    };
+    return ContactTrial(other, site_, claim_, ranges).supported();
   }
 
   const Scenario& scenario_;
   const ClaimSite& site_;
   const Claim& claim_;
   const task::Task& task_;
+  ContactEnds ends_;
   int asked_ = 0;
 };
 
@@ -118,8 +215,13 @@ std::optional<ClaimAnswer> answerClaim(const Scenario& scenario, const Claim& cl
   const ClaimSite site = siteOf(scenario, claim);
   answer.unanswerable = !site.missing.empty() ? site.missing : validate(claim);
   if (!answer.unanswerable.empty()) return answer;
-  ClaimVerdict verdict = claimTrial(scenario, site, claim)->verdict(task);
+  answer.tally = range::tallyOf(scenario.specimen(), site.joints);
+  const ClaimVerdict verdict =
+      scenario.contact()
+          ? ContactTrial(scenario, site, claim, rangesWithContact(scenario)).verdict(task, answer.contact)
+          : claimTrial(scenario, site, claim)->verdict(task);
   if (task.cancelled()) return std::nullopt;
+  addNotAnswered(verdict, answer);
   answer.supported = verdict.supported;
   answer.best = verdict.best;
   answer.shortBy = verdict.shortBy;

@@ -2,6 +2,8 @@
 
 #include <vector>
 
+#include "core/range/evidence.h"
+#include "core/range/findings.h"
 #include "core/range/scenario.h"
 #include "core/study/claims/claim.h"
 #include "core/task/task.h"
@@ -23,6 +25,16 @@ struct ClaimStop {
   double share = 0;  ///< its part in it; all of them add up to 1
   range::JointStop stop;
   bool atNoAngle = false;  ///< the joint has no supported angle at all, for the reason of `stop`
+};
+
+/// What contact of bones says of a claim.
+struct ClaimContact {
+  bool judged = false;  ///< the scenario knows the shapes of its bones
+  /// Poses within the ranges of the facets show the claim, but in all that were found bones collide.
+  bool onlyColliding = false;
+  /// The bones that collide, worst first: with onlyColliding in the pose with the least bend that would show the claim;
+  /// else in the pose that is shown, moved against each other by the joints that bend.
+  std::vector<range::ContactFinding> findings;
 };
 
 /// What the bones say of a claim.
@@ -50,12 +62,21 @@ struct ClaimAnswer {
   std::vector<kinematics::JointIndex> notJudged;        ///< of the neck or tail, not assessed: they stay as posed
   std::vector<kinematics::JointIndex> elsewhereBeyond;  ///< out of range in what stays as posed
   double inGround = 0;                                  ///< how deep neck, head or tail lie in the ground in `pose`, m
+
+  /// Joints that bend but have no supported angle at all: the claim is neither supported nor refuted.
+  std::vector<ClaimStop> notAnswered;
+  ClaimContact contact;
+  range::EvidenceTally tally;  ///< what the joints that bend rest on
+
+  bool answered() const { return unanswerable.empty() && notAnswered.empty(); }
 };
 
 /// Asks the bones about a claim. Trunk, limbs and feet stay as the scenario has them; neck and head, or the tail's
 /// base, bend up and down only, each joint inside its range. Points are reached over the ground; heights and slopes do
-/// not ask for it, and other bones stop nothing. The same input gives the same answer to the bit. None when the task
-/// was cancelled. Some milliseconds for heights and slopes, up to a second or two for points.
+/// not ask for it. Where the scenario has its contact model, contact of bones ends ranges as well, and a claim is
+/// supported only by a pose in which no bones collide that the bending joints move against each other; a few poses that
+/// show it are tried. The same input gives the same answer to the bit. None when the task was cancelled. Some
+/// milliseconds for heights and slopes, up to a second or two for points and with contact.
 std::optional<ClaimAnswer> answerClaim(const range::Scenario& scenario, const Claim& claim,
                                        const ClaimOptions& options = {}, const task::Task& task = {});
 

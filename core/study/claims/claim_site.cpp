@@ -5,7 +5,7 @@
 
 #include "core/kinematics/bend.h"
 #include "core/kinematics/feet.h"
-#include "core/range/column_joint.h"
+#include "core/range/joint_evaluator.h"
 
 namespace zyga::study {
 namespace {
@@ -28,10 +28,9 @@ Vector3d landmarkOr(const anatomy::Bone& bone, std::string_view name, const Vect
   return found != bone.landmarks.end() ? found->second : otherwise;
 }
 
-bool assessed(const Specimen& specimen, JointIndex joint) {
-  if (specimen[joint].typed) return true;
-  const auto facets = range::facetsOf(specimen, joint);
-  return facets[0] && facets[1];
+bool assessed(const range::Scenario& scenario, JointIndex joint) {
+  const range::JointEvaluator judge(scenario.specimen(), scenario.articulation(), scenario.assumptions(), joint);
+  return !judge.fixed() && judge.hasCriteria();
 }
 
 void setSnout(const Specimen& specimen, ClaimSite& site) {
@@ -108,12 +107,17 @@ void setForefeet(const Specimen& specimen, const Placement& X_WB, ClaimSite& sit
   site.p_WForefeet.z() = 0;
 }
 
+/// In one pass: the joint that carries a bone comes before those that start from it.
 std::vector<BoneIndex> carriedBy(const Specimen& specimen, const std::vector<JointIndex>& joints) {
-  std::vector<BoneIndex> bones;
-  for (std::size_t i = 0; i < specimen.bones.size() && !joints.empty(); ++i) {
-    const std::vector<JointIndex> chain = specimen.chainTo({i});
-    if (std::find(chain.begin(), chain.end(), joints.front()) != chain.end()) bones.push_back({i});
+  if (joints.empty()) return {};
+  std::vector<bool> carried(specimen.bones.size(), false);
+  for (std::size_t j = 0; j < specimen.joints.size(); ++j) {
+    const anatomy::Joint& joint = specimen.joints[j];
+    carried[joint.distal.value] = carried[joint.proximal.value] || JointIndex{j} == joints.front();
   }
+  std::vector<BoneIndex> bones;
+  for (std::size_t i = 0; i < carried.size(); ++i)
+    if (carried[i]) bones.push_back({i});
   return bones;
 }
 
@@ -150,9 +154,9 @@ ClaimSite siteOf(const range::Scenario& scenario, const Claim& claim) {
   }
   site.carried = carriedBy(specimen, site.joints);
   for (const JointIndex joint : site.joints) {
-    if (!assessed(specimen, joint)) site.notJudged.push_back(joint);
+    if (!assessed(scenario, joint)) site.notJudged.push_back(joint);
   }
-  std::erase_if(site.joints, [&](JointIndex joint) { return !assessed(specimen, joint); });
+  std::erase_if(site.joints, [&](JointIndex joint) { return !assessed(scenario, joint); });
   return site;
 }
 

@@ -22,9 +22,10 @@ bool withinRange(const range::Scenario& scenario, const ClaimSite& site) {
   });
 }
 
-SagittalChain chainOf(const range::Scenario& scenario, const ClaimSite& site) {
-  return {scenario.specimen(), scenario.articulation(), scenario.assumptions(), site.joints,
-          site.span,           scenario.pose()};
+SagittalChain chainOf(const range::Scenario& scenario, const ClaimSite& site, const TrialWays& ways) {
+  const anatomy::Specimen& specimen = scenario.specimen();
+  if (ways.ranges) return {specimen, scenario.articulation(), site.joints, site.span, scenario.pose(), ways.ranges};
+  return {specimen, scenario.articulation(), scenario.assumptions(), site.joints, site.span, scenario.pose()};
 }
 
 std::vector<SagittalChain::Link> impossibleIn(const SagittalChain& chain) {
@@ -39,17 +40,27 @@ constexpr int kShares = 64;      // looked at between the present pose and the e
 
 class SpanTrial final : public ClaimTrial {
  public:
-  SpanTrial(const range::Scenario& scenario, const ClaimSite& site, const Claim& claim)
-      : scenario_(scenario), present_(scenario.pose()), site_(site), claim_(claim), chain_(chainOf(scenario, site)) {}
+  SpanTrial(const range::Scenario& scenario, const ClaimSite& site, const Claim& claim, const TrialWays& ways)
+      : scenario_(scenario),
+        present_(scenario.pose()),
+        site_(site),
+        claim_(claim),
+        asPosed_(ways.asPosed),
+        chain_(chainOf(scenario, site, ways)) {}
 
   bool supported() const override {
     if (!chain_.supported()) return false;
-    return shownAsPosed() || satisfies(bestReading());
+    if (shownAsPosed()) return true;
+    if (isLevel()) return satisfies(bestReading());
+    // A span is so high, or so steep, where it goes so far in one direction.
+    if (isHeight()) return chain_.reaches(direction(0), claim_.value - kEqual);
+    return chain_.reaches(direction(claim_.value), -kEqual);
   }
 
   ClaimVerdict verdict(const task::Task&) const override {
     ClaimVerdict verdict;
     verdict.pose = chain_.home();
+    verdict.links = chain_.links();
     verdict.impossible = impossibleIn(chain_);
     if (!verdict.impossible.empty()) return verdict;
     const Pose extreme = extremePose();
@@ -70,6 +81,28 @@ class SpanTrial final : public ClaimTrial {
     verdict.shortBy = missing(*verdict.best);
     verdict.stopping = chain_.holding(extreme, direction(reading(extreme)));
     return verdict;
+  }
+
+  std::optional<Pose> farthest() const override {
+    return chain_.supported() ? std::optional(extremePose()) : std::nullopt;
+  }
+
+  std::vector<Pose> poses() const override {
+    constexpr int kOthers = 8;  // between the one with the least bend and the extreme
+    std::vector<Pose> poses;
+    if (!chain_.supported()) return poses;
+    if (shownAsPosed()) poses.push_back(present_);
+    const Pose extreme = extremePose();
+    if (!satisfies(bestReading(extreme))) return poses;
+    const Pose first = firstThatShows(extreme);
+    for (int i = 0; i <= kOthers; ++i) {
+      Pose pose = first;
+      const double share = static_cast<double>(i) / kOthers;
+      for (const auto& link : chain_.links())
+        chain_.bend(link, std::lerp(first[link.joint][0], extreme[link.joint][0], share), pose);
+      if (satisfies(reading(pose))) poses.push_back(std::move(pose));
+    }
+    return poses;
   }
 
  private:
@@ -94,7 +127,7 @@ class SpanTrial final : public ClaimTrial {
     return claim_.bound == Bound::AtLeast ? claim_.value - reading : reading - claim_.value;
   }
 
-  bool shownAsPosed() const { return satisfies(reading(present_)) && withinRange(scenario_, site_); }
+  bool shownAsPosed() const { return asPosed_ && satisfies(reading(present_)) && withinRange(scenario_, site_); }
 
   /// In which direction the span's end has to go to raise (or lower) the reading.
   Vector3d direction(double slope) const {
@@ -132,7 +165,7 @@ class SpanTrial final : public ClaimTrial {
   Pose between(const Pose& extreme, double share) const {
     Pose pose = chain_.home();
     for (const auto& link : chain_.links())
-      pose[link.joint][0] += share * (extreme[link.joint][0] - pose[link.joint][0]);
+      chain_.bend(link, std::lerp(pose[link.joint][0], extreme[link.joint][0], share), pose);
     return pose;
   }
 
@@ -160,7 +193,47 @@ class SpanTrial final : public ClaimTrial {
   const Pose& present_;
   const ClaimSite& site_;
   const Claim& claim_;
+  bool asPosed_;
   SagittalChain chain_;
+};
+
+/// A joint's ranges, of dorsiflexion no more than a chain's links have.
+class CutRanges final : public kinematics::JointRanges {
+ public:
+  CutRanges(const range::ReachRanges& whole, const SagittalChain& chain) : whole_(whole), chain_(chain) {}
+
+  Box box(JointIndex joint) const override {
+    Box box = whole_.box(joint);
+    if (const auto* link = find(joint)) {
+      box.min[0] = std::max(box.min[0], link->min);
+      box.max[0] = std::min(box.max[0], link->max);
+    }
+    return box;
+  }
+  Excesses excesses(JointIndex joint, const Vector3d& angles) const override { return whole_.excesses(joint, angles); }
+  std::optional<Vector3d> inside(JointIndex joint) const override {
+    auto inside = whole_.inside(joint);
+    const auto* link = find(joint);
+    if (!inside || !link) return inside;
+    if (link->trouble) return std::nullopt;
+    (*inside)[0] = std::clamp((*inside)[0], link->min, link->max);
+    return inside;
+  }
+  Vector3d halfWidths(JointIndex joint) const override {
+    Vector3d half = whole_.halfWidths(joint);
+    if (const auto* link = find(joint)) half[0] = std::min(half[0], 0.5 * (link->max - link->min));
+    return half;
+  }
+
+ private:
+  const SagittalChain::Link* find(JointIndex joint) const {
+    for (const SagittalChain::Link& link : chain_.links())
+      if (link.joint == joint) return &link;
+    return nullptr;
+  }
+
+  const range::ReachRanges& whole_;
+  const SagittalChain& chain_;
 };
 
 /// A claimed pose may press so far into soft ground, m. Program default, no source.
@@ -168,21 +241,25 @@ constexpr double kInGround = 0.05;
 
 class PointTrial final : public ClaimTrial {
  public:
-  PointTrial(const range::Scenario& scenario, const ClaimSite& site, const Claim& claim)
+  PointTrial(const range::Scenario& scenario, const ClaimSite& site, const Claim& claim, const TrialWays& ways)
       : specimen_(scenario.specimen()),
         articulation_(scenario.articulation()),
         scenario_(scenario),
         present_(scenario.pose()),
         site_(site),
         claim_(claim),
+        asPosed_(ways.asPosed),
+        cut_(static_cast<bool>(ways.ranges)),
         ranges_(specimen_, articulation_, scenario.assumptions()),
-        chain_(chainOf(scenario, site)) {}
+        chain_(chainOf(scenario, site, ways)),
+        cutRanges_(ranges_, chain_) {}
 
   bool supported() const override { return chain_.supported() && (shownAsPosed() || reachedAt(claim_.value).there()); }
 
   ClaimVerdict verdict(const task::Task& task) const override {
     ClaimVerdict verdict;
     verdict.pose = chain_.home();
+    verdict.links = chain_.links();
     verdict.impossible = impossibleIn(chain_);
     if (!verdict.impossible.empty()) return verdict;
     Way way = reachedAt(claim_.value);
@@ -195,6 +272,19 @@ class PointTrial final : public ClaimTrial {
     }
     verdict.best = verdict.supported ? farthestFrom(claim_.value, task) : nearestTo(claim_.value, task);
     return verdict;
+  }
+
+  std::optional<Pose> farthest() const override {
+    return chain_.supported() ? std::optional(reachedAt(claim_.value).reached.pose) : std::nullopt;
+  }
+
+  std::vector<Pose> poses() const override {
+    std::vector<Pose> poses;
+    if (!chain_.supported()) return poses;
+    if (shownAsPosed()) poses.push_back(present_);
+    for (Way& way : waysTo(claim_.value, false))
+      if (way.there()) poses.push_back(std::move(way.reached.pose));
+    return poses;
   }
 
  private:
@@ -214,6 +304,7 @@ class PointTrial final : public ClaimTrial {
   Vector3d left_W() const { return Vector3d::UnitZ().cross(site_.ahead_W); }
 
   bool shownAsPosed() const {
+    if (!asPosed_) return false;
     Vector3d miss = pointFor(claim_.value) - chain_.spanOf(present_);
     miss -= left_W() * left_W().dot(miss);
     return miss.norm() <= kinematics::kReachedWithin && withinRange(scenario_, site_);
@@ -223,21 +314,38 @@ class PointTrial final : public ClaimTrial {
     return depthInGround(specimen_, kinematics::forwardKinematics(specimen_, articulation_, pose), site_);
   }
 
-  /// Where the easiest way leads through the ground, the head held steeper may bring the neck over it.
-  Way reachedAt(double value) const {
-    Way best{kinematics::reach(specimen_, articulation_, ranges_, chain_.home(), wishFor(value))};
-    best.depth = depthOf(best.reached.pose);
-    if (!best.reached.reached) return best;
+  const kinematics::JointRanges& ranges() const {
+    return cut_ ? static_cast<const kinematics::JointRanges&>(cutRanges_) : ranges_;
+  }
+
+  Way wayTo(const kinematics::IkGoal& goal) const {
+    Way way{kinematics::reach(specimen_, articulation_, ranges(), chain_.home(), goal)};
+    way.depth = depthOf(way.reached.pose);
+    return way;
+  }
+
+  /// The easiest way first, then those with the head held steeper, which may bring the neck over the ground; with
+  /// `enough` no more than it takes until one is there.
+  std::vector<Way> waysTo(double value, bool enough) const {
+    std::vector<Way> ways{wayTo(wishFor(value))};
+    if (!ways.front().reached.reached) return ways;
     for (const double down : {0.5, 1.0, 1.4, 1.8}) {  // rad
-      if (best.there()) break;
+      if (enough && ways.back().there()) break;
       kinematics::IkGoal goal = wishFor(value);
       const Vector3d d_W = std::cos(down) * site_.ahead_W - std::sin(down) * Vector3d::UnitZ();
       goal.directions.push_back({Vector3d::UnitX(), d_W});
-      Way other{kinematics::reach(specimen_, articulation_, ranges_, chain_.home(), goal)};
-      other.depth = depthOf(other.reached.pose);
-      if (other.reached.reached && other.depth < best.depth) best = std::move(other);
+      ways.push_back(wayTo(goal));
     }
-    return best;
+    return ways;
+  }
+
+  /// Of the ways there the one that lies least in the ground.
+  Way reachedAt(double value) const {
+    std::vector<Way> ways = waysTo(value, true);
+    std::size_t best = 0;
+    for (std::size_t i = 1; i < ways.size(); ++i)
+      if (ways[i].reached.reached && ways[i].depth < ways[best].depth) best = i;
+    return std::move(ways[best]);
   }
 
   kinematics::IkGoal wishFor(double value) const {
@@ -303,15 +411,18 @@ class PointTrial final : public ClaimTrial {
   const Pose& present_;
   const ClaimSite& site_;
   const Claim& claim_;
+  bool asPosed_, cut_;
   range::ReachRanges ranges_;
   SagittalChain chain_;
+  CutRanges cutRanges_;
 };
 
 }  // namespace
 
-std::unique_ptr<ClaimTrial> claimTrial(const range::Scenario& scenario, const ClaimSite& site, const Claim& claim) {
-  if (isPoint(claim.kind)) return std::make_unique<PointTrial>(scenario, site, claim);
-  return std::make_unique<SpanTrial>(scenario, site, claim);
+std::unique_ptr<ClaimTrial> claimTrial(const range::Scenario& scenario, const ClaimSite& site, const Claim& claim,
+                                       const TrialWays& ways) {
+  if (isPoint(claim.kind)) return std::make_unique<PointTrial>(scenario, site, claim, ways);
+  return std::make_unique<SpanTrial>(scenario, site, claim, ways);
 }
 
 }  // namespace zyga::study

@@ -86,6 +86,7 @@ Elevation elevation(const range::Scenario& scenario) {
     made.cases[i] = caseOf(scenario, which, poses[i], made.plane);
   }
   made.unjudged = neck.unjudged;
+  made.contactJudged = scenario.contact() != nullptr;
   return made;
 }
 

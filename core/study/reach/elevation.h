@@ -39,6 +39,7 @@ struct Elevation {
   std::vector<Line> body;             ///< bodyLines of the present pose
   std::optional<double> foreFeet;     ///< foreFeetAhead
   std::vector<std::string> unjudged;  ///< joints of the neck that nothing vouches for; they stay neutral
+  bool contactJudged = false;         ///< bones that enter each other ended ranges too
 
   const ElevationCase& operator[](NeckCarriage which) const { return cases[static_cast<std::size_t>(which)]; }
 };

@@ -62,6 +62,7 @@ std::optional<Envelope> envelope(const range::Scenario& scenario, const Envelope
   Envelope made;
   made.plane = neck.plane;
   made.unjudged = neck.unjudged;
+  made.contactJudged = scenario.contact() != nullptr;
   made.outOfPlane = neck.outOfPlane;
   made.neck = neckLine(specimen, X_WB, made.plane);
   made.body = bodyLines(specimen, X_WB, made.plane);

@@ -33,7 +33,8 @@ struct Envelope {
   std::vector<Line> body;             ///< bodyLines of the present pose
   std::optional<double> foreFeet;     ///< foreFeetAhead
   std::vector<std::string> unjudged;  ///< joints that nothing vouches for; they stay as the neutral neck has them
-  double outOfPlane = 0;  ///< m, how far the neutral neck leaves its plane: an uneven neck is drawn flattened
+  double outOfPlane = 0;       ///< m, how far the neutral neck leaves its plane: an uneven neck is drawn flattened
+  bool contactJudged = false;  ///< bones that enter each other ended ranges too
 };
 
 struct EnvelopeOptions {

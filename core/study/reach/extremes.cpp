@@ -4,6 +4,8 @@
 #include <cmath>
 #include <limits>
 
+#include "core/kinematics/following.h"
+
 namespace zyga::study {
 namespace {
 
@@ -76,7 +78,8 @@ class ChainLimits {
       extreme.joints.push_back({limits.joint, limits.judged, limit});
       extreme.pose[limits.joint] = Vector3d::Zero();
       if (!limit.supported) continue;
-      extreme.pose[limits.joint][range::motionOf(direction)] = limit.angle;
+      extreme.pose[limits.joint] = kinematics::withMotion(specimen_[limits.joint], articulation_[limits.joint],
+                                                          Vector3d::Zero(), range::motionOf(direction), limit.angle);
       extreme.total += limit.angle;
     }
     extreme.carriage = carriage(specimen_, articulation_, extreme.pose, chain_);

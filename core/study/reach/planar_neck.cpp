@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "core/kinematics/bend.h"
+#include "core/range/contact/contact.h"
 #include "core/range/limits.h"
 #include "core/study/reach/extremes.h"
 
@@ -104,8 +105,8 @@ PlanarNeck planarNeck(const range::Scenario& scenario) {
   neck.outOfPlane = outOfPlane(specimen, neck, X_WB);
   for (std::size_t i = 0; i < neck.joints.size(); ++i) {
     const JointIndex joint = neck.joints[i];
-    const range::MotionRange band =
-        range::motionRange(specimen, scenario.articulation(), scenario.assumptions(), joint, Vector3d::Zero(), 0);
+    const range::MotionRange band = range::motionRange(specimen, scenario.articulation(), scenario.assumptions(), joint,
+                                                       Vector3d::Zero(), 0, scenario.contact());
     const bool moves = band.judged && !band.empty;
     if (!band.judged) neck.unjudged.push_back(specimen[joint].id);
     neck.chain.push_back({line[i], moves ? band.min : 0, moves ? band.max : 0});

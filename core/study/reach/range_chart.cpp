@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/range/contact/contact.h"
 #include "core/range/findings.h"
 #include "core/task/parallel.h"
 
@@ -39,10 +40,10 @@ RangeChart::Row rowOf(const range::Scenario& scenario, JointIndex joint) {
   row.id = specimen[joint].id;
   row.region = specimen[joint].region;
   row.typed = !specimen[joint].hasFacets();
-  row.limits = range::limits(specimen, articulation, assumptions, joint, Eigen::Vector3d::Zero());
+  row.limits = range::limits(specimen, articulation, assumptions, joint, Eigen::Vector3d::Zero(), scenario.contact());
   row.present = scenario.pose()[joint];
-  row.level = range::levelAt(specimen, articulation, assumptions, joint, scenario.pose()[joint]);
-  row.rotations = supportedRotations(specimen, articulation, assumptions, joint);
+  row.level = scenario.assessment().find(joint)->level;
+  row.rotations = supportedRotations(specimen, articulation, assumptions, joint, scenario.contact());
   return row;
 }
 
@@ -57,6 +58,8 @@ void add(std::array<double, 6>& sum, const range::JointLimits& limits) {
 std::optional<RangeChart> rangeChart(const range::Scenario& scenario, const task::Task& task) {
   const auto joints = columnJoints(scenario.specimen());
   RangeChart chart;
+  chart.contactJudged = scenario.contact() != nullptr;
+  scenario.assessment();  // once, before all cores ask for it
   chart.rows.resize(joints.size());
   const bool all =
       task::forEach(joints.size(), task, [&](std::size_t i) { chart.rows[i] = rowOf(scenario, joints[i]); });

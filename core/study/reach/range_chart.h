@@ -20,12 +20,13 @@ struct RangeChart {
     bool typed = false;  ///< limits that somebody typed; no facets give them
     range::JointLimits limits;
     Eigen::Vector3d present = Eigen::Vector3d::Zero();  ///< rad
-    range::Level level = range::Level::Supported;       ///< of the present angles
+    range::Level level = range::Level::Supported;       ///< of the present angles, contact included
     RotationVolume rotations;                           ///< what is supported around neutral
   };
   std::vector<Row> rows;  ///< cranial first
   /// Sums over the joints of neck and tail that are supported, rad, in the order of range::kDirections.
   std::array<double, 6> neck{}, trunk{}, tail{};
+  bool contactJudged = false;  ///< bones that enter each other ended ranges too
 };
 
 /// Nothing when cancelled. A second or two for the volumes of rotation.

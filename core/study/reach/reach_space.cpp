@@ -6,7 +6,8 @@
 #include <numbers>
 
 #include "core/kinematics/bend.h"
-#include "core/range/reach_ranges.h"
+#include "core/range/contact/clear_reach.h"
+#include "core/range/contact/contact.h"
 #include "core/study/reach/sagittal_plane.h"
 #include "core/task/parallel.h"
 
@@ -36,28 +37,27 @@ struct Hit {
 class Snout {
  public:
   Snout(const range::Scenario& scenario, const kinematics::Pose& start)
-      : specimen_(scenario.specimen()),
-        articulation_(scenario.articulation()),
-        ranges_(specimen_, articulation_, scenario.assumptions()),
+      : scenario_(scenario),
+        ranges_(scenario.specimen(), scenario.articulation(), scenario.assumptions(), scenario.contact()),
         start_(start) {
-    const auto skull = specimen_.findBone("skull").value();
+    const anatomy::Specimen& specimen = scenario.specimen();
+    const auto skull = specimen.findBone("skull").value();
     goal_.bone = skull;
-    goal_.p_BPoint = specimen_[skull].landmark("snout");
-    goal_.joints = kinematics::dragChain(specimen_, skull);
+    goal_.p_BPoint = specimen[skull].landmark("snout");
+    goal_.joints = kinematics::dragChain(specimen, skull);
   }
 
   void forget() { last_.reset(); }
 
   double distanceTo(const Vector3d& target) {
     goal_.p_WTarget = target;
-    const auto found = kinematics::reach(specimen_, articulation_, ranges_, start_, goal_, last_ ? &*last_ : nullptr);
+    const auto found = range::reachClear(scenario_, ranges_, start_, goal_, last_ ? &*last_ : nullptr).reached;
     last_ = found.pose;
     return found.distance;
   }
 
  private:
-  const anatomy::Specimen& specimen_;
-  const kinematics::Articulation& articulation_;
+  const range::Scenario& scenario_;
   range::ReachRanges ranges_;
   const kinematics::Pose& start_;
   kinematics::IkGoal goal_;

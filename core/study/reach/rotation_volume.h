@@ -4,6 +4,7 @@
 
 #include "core/kinematics/placement.h"
 #include "core/range/assumptions.h"
+#include "core/range/contact/neighbour_contact.h"
 
 namespace zyga::study {
 
@@ -25,8 +26,10 @@ RotationVolume rotationVolume(const std::function<bool(const Eigen::Vector3d&)>&
                               const Eigen::Vector3d& cell);
 
 /// What the bones of a joint support around neutral, in some twenty cells a motion; within two or three per cent. Zero
-/// for a joint that nothing judges, does not move or has no supported angles.
+/// for a joint that nothing judges, does not move or has no supported angles. `contact`, where given, takes away what
+/// is past what is tolerated; it is asked at every fourth cell and taken as linear between.
 RotationVolume supportedRotations(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
-                                  const range::Assumptions& assumptions, kinematics::JointIndex joint);
+                                  const range::Assumptions& assumptions, kinematics::JointIndex joint,
+                                  const range::NeighbourContact* contact = nullptr);
 
 }  // namespace zyga::study

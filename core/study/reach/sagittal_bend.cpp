@@ -16,7 +16,7 @@ anatomy::AngleLimits SagittalBend::range(JointIndex joint) const {
 
 anatomy::AngleLimits SagittalBend::found(JointIndex joint) const {
   const range::MotionRange band =
-      range::motionRange(specimen_, articulation_, assumptions_, joint, Eigen::Vector3d::Zero(), 0);
+      range::motionRange(specimen_, articulation_, assumptions_, joint, Eigen::Vector3d::Zero(), 0, contact_);
   if (band.empty || !band.judged) return {};
   constexpr double kInside = 0.99;  // of the range: program default, no source
   return {kInside * std::min(band.min, 0.0), kInside * std::max(band.max, 0.0)};

@@ -14,9 +14,14 @@ namespace zyga::study {
 /// once.
 class SagittalBend {
  public:
+  /// `contact`, where given, ends ranges as well.
   SagittalBend(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
-               const range::Assumptions& assumptions)
-      : specimen_(specimen), articulation_(articulation), assumptions_(assumptions), known_(specimen.joints.size()) {}
+               const range::Assumptions& assumptions, const range::NeighbourContact* contact = nullptr)
+      : specimen_(specimen),
+        articulation_(articulation),
+        assumptions_(assumptions),
+        contact_(contact),
+        known_(specimen.joints.size()) {}
 
   /// The supported dorsiflexions of a joint, rad, 1 % inside the ends; both 0 where none is.
   anatomy::AngleLimits range(kinematics::JointIndex joint) const;
@@ -36,6 +41,7 @@ class SagittalBend {
   const anatomy::Specimen& specimen_;
   const kinematics::Articulation& articulation_;
   const range::Assumptions& assumptions_;
+  const range::NeighbourContact* contact_;
   mutable std::vector<std::optional<anatomy::AngleLimits>> known_;  ///< by joint
 };
 

@@ -8,6 +8,7 @@
 #include "core/kinematics/bend.h"
 #include "core/kinematics/stand_readings.h"
 #include "core/kinematics/standing.h"
+#include "core/range/contact/contact.h"
 #include "core/range/findings.h"
 #include "core/study/ground/standing_feet.h"
 #include "core/study/reach/sagittal_bend.h"
@@ -251,6 +252,28 @@ void carry(Stage& stage, Stance stance) {
   }
 }
 
+/// Where the head as it is tipped would enter the foremost vertebrae, it is brought back towards the neck's own line
+/// until it does not. No single joint does that, so that no range tells of it.
+void easeHead(Stage& stage) {
+  const range::ContactModel* model = stage.scenario.contact();
+  const std::vector<kinematics::JointIndex> chain = kinematics::neckChain(stage.specimen);
+  if (!model || chain.empty()) return;
+  const auto enters = [&] {
+    const auto contacts = model->contacts(stage.placed(), stage.scenario.assumptions());
+    return std::any_of(contacts.begin(), contacts.end(), [&](const range::ContactFinding& contact) {
+      const auto isHead = [&](anatomy::BoneIndex bone) {
+        return anatomy::regionOf(stage.specimen[bone].name) == anatomy::Region::Skull;
+      };
+      return contact.level == range::Level::Beyond && (isHead(contact.bone) || isHead(contact.other));
+    });
+  };
+  const Vector3d tipped = stage.answer.pose[chain.back()];
+  for (const double share : {0.8, 0.6, 0.4, 0.2, 0.0}) {
+    if (!enters()) return;
+    stage.answer.pose[chain.back()] = share * tipped;
+  }
+}
+
 void noteMisses(StanceAnswer& answer) {
   for (const kinematics::LegFit& fit : answer.fits) {
     if (fit.miss < kMisses) continue;
@@ -260,22 +283,24 @@ void noteMisses(StanceAnswer& answer) {
 }
 
 void noteBeyond(const range::Scenario& scenario, StanceAnswer& answer) {
-  for (std::size_t j = 0; j < scenario.specimen().joints.size(); ++j) {
-    const kinematics::JointIndex joint{j};
-    const range::Level level =
-        range::levelAt(scenario.specimen(), scenario.articulation(), scenario.assumptions(), joint, answer.pose[joint]);
-    if (level == range::Level::Beyond) answer.beyond.push_back(joint);
-  }
+  const range::Scenario posed = scenario.withPose(answer.pose);
+  const range::Assessment& assessment = posed.assessment();
+  answer.contactJudged = assessment.contactJudged;
+  for (const range::JointVerdict& verdict : assessment.joints)
+    if (verdict.level == range::Level::Beyond) answer.beyond.push_back(verdict.joint);
+  for (const range::ContactFinding& contact : assessment.contacts)
+    if (contact.level == range::Level::Beyond && !contact.joint) answer.contacts.push_back(contact);
 }
 
 }  // namespace
 
 StanceAnswer takeStance(const range::Scenario& present, Stance stance) {
-  const SagittalBend bend(present.specimen(), present.articulation(), present.assumptions());
+  const SagittalBend bend(present.specimen(), present.articulation(), present.assumptions(), present.contact());
   StanceAnswer answer;
   answer.pose = squareStand(present);
   Stage stage{present, present.specimen(), present.articulation(), bend, answer};
   carry(stage, stance);
+  if (stance != Stance::Drink) easeHead(stage);  // the snout has its place there
   noteMisses(answer);
   noteBeyond(present, answer);
   return answer;

@@ -42,13 +42,18 @@ struct StanceAnswer {
   /// What the stance asks for and does not get, m: head over the water, tail over the ground; 0 when it has it.
   double shortBy = 0;
   std::vector<reason::Reason> notes;  ///< what gave way, what is short
+  /// Bones deeper in each other than is tolerated that no single joint moves against each other, such as a limb and the
+  /// trunk, or the feet of two limbs; worst first. Those of a single joint put it into `beyond`.
+  std::vector<range::ContactFinding> contacts;
+  bool contactJudged = false;  ///< false: the bones' shapes were not at hand, and contacts counts for nothing
 
-  bool complete() const { return shortBy == 0 && beyond.empty(); }
+  bool complete() const { return shortBy == 0 && beyond.empty() && contacts.empty(); }
 };
 
 /// The animal in this stance at the place and heading of the scenario's pose, whose shoulder blades stay as they are
 /// against the trunk; everything else is set anew. Neck, head and tail bend up and down only, each joint inside its
-/// range by the scenario's assumptions; legs stay inside their typed ranges. Shapes are common practice, no source.
+/// range by the scenario's assumptions, contact of its bones included where their shapes are at hand; legs stay inside
+/// their typed ranges. Shapes are common practice, no source.
 StanceAnswer takeStance(const range::Scenario& present, Stance stance);
 
 /// The animal on its feet with its limbs as they are. A foot held well over its fellow's ground does not carry; what

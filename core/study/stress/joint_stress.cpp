@@ -224,6 +224,7 @@ JointStress jointStress(const range::Scenario& scenario, const TensionPlace& ten
   JointStress made;
   made.tension = tension;
   made.densities = densities;
+  made.contactJudged = elevated.contactJudged;
   made.joints = weighing.places();
   made.mass = weighing.mass();
   for (const ElevationCase& one : elevated.cases) {

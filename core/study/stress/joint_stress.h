@@ -102,6 +102,7 @@ struct JointStress {
   /// Slopes (rad, least and most) of the bends whose variation is no larger than the evenest one's with head and neck
   /// in error, as NeckLoads::variationHigh: they are not told apart from it. Bends between may be less even.
   std::optional<std::array<double, 2>> alike;
+  bool contactJudged = false;  ///< of the postures at the ends of ranges
 
   const NeckLoads& operator[](NeckCarriage which) const { return postures[static_cast<std::size_t>(which)]; }
   std::size_t measured() const;

@@ -3,6 +3,7 @@
 #include <array>
 #include <cstdint>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string_view>
 #include <vector>
@@ -76,6 +77,12 @@ struct SpreadStudy {
 
 /// What an animal of other measures is made of; buildSpecimen unless there are scans.
 using Builder = std::function<anatomy::Specimen(const anatomy::MeasurementTable&)>;
+
+/// What the scenario's specimen was built from, and how another one is.
+struct Measures {
+  std::shared_ptr<const anatomy::MeasurementTable> filled;
+  Builder build;
+};
 
 /// Builds the animal anew for every draw, articulates it, stands it on the feet it stands on now and measures neck and
 /// head. Nothing when cancelled. Some ten milliseconds a draw and core.

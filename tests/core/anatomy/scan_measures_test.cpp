@@ -65,10 +65,36 @@ TEST(ScanMeasures, AreThoseTheBoneWasBuiltFrom) {
 
 TEST(ScanMeasures, OfAVertebraThatLies) {
   const auto measures = measuresOf(scanOf(bone(sculpted(), "C7")));
-  for (const Measure wanted : {Measure::Length, Measure::LengthWithCondyle, Measure::SpineHeight,
-                               Measure::DiapophysisWidth, Measure::FacetLength, Measure::FacetWidth,
-                               Measure::FacetHeight, Measure::FacetSpread, Measure::FacetTilt, Measure::PostzygLength})
+  for (const Measure wanted :
+       {Measure::Length, Measure::LengthWithCondyle, Measure::SpineHeight, Measure::DiapophysisWidth,
+        Measure::FacetLength, Measure::FacetWidth, Measure::FacetHeight, Measure::FacetSpread, Measure::FacetTilt,
+        Measure::PostzygLength, Measure::FacetOffset, Measure::FacetPitch, Measure::PostzygWidth,
+        Measure::PostzygHeight, Measure::PostzygSpread, Measure::PostzygTilt, Measure::PostzygOffset,
+        Measure::PostzygPitch})
     EXPECT_TRUE(valueOf(measures, wanted)) << toText(wanted);
+  EXPECT_FALSE(valueOf(measures, Measure::FacetRadius)) << "flat facets say nothing of a curvature";
+}
+
+// Both ends of a bone whose facets differ in everything, and lie off the arc on which they slide.
+TEST(ScanMeasures, OfFacetsOfTheirOwn) {
+  MeasurementTable table;
+  TableRow& row = table.rows.emplace_back(TableRow{*parseBoneId("C7"), {}, Evidence::Found, {}});
+  const std::vector<std::pair<Measure, double>> given{
+      {Measure::FacetLength, 0.080},    {Measure::FacetWidth, 0.058},   {Measure::FacetHeight, 0.190},
+      {Measure::FacetSpread, 0.081},    {Measure::FacetTilt, 0.71},     {Measure::FacetOffset, -0.025},
+      {Measure::FacetPitch, 0.31},      {Measure::FacetRadius, 0.240},  {Measure::PostzygLength, 0.066},
+      {Measure::PostzygWidth, 0.048},   {Measure::PostzygHeight, 0.21}, {Measure::PostzygSpread, 0.077},
+      {Measure::PostzygTilt, 0.62},     {Measure::PostzygOffset, 0.02}, {Measure::PostzygPitch, -0.12},
+      {Measure::PostzygRadius, -0.300},
+  };
+  for (const auto& [measure, value] : given) row.measures[measure] = {value, CellOrigin::Measured, {}};
+  const Specimen built = buildSpecimen(fillBlanks(table));
+  const auto measures = measuresOf(scanOf(bone(built, "C7")));
+  for (const auto& [measure, value] : given) {
+    const auto found = valueOf(measures, measure);
+    ASSERT_TRUE(found) << toText(measure);
+    EXPECT_NEAR(*found, (isAngle(measure) ? 1 : kScale) * value, 0.004 * std::abs(value)) << toText(measure);
+  }
 }
 
 TEST(ScanMeasures, OnlyDistancesCountBeforeItLies) {
@@ -77,8 +103,9 @@ TEST(ScanMeasures, OnlyDistancesCountBeforeItLies) {
   scan.landmarks.erase("diapophysis.R");
   const auto measures = measuresOf(scan);
   EXPECT_TRUE(valueOf(measures, Measure::Length));
-  for (const Measure open : {Measure::SpineHeight, Measure::DiapophysisWidth, Measure::FacetHeight,
-                             Measure::FacetSpread, Measure::FacetTilt})
+  for (const Measure open :
+       {Measure::SpineHeight, Measure::DiapophysisWidth, Measure::FacetHeight, Measure::FacetSpread, Measure::FacetTilt,
+        Measure::FacetOffset, Measure::FacetPitch, Measure::PostzygHeight, Measure::PostzygPitch})
     EXPECT_FALSE(valueOf(measures, open)) << toText(open);
 }
 

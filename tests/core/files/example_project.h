@@ -45,7 +45,8 @@ inline range::Assumptions oddAssumptions() {
   assumptions.settling = 0.35;
   assumptions.facetContactTolerated = 0.07;
   assumptions.facetGapTolerated = 0.31;
-  assumptions.contactTolerated = 0.0025;
+  assumptions.contactTolerated = {range::ContactTolerance::In::PercentOfBone, 0.25};
+  assumptions.inferredNeighbours = true;
   assumptions.neutralBy = range::NeutralBy::FacetsAndCentra;
   assumptions.horizontalBy = anatomy::HorizontalBy::CentrumFaces;
   assumptions.nearMargin = 0.2;

@@ -63,7 +63,7 @@ TEST(Project, WritesTheSameBytesAgain) {
 
 // Breaks the build when an assumption is added, so that the file and oddAssumptions() are not forgotten.
 TEST(Project, KnowsEveryAssumption) {
-  auto [least, by, neutral, horizontal, neck, trunk, tail, settling, press, gap, contact, near] =
+  auto [least, by, neutral, horizontal, neck, trunk, tail, settling, press, gap, contact, near, neighbours] =
       example::oddAssumptions();
   const range::Assumptions usual;
   EXPECT_NE(least, usual.minOverlap);
@@ -76,6 +76,24 @@ TEST(Project, KnowsEveryAssumption) {
   EXPECT_NE(contact, usual.contactTolerated);
   EXPECT_NE(gap, usual.facetGapTolerated);
   EXPECT_NE(near, usual.nearMargin);
+  EXPECT_NE(neighbours, usual.inferredNeighbours);
+}
+
+TEST(Project, AContactInMillimetresIsOfOlderFilesAndMeansThatOfEveryBone) {
+  std::string text = wholeText();
+  const std::string percent = "\"contact_tolerated_percent\": 0.25";
+  const auto at = text.find(percent);
+  ASSERT_NE(at, std::string::npos);
+  const std::string old = std::string(text).replace(at, percent.size(), "\"contact_tolerated_mm\": 5");
+  const auto project = parseProject(old, "old.zyga");
+  EXPECT_EQ(project.assumptions.contactTolerated,
+            (range::ContactTolerance{range::ContactTolerance::In::Millimetres, 5}));
+  EXPECT_EQ(project.assumptions.contactTolerated.depth(0.1), 0.005);
+  EXPECT_EQ(project.assumptions.contactTolerated.depth(2), 0.005);
+  EXPECT_EQ(writeProjectText(project), old) << "it stays what it was";
+  EXPECT_DOUBLE_EQ(example::oddAssumptions().contactTolerated.depth(2), 0.005);
+  text.insert(at, "\"contact_tolerated_mm\": 5, ");
+  EXPECT_THROW(parseProject(text, "both.zyga"), FileError);
 }
 
 TEST(Project, IsJsonInMillimetresAndDegreesForAnyReader) {
@@ -116,7 +134,7 @@ TEST(Project, WritesOnlyTurnedJoints) {
 
 TEST(Project, FilesFromBeforeAnAssumptionKeepItsDefault) {
   auto text = wholeText();
-  for (const char* key : {"\"neutral_by\"", "\"contact_tolerated_mm\""}) {
+  for (const char* key : {"\"neutral_by\"", "\"contact_tolerated_percent\"", "\"inferred_neighbours\""}) {
     const auto start = text.rfind('\n', text.find(key));
     ASSERT_NE(start, std::string::npos);
     text.erase(start, text.find('\n', start + 1) - start);
@@ -124,6 +142,7 @@ TEST(Project, FilesFromBeforeAnAssumptionKeepItsDefault) {
   const auto read = parseProject(text, "old.zyga").assumptions;
   EXPECT_EQ(read.neutralBy, range::Assumptions{}.neutralBy);
   EXPECT_EQ(read.contactTolerated, range::Assumptions{}.contactTolerated);
+  EXPECT_FALSE(read.inferredNeighbours);
   EXPECT_EQ(read.nearMargin, example::oddAssumptions().nearMargin);
 }
 

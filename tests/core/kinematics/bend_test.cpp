@@ -34,7 +34,8 @@ TEST(Bend, ChainsStartWhereAPersonExpects) {
 TEST(Bend, SpreadSharesByWeight) {
   const auto chain = neckChain(animal());
   std::vector<double> weights(chain.size(), 1.0 / static_cast<double>(chain.size()));
-  const Pose bent = spreadTurn(Pose::neutral(animal()), chain, weights, Vector3d(0.6, 0, 0));
+  const Pose bent =
+      spreadTurn(animal(), restArticulation(animal()), Pose::neutral(animal()), chain, weights, Vector3d(0.6, 0, 0));
   double sum = 0;
   for (const JointIndex j : chain) sum += bent[j][0];
   EXPECT_NEAR(sum, 0.6, 1e-12);

@@ -70,6 +70,36 @@ TEST_P(ContactOfSample, ThereIsNoneWhereItStands) {
   expectFree(pose, 0);
 }
 
+// What is left of a sculpted cervical for contact has no shaft of a rib, and all the rest of the bone.
+TEST_P(ContactOfSample, OnlyTheShaftsOfCervicalRibsAreLeftOut) {
+  const auto& specimen = animal().specimen;
+  for (std::size_t i = 0; i < specimen.bones.size(); ++i) {
+    const anatomy::Bone& bone = specimen.bones[i];
+    if (bone.name.kind != anatomy::BoneKind::Cervical || bone.name.number < 3) continue;
+    const ContactShape whole(animal().fields[i]), shape(animal().fields[i], bendingRibs(bone));
+    const Eigen::Vector3d head = bone.landmark("parapophysis.L"), tip = bone.landmark("ribTip.L");
+    const double length = bone.measures.value(anatomy::Measure::Length);
+    const double height = bone.measures.value(anatomy::Measure::CotyleHeight);
+    int taken = 0, elsewhere = 0, shaft = 0;
+    const auto onShaft = [&](const Eigen::Vector3f& p) {
+      const double along = (p.x() - head.x()) / (tip.x() - head.x());
+      if (p.x() > head.x() - 0.2 * length || along > 1.01) return false;
+      const Eigen::Vector3d at = head + along * (tip - head);
+      return std::abs(std::abs(p.y()) - std::abs(at.y())) < 0.25 * height && std::abs(p.z() - at.z()) < 0.12 * height;
+    };
+    for (const auto& p : whole.tree->points()) {
+      if (!holds(shape.zones, p)) continue;
+      ++taken;
+      elsewhere += partAt(bone, p.cast<double>()) != BonePart::Rib;
+    }
+    for (const auto& p : shape.tree->points())
+      shaft += p.x() < bone.landmark("caudal").x() - 0.1 * length && onShaft(p);
+    EXPECT_GT(taken, 20) << bone.id;
+    EXPECT_EQ(shaft, 0) << bone.id << ": behind its centrum there is only rib";
+    EXPECT_LT(elsewhere, 0.03 * static_cast<double>(whole.tree->points().size())) << bone.id;
+  }
+}
+
 // An animal that is its own mirror image meets itself alike on either side.
 TEST_P(ContactOfSample, IsTheSameToTheLeftAndToTheRight) {
   const auto& specimen = animal().specimen;
@@ -79,10 +109,11 @@ TEST_P(ContactOfSample, IsTheSameToTheLeftAndToTheRight) {
   for (std::size_t j = 0; j < specimen.joints.size(); ++j) {
     if (!specimen.joints[j].hasFacets()) continue;
     const auto depth = [&](double lateral) {
-      return model.deepest({j}, kinematics::jointTransform(specimen.joints[j], articulation[{j}], {0, lateral, 0}))
+      return model.deepest({j}, kinematics::jointTransform(specimen.joints[j], articulation[{j}], {0, lateral, 0}), {})
           .depth;
     };
-    const double left = depth(0.25), right = depth(-0.25);
+    // Below 0 nothing touches, and how far apart the bones are is a bound only.
+    const double left = std::max(0.0, depth(0.25)), right = std::max(0.0, depth(-0.25));
     EXPECT_NEAR(left, right, 0.001) << specimen.joints[j].id;
     met += left > 0.001;
   }
@@ -101,7 +132,7 @@ TEST_P(ContactOfSample, ThereIsSomeWhereATrunkIsBentFarUp) {
   ASSERT_FALSE(found.empty());
   EXPECT_GT(found.front().depth, 0.02);
   const auto X_PD = kinematics::jointTransform(animal().specimen[joint], articulation[joint], pose[joint]);
-  EXPECT_NEAR(model.deepest(joint, X_PD).depth, found.front().depth, 0.01);
+  EXPECT_NEAR(model.deepest(joint, X_PD, {}).depth, found.front().depth, 0.01);
 }
 
 // Whole bones, articulating surfaces and all, at angles that leave some apart and press some into each other.

@@ -157,7 +157,7 @@ class ContactOfAnAnimal : public testing::Test {
 
 TEST_F(ContactOfAnAnimal, OnlyPairsWithBothShapesAreJudged) {
   EXPECT_TRUE(model({}).pairs().empty());
-  const ContactModel three = model({{"rib.D3.L", 0.1F}, {"rib.D4.L", 0.1F}, {"skull", 0.1F}});
+  const ContactModel three = model({{"rib.D3.L", 0.1F}, {"rib.D4.L", 0.1F}, {"tibia.L", 0.1F}});
   ASSERT_EQ(three.pairs().size(), 1U);
   EXPECT_EQ(std::max(three.pairs()[0].a, three.pairs()[0].b), std::max(bone("rib.D3.L"), bone("rib.D4.L")));
 }
@@ -169,6 +169,7 @@ TEST_F(ContactOfAnAnimal, TellsDepthPlaceAndBonesOfAContact) {
   const auto radius = static_cast<float>(0.5 * apart + 0.006);
   const ContactModel two = model({{"rib.D3.L", radius}, {"rib.D4.L", radius}});
   Assumptions assumptions;
+  assumptions.contactTolerated = {ContactTolerance::In::Millimetres, 5};
   const auto found = two.contacts(X_WB, assumptions);
   ASSERT_EQ(found.size(), 1U);
   EXPECT_NEAR(found[0].depth, 0.012, 0.02 * radius);
@@ -177,10 +178,48 @@ TEST_F(ContactOfAnAnimal, TellsDepthPlaceAndBonesOfAContact) {
   EXPECT_EQ(found[0].tolerated, 0.005);
   EXPECT_EQ(found[0].parts, (TouchingParts{{found[0].bone, BonePart::Bone}, {found[0].other, BonePart::Bone}}));
   EXPECT_EQ(found[0].joint, specimen_.findJoint("D3-D4")) << "the ribs have grown onto D3 and D4";
-  assumptions.contactTolerated = found[0].depth + 0.0001;
+  assumptions.contactTolerated.amount = 1000 * found[0].depth + 0.1;
   EXPECT_EQ(two.contacts(X_WB, assumptions).at(0).level, Level::Near);
-  assumptions.contactTolerated = 0.05;
+  assumptions.contactTolerated.amount = 50;
   EXPECT_TRUE(two.contacts(X_WB, assumptions).empty());
+}
+
+// The cube about the smaller ball is as wide as the ball: a share of it for a joint and for the whole animal alike.
+TEST_F(ContactOfAnAnimal, ToleratesAShareOfTheSmallerBone) {
+  const auto X_WB = neutral();
+  const double apart = (X_WB[bone("rib.D3.L").value].translation() - X_WB[bone("rib.D4.L").value].translation()).norm();
+  const ContactModel two =
+      model({{"rib.D3.L", static_cast<float>(0.8 * apart)}, {"rib.D4.L", static_cast<float>(0.4 * apart)}});
+  for (const double percent : {3.0, 5.0}) {
+    Assumptions assumptions;
+    assumptions.contactTolerated = {ContactTolerance::In::PercentOfBone, percent};
+    const double expected = percent * 0.01 * 0.8 * apart;
+    EXPECT_NEAR(two.tolerated(0, assumptions.contactTolerated), expected, 0.01 * expected);
+    EXPECT_EQ(two.contacts(X_WB, assumptions).at(0).tolerated, two.tolerated(0, assumptions.contactTolerated));
+    const auto joint = specimen_.findJoint("D3-D4").value();
+    const auto X_PD = kinematics::jointTransform(specimen_[joint], kinematics::restArticulation(specimen_)[joint],
+                                                 Eigen::Vector3d::Zero());
+    EXPECT_EQ(two.deepest(joint, X_PD, assumptions.contactTolerated).tolerated,
+              two.tolerated(0, assumptions.contactTolerated));
+  }
+}
+
+// Two pairs of one joint: the deeper one is of large bones, the other past what is tolerated of a small one.
+TEST_F(ContactOfAnAnimal, AJointIsToldThePairFarthestPastItsTolerance) {
+  const auto X_WB = neutral();
+  const auto joint = specimen_.findJoint("D3-D4").value();
+  const ContactModel both = model({{"rib.D3.L", 0.5F}, {"rib.D4.L", 0.5F}, {"rib.D3.R", 0.01F}, {"rib.D4.R", 0.5F}});
+  const auto X_PD = kinematics::jointTransform(specimen_[joint], kinematics::restArticulation(specimen_)[joint],
+                                               Eigen::Vector3d::Zero());
+  const ContactPlace strict = both.deepest(joint, X_PD, {ContactTolerance::In::Millimetres, 0});
+  const auto isLarge = [&](const ContactPlace& place) {
+    return place.parts.first.bone == bone("rib.D3.L") || place.parts.second.bone == bone("rib.D3.L");
+  };
+  EXPECT_TRUE(isLarge(strict)) << "the deepest where all are granted the same";
+  const double percent = 100 * strict.depth / 1.0;  // all of the large ones' depth
+  const ContactPlace fair = both.deepest(joint, X_PD, {ContactTolerance::In::PercentOfBone, percent});
+  EXPECT_FALSE(isLarge(fair));
+  EXPECT_GT(fair.excess(), 0);
 }
 
 TEST_F(ContactOfAnAnimal, RaisesTheLevelOfAnAssessment) {
@@ -202,11 +241,89 @@ TEST_F(ContactOfAnAnimal, TellsAJointItsOwnContactsAtAnyAngle) {
     pose[joint] = {angle, 0.5 * angle, 0};
     const auto X_WB = kinematics::forwardKinematics(specimen_, articulation, pose);
     const auto X_PD = kinematics::jointTransform(specimen_[joint], articulation[joint], pose[joint]);
-    const ContactPlace place = two.deepest(joint, X_PD);
+    const ContactPlace place = two.deepest(joint, X_PD, {});
     EXPECT_NEAR(place.depth, -two.meetings(X_WB, std::numeric_limits<double>::infinity(), 0).at(0).distance, 1e-4);
     EXPECT_TRUE(place.parts.first.bone == bone("rib.D3.L") || place.parts.second.bone == bone("rib.D3.L"));
   }
-  EXPECT_EQ(two.deepest(specimen_.findJoint("D4-D5").value(), Eigen::Isometry3d::Identity()).depth, 0);
+  EXPECT_EQ(two.deepest(specimen_.findJoint("D4-D5").value(), Eigen::Isometry3d::Identity(), {}).depth, 0);
+}
+
+// Klein, Christian & Sander 2012, Biol. Lett. 8:1032 (abstract): long cervical ribs are ossified tendons.
+TEST_F(ContactOfAnAnimal, LeavesTheShaftsOfCervicalRibsOutUnlessTheyAreScanned) {
+  anatomy::Bone c6 = specimen_.bones[bone("C6").value];
+  const ContactZones shafts = bendingRibs(c6);
+  ASSERT_EQ(shafts.size(), 2U);
+  for (const char* side : {".L", ".R"}) {
+    const Eigen::Vector3d head = c6.landmark(std::string("parapophysis") + side);
+    const Eigen::Vector3d tip = c6.landmark(std::string("ribTip") + side);
+    EXPECT_FALSE(holds(shafts, head.cast<float>()));
+    EXPECT_FALSE(holds(shafts, c6.landmark(std::string("diapophysis") + side).cast<float>()));
+    for (const double along : {0.5, 0.8, 1.0}) EXPECT_TRUE(holds(shafts, (head + along * (tip - head)).cast<float>()));
+  }
+  for (const char* kept : {"caudalRim", "cranialRim", "caudal", "spineTop"})
+    EXPECT_FALSE(holds(shafts, c6.landmark(kept).cast<float>())) << kept;
+  for (const anatomy::Facet& facet : c6.facets) EXPECT_FALSE(holds(shafts, facet.centre.cast<float>()));
+  c6.scanned = true;
+  EXPECT_TRUE(bendingRibs(c6).empty()) << "a scan is evidence";
+  EXPECT_TRUE(bendingRibs(specimen_.bones[bone("D1").value]).empty());
+  EXPECT_TRUE(bendingRibs(specimen_.bones[bone("rib.D3.L").value]).empty());
+}
+
+// A ball at a rib's tip is not met by the rib's vertebra, but is by its scan.
+TEST_F(ContactOfAnAnimal, ARibThatBendsDoesNotStopAnother) {
+  const Eigen::Vector3d tip = specimen_.bones[bone("C6").value].landmark("ribTip.L");
+  const auto depth = [&](bool scanned) {
+    specimen_.bones[bone("C6").value].scanned = scanned;
+    // As wide as the rib's own way, so that the tip lies inside it and in C8 alone.
+    const ContactModel two = model({{"C6", static_cast<float>(tip.norm() + 0.01)}, {"C8", 0.02F}});
+    EXPECT_EQ(two.pairs().size(), 1U);
+    auto X_WB = neutral();
+    X_WB[bone("C8").value].linear().setIdentity();
+    X_WB[bone("C8").value].translation() = X_WB[bone("C6").value] * tip;
+    return -two.meetings(X_WB, std::numeric_limits<double>::infinity(), 0).at(0).distance;
+  };
+  EXPECT_GT(depth(true), 0.02);
+  EXPECT_LT(depth(false), 0.001);
+}
+
+TEST_F(ContactOfAnAnimal, HeadLimbsAndFeetAreInIt) {
+  const auto pairs = contactPairs(specimen_);
+  const auto has = [&](const char* a, const char* b) {
+    const std::pair both(bone(a), bone(b));
+    return std::any_of(pairs.begin(), pairs.end(), [&](const ContactPair& p) {
+      return (p.a == both.first && p.b == both.second) || (p.a == both.second && p.b == both.first);
+    });
+  };
+  for (const auto& [a, b] : std::vector<std::pair<const char*, const char*>>{{"skull", "C1"},
+                                                                             {"jaw", "C2"},
+                                                                             {"skull", "humerus.L"},
+                                                                             {"skull", "metacarpal3.R"},
+                                                                             {"jaw", "rib.D2.L"},
+                                                                             {"humerus.R", "rib.D3.R"},
+                                                                             {"femur.L", "rib.D10.L"},
+                                                                             {"radius.L", "ulna.R"},
+                                                                             {"tibia.L", "tibia.R"},
+                                                                             {"metacarpal3.L", "metatarsal3.L"},
+                                                                             {"metacarpal1.L", "metacarpal1.R"},
+                                                                             {"metatarsal2.L", "metatarsal5.R"}})
+    EXPECT_TRUE(has(a, b)) << a << " and " << b;
+  EXPECT_FALSE(has("femur.L", "tibia.L")) << "neighbours across a limb's joint";
+  EXPECT_FALSE(has("metacarpal3.L", "metatarsal3.R"));
+}
+
+// A hind foot set down in the forefoot before it: no single joint does that.
+TEST_F(ContactOfAnAnimal, AHindFootInAForefootIsFound) {
+  const ContactModel two = model({{"metacarpal3.L", 0.05F}, {"metatarsal3.L", 0.05F}});
+  auto X_WB = neutral();
+  EXPECT_TRUE(two.contacts(X_WB, {}).empty());
+  X_WB[bone("metatarsal3.L").value] = X_WB[bone("metacarpal3.L").value];
+  X_WB[bone("metatarsal3.L").value].translation().x() -= 0.08;
+  const auto found = two.contacts(X_WB, {});
+  ASSERT_EQ(found.size(), 1U);
+  EXPECT_NEAR(found[0].depth, 0.02, 0.002);
+  EXPECT_FALSE(found[0].joint.has_value());
+  EXPECT_NEAR(found[0].tolerated, 0.001414, 1e-5)
+      << "as fine as two shapes on grids of 1 mm tell: over 1.3 % of 100 mm";
 }
 
 TEST_F(ContactOfAnAnimal, TellsWhatOfAVertebraAPlaceBelongsTo) {

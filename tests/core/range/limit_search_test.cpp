@@ -53,8 +53,9 @@ TEST(LimitSearch, explanationsAgreeWithTheBandsOfASample) {
     if (!bones.specimen.joints[j].hasFacets()) continue;
     const JointEvaluator judge = bones.judge({j});
     for (int motion = 0; motion < 3; ++motion) {
-      const Vector3d rest = withMotion(Vector3d{u(random), u(random), u(random)} * 4 * kDegree, motion, 0);
-      const Vector3d far = withMotion(rest, motion, u(random) < 0 ? -0.5 : 0.7);
+      const Vector3d some = Vector3d{u(random), u(random), u(random)} * 4 * kDegree;
+      const Vector3d rest = judge.withMotion(some, motion, 0);
+      const Vector3d far = judge.withMotion(rest, motion, u(random) < 0 ? -0.5 : 0.7);
       if (judge.beyond(rest) || !judge.beyond(far)) continue;
       const JointVerdict verdict = assessJoint(bones.specimen, bones.articulation, bones.assumptions, {j}, far);
       const Explanation told = explain(bones.specimen, bones.articulation, bones.assumptions, verdict, far);
@@ -64,7 +65,7 @@ TEST(LimitSearch, explanationsAgreeWithTheBandsOfASample) {
       ASSERT_NE(found, told.motions.end()) << judge.joint().id << motion;
       EXPECT_NEAR(found->end, far[motion] < 0 ? interval.min : interval.max, 2 * kBandPrecision)
           << judge.joint().id << motion;
-      EXPECT_FALSE(judge.beyond(withMotion(far, motion, found->end)));
+      EXPECT_FALSE(judge.beyond(judge.withMotion(far, motion, found->end)));
       ++compared;
     }
   }
@@ -126,9 +127,10 @@ TEST(LimitSearch, aDragStopsAtTheLastSupportedAnglesOfItsWay) {
 class EntersPastFive : public NeighbourContact {
  public:
   static constexpr double kEnd = 5 * kDegree;
-  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d& X_PD) const override {
+  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d& X_PD,
+                       const ContactTolerance& tolerance) const override {
     const double raised = std::atan2(X_PD.linear()(2, 0), X_PD.linear()(0, 0));
-    return {raised > kEnd ? 0.010 : 0, {{{0}, BonePart::Spine}, {{1}, BonePart::Spine}}};
+    return {raised > kEnd ? 0.010 : 0, {{{0}, BonePart::Spine}, {{1}, BonePart::Spine}}, tolerance.depth(0.5)};
   }
 };
 

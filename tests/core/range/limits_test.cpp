@@ -15,7 +15,7 @@ using test::kOnlyJoint;
 struct Posed {
   anatomy::Specimen specimen;
   Assumptions assumptions = {};
-  kinematics::Articulation articulation = articulate(specimen, assumptions);
+  kinematics::Articulation articulation = test::eachByItself(articulate(specimen, assumptions));
 
   MotionRange motionRange(const Vector3d& angles, int motion) const {
     return range::motionRange(specimen, articulation, assumptions, kOnlyJoint, angles, motion);
@@ -30,7 +30,7 @@ Posed likeBones() {
   Posed posed{test::twoVertebrae({.tilt = 40 * kDegree, .outline = test::Outline::Ellipse}), {}};
   posed.assumptions.neck.amount = 3;
   posed.specimen.bones[1].facets[0].centre += Vector3d(0.004, 0.001, 0.002);
-  posed.articulation = articulate(posed.specimen, posed.assumptions);
+  posed.articulation = test::eachByItself(articulate(posed.specimen, posed.assumptions));
   return posed;
 }
 
@@ -212,9 +212,10 @@ TEST(MotionRange, isConsistentWithLevelAtOverManyPoses) {
 /// Contact that takes a slice out of a range: deep between 2 and 6 degrees of dorsiflexion.
 class Bump : public NeighbourContact {
  public:
-  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d& X_PD) const override {
+  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d& X_PD,
+                       const ContactTolerance& tolerance) const override {
     const double raised = std::atan2(X_PD.linear()(2, 0), X_PD.linear()(0, 0)) / kDegree;
-    return {raised > 2 && raised < 6 ? 0.010 : 0, kSpines};
+    return {raised > 2 && raised < 6 ? 0.010 : 0, kSpines, tolerance.depth(0.5)};
   }
 };
 
@@ -238,15 +239,16 @@ TEST(MotionRange, saysWhichBonesStopIt) {
   const Bump bump;
   const MotionRange cut =
       motionRange(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0, &bump);
-  EXPECT_EQ(cut.maxStop,
-            (Stop{Stop::Why::Criterion, FindingKind::BoneContact, anatomy::Side::Midline, 0.005, kSpines}));
+  EXPECT_EQ(cut.maxStop, (Stop{Stop::Why::Criterion, FindingKind::BoneContact, anatomy::Side::Midline,
+                               ContactTolerance{}.depth(0.5), kSpines}));
   EXPECT_EQ(cut.minStop, overlapStop());
 }
 
 class AlwaysIn : public NeighbourContact {
  public:
-  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d&) const override {
-    return {0.02, {{{0}, BonePart::Rib}, {{1}, BonePart::Rib}}};
+  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d&,
+                       const ContactTolerance& tolerance) const override {
+    return {0.02, {{{0}, BonePart::Rib}, {{1}, BonePart::Rib}}, tolerance.depth(0.5)};
   }
 };
 
@@ -257,14 +259,14 @@ TEST(MotionRange, isEmptyWhereContactNeverEnds) {
       motionRange(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint, Vector3d::Zero(), 0, &contact);
   EXPECT_TRUE(none.empty);
   EXPECT_EQ(none.maxStop.kind, FindingKind::BoneContact);
-  EXPECT_EQ(none.maxStop.limit, 0.005);
+  EXPECT_EQ(none.maxStop.limit, ContactTolerance{}.depth(0.5));
   EXPECT_EQ(none.maxStop.parts.value().first.part, BonePart::Rib);
 }
 
 /// Counts what a search costs.
 class Counting : public NeighbourContact {
  public:
-  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d&) const override {
+  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d&, const ContactTolerance&) const override {
     ++asked;
     return {};
   }

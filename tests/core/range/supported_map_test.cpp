@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/range/joint_evaluator.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
 #include "tests/support/sample_animal.h"
@@ -17,7 +18,7 @@ using test::kOnlyJoint;
 struct Posed {
   anatomy::Specimen specimen;
   Assumptions assumptions = {};
-  kinematics::Articulation articulation = articulate(specimen, assumptions);
+  kinematics::Articulation articulation = test::eachByItself(articulate(specimen, assumptions));
 
   SupportedMap map(const Vector3d& angles = Vector3d::Zero(), int size = 48,
                    const NeighbourContact* contact = nullptr) const {
@@ -49,6 +50,20 @@ TEST(SupportedMap, cellsSayWhatLevelAtSays) {
 TEST(SupportedMap, doesNotFollowTheAnglesItShows) {
   const Posed posed = tilted();
   EXPECT_EQ(posed.map({0, 0, 0.02}), posed.map({0.3, -0.2, 0.02}));
+}
+
+/// Where the axial rotation follows the facets, the map holds what is turned beyond that.
+TEST(SupportedMap, goesWithTheAxialRotation) {
+  Posed posed = tilted();
+  posed.articulation = articulate(posed.specimen, posed.assumptions);
+  const JointEvaluator judge(posed.specimen, posed.articulation, posed.assumptions, kOnlyJoint);
+  const Vector3d own(0.3, -0.2, 0.02);
+  const SupportedMap map = posed.map(judge.fromOwn(own));
+  EXPECT_GT((judge.fromOwn(own) - own).norm(), 1e-3);
+  for (int row = 0; row < map.size; ++row)
+    for (int column = 0; column < map.size; ++column)
+      ASSERT_EQ(map.at(row, column),
+                posed.level(judge.fromOwn({map.dorsiflexionOf(row), map.lateralOf(column), own[2]})));
 }
 
 TEST(SupportedMap, isBorderedByWhatIsBeyond) {
@@ -107,26 +122,28 @@ TEST(SupportedMap, isBeyondThroughoutWhereTorsionAloneBreaksTheJoint) {
 /// Bones that enter each other by a millimetre a degree, beyond five degrees of dorsiflexion.
 class SpinesMeet : public NeighbourContact {
  public:
-  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d& X_PD) const override {
+  ContactPlace deepest(anatomy::JointIndex, const Eigen::Isometry3d& X_PD,
+                       const ContactTolerance& tolerance) const override {
     const double raised = std::atan2(X_PD.linear()(2, 0), X_PD.linear()(0, 0));
-    return {0.001 * (raised / kDegree - 5), TouchingParts{}};
+    return {0.001 * (raised / kDegree - 3), TouchingParts{}, tolerance.depth(1)};
   }
 };
 
 TEST(SupportedMap, isCutByContact) {
   Posed posed = tilted();
-  posed.assumptions.contactTolerated = 0;
+  posed.assumptions.contactTolerated = {ContactTolerance::In::Millimetres, 2};
   const SpinesMeet spines;
   const SupportedMap plain = posed.map();
   const SupportedMap cut = posed.map(Vector3d::Zero(), 48, &spines);
   int taken = 0;
   for (int row = 0; row < cut.size; ++row) {
     const int middle = cut.size / 2;
-    const bool enters =
-        spines
-            .deepest({0}, kinematics::jointTransform(posed.specimen.joints[0], posed.articulation[{0}],
-                                                     {cut.dorsiflexionOf(row), cut.lateralOf(middle), 0}))
-            .depth > 0;
+    const bool enters = spines
+                            .deepest({0},
+                                     kinematics::jointTransform(posed.specimen.joints[0], posed.articulation[{0}],
+                                                                {cut.dorsiflexionOf(row), cut.lateralOf(middle), 0}),
+                                     posed.assumptions.contactTolerated)
+                            .beyond();
     EXPECT_EQ(cut.at(row, middle), enters ? Level::Beyond : plain.at(row, middle));
     taken += enters && plain.at(row, middle) != Level::Beyond;
   }

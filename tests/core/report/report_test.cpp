@@ -117,6 +117,19 @@ TEST(Report, NumbersAreThoseOfTheProject) {
   EXPECT_EQ(number(plain(), "claim.1.supported"), 0);
 }
 
+// Twenty-five metres are out of reach of every animal that may have lived.
+TEST(Report, NumbersTellHowProbableAClaimIsAndWhatItRestsOn) {
+  EXPECT_LT(number(plain(), "claim.1.probability"), 2);
+  EXPECT_GT(number(plain(), "claim.1.probability_standard_error"), 0);
+  EXPECT_GT(number(plain(), "claim.1.samples"), 950);
+  EXPECT_EQ(unitOf(plain(), "claim.1.probability"), "%");
+  double joints = 0;
+  for (const char* kind : {"measured", "partly_measured", "inferred", "by_default"})
+    joints += number(plain(), std::string("claim.1.joints_") + kind);
+  EXPECT_EQ(joints, static_cast<double>(plain().claims[0].answer->joints));
+  EXPECT_EQ(number(plain(), "claim.1.joints_not_answered"), 0);
+}
+
 /// Slopes of claims are in degrees, as all other angles are.
 TEST(Report, NumbersOfClaimsHaveTheUnitsOfTheRest) {
   const auto& tail = plain().claims[1];

@@ -88,7 +88,7 @@ TEST_P(Extremes, tailRunsBackwards) {
   EXPECT_LT(neutral.ahead, -3);
   EXPECT_NEAR(neutral.swing, 0, 1e-9);
   const Carriage left = extreme(Chain::Tail, Direction::Left).carriage;
-  EXPECT_GT(left.left, 0.3) << "the tail curls, its tip comes back";
+  EXPECT_GT(left.left, 0.1) << "the tail curls, its tip comes back";
   EXPECT_GT(left.swing, 10 * kOneDegree);
   EXPECT_GT(extreme(Chain::Tail, Direction::Dorsal).carriage.slope, neutral.slope);
 }

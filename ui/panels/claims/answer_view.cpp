@@ -33,7 +33,9 @@ QString stopsText(const QStringList& stops) {
 AnswerView::AnswerView(QWidget* parent)
     : QWidget(parent),
       mark_(new VerdictMark),
+      probability_(paragraph("claimProbability", false)),
       verdict_(paragraph("claimVerdict", false)),
+      tally_(paragraph("claimTally", true)),
       stops_(paragraph("claimStops", true)),
       needs_(paragraph("claimNeeds", false)),
       notes_(paragraph("claimNotes", true)),
@@ -41,7 +43,9 @@ AnswerView::AnswerView(QWidget* parent)
       pose_(new QPushButton(tr("Show the pose"))) {
   pose_->setObjectName("claimPose");
   basis_->setFont(smallFont(font()));
-  basis_->setText(claimBasis());
+  QFont strong = font();
+  strong.setWeight(QFont::DemiBold);
+  probability_->setFont(strong);
   auto* verdict = new QHBoxLayout;
   verdict->setSpacing(kGap);
   verdict->addWidget(mark_, 0, Qt::AlignTop);
@@ -49,7 +53,9 @@ AnswerView::AnswerView(QWidget* parent)
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(kGap);
+  layout->addWidget(probability_);
   layout->addLayout(verdict);
+  layout->addWidget(tally_);
   layout->addWidget(pose_);
   layout->addWidget(stops_);
   layout->addWidget(needs_);
@@ -68,11 +74,18 @@ void AnswerView::setAnswer(const study::Claim& claim, const ClaimAnswers::Known*
   if (known)
     words = known->answer ? claimWords(known->scenario, claim, *known->answer)
                           : ClaimWords{{}, tr("Could not be tested: %1.").arg(known->failure), {}, {}, {}};
+  const study::ClaimProbability* probability = known ? known->probability.get() : nullptr;
+  // Its line stands from the beginning, so that nothing jumps when the samples are ready.
+  probability_->setText(probability ? probabilityWords(*probability) : tr("Probability: being worked out…"));
+  probability_->setVisible(answered);
+  probability_->setEnabled(probability && known->current);
   verdict_->setText(words.verdict);
+  tally_->setText(words.tally);
   stops_->setText(stopsText(words.stops));
   needs_->setText(words.needs.join('\n'));
-  notes_->setText(words.notes.join('\n'));
-  for (QLabel* label : {stops_, needs_, notes_}) label->setVisible(!label->text().isEmpty());
+  notes_->setText((words.notes + (probability ? probabilityNotes(*probability) : QStringList())).join('\n'));
+  basis_->setText(probability ? claimBasis() + ' ' + probabilityBasis(*probability) : claimBasis());
+  for (QLabel* label : {tally_, stops_, needs_, notes_}) label->setVisible(!label->text().isEmpty());
   pose_->setText(answered && !supported ? tr("Show the nearest pose") : tr("Show the pose"));
   pose_->setEnabled(answered && known->current && !(known->answer->pose == present));
   pose_->setVisible(answered || !known);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/files/project/project_measures.h"
 #include "core/study/claims/claim_book.h"
 #include "ui/panels/findings_model.h"
 #include "ui/words/claim_words.h"
@@ -17,11 +18,11 @@ study::Claim withoutSource(study::Claim claim) {
   return claim;
 }
 
-/// Puts one claim to the bones; `done` of `total` claims are behind. What goes wrong is part of what is known.
-ClaimAnswers::Known answered(const range::Scenario& scenario, const study::Claim& claim, std::size_t done,
-                             std::size_t total, const Worker::Control& control) {
-  const auto claims = static_cast<double>(total), before = static_cast<double>(done);
-  const task::Task task = control.task.part(before / claims, (before + 1) / claims);
+/// A probability takes about so many times as long as an answer.
+constexpr double kSampling = 4;
+
+/// Puts one claim to the bones. What goes wrong is part of what is known.
+ClaimAnswers::Known answered(const range::Scenario& scenario, const study::Claim& claim, const task::Task& task) {
   ClaimAnswers::Known known{claim, scenario, nullptr, {}, true};
   try {
     known.answer = study::claimBook().answer(scenario, claim, task);
@@ -45,7 +46,8 @@ ClaimAnswers::ClaimAnswers(Document& document, QObject* parent) : QObject(parent
 
 void ClaimAnswers::follow(Changes what) {
   if (what & Change::Specimen) known_.clear();
-  if (!(what & (Changes(Change::Claims) | Change::Pose | Change::Assumptions | Change::Bones))) return;
+  if (!(what & (Changes(Change::Claims) | Change::Pose | Change::Assumptions | Change::Bones | Change::Contact)))
+    return;
   if (what != Changes(Change::Claims))
     for (Known& known : known_) known.current = false;
   worker_.cancel();
@@ -57,7 +59,7 @@ void ClaimAnswers::ask() {
   const auto& claims = document_.project().claims;
   const bool all = std::all_of(claims.begin(), claims.end(), [this](const study::Claim& claim) {
     const Known* found = known(withoutSource(claim));
-    return found && found->current;
+    return found && found->complete();
   });
   if (all) {
     wait_.stop();
@@ -75,28 +77,45 @@ void ClaimAnswers::cancel() {
 
 void ClaimAnswers::start() {
   if (!document_.hasProject()) return;
-  std::vector<study::Claim> asked;
+  std::vector<Known> asked;  // those that are answered already lack their probability only
   for (const study::Claim& claim : document_.project().claims) {
     const study::Claim bare = withoutSource(claim);
     const Known* found = known(bare);
-    const bool twice = std::find(asked.begin(), asked.end(), bare) != asked.end();
-    if (!twice && !(found && found->current)) asked.push_back(bare);
+    const bool twice = std::any_of(asked.begin(), asked.end(), [&](const Known& other) { return other.claim == bare; });
+    if (twice || (found && found->complete())) continue;
+    asked.push_back(found && found->current ? *found : Known{bare, document_.scenario(), nullptr, {}, true});
   }
-  worker_.start([this, asked, scenario = document_.scenario()](const Worker::Control& control) -> Worker::Delivery {
-    std::vector<Known> found;
-    for (const study::Claim& claim : asked) {
-      found.push_back(answered(scenario, claim, found.size(), asked.size(), control));
+  worker_.start([this, asked, scenario = document_.scenario(), measures = files::measuresOf(document_.project())](
+                    const Worker::Control& control) mutable -> Worker::Delivery {
+    const double each = 1 / (static_cast<double>(asked.size()) * (1 + kSampling));
+    double done = 0;
+    const auto next = [&](double share) {
+      const task::Task task = control.task.part(done, std::min(1.0, done + share));
+      done += share;
+      return task;
+    };
+    for (Known& known : asked) {
+      const task::Task task = next(each);
+      if (!known.answer) known = answered(scenario, known.claim, task);
       if (control.task.cancelled()) return {};
     }
-    return [this, found = std::move(found)] { take(found); };
+    control.show([this, asked] { take(asked); });
+    for (Known& known : asked) {
+      const task::Task task = next(kSampling * each);
+      if (!known.answered()) continue;
+      known.probability = study::claimBook().probability(scenario, known.claim, measures, {}, task);
+      if (control.task.cancelled()) return {};
+      control.show([this, known] { take({known}); });
+    }
+    return [this] { emit changed(); };
   });
 }
 
-void ClaimAnswers::take(std::vector<Known> found) {
-  for (Known& one : found) {
+void ClaimAnswers::take(const std::vector<Known>& found) {
+  for (const Known& one : found) {
     if (!one.failure.isEmpty()) emit failed(tr("%1 could not be tested: %2.").arg(claimName(one.claim), one.failure));
     std::erase_if(known_, [&](const Known& known) { return known.claim == one.claim; });
-    known_.push_back(std::move(one));
+    known_.push_back(one);
   }
   emit changed();
 }
@@ -111,9 +130,17 @@ const ClaimAnswers::Known* ClaimAnswers::find(std::size_t index) const {
   return known(withoutSource(document_.project().claims.at(index)));
 }
 
-bool ClaimAnswers::current(std::size_t index) const {
+bool ClaimAnswers::answering() const {
+  const auto& claims = document_.project().claims;
+  return busy() && std::any_of(claims.begin(), claims.end(), [this](const study::Claim& claim) {
+           const Known* found = known(withoutSource(claim));
+           return !found || !found->current;
+         });
+}
+
+bool ClaimAnswers::complete(std::size_t index) const {
   const Known* found = find(index);
-  return found && found->current;
+  return found && found->complete();
 }
 
 ClaimsModel::ClaimsModel(Document& document, ClaimAnswers& answers, QObject* parent)

@@ -5,15 +5,15 @@
 #include <memory>
 #include <vector>
 
-#include "core/study/claims/claim_answer.h"
+#include "core/study/claims/claim_probability.h"
 #include "ui/document/document.h"
 #include "ui/document/worker.h"
 
 namespace zyga::ui {
 
-/// The answers to the project's claims, found beside the window whenever pose, assumptions or claims have come to rest,
-/// and dropped where they are asked anew before they are ready. What has been answered once (study::claimBook) is not
-/// asked again.
+/// The answers to the project's claims, found beside the window whenever pose, assumptions, shapes or claims have come
+/// to rest, and dropped where they are asked anew before they are ready. Answers come first; how probable they are
+/// takes longer and follows claim by claim. What has been answered once (study::claimBook) is not asked again.
 class ClaimAnswers : public QObject {
   Q_OBJECT
  public:
@@ -24,17 +24,22 @@ class ClaimAnswers : public QObject {
     std::shared_ptr<const study::ClaimAnswer> answer;  ///< null where asking failed
     QString failure;                                   ///< why it failed
     bool current = true;                               ///< false where pose or assumptions have moved on since
-    bool answered() const { return answer && answer->unanswerable.empty(); }
+    std::shared_ptr<const study::ClaimProbability> probability = nullptr;  ///< null until the samples are ready
+    bool answered() const { return answer && answer->answered(); }
+    /// Nothing more is to be found out.
+    bool complete() const { return current && (probability || !answered()); }
   };
 
   explicit ClaimAnswers(Document& document, QObject* parent = nullptr);
 
   /// What was last found of a claim of the list; none before the first.
   const Known* find(std::size_t index) const;
-  /// Whether what is known is of the present pose and assumptions.
-  bool current(std::size_t index) const;
+  /// Whether all that can be known of the present pose and assumptions is there.
+  bool complete(std::size_t index) const;
   /// Waiting for the document to come to rest, or asking.
   bool busy() const { return wait_.isActive() || worker_.busy(); }
+  /// Busy with answers, not with how probable they are.
+  bool answering() const;
   /// Gives up what is being asked; the next change asks again.
   void cancel();
   /// Asks again what was given up.
@@ -50,7 +55,7 @@ class ClaimAnswers : public QObject {
  private:
   void follow(Changes what);
   void start();
-  void take(std::vector<Known> found);
+  void take(const std::vector<Known>& found);
   const Known* known(const study::Claim& claim) const;
 
   Document& document_;

@@ -62,6 +62,7 @@ ClaimsPanel::ClaimsPanel(Document& document, QWidget* parent)
       editor_(new ClaimEditor),
       answer_(new AnswerView) {
   setObjectName("claimsPanel");
+  setProperty("helpPage", "claims");
   createList();
   auto* full = new QVBoxLayout(full_);
   full->setContentsMargins(0, 0, 0, 0);
@@ -140,7 +141,7 @@ QWidget* ClaimsPanel::createEmpty() {
   auto* words = mutedLabel(
       tr("A claim says what the animal could do, such as “minimum head height 8.50 m”. It is tested whether that is "
          "within the ranges of the joints, in which pose, which joints stop it, and which overlap or cartilage it "
-         "would take."));
+         "would take, and how probable it is."));
   words->setObjectName("noClaims");
   auto* first = new QPushButton(tr("Add a claim"));
   first->setObjectName("firstClaim");
@@ -151,6 +152,7 @@ QWidget* ClaimsPanel::createEmpty() {
 }
 
 bool ClaimsPanel::busy() const { return answers_->busy(); }
+bool ClaimsPanel::answering() const { return answers_->answering(); }
 
 std::optional<std::size_t> ClaimsPanel::chosen() const {
   const int row = list_->currentIndex().row();
@@ -219,7 +221,7 @@ void ClaimsPanel::refreshChosen() {
 void ClaimsPanel::tellProgress(int done, int total) {
   const bool asking = answers_->busy();
   const auto row = chosen();
-  const bool old = row && !asking && !answers_->current(*row);
+  const bool old = row && !asking && !answers_->complete(*row);
   state_->setText(!asking     ? (old ? tr("stopped") : QString())
                   : total > 0 ? tr("testing, %1").arg(percent(double(done) / total))
                               : tr("testing"));

@@ -26,6 +26,8 @@ class ClaimsPanel : public QWidget {
 
   /// Answers are still being found.
   bool busy() const;
+  /// As ClaimAnswers::answering.
+  bool answering() const;
   /// "1 of 3 within range": for the title of the folded panel.
   QString inShort() const;
 

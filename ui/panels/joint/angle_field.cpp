@@ -74,7 +74,8 @@ void AngleField::show(const anatomy::Specimen& specimen, anatomy::JointIndex ind
   field_->setAccessibleName(title);
   field_->setValue(qRadiansToDegrees(angle));
   field_->setEnabled(joint.kind != anatomy::JointKind::Fixed);
-  bar_->show(band, angle, level, joint.typed.has_value() && !joint.hasFacets());
+  const IntervalBar::Defaults defaults{range::byDefault(joint, band.minStop), range::byDefault(joint, band.maxStop)};
+  bar_->show(band, angle, level, joint.typed.has_value() && !joint.hasFacets(), defaults);
   interval_->setText(intervalWords(band));
   field_->setAccessibleDescription(interval_->text());
   stops_->setText(bandStopWords(specimen, index, band));
@@ -93,7 +94,9 @@ IntervalBar::IntervalBar(QWidget* parent) : QWidget(parent) {
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 
-void IntervalBar::show(const range::MotionRange& band, double angle, range::Level level, bool typed) {
+void IntervalBar::show(const range::MotionRange& band, double angle, range::Level level, bool typed,
+                       const Defaults& defaults) {
+  defaults_ = defaults;
   band_ = band;
   angle_ = angle;
   level_ = level;
@@ -116,9 +119,12 @@ void IntervalBar::paintBand(QPainter& painter) {
   const QRectF bar(QPointF(xOf(band_.min), whole.top()), QPointF(xOf(band_.max), whole.bottom()));
   const bool light = theme().scheme == Scheme::Light;
   painter.fillRect(bar, withAlpha(theme().supported, (light ? 0.3 : 0.4) * (typed_ ? 0.4 : 1)));
-  painter.setPen(QPen(theme().supported, 1.5));
-  painter.drawLine(bar.topLeft(), bar.bottomLeft());
-  painter.drawLine(bar.topRight(), bar.bottomRight());
+  const auto end = [&](bool byDefault, const QLineF& line) {
+    painter.setPen(QPen(theme().supported, 1.5, byDefault ? Qt::DotLine : Qt::SolidLine));
+    painter.drawLine(line);
+  };
+  end(defaults_.min, {bar.topLeft(), bar.bottomLeft()});
+  end(defaults_.max, {bar.topRight(), bar.bottomRight()});
 }
 
 void IntervalBar::paintEvent(QPaintEvent*) {

@@ -38,8 +38,12 @@ class AngleField : public QWidget {
 class IntervalBar : public QWidget {
  public:
   explicit IntervalBar(QWidget* parent = nullptr);
+  /// Ends that are a program default: drawn dotted.
+  struct Defaults {
+    bool min = false, max = false;
+  };
   /// `angle` in rad; `typed` draws the bar hollow, as limits that no bone gives.
-  void show(const range::MotionRange& band, double angle, range::Level level, bool typed);
+  void show(const range::MotionRange& band, double angle, range::Level level, bool typed, const Defaults& defaults);
   QSize sizeHint() const override { return {120, 16}; }
 
  protected:
@@ -54,6 +58,7 @@ class IntervalBar : public QWidget {
   double angle_ = 0;
   range::Level level_ = range::Level::NotJudged;
   bool typed_ = false;
+  Defaults defaults_;
 };
 
 }  // namespace zyga::ui

@@ -1,5 +1,6 @@
 #include "ui/panels/joint/joint_view.h"
 
+#include <QCheckBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
@@ -9,6 +10,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/kinematics/following.h"
 #include "core/range/neutral.h"
 #include "ui/panels/joint/angle_field.h"
 #include "ui/panels/joint/facet_drawing.h"
@@ -156,6 +158,13 @@ QWidget* JointView::makeJointPage() {
     connect(field, &AngleField::edited, this, [this, motion](double angle) { turn(motion, angle); });
     column->addWidget(field);
   }
+  axial_ = new QCheckBox(tr("Axial rotation follows the facets"), page);
+  axial_->setObjectName("axialFollows");
+  axial_->setToolTip(
+      tr("Bending sideways over facets that stand forward of the joint turns the bone about its long axis as well. "
+         "Switched off, the axial rotation stays as typed."));
+  connect(axial_, &QCheckBox::clicked, this, &JointView::letAxialFollow);
+  column->addWidget(axial_);
   column->addLayout(makeFoot(page));
   column->addStretch();
   auto* scroll = new QScrollArea(pages_);
@@ -201,6 +210,8 @@ void JointView::showJoint(JointIndex joint) {
   showNeutral(joint);
   neutral_->setEnabled(!document_.pose()[joint].isZero(0));
   const bool fixed = bones.kind == anatomy::JointKind::Fixed;
+  axial_->setVisible(document_.articulation()[joint].settling.hasFacets && !bones.typed);
+  axial_->setChecked(!document_.pose().isAxialTyped(joint));
   for (int motion = 0; motion < 3; ++motion) {
     AngleField* field = angles_[static_cast<std::size_t>(motion)];
     field->setVisible(!fixed);
@@ -214,7 +225,8 @@ void JointView::showJoint(JointIndex joint) {
 void JointView::showMap(JointIndex joint, range::Level level) {
   const Eigen::Vector3d& angles = document_.pose()[joint];
   constexpr int kCells = 48;
-  const MapOf wanted{joint, angles.z(), document_.articulation()[joint], document_.assumptions(), document_.contact()};
+  const double torsion = kinematics::toOwn(document_.specimen()[joint], document_.articulation()[joint], angles).z();
+  const MapOf wanted{joint, torsion, document_.articulation()[joint], document_.assumptions(), document_.contact()};
   if (mapOf_ != wanted)
     map_ = range::supportedMap(document_.specimen(), document_.articulation(), document_.assumptions(), joint, angles,
                                kCells, document_.contact());
@@ -238,20 +250,27 @@ void JointView::showNeutral(JointIndex joint) {
   caution_->setVisible(judged);
 }
 
+/// The axial rotation goes along.
+kinematics::Pose JointView::bent(kinematics::Pose pose, JointIndex joint, double dorsiflexion, double lateral) const {
+  const anatomy::Joint& bones = document_.specimen()[joint];
+  const kinematics::Articulation::Rest& rest = document_.articulation()[joint];
+  pose[joint] = kinematics::withMotion(bones, rest, pose[joint], 0, dorsiflexion);
+  pose[joint] = kinematics::withMotion(bones, rest, pose[joint], 1, lateral);
+  return pose;
+}
+
 void JointView::turnTo(double dorsiflexion, double lateral) {
   const auto joint = document_.selectedJoint();
   if (!joint) return;
-  kinematics::Pose pose = document_.project().pose;
-  pose[*joint].head<2>() = Eigen::Vector2d(dorsiflexion, lateral);
-  document_.previewPose(pose);
+  document_.previewPose(bent(document_.project().pose, *joint, dorsiflexion, lateral));
 }
 
 void JointView::turnBy(double dorsiflexion, double lateral) {
   const auto joint = document_.selectedJoint();
   if (!joint) return;
-  kinematics::Pose pose = document_.pose();
-  pose[*joint].head<2>() += Eigen::Vector2d(dorsiflexion, lateral);
-  document_.changePose(pose, turnText(), kMapKey + static_cast<int>(joint->value));
+  const Eigen::Vector3d& now = document_.pose()[*joint];
+  document_.changePose(bent(document_.pose(), *joint, now[0] + dorsiflexion, now[1] + lateral), turnText(),
+                       kMapKey + static_cast<int>(joint->value));
 }
 
 QString JointView::turnText() const { return tr("Turn %1").arg(title_->text()); }
@@ -260,9 +279,23 @@ void JointView::turn(int motion, double angle) {
   const auto joint = document_.selectedJoint();
   if (!joint) return;
   kinematics::Pose pose = document_.pose();
-  pose[*joint][motion] = angle;
+  const anatomy::Joint& bones = document_.specimen()[*joint];
+  pose[*joint] = kinematics::withMotion(bones, document_.articulation()[*joint], pose[*joint], motion, angle);
+  if (motion == 2) pose.setAxialTyped(*joint, bones.hasFacets());
   const int key = kTurnKey + static_cast<int>(joint->value) * 3 + motion;
   document_.changePose(pose, turnText(), key);
+}
+
+void JointView::letAxialFollow(bool follow) {
+  const auto joint = document_.selectedJoint();
+  if (!joint) return;
+  kinematics::Pose pose = document_.pose();
+  if (follow)
+    kinematics::turnToNeutral(document_.specimen(), document_.articulation(), *joint, 2, pose);
+  else
+    pose.setAxialTyped(*joint, true);
+  document_.changePose(pose, follow ? tr("Let the axial rotation of %1 follow its facets").arg(title_->text())
+                                    : tr("Hold the axial rotation of %1").arg(title_->text()));
 }
 
 void JointView::toNeutral() {
@@ -270,6 +303,7 @@ void JointView::toNeutral() {
   if (!joint) return;
   kinematics::Pose pose = document_.pose();
   pose[*joint].setZero();
+  pose.setAxialTyped(*joint, false);
   document_.changePose(pose, tr("%1 to neutral").arg(title_->text()));
 }
 

@@ -7,6 +7,7 @@
 #include "core/range/supported_map.h"
 #include "ui/document/document.h"
 
+class QCheckBox;
 class QHBoxLayout;
 class QLabel;
 class QStackedWidget;
@@ -38,6 +39,8 @@ class JointView : public QWidget {
   void showJoint(JointIndex joint);
   void turn(int motion, double angle);
   void toNeutral();
+  void letAxialFollow(bool follow);
+  kinematics::Pose bent(kinematics::Pose pose, JointIndex joint, double dorsiflexion, double lateral) const;
   void showMap(JointIndex joint, range::Level level);
   void showNeutral(JointIndex joint);
   QHBoxLayout* makeHead(QWidget* page);
@@ -73,6 +76,7 @@ class JointView : public QWidget {
   QLabel* neutralBy_ = nullptr;
   QLabel* caution_ = nullptr;
   std::array<AngleField*, 3> angles_{};
+  QCheckBox* axial_ = nullptr;
 };
 
 /// A verdict as its shape and its state in words.

@@ -63,12 +63,15 @@ QString bandStopWords(const anatomy::Specimen& specimen, JointIndex joint, const
 
 QString stopSentences(const anatomy::Specimen& specimen, JointIndex joint, int motion, const range::MotionRange& band) {
   if (!band.judged || band.empty) return intervalWords(band);
-  const auto line = [&](double angle, double sign, const range::Stop& stop) {
+  const auto line = [&](double angle, double sign, const range::Stop& stop, double axial) {
+    const QString along = motion == 1 ? alongWords(specimen[joint], axial) : QString();
+    const QString to = along.isEmpty() ? signedDegrees(angle) : inOneLine({signedDegrees(angle), along});
     return QObject::tr("%1 to %2: %3")
-        .arg(capital(motionWords(range::motionName(specimen[joint], motion, sign))), signedDegrees(angle),
-             stopWords(specimen, joint, stop));
+        .arg(capital(motionWords(range::motionName(specimen[joint], motion, sign))), to,
+             sourcedStopWords(specimen, joint, stop));
   };
-  return line(band.max, 1, band.maxStop) + QLatin1Char('\n') + line(band.min, -1, band.minStop);
+  return line(band.max, 1, band.maxStop, band.axialAtMax) + QLatin1Char('\n') +
+         line(band.min, -1, band.minStop, band.axialAtMin);
 }
 
 QString groundsWords(const anatomy::Joint& joint, const range::JointVerdict* verdict) {

@@ -19,6 +19,7 @@
 #include "ui/panels/studies/study_fields.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/typography.h"
+#include "ui/words/assumption_words.h"
 #include "ui/words/say.h"
 
 namespace zyga::ui {
@@ -78,7 +79,8 @@ StudiesPanel::StudiesPanel(Document& document, QWidget* parent)
   });
   connect(&job_.worker(), &Worker::busyChanged, this, &StudiesPanel::showProgress);
   connect(&document_, &Document::changed, this, [this](Changes what) {
-    if (what & (Changes(Change::Pose) | Change::Assumptions | Change::Ground)) quick_.start();
+    if (what & (Changes(Change::Pose) | Change::Assumptions | Change::Contact | Change::Ground)) quick_.start();
+    if (what & Change::Contact) refresh();
   });
   refresh();
 }
@@ -177,7 +179,7 @@ void StudiesPanel::showProgress(bool busy) {
 
 void StudiesPanel::refresh() {
   const StudyKind now = kind();
-  about_->setText(tells(now));
+  about_->setText(document_.contactPending() ? tells(now) + ' ' + provisionalReason() : tells(now));
   fields_->showFor(now);
   const auto result = job_.result(now);
   const bool outOfDate = result && job_.outOfDate(now);
