@@ -17,7 +17,7 @@ constexpr int kSlowness = 1;
 
 /// How long a test waits for what must come, ms: sculpting, or a study, on one busy core. Four times within the limit
 /// of a test (TIMEOUT in tests/CMakeLists.txt), so that it is the wait which fails, and says where.
-constexpr int kPatience = 240'000 * kSlowness;
+constexpr int kPatience = 300'000 * kSlowness;
 
 /// For what a busy window does by itself, ms.
 constexpr int kMoment = 3'000 * kSlowness;

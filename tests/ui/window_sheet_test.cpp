@@ -3,6 +3,7 @@
 #include <QPlainTextEdit>
 
 #include "tests/ui/window_fixture.h"
+#include "ui/commands/project_edits.h"
 #include "ui/dialogs/sheet/sheet_dialog.h"
 #include "ui/dialogs/sheet/sheet_preview.h"
 
@@ -67,6 +68,9 @@ TEST_F(WindowNotes, ARightClickPinsWhereThePointerIs) {
 }
 
 TEST_F(WindowSheet, IsDesignedAndSaved) {
+  files::Sheet small;
+  small.paper = files::SheetPaper::A4;  // half of the points to trace
+  changeSheet(*document_, small, "Smaller paper");
   action("Sheet")->trigger();
   auto* dialog = this->dialog<SheetDialog>("sheetDialog");
   ASSERT_NE(dialog, nullptr);
@@ -86,7 +90,7 @@ TEST_F(WindowSheet, IsDesignedAndSaved) {
   EXPECT_EQ(head, "%PDF-");
   press(*dialog, "Close");
   action("Undo")->trigger();
-  EXPECT_EQ(document_->project().sheet, files::Sheet{});
+  EXPECT_EQ(document_->project().sheet, small);
 }
 
 }  // namespace
