@@ -248,28 +248,5 @@ TEST_P(WithContact, NoCervicalRibStopsASculptedNeck) {
   }
 }
 
-// A table of what contact does to the neck and tail, for whoever wants to see (--gtest_also_run_disabled_tests).
-TEST_P(WithContact, DISABLED_Table) {
-  for (const Chain chain : {Chain::Neck, Chain::Tail}) {
-    for (const JointIndex j : jointsOf(specimen(), chain)) {
-      const range::Scenario bare = neutral().withContact(nullptr);
-      std::printf("%-9s", specimen()[j].id.c_str());
-      for (const int motion : {0, 1, 2}) {
-        const auto &with = neutral().motionRange(j, motion), &without = bare.motionRange(j, motion);
-        std::printf(" %6.1f (%6.1f)%c %6.1f (%6.1f)%c", with.min * 57.2958, without.min * 57.2958,
-                    with.minStop.kind == range::FindingKind::BoneContact ? '*' : ' ', with.max * 57.2958,
-                    without.max * 57.2958, with.maxStop.kind == range::FindingKind::BoneContact ? '*' : ' ');
-      }
-      std::printf("\n");
-    }
-  }
-  const range::ContactModel& model = *neutral().contact();
-  for (std::size_t i = 0; i < model.pairs().size(); ++i) {
-    const auto& pair = model.pairs()[i];
-    std::printf("%s %s %.2f mm\n", specimen()[pair.a].id.c_str(), specimen()[pair.b].id.c_str(),
-                1000 * model.tolerated(i, {}));
-  }
-}
-
 }  // namespace
 }  // namespace zyga::study
