@@ -66,8 +66,8 @@ struct Assumptions {
   Cartilage tail;
   /// Bones that turn against each other settle by up to this share of the cartilage's thickness, so that their facets
   /// fit best. The bones of living human necks shift by 3 to 5 mm while they bend (open kinematic records, derived).
-  /// None by default (program default, no source): where settling reaches its bound its slope jumps, and a search for a
-  /// target out of reach may then end a centimetre apart from two starts.
+  /// None by default (program default, no source): that a search for a target out of reach ends in one pose with it,
+  /// from wherever it starts, has not been shown.
   double settling = 0;
   /// Facets may press into each other by this share of their length before it counts as contact: they are gently
   /// curved and carry their own cartilage. Program default, no source.
