@@ -12,6 +12,7 @@
 #include "core/files/disk/atomic_file.h"
 #include "core/files/export/study_json.h"
 #include "core/files/json/json_write.h"
+#include "core/files/project/project_measures.h"
 #include "ui/plots/plot_file.h"
 #include "ui/plots/study_plots.h"
 #include "ui/words/assumption_words.h"
@@ -74,11 +75,6 @@ study::StudySettings settingsFrom(study::StudyKind kind, const Arguments& argume
   return settings;
 }
 
-study::Measures measuresOf(const files::Project& project) {
-  return {std::make_shared<const anatomy::MeasurementTable>(project.table),
-          [scans = project.scans](const anatomy::MeasurementTable& table) { return files::specimenOf(table, scans); }};
-}
-
 std::string studyDocument(const files::Project& project, const range::Assumptions& assumptions, const std::string& pose,
                           const study::StudyResult& found) {
   return json::document(json::object({{"specimen", project.table.name},
@@ -135,8 +131,8 @@ int studyVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto chosen = choosePose(project, arguments);
   study::StudySettings settings = settingsFrom(kind, arguments);
   settings.densities = project.densities;
-  const study::StudyOutcome outcome =
-      study::run(kind, scenarioOf(project, chosen.pose, contactFor(project, arguments)), settings, measuresOf(project));
+  const study::StudyOutcome outcome = study::run(kind, scenarioOf(project, chosen.pose, contactFor(project, arguments)),
+                                                 settings, files::measuresOf(project));
   if (!outcome.result) throw BadInput(ui::say(outcome.failure).toStdString());
   const study::StudyResult& found = *outcome.result;
   const std::string json = studyDocument(project, assumptions, chosen.name, found);

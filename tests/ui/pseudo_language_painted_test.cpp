@@ -3,6 +3,7 @@
 #include <QtMath>
 #include <functional>
 
+#include "core/files/project/project_measures.h"
 #include "core/report/report.h"
 #include "tests/ui/marked_window.h"
 #include "ui/commands/project_edits.h"
@@ -123,7 +124,7 @@ class PaintedInAMarkedLanguage : public WindowInAMarkedLanguage {
   study::StudyOutcome found(study::StudyKind kind) {
     study::StudySettings settings;
     settings.spread.draws = 20;
-    return answers_.run(kind, document_->scenario(), settings, measuresOf(*document_));
+    return answers_.run(kind, document_->scenario(), settings, files::measuresOf(document_->project()));
   }
 
   study::StudyAnswers answers_;

@@ -1,15 +1,10 @@
 #include "ui/studies/study_job.h"
 
+#include "core/files/project/project_measures.h"
 #include "ui/words/say.h"
 #include "ui/words/study_words.h"
 
 namespace zyga::ui {
-
-study::Measures measuresOf(const Document& document) {
-  const files::Project& project = document.project();
-  return {std::make_shared<const anatomy::MeasurementTable>(project.table),
-          [scans = project.scans](const anatomy::MeasurementTable& table) { return files::specimenOf(table, scans); }};
-}
 
 StudyJob::StudyJob(Document& document, QObject* parent) : QObject(parent), document_(document) {
   connect(&document_, &Document::changed, this, &StudyJob::onDocumentChanged);
@@ -22,7 +17,7 @@ void StudyJob::run(StudyKind kind, const StudySettings& asked) {
   running_ = kind;
   movedMeanwhile_ = false;
   const auto work = [this, kind, settings, scenario = document_.scenario(), answers = answers_,
-                     measures = kind == StudyKind::Spread ? measuresOf(document_) : study::Measures()](
+                     measures = kind == StudyKind::Spread ? files::measuresOf(document_.project()) : study::Measures()](
                         const Worker::Control& control) -> Worker::Delivery {
     study::StudyOutcome outcome = answers->run(kind, scenario, settings, measures, control.task);
     if (outcome.cancelled()) return {};

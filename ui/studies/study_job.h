@@ -63,7 +63,4 @@ class StudyJob : public QObject {
   bool movedMeanwhile_ = false;  ///< the document has changed since the running study began
 };
 
-/// What the document's animal was built from, for studies that build others.
-study::Measures measuresOf(const Document& document);
-
 }  // namespace zyga::ui

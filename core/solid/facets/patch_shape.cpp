@@ -7,6 +7,7 @@
 #include <numbers>
 
 #include "core/linear/linear.h"
+#include "core/solid/mesh/weighted_median.h"
 
 namespace zyga::solid {
 
@@ -23,15 +24,6 @@ constexpr int kPatchTrimRounds = 8;
 constexpr int kOutlineCorners = 48;
 /// A bend whose arrow over the patch is below this share of its half length is none. Program default, no source.
 constexpr double kFlatBend = 1e-3;
-
-double patchMedian(std::vector<std::pair<double, double>> valueAndWeight) {
-  std::sort(valueAndWeight.begin(), valueAndWeight.end());
-  double total = 0, passed = 0;
-  for (const auto& [value, weight] : valueAndWeight) total += weight;
-  for (const auto& [value, weight] : valueAndWeight)
-    if ((passed += weight) >= total / 2) return value;
-  return 0;
-}
 
 /// The direction in which a facet slides when its joint turns in the mid-plane, cranially; in its plane.
 Vector3d slideOf(const Vector3d& normal, const Vector3d& arm, const ColumnAxes& axes) {
@@ -83,13 +75,13 @@ PatchFitter::PatchFitter(const TriangleMesh& mesh, const FaceSurface& surface, c
 double PatchFitter::medianGap(std::span<const std::uint32_t> patch) const {
   std::vector<std::pair<double, double>> gaps;
   for (const std::uint32_t t : patch) gaps.emplace_back(gaps_[t], surface_.area(t));
-  return patchMedian(std::move(gaps));
+  return weightedMedian(std::move(gaps));
 }
 
 double PatchFitter::spreadOf(std::span<const std::uint32_t> patch, const std::vector<double>& sizes) const {
   std::vector<std::pair<double, double>> weighted;
   for (std::size_t i = 0; i < patch.size(); ++i) weighted.emplace_back(sizes[i], surface_.area(patch[i]));
-  return std::max(1.4826 * patchMedian(std::move(weighted)), kLeastSpread * boneSize_);
+  return std::max(1.4826 * weightedMedian(std::move(weighted)), kLeastSpread * boneSize_);
 }
 
 /// A triangle whose distance is far from the usual one lies at the rim or beside the joint.

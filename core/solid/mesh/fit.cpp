@@ -8,6 +8,7 @@
 #include <unordered_map>
 
 #include "core/linear/linear.h"
+#include "core/solid/mesh/weighted_median.h"
 
 namespace zyga::solid {
 
@@ -42,21 +43,12 @@ struct Sample {
   }
 };
 
-double medianOf(std::vector<std::pair<double, double>> valueAndWeight) {
-  std::sort(valueAndWeight.begin(), valueAndWeight.end());
-  double total = 0, passed = 0;
-  for (const auto& [value, weight] : valueAndWeight) total += weight;
-  for (const auto& [value, weight] : valueAndWeight)
-    if ((passed += weight) >= total / 2) return value;
-  return 0;
-}
-
 /// Keeps what lies within the trim of the spread of all distances; returns whether anything changed.
 bool trim(Sample& sample, const std::vector<double>& distances) {
   std::vector<std::pair<double, double>> sizes;
   for (std::size_t i = 0; i < distances.size(); ++i) sizes.emplace_back(std::abs(distances[i]), sample.weights[i]);
   // Rounding in single precision is not worth trimming.
-  const double limit = std::max(kTrim * 1.4826 * medianOf(sizes), 1e-4 * std::sqrt(sample.total(true)));
+  const double limit = std::max(kTrim * 1.4826 * weightedMedian(sizes), 1e-4 * std::sqrt(sample.total(true)));
   bool changed = false;
   for (std::size_t i = 0; i < distances.size(); ++i) {
     const bool keep = std::abs(distances[i]) <= limit;
