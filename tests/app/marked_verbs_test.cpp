@@ -169,7 +169,7 @@ bool holdsId(const QString& key) {
                                 "id",       "region",        "level",      "bone",       "other",      "foot",
                                 "planted",  "unit",          "overlap_by", "chain",      "neutral_by", "direction",
                                 "stance",   "reading",       "part",       "unit_guess", "up_guess",   "circumferences",
-                                "kind",     "horizontal_by", "likelihood", "evidence"};
+                                "kind",     "horizontal_by", "likelihood", "evidence",   "axial"};
   return keys.contains(key) || key.endsWith("_level");
 }
 
