@@ -114,6 +114,7 @@ json::Value verdictJson(const Judged& judged, const range::JointVerdict& verdict
                        {"centrum_gap_mm", joint.hasFacets() ? millimetresJson(verdict.centrumGap) : json::Value()},
                        {"level", toText(verdict.level)},
                        {"reasons", json::arrayOf(reasons)},
+                       {"stopped_by_default", range::byDefault(joint, verdict)},
                        {"evidence", evidenceId(scenario, verdict.joint)},
                        {"sentence", ui::verdictSentence(scenario, verdict).toStdString()},
                        {"articulation", articulation.isEmpty() ? json::Value() : articulation.toStdString()}});

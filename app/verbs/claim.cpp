@@ -142,11 +142,20 @@ ClaimAnswered claimAnswerOf(const ClaimGround& ground, const Claim& claim) {
   ClaimAnswered answered{claim, study::claimBook().answer(ground.scenario, claim), nullptr};
   if (!answered.answer->unanswerable.empty())
     refuse(QT_TRANSLATE_NOOP("words", "%1: %2"), {ui::claimName(claim), ui::say(answered.answer->unanswerable)});
-  if (answered.answer->answered())
-    answered.probability =
-        study::claimBook().probability(ground.scenario, claim, ground.measures, ground.options,
-                                       taskAtTerminal(QT_TRANSLATE_NOOP("words", "working out the probability")));
   return answered;
+}
+
+/// The probabilities of all that have an answer.
+void addProbabilities(const ClaimGround& ground, std::vector<ClaimAnswered>& all) {
+  std::vector<Claim> claims;
+  for (const ClaimAnswered& one : all)
+    if (one.answer->answered()) claims.push_back(one.claim);
+  const auto found =
+      study::claimBook().probabilities(ground.scenario, claims, ground.measures, ground.options,
+                                       taskAtTerminal(QT_TRANSLATE_NOOP("words", "working out the probability")));
+  auto next = found.begin();
+  for (ClaimAnswered& one : all)
+    if (one.answer->answered() && next != found.end()) one.probability = *next++;
 }
 
 /// An answer for people, several lines.
@@ -162,7 +171,7 @@ std::string claimText(const Scenario& scenario, const ClaimAnswered& answered) {
   if (words.stops.size() > kMostStops)
     lines << "  " + ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "further joints: %1")),
                                {QString::number(words.stops.size() - kMostStops)});
-  for (const QString& line : words.needs + words.notes) lines << "  " + line;
+  for (const QString& line : words.needs + words.beside + words.notes) lines << "  " + line;
   if (answered.probability)
     for (const QString& line : ui::probabilityNotes(*answered.probability)) lines << "  " + line;
   return lines.join('\n').toStdString() + "\n";
@@ -214,6 +223,42 @@ void addProbability(const study::ClaimProbability* probability, json::Value& jso
            probability ? json::Value(ui::probabilityWords(*probability).toStdString()) : json::Value());
 }
 
+/// A value that is told in the unit of the claim, under a key that ends with that unit.
+void addClaimed(json::Value& json, const Claim& claim, const std::string& key, const std::optional<double>& value) {
+  const bool angle = traitsOf(claim.kind).angle;
+  json.add(key + (angle ? "_deg" : "_m"), !value  ? json::Value()
+                                          : angle ? json::degrees(*value)
+                                                  : json::millionths(*value));
+}
+
+json::Value marginJson(const std::optional<double>& angle) { return angle ? json::degrees(*angle) : json::Value(); }
+
+json::Value dorsalsJson(const Scenario& scenario, const Claim& claim,
+                        const std::optional<study::ClaimDorsals>& dorsals) {
+  if (!dorsals) return {};
+  std::vector<json::Value> turned;
+  for (const double turn : dorsals->turned) turned.push_back(json::degrees(turn));
+  json::Value json = json::object({{"joints", idsJson(scenario, dorsals->joints)}, {"supported", dorsals->supported}});
+  addClaimed(json, claim, "best", dorsals->best);
+  addClaimed(json, claim, "gain", dorsals->gain);
+  json.add("turned_deg", json::arrayOf(turned));
+  return json;
+}
+
+json::Value habitJson(const Claim& claim, const std::optional<study::ClaimHabit>& habit) {
+  if (!habit) return {};
+  json::Value json = json::object({});
+  addClaimed(json, claim, "undeflected", habit->undeflected);
+  json.add("undeflected_as_claimed", habit->undeflectedShows);
+  json.add("undeflected_source", said(study::kUndeflectedSource));
+  addClaimed(json, claim, "extended", habit->extended);
+  json.add("extended_as_claimed", habit->extendedShows);
+  json.add("extended_collides", habit->extendedCollides);
+  json.add("extended_source", said(study::kExtendedSource));
+  json.add("share_from_undeflected", json::millionths(habit->share));
+  return json;
+}
+
 json::Value claimJson(const Scenario& scenario, const ClaimAnswered& answered) {
   const Claim& claim = answered.claim;
   const ClaimAnswer& answer = *answered.answer;
@@ -244,6 +289,11 @@ json::Value claimJson(const Scenario& scenario, const ClaimAnswered& answered) {
   json.add("least_overlap", json::millionths(answer.minOverlap));
   json.add("least_cartilage_percent", json::millionths(answer.minCartilage));
   json.add("most_cartilage_percent", json::millionths(answer.mostCartilage));
+  const study::ClaimMargin margin = answer.margin.value_or(study::ClaimMargin{});
+  json.add("narrowed_by_deg", marginJson(margin.narrowing));
+  json.add("widened_by_deg", marginJson(margin.widening));
+  json.add("with_foremost_dorsals", dorsalsJson(scenario, claim, answer.dorsals));
+  json.add("habitual", habitJson(claim, answer.habit));
   json.add("joints_near_edge", answer.nearEdge.size());
   json.add("near_edge", idsJson(scenario, answer.nearEdge));
   json.add("not_judged", idsJson(scenario, answer.notJudged));
@@ -252,12 +302,15 @@ json::Value claimJson(const Scenario& scenario, const ClaimAnswered& answered) {
   json.add("verdict", words.verdict.toStdString());
   json.add("stopping_words", stringsJson(words.stops));
   json.add("needs_words", stringsJson(words.needs));
+  json.add("beside_words", stringsJson(words.beside));
   return json;
 }
 
 /// What all answers take for granted, and what the samples vary.
 std::string footText(const files::Project& project, const std::vector<ClaimAnswered>& answers) {
   std::string text = assumptionsText(project.assumptions) + "  " + ui::claimBasis().toStdString() + "\n";
+  if (std::any_of(answers.begin(), answers.end(), [](const auto& one) { return one.answer->habit.has_value(); }))
+    text += "  " + ui::habitBasis().toStdString() + "\n";
   for (const ClaimAnswered& answered : answers) {
     if (!answered.probability) continue;
     return text + "  " + ui::probabilityBasis(*answered.probability).toStdString() + "\n";
@@ -277,7 +330,9 @@ void save(files::Project project, const ChosenPose& chosen, const Claim& claim, 
 
 int answerOne(const files::Project& project, const ChosenPose& chosen, const Claim& claim, const Arguments& arguments) {
   const ClaimGround ground = groundOf(project, chosen, arguments);
-  const ClaimAnswered answered = claimAnswerOf(ground, claim);
+  std::vector<ClaimAnswered> answers{claimAnswerOf(ground, claim)};
+  addProbabilities(ground, answers);
+  const ClaimAnswered& answered = answers.front();
   const auto out = arguments.find("--out");
   if (out) save(project, chosen, claim, *answered.answer, *out);
   if (arguments.has("--json")) {
@@ -298,11 +353,12 @@ int answerAll(const files::Project& project, const ChosenPose& chosen, const Arg
   std::vector<ClaimAnswered> answers;
   std::vector<json::Value> jsons;
   std::string text;
-  for (const Claim& claim : project.claims) {
-    answers.push_back(claimAnswerOf(ground, claim));
-    all = all && answers.back().answer->supported;
-    jsons.push_back(claimJson(ground.scenario, answers.back()));
-    text += claimText(ground.scenario, answers.back());
+  for (const Claim& claim : project.claims) answers.push_back(claimAnswerOf(ground, claim));
+  addProbabilities(ground, answers);
+  for (const ClaimAnswered& answered : answers) {
+    all = all && answered.answer->supported;
+    jsons.push_back(claimJson(ground.scenario, answered));
+    text += claimText(ground.scenario, answered);
   }
   if (arguments.has("--json"))
     std::cout << json::document(json::object({{"claims", json::arrayOf(jsons)}}, json::Layout::OnLines));
@@ -335,25 +391,30 @@ std::vector<OptionSpec> claimVerbOptions() {
 }  // namespace
 
 Verb claimVerb() {
-  return {{"claim", "FILE.zyga",
-           QT_TRANSLATE_NOOP("words", "tells whether a claim is within range, what stops it and what it would take"),
-           claimVerbOptions(),
-           QT_TRANSLATE_NOOP("words",
-                             "Without a claim those of the project are answered. Trunk, limbs and feet stay as posed; "
-                             "neck, head and tail bend\n"
-                             "up and down only, each joint inside its range, no bones colliding. Heights are the "
-                             "snout's. The answer has the most\n"
-                             "that is within range, the joints that stop it, worst first, the minimum overlap and the "
-                             "cartilage in the neck (or\n"
-                             "tail) at which the answer changes with everything else as it is, and how many joints are "
-                             "near limit in the pose that\n"
-                             "shows it. Its probability is the share of samples in which the claim is within range: "
-                             "they vary measures, shapes of\n"
-                             "deformed bones, assumptions and definitions. With --out a claim out of range writes the "
-                             "nearest pose; with --pose it\n"
-                             "also replaces the named one.\n"
-                             "Exit 1: out of range or not answered, with several claims any of them.\n")},
-          claim};
+  return {
+      {"claim", "FILE.zyga",
+       QT_TRANSLATE_NOOP("words", "tells whether a claim is within range, what stops it and what it would take"),
+       claimVerbOptions(),
+       QT_TRANSLATE_NOOP("words",
+                         "Without a claim those of the project are answered. Trunk, limbs and feet stay as posed; "
+                         "neck, head and tail bend\n"
+                         "up and down only, each joint inside its range, no bones colliding. Heights are the "
+                         "snout's. The answer has the most\n"
+                         "that is within range, the joints that stop it, worst first, the minimum overlap and the "
+                         "cartilage in the neck (or\n"
+                         "tail) at which the answer changes with everything else as it is, the degrees by which all "
+                         "ranges may be narrower or\n"
+                         "have to be wider, and how many joints are near limit in the pose that shows it. Beside it "
+                         "stand the answer with the\n"
+                         "foremost three dorsals bending as well, and what is claimed in the two postures published "
+                         "as habitual.\n"
+                         "Its probability is the share of samples in which the claim is within range: they vary "
+                         "measures, shapes of\n"
+                         "deformed bones, assumptions and definitions. With --out a claim out of range writes the "
+                         "nearest pose; with --pose it\n"
+                         "also replaces the named one.\n"
+                         "Exit 1: out of range or not answered, with several claims any of them.\n")},
+      claim};
 }
 
 }  // namespace zyga::app

@@ -10,6 +10,7 @@
 #include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/scan/scan_process.h"
+#include "core/task/memory.h"
 #include "ui/words/language.h"
 #include "ui/words/say.h"
 
@@ -147,6 +148,7 @@ bool isVerb(std::string_view word) {
 }
 
 int runVerb(int argc, char** argv) {
+  task::keepFreedMemory();
   const std::string name = argc > 1 ? argv[1] : "help";
   if (name == files::protocol::kVerb) return files::readScanProcess(argc - 1, argv + 1);
   std::vector<std::string> words(argv + std::min(argc, 2), argv + argc);

@@ -101,6 +101,8 @@ std::string textOf(const files::Project& project, const Stood& stood) {
                  {words(QT_TRANSLATE_NOOP("words", "bones collide")), ui::contactWords(project.specimen(), contact)}) +
            "\n";
   for (const auto& note : stood.answer.notes) out += "  " + ui::say(note) + "\n";
+  if (stood.answer.balance)
+    if (const QString tail = ui::tailLoadWords(*stood.answer.balance); !tail.isEmpty()) out += "  " + tail + "\n";
   out += QString::fromStdString(contactText(stood.answer.contactJudged));
   return out.toStdString();
 }
@@ -119,6 +121,16 @@ json::Value footJson(const files::Project& project, const Stood& stood, const ki
                        {"tilt_deg", json::degrees(tilt)},
                        {"miss_mm", json::millionths(fit.miss * 1000)},
                        {"stopping_joints", json::arrayOf(stopping)}});
+}
+
+/// Null but for an animal that rears.
+json::Value tailLoadJson(const std::optional<study::Balance>& balance) {
+  if (!balance || !balance->tailLoad) return {};
+  return json::object({{"share_least", json::millionths(balance->tailLoad->least)},
+                       {"share_most", json::millionths(balance->tailLoad->most)},
+                       {"share_middle", json::millionths(balance->tailLoad->middle)},
+                       {"feet_margin_m", json::millionths(balance->feetMargin)},
+                       {"sentence", ui::tailLoadWords(*balance).toStdString()}});
 }
 
 std::string jsonOf(const files::Project& project, const Stood& stood) {
@@ -148,7 +160,8 @@ std::string jsonOf(const files::Project& project, const Stood& stood) {
                     {"contact_judged", stood.answer.contactJudged},
                     {"contacts", json::arrayOf(contacts)},
                     {"short_by_mm", json::millionths(stood.answer.shortBy * 1000)},
-                    {"notes", json::arrayOf(notes)}},
+                    {"notes", json::arrayOf(notes)},
+                    {"tail_load", tailLoadJson(stood.answer.balance)}},
                    json::Layout::OnLines));
 }
 

@@ -14,6 +14,7 @@
 #include <utility>
 
 #include "app/window/main_window.h"
+#include "core/task/memory.h"
 #include "ui/settings/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/viewport/viewport.h"
@@ -140,6 +141,7 @@ void tellStart(MainWindow& window) {
 }  // namespace
 
 int runWindow(int argc, char** argv) {
+  task::keepFreedMemory();
   QApplication application(argc, argv);
   QCoreApplication::setOrganizationName("zygapose");
   QCoreApplication::setApplicationName("zygapose");

@@ -26,19 +26,26 @@ Cartilage Assumptions::cartilageOf(anatomy::Region region) const {
 
 namespace {
 
+using Age = CartilagePreset::Age;
+
 constexpr reason::Term kCartilageSource{"source.taylor-wedel-2013"};
+constexpr reason::Term kSecondHand{"source.taylor-wedel-2013-second-hand"};
 constexpr reason::Term kRule{"source.stevens-parrish-1999"};
 constexpr reason::Term kLiving{"source.kambic-2017"};
 constexpr reason::Term kNone{"source.program-default"};
 
 }  // namespace
 
-const std::array<CartilagePreset, 6> kCartilagePresets{{{{"cartilage.rhea"}, 2.59, kCartilageSource},
-                                                        {{"cartilage.sauroposeidon"}, 4.5, kCartilageSource},
-                                                        {{"cartilage.turkey"}, 4.56, kCartilageSource},
-                                                        {{"cartilage.juvenile-apatosaurus-low"}, 15, kCartilageSource},
-                                                        {{"cartilage.juvenile-apatosaurus-high"}, 20, kCartilageSource},
-                                                        {{"cartilage.juvenile-giraffe"}, 24, kCartilageSource}}};
+const std::array<CartilagePreset, 9> kCartilagePresets{
+    {{{"cartilage.rhea"}, 2.59, kCartilageSource, Age::Grown},
+     {{"cartilage.sauroposeidon"}, kGrownCartilage, kCartilageSource, Age::Grown},
+     {{"cartilage.turkey"}, 4.56, kCartilageSource, Age::Grown},
+     {{"cartilage.ostrich"}, 6.3, kSecondHand, Age::Grown},
+     {{"cartilage.horse"}, 6.9, kSecondHand, Age::Grown},
+     {{"cartilage.alligator"}, 14.9, kSecondHand, Age::NotTold},
+     {{"cartilage.juvenile-apatosaurus-low"}, kYoungCartilage, kCartilageSource, Age::Young},
+     {{"cartilage.juvenile-apatosaurus-high"}, 20, kCartilageSource, Age::Young},
+     {{"cartilage.juvenile-giraffe"}, 24, kCartilageSource, Age::Young}}};
 
 const std::array<OverlapPreset, 3> kOverlapPresets{{{0.50, {"overlap.published-rule"}, kRule},
                                                     {0.25, {"overlap.half-the-rule"}, kNone},

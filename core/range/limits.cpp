@@ -34,10 +34,25 @@ MotionRange motionRange(const anatomy::Specimen& specimen, const kinematics::Art
   return bandOf(JointEvaluator(specimen, articulation, assumptions, joint, contact), angles, motion);
 }
 
+namespace {
+
+/// A criterion whose limit has no source.
+bool isByDefault(const anatomy::Joint& joint, FindingKind kind) {
+  if (kind == FindingKind::TypedLimit) return joint.typed && joint.typed->source == anatomy::kProgramDefault;
+  return kind != FindingKind::Overlap;
+}
+
+}  // namespace
+
 bool byDefault(const anatomy::Joint& joint, const Stop& stop) {
-  if (stop.why != Stop::Why::Criterion || !stop.kind) return false;
-  if (*stop.kind == FindingKind::TypedLimit) return joint.typed && joint.typed->source == anatomy::kProgramDefault;
-  return *stop.kind != FindingKind::Overlap;
+  return stop.why == Stop::Why::Criterion && stop.kind && isByDefault(joint, *stop.kind);
+}
+
+bool byDefault(const anatomy::Joint& joint, const JointVerdict& verdict) {
+  if (verdict.level != Level::Near && verdict.level != Level::Beyond) return false;
+  return std::all_of(verdict.findings.begin(), verdict.findings.end(), [&](const Finding& finding) {
+    return finding.level != verdict.level || isByDefault(joint, finding.kind);
+  });
 }
 
 std::string_view toText(Direction direction) {

@@ -24,6 +24,8 @@ struct Stop {
 /// Whether a tolerance or a limit that is a program default, without a source, ends the range: the press and the gape
 /// of facets, cover across the slide, contact of bones, and typed limits that nobody has published.
 bool byDefault(const anatomy::Joint& joint, const Stop& stop);
+/// Whether a joint is near a limit or out of range only by such defaults: no criterion with a source says as much.
+bool byDefault(const anatomy::Joint& joint, const JointVerdict& verdict);
 
 /// The interval of one motion that the bones support while the joint's other angles stay where they are, rad.
 struct MotionRange {

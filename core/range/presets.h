@@ -9,15 +9,21 @@ namespace zyga::range {
 
 /// Cartilage between the centra as found or argued for in one animal; none of them is the right value for another.
 struct CartilagePreset {
+  enum class Age { Grown, Young, NotTold };
   reason::Term animal;
   double percent;       ///< % of centrum length
   reason::Term source;  ///< names the citation
+  Age age;
 
   Cartilage cartilage() const { return {Cartilage::In::PercentOfCentrum, percent}; }
 };
 
 /// Thinnest first.
-extern const std::array<CartilagePreset, 6> kCartilagePresets;
+extern const std::array<CartilagePreset, 9> kCartilagePresets;
+
+/// What stands for a grown and for a young sauropod, until something is known of the animal: the one grown sauropod
+/// that was measured, and the thinner of two young ones (Taylor & Wedel 2013, PLoS ONE 8(10):e78214).
+inline constexpr double kGrownCartilage = 4.5, kYoungCartilage = 15;  // % of centrum length
 
 /// A minimum overlap of the facets: half of their length is the rule in use (Stevens & Parrish 1999, Science 284:798,
 /// quoted second hand; tested by Cobley, Rayfield & Barrett 2013, PLoS ONE 8(8):e72187, abstract read), almost none is

@@ -32,21 +32,33 @@ std::optional<Vector3d> middleOf(const JointEvaluator& judge) {
 
 }  // namespace
 
+/// A joint, and what is found out about it when it is first asked for.
 struct ReachRanges::Known {
-  Known(JointEvaluator&& made) : judge(std::move(made)), inside(middleOf(judge)) {
-    for (int motion = 0; motion < 3 && inside; ++motion) {
+  struct Middle {
+    std::optional<Vector3d> inside;
+    Vector3d halfWidths = Vector3d::Zero();
+  };
+
+  explicit Known(JointEvaluator&& made) : judge(std::move(made)) {}
+
+  const Middle& middle() {
+    if (middle_) return *middle_;
+    middle_.emplace().inside = middleOf(judge);
+    for (int motion = 0; motion < 3 && middle_->inside; ++motion) {
       if (!judgeable(judge)) {
-        halfWidths[motion] = kSearchedFar;
+        middle_->halfWidths[motion] = kSearchedFar;
         continue;
       }
-      const Interval interval = LimitSearch(judge, *inside, motion).interval();
-      if (!interval.empty) halfWidths[motion] = 0.5 * (interval.max - interval.min);
+      const Interval interval = LimitSearch(judge, *middle_->inside, motion).interval();
+      if (!interval.empty) middle_->halfWidths[motion] = 0.5 * (interval.max - interval.min);
     }
+    return *middle_;
   }
 
   JointEvaluator judge;
-  std::optional<Vector3d> inside;
-  Vector3d halfWidths = Vector3d::Zero();
+
+ private:
+  std::optional<Middle> middle_;
 };
 
 ReachRanges::ReachRanges(const anatomy::Specimen& specimen, const kinematics::Articulation& articulation,
@@ -92,9 +104,9 @@ kinematics::JointRanges::Excesses ReachRanges::excesses(JointIndex joint, const 
   return excesses;
 }
 
-std::optional<Vector3d> ReachRanges::inside(JointIndex joint) const { return known(joint).inside; }
+std::optional<Vector3d> ReachRanges::inside(JointIndex joint) const { return known(joint).middle().inside; }
 
-Vector3d ReachRanges::halfWidths(JointIndex joint) const { return known(joint).halfWidths; }
+Vector3d ReachRanges::halfWidths(JointIndex joint) const { return known(joint).middle().halfWidths; }
 
 JointStop ReachRanges::stopOf(const kinematics::Pose& pose, const kinematics::StoppingJoint& stop) const {
   const JointEvaluator& judge = known(stop.joint).judge;

@@ -91,7 +91,20 @@ class Collector {
       if (answer->best && !traitsOf(claim.kind).angle) add(key + ".best", *answer->best, "m");
       if (answer->minOverlap) add(key + ".least_overlap", 100 * *answer->minOverlap, "%");
       if (answer->minCartilage) add(key + ".least_cartilage", *answer->minCartilage, "%");
+      besideClaim(key, claim, *answer);
     }
+  }
+
+  void besideClaim(const std::string& key, const study::Claim& claim, const study::ClaimAnswer& answer) {
+    const auto addClaimed = [&](const std::string& what, double value) {
+      traitsOf(claim.kind).angle ? addAngle(key + what, value) : add(key + what, value, "m");
+    };
+    if (answer.margin && answer.margin->narrowing) addAngle(key + ".narrowed_by", *answer.margin->narrowing);
+    if (answer.margin && answer.margin->widening) addAngle(key + ".widened_by", *answer.margin->widening);
+    if (answer.dorsals && answer.dorsals->best) addClaimed(".with_foremost_dorsals.best", *answer.dorsals->best);
+    if (!answer.habit) return;
+    addClaimed(".habitual.undeflected", answer.habit->undeflected);
+    addClaimed(".habitual.extended", answer.habit->extended);
   }
 
   void lengths() {
@@ -168,6 +181,11 @@ class Collector {
     if (data_.massByCircumference) mass("mass.by_circumference", data_.massByCircumference->mass);
     if (data_.balance.margin) add("balance.margin", *data_.balance.margin, "m");
     if (data_.balance.foreShare) add("balance.fore_share", 100 * *data_.balance.foreShare, "%");
+    if (data_.balance.feetMargin) add("balance.feet_margin", *data_.balance.feetMargin, "m");
+    if (const auto& load = data_.balance.tailLoad) {
+      add("balance.tail_share.least", 100 * load->least, "%");
+      add("balance.tail_share.most", 100 * load->most, "%");
+    }
   }
 
   void angles() {

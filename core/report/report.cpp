@@ -20,15 +20,17 @@ std::vector<range::JointLimits> neckLimits(const range::Scenario& scenario) {
 /// False when cancelled.
 bool answerClaims(ReportData& data, const files::Project& project, const task::Task& task) {
   const study::Measures measures = files::measuresOf(project);
+  std::vector<study::Claim> answered;
   for (const study::Claim& claim : project.claims) {
-    AnsweredClaim answered{claim, study::claimBook().answer(data.scenario, claim, task.quiet()), nullptr};
-    if (!answered.answer) return false;
-    if (answered.answer->answered()) {
-      answered.probability = study::claimBook().probability(data.scenario, claim, measures, {}, task.quiet());
-      if (!answered.probability) return false;
-    }
-    data.claims.push_back(std::move(answered));
+    data.claims.push_back({claim, study::claimBook().answer(data.scenario, claim, task.quiet()), nullptr});
+    if (!data.claims.back().answer) return false;
+    if (data.claims.back().answer->answered()) answered.push_back(claim);
   }
+  const auto found = study::claimBook().probabilities(data.scenario, answered, measures, {}, task.quiet());
+  if (found.size() != answered.size()) return false;
+  auto next = found.begin();
+  for (AnsweredClaim& claim : data.claims)
+    if (claim.answer->answered()) claim.probability = *next++;
   return true;
 }
 

@@ -762,12 +762,12 @@
         <translation>前足承担 %1 的重量。</translation>
     </message>
     <message>
-        <source>Volume: hulls around the bones x 1.21 x density; %1.</source>
-        <translation>体积：骨的凸包 x 1.21 x 密度；%1。</translation>
+        <source>Volume: hulls around the bones x %1 x density; %2.</source>
+        <translation>体积：骨骼凸包 × %1 × 密度；%2。</translation>
     </message>
     <message>
-        <source>Circumference: %1, mean error of prediction %2.</source>
-        <translation>周长：%1，平均预测误差 %2。</translation>
+        <source>Circumference: %1, %2.</source>
+        <translation>周长：%1，%2。</translation>
     </message>
     <message>
         <source>Both are estimates.</source>
@@ -2272,6 +2272,66 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>若%1的软骨为椎体长度的 %2 至 %3，则在活动范围内（现为 %4）。</translation>
     </message>
     <message>
+        <source>Not even every joint's range widened by %1 at either end brings it within range.</source>
+        <translation>即使每个关节的活动范围两端各放宽 %1，也不能使其进入活动范围。</translation>
+    </message>
+    <message>
+        <source>It would be within range with every joint's range widened by %1 at either end.</source>
+        <translation>若每个关节的活动范围两端各放宽 %1，则在活动范围内。</translation>
+    </message>
+    <message>
+        <source>It is out of range where every joint's range is narrowed by %1 at either end.</source>
+        <translation>若每个关节的活动范围两端各收窄 %1，则超出活动范围。</translation>
+    </message>
+    <message>
+        <source>It stays within range even with every joint's range narrowed by %1 at either end.</source>
+        <translation>即使每个关节的活动范围两端各收窄 %1，仍在活动范围内。</translation>
+    </message>
+    <message>
+        <source>It stays within range with every joint's range narrowed by up to %1 at either end.</source>
+        <translation>每个关节的活动范围两端各收窄不超过 %1 时，仍在活动范围内。</translation>
+    </message>
+    <message>
+        <source>within range</source>
+        <translation>范围内</translation>
+    </message>
+    <message>
+        <source>out of range</source>
+        <translation>超出范围</translation>
+    </message>
+    <message>
+        <source>With %1 bending as well: %2; they turn by %3 in all.</source>
+        <translation>若 %1 也弯曲：%2；它们共转动 %3。</translation>
+    </message>
+    <message>
+        <source>With %1 bending as well: %2 instead of %3, %4; they turn by %5 in all.</source>
+        <translation>若 %1 也弯曲：%2，而非 %3，%4；它们共转动 %5。</translation>
+    </message>
+    <message>
+        <source>as claimed</source>
+        <translation>符合论断</translation>
+    </message>
+    <message>
+        <source>not as claimed</source>
+        <translation>不符合论断</translation>
+    </message>
+    <message>
+        <source>Neck undeflected, habitual by Stevens 2013: %1, %2.</source>
+        <translation>颈部不偏转（Stevens 2013 认为这是惯常姿态）：%1，%2。</translation>
+    </message>
+    <message>
+        <source>Neck extended from its base, habitual by Taylor, Wedel &amp; Naish 2009: %1, %2; there bones collide.</source>
+        <translation>颈部自基部背屈（Taylor, Wedel &amp; Naish 2009 认为这是惯常姿态）：%1，%2；此时骨骼相撞。</translation>
+    </message>
+    <message>
+        <source>Neck extended from its base, habitual by Taylor, Wedel &amp; Naish 2009: %1, %2.</source>
+        <translation>颈部自基部背屈（Taylor, Wedel &amp; Naish 2009 认为这是惯常姿态）：%1，%2。</translation>
+    </message>
+    <message>
+        <source>The claimed value lies at %1 of the way from the undeflected neck to the most within range.</source>
+        <translation>所述数值位于从不偏转的颈部到活动范围内最大值之间的 %1 处。</translation>
+    </message>
+    <message>
         <source>Joints near their limit in this pose: %1 of %2 that bend.</source>
         <translation>此姿态中接近极限的关节：可弯曲的 %2 个中有 %1 个。</translation>
     </message>
@@ -2392,20 +2452,16 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>未回答</translation>
     </message>
     <message>
-        <source>within range</source>
-        <translation>范围内</translation>
-    </message>
-    <message>
-        <source>out of range</source>
-        <translation>超出范围</translation>
-    </message>
-    <message>
         <source>Facets of the joints that bend: %1.</source>
         <translation>弯曲各关节的关节面：%1。</translation>
     </message>
     <message>
-        <source>Trunk, limbs and feet stay as posed; neck, head and tail bend up and down only, each joint within its range. Soft tissue is ignored. Ranges of bare bones may be off by several degrees a joint (Kuznetsov &amp; Tereschenko 2010; Hutson &amp; Hutson 2012).</source>
-        <translation>躯干、四肢和足保持所摆姿态；颈部、头部和尾部只上下弯曲，每个关节都在活动范围内。软组织不予考虑。裸骨的活动范围每个关节可能有数度的偏差（Kuznetsov &amp; Tereschenko 2010; Hutson &amp; Hutson 2012）。</translation>
+        <source>Trunk, limbs and feet stay as posed; neck, head and tail bend up and down only, each joint within its range. Soft tissue is ignored; it is likely to narrow ranges (Cobley, Rayfield &amp; Barrett 2013). Ranges of bare bones may be off by several degrees a joint (Kuznetsov &amp; Tereschenko 2010; Hutson &amp; Hutson 2012).</source>
+        <translation>躯干、四肢和足保持所摆的姿态；颈部、头部和尾部只上下弯曲，每个关节都在其活动范围内。软组织不予考虑；它很可能使活动范围变窄（Cobley, Rayfield &amp; Barrett 2013）。裸骨的活动范围每个关节可能偏差数度（Kuznetsov &amp; Tereschenko 2010; Hutson &amp; Hutson 2012）。</translation>
+    </message>
+    <message>
+        <source>Which posture was habitual is not settled: against the undeflected neck speaks that living amniotes at rest extend theirs and flex the head, against the extended one that the column of sauropods is straight from trunk to neck. Extended is here: base joints at their upper limits until the middle cervical is upright, the head at its lower limit.</source>
+        <translation>哪种姿态是惯常的尚无定论：不利于颈部不偏转的，是现生羊膜动物静息时颈部背屈、头部下屈；不利于颈部背屈的，是蜥脚类的脊柱从躯干到颈部是直的。此处的背屈指：自基部起各关节处于上限，直到中部颈椎直立，头部处于下限。</translation>
     </message>
     <message>
         <source>virtually certain</source>
@@ -2894,6 +2950,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>密度</translation>
     </message>
     <message>
+        <source>a hull factor</source>
+        <translation>凸包系数</translation>
+    </message>
+    <message>
         <source>a note's place</source>
         <translation>注释的位置</translation>
     </message>
@@ -3052,6 +3112,38 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>The centre of mass lies %1 outside %2, %3: the animal would tip over.</source>
         <translation>质心在%2之外 %1，%3：动物会倾倒。</translation>
+    </message>
+    <message>
+        <source>The tail carries %1 to %2 of the weight, %3 with hind feet and tail loaded in their middles.</source>
+        <translation>尾部承担 %1 至 %2 的重量；后足和尾部都在中点受力时为 %3。</translation>
+    </message>
+    <message>
+        <source>The tail carries %1 to %2 of the weight.</source>
+        <translation>尾部承担 %1 至 %2 的重量。</translation>
+    </message>
+    <message>
+        <source>The centre of mass lies over the feet alone too, %1 inside.</source>
+        <translation>仅以足支撑时质心也在足的上方，距边缘 %1。</translation>
+    </message>
+    <message>
+        <source>Without the tail it would tip: the centre of mass lies %1 outside the feet.</source>
+        <translation>没有尾部支撑就会倾倒：质心在足之外 %1。</translation>
+    </message>
+    <message>
+        <source>With the tail %1 heavier, as the errors of its flesh and density allow, the centre of mass lies %2 farther back.</source>
+        <translation>若尾部重 %1（其软组织和密度的误差所允许），质心后移 %2。</translation>
+    </message>
+    <message>
+        <source>With the tail %1 heavier, as the errors of its flesh and density allow, the centre of mass lies %2 farther ahead.</source>
+        <translation>若尾部重 %1（其软组织和密度的误差所允许），质心前移 %2。</translation>
+    </message>
+    <message>
+        <source>Errors by part, of density and of the flesh outside the bones' hull, are program defaults, no source; the error of the whole is that of the method.</source>
+        <translation>各部分的误差（密度以及骨骼凸包之外的软组织）为程序默认值，无出处；整体的误差是该方法的误差。</translation>
+    </message>
+    <message>
+        <source>mean error %1, not a bound: single animals lie farther off</source>
+        <translation>平均误差 %1，并非界限：个别动物偏差更大</translation>
     </message>
     <message>
         <source>off the ground</source>
@@ -3358,6 +3450,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>Taylor &amp; Wedel 2013, PLoS ONE 8(10):e78214</translation>
     </message>
     <message>
+        <source>Taylor &amp; Wedel 2013, PLoS ONE 8(10):e78214, quoted second hand</source>
+        <translation>Taylor 与 Wedel 2013，PLoS ONE 8(10):e78214，转引</translation>
+    </message>
+    <message>
         <source>Stevens &amp; Parrish 1999, Science 284:798. Tested on ostriches by Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187: it does not convey their flexibility</source>
         <translation>Stevens &amp; Parrish 1999, Science 284:798。Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 8(8):e72187 以鸵鸟检验：该规则未能反映其灵活性</translation>
     </message>
@@ -3376,6 +3472,18 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>Turkey</source>
         <translation>火鸡</translation>
+    </message>
+    <message>
+        <source>Ostrich</source>
+        <translation>鸵鸟</translation>
+    </message>
+    <message>
+        <source>Horse</source>
+        <translation>马</translation>
+    </message>
+    <message>
+        <source>Alligator</source>
+        <translation>短吻鳄</translation>
     </message>
     <message>
         <source>Juvenile Apatosaurus, low</source>
@@ -4300,6 +4408,14 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>前足迹无法排布：没有一行说明它们超前后足迹多远。</translation>
     </message>
     <message>
+        <source>By volume at most %1, by circumference at least %2: the two do not overlap. Hulls that lack flesh, densities that are too low, or circumferences that are inferred or of stout legs may be why.</source>
+        <translation>按体积至多 %1，按周长至少 %2：两者不重叠。原因可能是凸包缺少软组织、密度过低，或周长为推断值或来自粗壮的腿。</translation>
+    </message>
+    <message>
+        <source>By volume at least %1, by circumference at most %2: the two do not overlap. Hulls that hold too much, densities that are too high, or circumferences that are inferred or of slender legs may be why.</source>
+        <translation>按体积至少 %1，按周长至多 %2：两者不重叠。原因可能是凸包过大、密度过高，或周长为推断值或来自细长的腿。</translation>
+    </message>
+    <message>
         <source>circumferences must be above zero: humerus %1, femur %2</source>
         <translation>周长必须大于零：肱骨 %1，股骨 %2</translation>
     </message>
@@ -4318,6 +4434,14 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>Campione &amp; Evans 2012, BMC Biol. 10:60</source>
         <translation>Campione &amp; Evans 2012，BMC Biol. 10:60</translation>
+    </message>
+    <message>
+        <source>Stevens 2013, PLoS ONE 8(10):e78572</source>
+        <translation>Stevens 2013, PLoS ONE 8(10):e78572</translation>
+    </message>
+    <message>
+        <source>Taylor, Wedel &amp; Naish 2009, Acta Palaeontol. Pol. 54:213</source>
+        <translation>Taylor, Wedel &amp; Naish 2009, Acta Palaeontol. Pol. 54:213</translation>
     </message>
     <message>
         <source>factor 1.21: Sellers et al. 2012, Biol. Lett. 8:842; error 20 %: Brassey &amp; Sellers 2014, PLoS ONE 9(3):e91691</source>
@@ -5226,18 +5350,21 @@ one. A pose out of range is written all the same: the verdicts are printed, and 
         <source>Without a claim those of the project are answered. Trunk, limbs and feet stay as posed; neck, head and tail bend
 up and down only, each joint inside its range, no bones colliding. Heights are the snout's. The answer has the most
 that is within range, the joints that stop it, worst first, the minimum overlap and the cartilage in the neck (or
-tail) at which the answer changes with everything else as it is, and how many joints are near limit in the pose that
-shows it. Its probability is the share of samples in which the claim is within range: they vary measures, shapes of
+tail) at which the answer changes with everything else as it is, the degrees by which all ranges may be narrower or
+have to be wider, and how many joints are near limit in the pose that shows it. Beside it stand the answer with the
+foremost three dorsals bending as well, and what is claimed in the two postures published as habitual.
+Its probability is the share of samples in which the claim is within range: they vary measures, shapes of
 deformed bones, assumptions and definitions. With --out a claim out of range writes the nearest pose; with --pose it
 also replaces the named one.
 Exit 1: out of range or not answered, with several claims any of them.
 </source>
         <translation>不给出论断时，回答项目中的论断。躯干、四肢和足保持所摆姿态；颈部、头部和尾部只上下弯曲，
 每个关节都在活动范围内，且没有骨骼相撞。高度为吻端的高度。答案给出在活动范围内的最大值、
-限制它的关节（最差的在前）、其余不变时使答案改变的最小重叠与颈部（或尾部）软骨，
-以及在显示它的姿态中有多少关节接近限度。概率是该论断在活动范围内的抽样所占的比例：
-抽样使测量值、变形骨骼的形状、假设和定义变动。用 --out 时，超出活动范围的论断写出最接近的姿态；
-加 --pose 时还替换所指名的姿态。
+限制它的关节（最差的在前）、其余不变时使答案改变的最小重叠与颈部（或尾部）软骨、
+所有活动范围可以变窄或必须变宽的度数，以及在显示它的姿态中有多少关节接近限度。
+旁边给出最前三节背椎一同弯曲时的答案，以及在两种发表为习惯姿态的姿势中论断所述的值。
+概率是该论断在活动范围内的抽样所占的比例：抽样使测量值、变形骨骼的形状、假设和定义变动。
+用 --out 时，超出活动范围的论断写出最接近的姿态；加 --pose 时还替换所指名的姿态。
 退出码 1：超出活动范围或未作答；有多个论断时，其中任何一个如此即是。
 </translation>
     </message>
@@ -5593,20 +5720,32 @@ is told with line and column; warnings do not stop the work.
         <translation>按周长的质量：%1</translation>
     </message>
     <message>
-        <source>log10 M(g) = 2.749 log10(humerus + femur, mm) - 1.104, %1; mean error %2</source>
-        <translation>log10 M(g) = 2.749 log10(肱骨 + 股骨, mm) - 1.104，%1；平均误差 %2</translation>
+        <source>log10 M(g) = 2.749 log10(humerus + femur, mm) - 1.104, %1; %2</source>
+        <translation>log10 M(g) = 2.749 log10(肱骨 + 股骨, mm) - 1.104，%1；%2</translation>
     </message>
     <message>
         <source>mass by volume: %1</source>
         <translation>按体积的质量：%1</translation>
     </message>
     <message>
-        <source>hulls around the bones x 1.21 x density; %1</source>
-        <translation>骨骼凸包 × 1.21 × 密度；%1</translation>
+        <source>hulls around the bones x %1 x density; %2</source>
+        <translation>骨骼凸包 × %1 × 密度；%2</translation>
     </message>
     <message>
         <source>part</source>
         <translation>部位</translation>
+    </message>
+    <message>
+        <source>hull factor</source>
+        <translation>凸包系数</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>低</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>高</translation>
     </message>
     <message>
         <source>from measured circumferences of humerus and femur; %1</source>
@@ -5621,8 +5760,12 @@ is told with line and column; warnings do not stop the work.
         <translation>%1的平衡：质心离地 %2</translation>
     </message>
     <message>
-        <source>--density: '%1' is not a part and its density; write neck=600, one of %2</source>
-        <translation>--density：“%1”不是部位及其密度；请写成 neck=600 的样子，部位为以下之一：%2</translation>
+        <source>%1: '%2' is not a part and its number; write %3, one of %4</source>
+        <translation>%1：“%2”不是一个部分及其数值；请写作 %3，部分为 %4 之一</translation>
+    </message>
+    <message>
+        <source>times the hull's volume</source>
+        <translation>倍凸包体积</translation>
     </message>
     <message>
         <source>%1 needs a %2</source>
@@ -5657,16 +5800,20 @@ is told with line and column; warnings do not stop the work.
         <translation>head、neck、trunk、tail、fore_limbs 或 hind_limbs 的 kg/m3；可重复给出</translation>
     </message>
     <message>
+        <source>volume of a part over that of the hull around its bones, flesh included; else 1.21</source>
+        <translation>一个部分（含软组织）的体积与其骨骼凸包体积之比；否则为 1.21</translation>
+    </message>
+    <message>
         <source>prints the figures for machines</source>
         <translation>供机器读取的数值</translation>
     </message>
     <message>
         <source>Every mass is an estimate and given with its low and high. Circumferences: Campione &amp; Evans 2012, mean error
-25.63 %. Volume: convex hulls around the bones x 1.21 x density (Sellers et al. 2012), error 20 % (Brassey &amp;
+25.63 %, not a bound. Volume: convex hulls around the bones x 1.21 x density (Sellers et al. 2012), error 20 % (Brassey &amp;
 Sellers 2014). Balance is told of the pose as it stands; this is not an engineering document.
 </source>
-        <translation>每个质量都是估计，连同其低值与高值给出。周长：Campione &amp; Evans 2012，平均误差 25.63 %。
-体积：骨骼的凸包 x 1.21 x 密度（Sellers et al. 2012），误差 20 %（Brassey &amp; Sellers 2014）。
+        <translation>每个质量都是估计，连同其低值与高值给出。周长：Campione &amp; Evans 2012，平均误差 25.63 %，并非界限。
+体积：骨骼的凸包 x 1.21 x 密度（Sellers et al. 2012），误差 20 %（Brassey &amp; Sellers 2014）。
 平衡就现有姿态而言；这不是工程文件。
 </translation>
     </message>
@@ -6602,6 +6749,34 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>在其他动物中发现或论证的厚度，各附出处</translation>
     </message>
     <message>
+        <source>Neck, trunk and tail</source>
+        <translation>颈部、躯干和尾部</translation>
+    </message>
+    <message>
+        <source>Grown sauropod</source>
+        <translation>成年蜥脚类</translation>
+    </message>
+    <message>
+        <source>Young sauropod</source>
+        <translation>幼年蜥脚类</translation>
+    </message>
+    <message>
+        <source>Measured in necks only; taken for trunk and tail as well: program default, no source</source>
+        <translation>仅在颈部测得；躯干和尾部亦取此值：程序默认值，无来源</translation>
+    </message>
+    <message>
+        <source>Neck, as in grown animals</source>
+        <translation>颈部，按成年动物</translation>
+    </message>
+    <message>
+        <source>Neck, as in young animals</source>
+        <translation>颈部，按幼年动物</translation>
+    </message>
+    <message>
+        <source>Neck, as in an animal of unknown age</source>
+        <translation>颈部，按年龄不明的动物</translation>
+    </message>
+    <message>
         <source>None of them is the right value for another animal</source>
         <translation>对另一种动物而言，其中没有一个是正确的数值</translation>
     </message>
@@ -6754,12 +6929,12 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>并非工程文件：装架需要工程师自行核算。</translation>
     </message>
     <message>
-        <source>Hulls around the bones × 1.21 × density; %1</source>
-        <translation>骨骼外包络 × 1.21 × 密度；%1</translation>
+        <source>Hulls around the bones × 1.21 (or the part's own factor) × density; %1</source>
+        <translation>骨骼凸包 × 1.21（或该部分自己的系数）× 密度；%1</translation>
     </message>
     <message>
-        <source>From humerus and femur, %1; mean error 25.63 %</source>
-        <translation>由肱骨与股骨，%1；平均误差 25.63 %</translation>
+        <source>From humerus and femur, %1; %2</source>
+        <translation>由肱骨和股骨，%1；%2</translation>
     </message>
     <message>
         <source>By volume</source>
@@ -7166,12 +7341,16 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>通常数值</translation>
     </message>
     <message>
-        <source>800 kg/m³ for the trunk (used with hulls by Sellers et al. 2012), less for the neck's air spaces, 1000 for limbs: program default, no source</source>
-        <translation>躯干 800 kg/m³（Sellers 等 2012 与凸包一同使用），颈部因气腔而较小，四肢 1000：程序默认值，无来源</translation>
+        <source>800 kg/m³ for the trunk (used with hulls by Sellers et al. 2012), less for the neck's air spaces, 1000 for limbs: program default, no source. Flesh outside the hull of the bones: 1.21 times its volume, of whole bodies (Sellers et al. 2012)</source>
+        <translation>躯干 800 kg/m³（Sellers et al. 2012 与凸包一起使用），颈部因气腔而较小，四肢 1000：程序默认值，无出处。骨骼凸包之外的软组织：体积为凸包的 1.21 倍，按整个身体得出（Sellers et al. 2012）</translation>
     </message>
     <message>
         <source>Usual densities</source>
         <translation>通常密度</translation>
+    </message>
+    <message>
+        <source>Volume over the hull of the bones</source>
+        <translation>体积与骨骼凸包之比</translation>
     </message>
     <message>
         <source>kg/m³</source>
@@ -7180,6 +7359,26 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Density of the %1</source>
         <translation>%1的密度</translation>
+    </message>
+    <message>
+        <source>May be off by %1 either way; program default, no source</source>
+        <translation>可能上下偏差 %1；程序默认值，无出处</translation>
+    </message>
+    <message>
+        <source>× hull</source>
+        <translation>× 凸包</translation>
+    </message>
+    <message>
+        <source>Volume of the %1 over the hull of its bones</source>
+        <translation>%1的体积与其骨骼凸包之比</translation>
+    </message>
+    <message>
+        <source>Living volume over that of the hull around the bones; may be off by %1 either way; program default, no source</source>
+        <translation>活体体积与骨骼凸包体积之比；可能上下偏差 %1；程序默认值，无出处</translation>
+    </message>
+    <message>
+        <source>Flesh of the %1</source>
+        <translation>%1的软组织</translation>
     </message>
     <message>
         <source>thickness of the body guide</source>

@@ -53,7 +53,7 @@ TEST_F(AssessVerb, JsonHasTheKeysScriptsRelyOn) {
   const auto joint = jointOf(json, "C3-C4");
   EXPECT_EQ(keys(joint), (std::set<std::string>{"id", "region", "dorsiflexion_deg", "lateral_deg", "torsion_deg",
                                                 "axial", "settling_mm", "evidence", "left", "right", "centrum_gap_mm",
-                                                "level", "reasons", "sentence", "articulation"}));
+                                                "level", "reasons", "stopped_by_default", "sentence", "articulation"}));
   EXPECT_EQ(keys(joint["left"].toObject()),
             (std::set<std::string>{"overlap_length", "overlap_width", "overlap_area", "gap_min_mm", "gap_max_mm"}));
 }
@@ -69,7 +69,9 @@ TEST_F(AssessVerb, JsonTellsTheBentJoint) {
   EXPECT_FALSE(joint["reasons"].toArray().isEmpty());
   EXPECT_THAT(joint["sentence"].toString().toStdString(), HasSubstr("C3-C4 out of range: "));
   EXPECT_LT(joint["left"].toObject()["overlap_length"].toDouble(), 0.5);
+  EXPECT_FALSE(joint["stopped_by_default"].toBool(true)) << "the overlap has its source";
   EXPECT_EQ(jointOf(json, "C4-C5")["level"].toString(), "supported");
+  EXPECT_FALSE(jointOf(json, "C4-C5")["stopped_by_default"].toBool(true));
   EXPECT_TRUE(jointOf(json, "hip.L")["left"].isNull());
 }
 

@@ -36,6 +36,21 @@ TEST_F(ClaimVerb, AnUnsupportedHeightTellsWhatStopsItAndWhatItWouldTake) {
   EXPECT_GT(overlap, 0);
   EXPECT_LT(overlap, 0.5);
   EXPECT_TRUE(json["joints_near_edge"].isDouble());
+  EXPECT_TRUE(json["narrowed_by_deg"].isNull());
+  EXPECT_GT(json["widened_by_deg"].toDouble(), 0);
+  EXPECT_LT(json["widened_by_deg"].toDouble(), 10);
+  const auto dorsals = json["with_foremost_dorsals"].toObject();
+  EXPECT_EQ(dorsals["joints"].toArray().size(), 3);
+  EXPECT_EQ(dorsals["turned_deg"].toArray().size(), 3);
+  EXPECT_NEAR(dorsals["best_m"].toDouble() - json["best_m"].toDouble(), dorsals["gain_m"].toDouble(), 2e-6);
+  EXPECT_GT(dorsals["gain_m"].toDouble(), 0);
+  const auto habitual = json["habitual"].toObject();
+  EXPECT_FALSE(habitual["undeflected_as_claimed"].toBool());
+  EXPECT_GT(habitual["undeflected_m"].toDouble(), 0.5);
+  EXPECT_LT(habitual["undeflected_m"].toDouble(), best);
+  EXPECT_LE(habitual["extended_m"].toDouble(), best + 1e-6);
+  EXPECT_GT(habitual["share_from_undeflected"].toDouble(), 1);
+  EXPECT_EQ(json["beside_words"].toArray().size(), 3);
   // The assumption it names turns the answer, and a little more does not.
   const auto with = [&](double share) {
     return claim({"--head-height-m", std::to_string(best + 0.05), "--overlap", std::to_string(share)}).exit;

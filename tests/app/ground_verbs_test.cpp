@@ -64,8 +64,9 @@ TEST_F(GroundVerbs, MassFromCircumferences) {
   EXPECT_NEAR(json["mass_kg"].toDouble(), 59291, 0.5);
   EXPECT_NEAR(json["low_kg"].toDouble(), 59291 * 0.7437, 1);
   EXPECT_NEAR(json["high_kg"].toDouble(), 59291 * 1.2563, 1);
-  EXPECT_THAT(run({"mass", "--humerus-mm", "785", "--femur-mm", "910"}).out,
-              AllOf(HasSubstr("59291\u00A0kg"), HasSubstr("25.63\u00A0%"), HasSubstr("estimate")));
+  EXPECT_THAT(
+      run({"mass", "--humerus-mm", "785", "--femur-mm", "910"}).out,
+      AllOf(HasSubstr("59291\u00A0kg"), HasSubstr("25.63\u00A0%"), HasSubstr("not a bound"), HasSubstr("estimate")));
 }
 
 TEST_F(GroundVerbs, MassAsksForWhatItNeeds) {
@@ -92,6 +93,25 @@ TEST_F(GroundVerbs, MassOfAProjectWithItsBalance) {
   const auto dense = run({"mass", file, "--density", "trunk=1000", "--density", "hind_limbs=900", "--json"}).json();
   EXPECT_GT(dense["mass_kg"].toDouble(), json["mass_kg"].toDouble());
   EXPECT_THAT(run({"mass", file, "--density", "wing=3"}).err, HasSubstr("write neck=600"));
+  const auto fleshy = run({"mass", file, "--hull-factor", "tail=1.5", "--json"}).json();
+  EXPECT_LT(fleshy["centre_of_mass_m"].toArray()[0].toDouble(), json["centre_of_mass_m"].toArray()[0].toDouble());
+  EXPECT_LT(json["tail_error_moves_centre_m"].toDouble(), 0);
+  for (const auto& value : fleshy["parts"].toArray()) {
+    const auto part = value.toObject();
+    const double factor = part["hull_factor"].toDouble();
+    EXPECT_EQ(factor, part["part"].toString() == "tail" ? 1.5 : 1.21);
+    EXPECT_NEAR(part["outside_hull_kg"].toDouble(), part["mass_kg"].toDouble() * (1 - 1 / factor), 1e-3);
+    EXPECT_LT(part["low_kg"].toDouble(), part["mass_kg"].toDouble());
+    EXPECT_GT(part["density_error_percent"].toDouble(), 0);
+    EXPECT_GT(part["hull_factor_error_percent"].toDouble(), 0);
+  }
+  EXPECT_THAT(run({"mass", file, "--hull-factor", "tail=0.5"}).err, HasSubstr("--hull-factor tail"));
+  EXPECT_THAT(run({"mass", file, "--hull-factor", "wing=3"}).err, HasSubstr("write tail=1.4"));
+  // A trunk of air is no animal's, and the two estimates say so.
+  EXPECT_TRUE(run({"mass", file, "--density", "trunk=100", "--hull-factor", "trunk=1", "--json"})
+                  .json()["disagreement"]
+                  .toString()
+                  .contains("do not overlap"));
   EXPECT_THAT(run({"mass", file}).out, AllOf(HasSubstr("centre of mass"), HasSubstr("not an engineering document")));
 }
 

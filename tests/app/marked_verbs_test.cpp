@@ -267,8 +267,8 @@ class MarkedProgram : public testing::Test {
       if (!typed.isEmpty()) text.replace(typed, " ");
     // Lists of the ids that an option takes, of a project's poses and of the verbs there are.
     for (const char* before :
-         {"' is not among ", " has no landmark '", "'; it has ",
-          "' is not a part and its density; write neck=600, one of ", "; near it are ", "'; there are "})
+         {"' is not among ", " has no landmark '", "'; it has ", "' is not a part and its number; write ", ", one of ",
+          "; near it are ", "'; there are "})
       text.remove(QRegularExpression(QRegularExpression::escape(test::kMarked + QString(before) + test::kMarkedEnd) +
                                      QString("[^\n%1]*").arg(test::kMarked)));
     // What is marked parts the words beside it.

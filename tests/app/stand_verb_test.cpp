@@ -49,6 +49,9 @@ TEST_F(StandVerb, EveryStanceIsWrittenAndTold) {
     const auto X_WB = kinematics::forwardKinematics(project.specimen(), articulation, project.pose);
     const std::size_t planted = kinematics::plantedFeet(project.specimen(), X_WB).size();
     EXPECT_EQ(planted, stance == "rear" ? 2U : stance.starts_with("walk") ? 3U : 4U) << stance;
+    EXPECT_EQ(json["tail_load"].isNull(), stance != "rear") << stance;
+    const auto load = json["tail_load"].toObject();
+    EXPECT_LE(load["share_least"].toDouble(), load["share_most"].toDouble()) << stance;
     EXPECT_LT(stance == "drink" ? json["snout_height_m"].toDouble() : 0, 0.01);
   }
 }

@@ -91,6 +91,60 @@ TEST(ClaimWords, anAnswerInFull) {
                           "centrum's length (now 0.0 %)."));
 }
 
+TEST(ClaimWords, theMarginOfAllRangesIsSaidInItsDirection) {
+  const Claim claim{ClaimKind::HeadHeight, Bound::AtLeast, 8.5};
+  ClaimAnswer answer;
+  answer.best = 7.91;
+  answer.shortBy = 0.59;
+  const auto last = [&] { return plain(wordsOf(claim, answer).needs.last()); };
+  answer.margin = study::ClaimMargin{std::nullopt, 3.5 * kDegree};
+  EXPECT_EQ(last(), "It would be within range with every joint's range widened by 3.5\u00B0 at either end.");
+  answer.margin = study::ClaimMargin{};
+  EXPECT_EQ(last(), "Not even every joint's range widened by 10.0\u00B0 at either end brings it within range.");
+  answer.supported = true;
+  EXPECT_THAT(last(), testing::HasSubstr("cartilage")) << "of a pose bent aside nothing is known";
+  answer.margin = study::ClaimMargin{4 * kDegree, std::nullopt};
+  EXPECT_EQ(last(), "It stays within range with every joint's range narrowed by up to 4.0\u00B0 at either end.");
+  answer.margin = study::ClaimMargin{study::kMostMargin, std::nullopt};
+  EXPECT_EQ(last(), "It stays within range even with every joint's range narrowed by 10.0\u00B0 at either end.");
+  answer.margin = study::ClaimMargin{0, std::nullopt};
+  EXPECT_EQ(last(), "It is out of range where every joint's range is narrowed by 0.5\u00B0 at either end.");
+}
+
+TEST(ClaimWords, dorsalsAndHabitualPosturesStandBesideTheAnswer) {
+  ClaimAnswer answer;
+  answer.best = 7.91;
+  answer.shortBy = 0.59;
+  study::ClaimDorsals dorsals;
+  dorsals.joints = {test::kOnlyJoint};
+  dorsals.best = 8.62;
+  dorsals.gain = 0.71;
+  dorsals.supported = true;
+  dorsals.turned = {7.25 * kDegree};
+  answer.dorsals = dorsals;
+  study::ClaimHabit habit;
+  habit.undeflected = 3.2;
+  habit.extended = 8.75;
+  habit.extendedShows = true;
+  habit.share = 0.625;
+  answer.habit = habit;
+  const Claim claim{ClaimKind::HeadHeight, Bound::AtLeast, 8.5};
+  EXPECT_THAT(
+      plain(wordsOf(claim, answer).beside),
+      ElementsAre("With C6-C7 bending as well: 8.62 m instead of 7.91 m, within range; they turn by +7.3\u00B0 in "
+                  "all.",
+                  "Neck undeflected, habitual by Stevens 2013: 3.20 m, not as claimed.",
+                  "Neck extended from its base, habitual by Taylor, Wedel & Naish 2009: 8.75 m, as claimed.",
+                  "The claimed value lies at 63 % of the way from the undeflected neck to the most within "
+                  "range."));
+  answer.habit->extendedCollides = true;
+  answer.habit->share = 1.2;
+  answer.dorsals.reset();
+  const auto fewer = plain(wordsOf({ClaimKind::NeckSlope, Bound::AtLeast, 1}, answer).beside);
+  ASSERT_EQ(fewer.size(), 2u) << "past what is within range there is no share to tell";
+  EXPECT_THAT(fewer[1], testing::EndsWith("as claimed; there bones collide."));
+}
+
 TEST(ClaimWords, aJointWithoutRangeIsNotAnswered) {
   ClaimAnswer answer;
   range::Stop overlap;
@@ -331,6 +385,44 @@ TEST(BalanceWords, sayWhereTheCentreOfMassLies) {
   balance.p_WNearest = {0.6, 0};
   EXPECT_EQ(plain(balanceWords(balance, {1, 0})),
             "The centre of mass lies 600 mm outside the 2 planted feet, behind: the animal would tip over.");
+}
+
+TEST(BalanceWords, sayWhatTheTailCarries) {
+  study::Balance balance;
+  EXPECT_EQ(plain(tailLoadWords(balance)), "");
+  balance.feetMargin = -0.312;
+  balance.tailLoad = study::TailLoad{0.12, 0.38, 0.24};
+  EXPECT_EQ(
+      plain(tailLoadWords(balance)),
+      "The tail carries 12 % to 38 % of the weight, 24 % with hind feet and tail loaded in their middles. Without "
+      "the tail it would tip: the centre of mass lies 312 mm outside the feet.");
+  balance.feetMargin = 0.05;
+  balance.tailLoad = study::TailLoad{0, 0.2, std::nullopt};
+  EXPECT_EQ(plain(tailLoadWords(balance)),
+            "The tail carries 0 % to 20 % of the weight. The centre of mass lies over the feet alone too, 50 mm "
+            "inside.");
+}
+
+TEST(MassWords, sayWhatTheyRestOn) {
+  study::Densities densities;
+  EXPECT_EQ(plain(hullFactorWords(densities)), "1.21");
+  densities.hullFactors[3] = 1.5;
+  EXPECT_EQ(plain(hullFactorWords(densities)), "1.21 to 1.50");
+  EXPECT_EQ(plain(circumferenceErrorWords()), "mean error 25.63 %, not a bound: single animals lie farther off");
+  EXPECT_THAT(plain(say(study::disagreement({1, 2, 3}, {40, 50, 60}))),
+              testing::StartsWith("By volume at most 3 kg, by circumference at least 40 kg: the two do not overlap."));
+  EXPECT_THAT(plain(say(study::disagreement({40, 50, 60}, {1, 2, 3}))),
+              testing::StartsWith("By volume at least 40 kg, by circumference at most 3 kg: the two do not overlap."));
+  study::BodyMass body;
+  body.mass.mass = 900;
+  body.p_WCentre = {1, 0, 1};
+  body.p_WPartCentres[3] = {-2, 0, 1};
+  body.ranges[3] = {50, 200, 300};
+  // 100 kg more at 3 m behind, of 1000 kg then.
+  EXPECT_EQ(plain(tailFleshWords(body, {2, 0})),
+            "With the tail 50 % heavier, as the errors of its flesh and density allow, the centre of mass lies 300 mm "
+            "farther back.");
+  EXPECT_THAT(plain(tailFleshWords(body, {-1, 0})), testing::EndsWith("300 mm farther ahead."));
 }
 
 TEST(StanceWords, everyStanceHasANameAndAMeaning) {

@@ -7,6 +7,7 @@
 #include <QStandardPaths>
 #include <QTemporaryDir>
 
+#include "core/task/memory.h"
 #include "ui/words/language.h"
 
 #ifdef ZYGAPOSE_READS_SCANS
@@ -22,6 +23,7 @@ int main(int argc, char** argv) {
   // Reading of scans starts this program again, as it does the real one.
   if (argc > 1 && argv[1] == zyga::files::protocol::kVerb) return zyga::files::readScanProcess(argc - 1, argv + 1);
 #endif
+  zyga::task::keepFreedMemory();
   testing::InitGoogleMock(&argc, argv);
   if (GTEST_FLAG_GET(list_tests)) return RUN_ALL_TESTS();
 #if defined(ZYGAPOSE_DISPLAY) && ZYGAPOSE_DISPLAY == 2

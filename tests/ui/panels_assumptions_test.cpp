@@ -10,6 +10,7 @@
 #include <QSettings>
 #include <QTest>
 #include <QToolButton>
+#include <algorithm>
 
 #include "tests/ui/document_sample.h"
 #include "ui/panels/assumptions_panel.h"
@@ -177,6 +178,25 @@ TEST_F(AssumptionsTest, PresetsNameTheirSource) {
   EXPECT_TRUE(turkey->toolTip().contains("Taylor & Wedel 2013"));
   turkey->trigger();
   EXPECT_EQ(document_.assumptions().neck, (range::Cartilage{range::Cartilage::In::PercentOfCentrum, 4.56}));
+}
+
+TEST_F(AssumptionsTest, CartilageOfAGrownOrAYoungAnimalGoesToTheWholeColumnInOneStep) {
+  const QList<QAction*> actions = panel_.findChild<QToolButton*>("cartilagePresets")->menu()->actions();
+  const auto choose = [&](const char* start) {
+    const auto found =
+        std::find_if(actions.begin(), actions.end(), [&](QAction* action) { return action->text().startsWith(start); });
+    ASSERT_NE(found, actions.end()) << start;
+    (*found)->trigger();
+  };
+  const range::Assumptions before = document_.assumptions();
+  choose("Grown sauropod: 4.5");
+  for (const range::Cartilage& cartilage :
+       {document_.assumptions().neck, document_.assumptions().trunk, document_.assumptions().tail})
+    EXPECT_EQ(cartilage, (range::Cartilage{range::Cartilage::In::PercentOfCentrum, 4.5}));
+  document_.undoStack().undo();
+  EXPECT_EQ(document_.assumptions(), before) << "one step";
+  choose("Young sauropod: 15");
+  EXPECT_EQ(document_.assumptions().tail.amount, 15);
 }
 
 TEST_F(AssumptionsTest, TheHintSaysWhatAStepHasDone) {

@@ -101,6 +101,23 @@ TEST_F(GroundPanelTest, FollowsThePoseAndSaysWhenItTips) {
   EXPECT_TRUE(panel_->inShort().startsWith("balanced, "));
 }
 
+TEST_F(GroundPanelTest, TheFleshOfAPartIsTypedAndUndone) {
+  const QString before = words("massByVolume"), shift = words("tailFlesh");
+  EXPECT_TRUE(shift.contains("farther back"));
+  auto* field = part<UnitSpinBox>("hullFactorTail");
+  EXPECT_EQ(field->value(), study::kHullFactor);
+  field->setFocus();
+  field->selectAll();
+  QTest::keyClicks(field, "2");
+  QTest::keyClick(field, Qt::Key_Return);
+  EXPECT_EQ(document_.project().densities.hullFactors[3], 2);
+  EXPECT_NE(words("massByVolume"), before);
+  EXPECT_NE(words("tailFlesh"), shift);
+  document_.undoStack().undo();
+  EXPECT_EQ(words("massByVolume"), before);
+  EXPECT_TRUE(words("tailLoad").isEmpty()) << "no tail on the ground";
+}
+
 TEST_F(GroundPanelTest, ADensityIsTypedAndUndone) {
   const QString before = words("massByVolume");
   auto* field = part<UnitSpinBox>("densityTrunk");

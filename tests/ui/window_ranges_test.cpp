@@ -1,7 +1,12 @@
 #include <gmock/gmock.h>
 
+#include <QSignalSpy>
+#include <algorithm>
+#include <cmath>
 #include <utility>
 
+#include "core/kinematics/bend.h"
+#include "core/range/reach_ranges.h"
 #include "core/study/reach/extremes.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/panels/cartilage_field.h"
@@ -182,6 +187,69 @@ TEST_F(RangesTest, BonesThatEnterEachOtherAreMarkedListedAndFramed) {
   ASSERT_TRUE(at.has_value());
   const QImage picture = viewport()->grabPicture();
   EXPECT_EQ(picture.pixelColor(QPointF(at->x(), at->y()).toPoint()), theme().contact) << "a cross at the place";
+}
+
+// A person pulls the head straight up until the bones at the base of the neck would enter each other.
+TEST_F(RangesTest, ADragOfTheHeadStopsWhereBonesMeetAndIsOneStep) {
+  ASSERT_TRUE(QTest::qWaitFor([this] { return document_->contact() != nullptr; }, kPatience));
+  Camera side = viewport()->camera();
+  side.turnTo(picture::StandardView::Left);
+  viewport()->showView(picture::StandardView::Left);
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] {
+        const Camera& now = viewport()->camera();
+        return std::abs(now.azimuth - side.azimuth) < 1e-12 && std::abs(now.elevation - side.elevation) < 1e-12 &&
+               !now.perspective;
+      },
+      kPatience));
+  const kinematics::Pose before = document_->pose();
+  const range::Scenario start = document_->scenario();
+  const int steps = document_->undoStack().count();
+  const QPointF from = viewport()->placeOf(bone("skull")).value(), to(from.x(), 4);
+  mouse(viewport(), QEvent::MouseMove, from);
+  ASSERT_TRUE(QTest::qWaitFor([this] { return document_->hoveredBone() == bone("skull"); }, kPatience));
+  QSignalSpy hints(viewport(), &Viewport::hint);
+  mouse(viewport(), QEvent::MouseButtonPress, from);
+  constexpr int kFrames = 12;
+  const auto beyond = [&] {
+    const auto& contacts = document_->assessment().contacts;
+    return std::count_if(contacts.begin(), contacts.end(),
+                         [](const auto& contact) { return contact.level == range::Level::Beyond; });
+  };
+  for (int frame = 1; frame <= kFrames; ++frame) {
+    mouse(viewport(), QEvent::MouseMove, from + (to - from) * frame / kFrames);
+    EXPECT_EQ(beyond(), 0) << "frame " << frame;
+  }
+  ASSERT_TRUE(document_->previewing());
+  ASSERT_FALSE(hints.empty());
+  // What is told names the joint and both of the bones that meet, in the words of the findings.
+  const QString told = hints.last().first().toString();
+  const auto& contacts = document_->assessment().contacts;
+  ASSERT_FALSE(contacts.empty()) << "in the last part of the way to a contact";
+  EXPECT_TRUE(told.contains(", stopped by ")) << told.toStdString();
+  EXPECT_TRUE(told.contains(QString::fromStdString(document_->specimen()[contacts[0].bone].id))) << told.toStdString();
+  EXPECT_TRUE(told.contains(QString::fromStdString(document_->specimen()[contacts[0].other].id))) << told.toStdString();
+  mouse(viewport(), QEvent::MouseButtonRelease, to);
+  EXPECT_EQ(beyond(), 0);
+  EXPECT_FALSE(document_->previewing());
+  EXPECT_NE(document_->pose(), before);
+  // Without contact the same pull would have gone on into it.
+  const kinematics::Pose held = document_->pose();
+  range::ReachRanges ranges(start.specimen(), start.articulation(), start.assumptions());
+  kinematics::IkGoal goal;
+  goal.bone = bone("skull");
+  goal.joints = kinematics::dragChain(start.specimen(), goal.bone);
+  goal.motions = {true, false, false};
+  goal.p_WTarget = start.placement()[goal.bone.value].translation() + Eigen::Vector3d(0, 0, 2);
+  const auto through = kinematics::reach(start.specimen(), start.articulation(), ranges, start.pose(), goal);
+  const range::Scenario past = start.withPose(through.pose);
+  EXPECT_TRUE(std::any_of(past.assessment().contacts.begin(), past.assessment().contacts.end(),
+                          [](const auto& contact) { return contact.level == range::Level::Beyond; }));
+  EXPECT_EQ(document_->undoStack().count(), steps + 1);
+  document_->undoStack().undo();
+  EXPECT_EQ(document_->pose(), before);
+  document_->undoStack().redo();
+  EXPECT_EQ(document_->pose(), held);
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include "core/range/neutral.h"
 #include "tests/support/two_vertebrae.h"
 #include "ui/words/assumption_words.h"
+#include "ui/words/say.h"
 
 namespace zyga::ui {
 namespace {
@@ -251,6 +252,9 @@ TEST(VerdictCount, isProvisionalUntilContactIsJudgedAndThenSaysWhatHasChanged) {
 
 TEST(AssumptionWords, presetsAreNamed) {
   EXPECT_EQ(read(presetWords(range::kCartilagePresets[2])), "Turkey: 4.56 %");
+  EXPECT_EQ(read(presetWords(range::kCartilagePresets[3])), "Ostrich: 6.3 %");
+  EXPECT_EQ(read(say(range::kCartilagePresets[3].source)),
+            "Taylor & Wedel 2013, PLoS ONE 8(10):e78214, quoted second hand");
   EXPECT_EQ(read(presetWords(range::kOverlapPresets[0])), "published rule");
 }
 

@@ -22,13 +22,15 @@ ReachDrag::ReachDrag(const Document& document, const ReachSettings& settings, Bo
                      const Eigen::Vector3d& p_BPoint, const std::vector<JointIndex>& chain)
     : document_(document),
       settings_(settings),
-      contact_(document.scenario().sharedContact()),
-      ranges_(document.specimen(), document.articulation(), document.assumptions(), contact_.get()),
+      begun_(document.scenario()),
+      ranges_(begun_.specimen(), begun_.articulation(), begun_.assumptions(), begun_.contact()),
       chain_(chain),
       start_(document.pose()),
       d_WGaze_(document.placement()[bone.value].linear().col(0)) {
   goal_.bone = bone;
   goal_.p_BPoint = p_BPoint;
+  // The ranges are looked up now, not in the first frame.
+  for (const JointIndex joint : chain_) ranges_.halfWidths(joint);
 }
 
 bool ReachDrag::turns(JointIndex joint) const { return !document_.isLocked(joint); }
@@ -46,10 +48,10 @@ kinematics::Pose ReachDrag::reached(const Eigen::Vector3d& p_WTarget, const std:
   if (settings_.keepsGaze() && isHead(document_.specimen()[goal_.bone])) {
     goal_.directions.push_back({Eigen::Vector3d::UnitX(), d_WGaze_});
   }
-  const kinematics::Pose from = searched_ ? last_.pose : start_;
-  last_ = kinematics::reach(document_.specimen(), document_.articulation(), ranges_, start_, goal_, &from);
+  const kinematics::Pose from = searched_ ? last_.reached.pose : start_;
+  last_ = range::reachClear(begun_, ranges_, start_, goal_, &from);
   searched_ = true;
-  return last_.pose;
+  return last_.reached.pose;
 }
 
 kinematics::Pose ReachDrag::turned(const kinematics::Pose& wished) {
@@ -66,8 +68,8 @@ kinematics::Pose ReachDrag::turned(const kinematics::Pose& wished) {
 }
 
 std::optional<Shortfall> ReachDrag::shortfall() const {
-  if (!searched_ || last_.distance < kToldShortfall) return std::nullopt;
-  return Shortfall{last_.p_WPoint, goal_.p_WTarget, last_.distance};
+  if (!searched_ || last_.reached.distance < kToldShortfall) return std::nullopt;
+  return Shortfall{last_.reached.p_WPoint, goal_.p_WTarget, last_.reached.distance};
 }
 
 QString ReachDrag::telling() const {
@@ -75,17 +77,15 @@ QString ReachDrag::telling() const {
   QStringList parts;
   if (const auto lacks = shortfall()) {
     QString text = shortfallText(lacks->length);
-    if (!last_.stopping.empty()) {
-      text += QObject::tr(", stopped by %1")
-                  .arg(stopWords(document_.specimen(), ranges_.stopOf(last_.pose, last_.stopping.front())));
+    if (!last_.stops.empty()) {
+      text += QObject::tr(", stopped by %1").arg(stopWords(document_.specimen(), last_.stops.front()));
     }
-    if (last_.stopping.size() > 1)
-      text += QObject::tr(" and %n more", nullptr, static_cast<int>(last_.stopping.size()) - 1);
+    if (last_.stops.size() > 1) text += QObject::tr(" and %n more", nullptr, static_cast<int>(last_.stops.size()) - 1);
     parts << text;
   }
   QStringList broken;
-  for (const JointIndex joint : last_.broken) broken << QString::fromStdString(document_.specimen()[joint].id);
-  if (broken.size() > 3) broken = broken.mid(0, 3) << QObject::tr("%1 more").arg(last_.broken.size() - 3);
+  for (const JointIndex joint : last_.reached.broken) broken << QString::fromStdString(document_.specimen()[joint].id);
+  if (broken.size() > 3) broken = broken.mid(0, 3) << QObject::tr("%1 more").arg(last_.reached.broken.size() - 3);
   if (!broken.isEmpty()) parts << QObject::tr("past the range at %1").arg(broken.join(", "));
   return parts.join(QStringLiteral(" · "));
 }

@@ -2,7 +2,7 @@
 
 #include <QString>
 
-#include "core/range/reach_ranges.h"
+#include "core/range/contact/clear_reach.h"
 #include "ui/document/document.h"
 #include "ui/drag/reach_settings.h"
 
@@ -14,8 +14,8 @@ struct Shortfall {
   double length = 0;                    ///< m
 };
 
-/// One drag of a bone by its chain, inside the ranges unless the settings let it pass them. Always from where the drag
-/// began, so that the way the pointer took leaves no trace. Document and settings must outlive it.
+/// One drag of a bone by its chain, inside the ranges and out of contact unless the settings let it pass them. Always
+/// from where the drag began, so that the way the pointer took leaves no trace. Document and settings must outlive it.
 class ReachDrag {
  public:
   ReachDrag(const Document& document, const ReachSettings& settings, BoneIndex bone, const Eigen::Vector3d& p_BPoint,
@@ -30,8 +30,8 @@ class ReachDrag {
 
   /// None while the grabbed point is under the pointer.
   std::optional<Shortfall> shortfall() const;
-  /// "1.24 m short, stopped by C13-D1 dorsiflexion 8.2°: both facets share 50 % and 3 more", "past the range at C6-C7";
-  /// empty when there is nothing to tell.
+  /// "1.24 m short, stopped by C13-D1 dorsiflexion 8.2°: both facets share 50 % and 3 more", where bones meet with the
+  /// names of those that do; "past the range at C6-C7"; empty when there is nothing to tell.
   QString telling() const;
 
  private:
@@ -39,13 +39,13 @@ class ReachDrag {
 
   const Document& document_;
   const ReachSettings& settings_;
-  std::shared_ptr<const range::ContactModel> contact_;  ///< as it was when the drag began; null: not at hand
+  range::Scenario begun_;  ///< as it was when the drag began, contact with it
   range::ReachRanges ranges_;
   std::vector<JointIndex> chain_;
   kinematics::IkGoal goal_;
   kinematics::Pose start_;
   Eigen::Vector3d d_WGaze_;
-  kinematics::IkResult last_;
+  range::ClearReach last_;
   bool searched_ = false;  ///< last_ holds an answer
 };
 

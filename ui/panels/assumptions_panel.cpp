@@ -10,6 +10,7 @@
 #include <QSettings>
 #include <QSignalBlocker>
 #include <QToolButton>
+#include <utility>
 
 #include "core/range/presets.h"
 #include "ui/panels/cartilage_field.h"
@@ -33,6 +34,7 @@ enum class Field {
   Neck,
   Trunk,
   Tail,
+  AllCartilage,
   Press,
   Gape,
   Settling,
@@ -212,12 +214,29 @@ QToolButton* AssumptionsPanel::cartilagePresets() {
   button->setPopupMode(QToolButton::InstantPopup);
   auto* menu = new QMenu(button);
   menu->setToolTipsVisible(true);
-  for (const range::CartilagePreset& preset : range::kCartilagePresets) {
-    QAction* action = menu->addAction(presetWords(preset), this, [this, cartilage = preset.cartilage()] {
-      change(static_cast<int>(Field::Neck), tr("Cartilage of the neck"),
-             [=](range::Assumptions& a) { a.neck = cartilage; });
+  using Age = range::CartilagePreset::Age;
+  menu->addSection(tr("Neck, trunk and tail"));
+  for (const auto& [animal, percent] :
+       {std::pair(tr("Grown sauropod"), range::kGrownCartilage), {tr("Young sauropod"), range::kYoungCartilage}}) {
+    const range::Cartilage cartilage{range::Cartilage::In::PercentOfCentrum, percent};
+    QAction* action = menu->addAction(tr("%1: %2").arg(animal, cartilageWords(cartilage)), this, [this, cartilage] {
+      change(static_cast<int>(Field::AllCartilage), tr("Cartilage"),
+             [=](range::Assumptions& a) { a.neck = a.trunk = a.tail = cartilage; });
     });
-    action->setToolTip(say(preset.source));
+    action->setToolTip(tr("Measured in necks only; taken for trunk and tail as well: program default, no source"));
+  }
+  for (const auto& [age, heading] : {std::pair(Age::Grown, tr("Neck, as in grown animals")),
+                                     {Age::Young, tr("Neck, as in young animals")},
+                                     {Age::NotTold, tr("Neck, as in an animal of unknown age")}}) {
+    menu->addSection(heading);
+    for (const range::CartilagePreset& preset : range::kCartilagePresets) {
+      if (preset.age != age) continue;
+      QAction* action = menu->addAction(presetWords(preset), this, [this, cartilage = preset.cartilage()] {
+        change(static_cast<int>(Field::Neck), tr("Cartilage of the neck"),
+               [=](range::Assumptions& a) { a.neck = cartilage; });
+      });
+      action->setToolTip(say(preset.source));
+    }
   }
   menu->addSeparator();
   menu->addAction(tr("None of them is the right value for another animal"))->setEnabled(false);

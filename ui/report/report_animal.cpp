@@ -168,16 +168,23 @@ ReportSection massSection(const report::ReportData& data) {
     section.sentences << filled(
         translated(QT_TRANSLATE_NOOP("words", "By the circumferences of humerus and femur: %1.")),
         {massAndMiddle(data.massByCircumference->mass)});
-  section.sentences << balanceWords(balance, data.scenario.pose().X_WRoot.linear().col(0).head<2>());
+  if (data.massByCircumference) {
+    const reason::Reason apart = study::disagreement(balance.body.mass, data.massByCircumference->mass);
+    if (!apart.empty()) section.sentences << say(apart);
+  }
+  const Eigen::Vector2d forward = data.scenario.pose().X_WRoot.linear().col(0).head<2>();
+  section.sentences << balanceWords(balance, forward);
+  if (const QString tail = tailLoadWords(balance); !tail.isEmpty()) section.sentences << tail;
   if (balance.foreShare)
     section.sentences << filled(translated(QT_TRANSLATE_NOOP("words", "The fore feet carry %1 of the weight.")),
                                 {percent(*balance.foreShare)});
+  if (const QString flesh = tailFleshWords(balance.body, forward); !flesh.isEmpty()) section.sentences << flesh;
   section.cautions = {
-      filled(translated(QT_TRANSLATE_NOOP("words", "Volume: hulls around the bones x 1.21 x density; %1.")),
-             {say(study::kHullSource)}),
-      filled(translated(QT_TRANSLATE_NOOP("words", "Circumference: %1, mean error of prediction %2.")),
-             {say(study::kCircumferenceSource), percent(study::kCircumferenceError, 2)}),
-      translated(QT_TRANSLATE_NOOP("words", "Both are estimates."))};
+      filled(translated(QT_TRANSLATE_NOOP("words", "Volume: hulls around the bones x %1 x density; %2.")),
+             {hullFactorWords(balance.body.densities), say(study::kHullSource)}),
+      filled(translated(QT_TRANSLATE_NOOP("words", "Circumference: %1, %2.")),
+             {say(study::kCircumferenceSource), circumferenceErrorWords()}),
+      partErrorsWords(), translated(QT_TRANSLATE_NOOP("words", "Both are estimates."))};
   return section;
 }
 

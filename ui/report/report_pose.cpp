@@ -57,7 +57,7 @@ ReportTable needsTable(const ClaimWords& words, int number) {
                     {true},
                     {}};
   for (const auto& stop : words.stops) table.rows.push_back({stop});
-  for (const auto& need : words.needs) table.rows.push_back({need});
+  if (!words.needs.isEmpty()) table.rows.push_back({words.needs.join(' ')});
   return table;
 }
 
@@ -143,16 +143,22 @@ ReportSection claimsSection(const report::ReportData& data) {
     section.sentences << filled(claim.source.empty() ? translated(QT_TRANSLATE_NOOP("words", "%1. %2. %3"))
                                                      : translated(QT_TRANSLATE_NOOP("words", "%1. %2 (%4). %3")),
                                 parts);
+    QStringList rest = words.notes + words.beside;
+    if (!words.tally.isEmpty()) rest.prepend(words.tally);
     if (probability) {
       sampled = probability.get();
-      section.sentences << probabilityNotes(*probability);
+      rest << probabilityNotes(*probability);
     }
-    if (!words.tally.isEmpty()) section.sentences << words.tally;
-    section.sentences << words.notes;
+    if (!rest.isEmpty()) section.sentences << rest.join(' ');
     if (ReportTable table = needsTable(words, number); !table.rows.empty()) section.tables.push_back(std::move(table));
   }
-  section.cautions = {claimBasis()};
-  if (sampled) section.cautions << probabilityBasis(*sampled);
+  QStringList basis{claimBasis()};
+  // A page of claims has room for the postures, not for what speaks against each.
+  if (!data.claimsOnly && std::any_of(data.claims.begin(), data.claims.end(),
+                                      [](const auto& one) { return one.answer->habit.has_value(); }))
+    basis << habitBasis();
+  if (sampled) basis << probabilityBasis(*sampled);
+  section.cautions = data.claimsOnly ? QStringList{basis.join(' ')} : basis;
   return section;
 }
 

@@ -242,6 +242,75 @@ QString cartilageNeed(const range::Assumptions& assumptions, const Claim& claim,
               {where, least, most, now});
 }
 
+/// What all ranges may differ by, as soft tissue or bare bones make them; empty where nothing is known.
+QString marginNeed(const ClaimAnswer& a) {
+  if (!a.margin) return {};
+  if (!a.supported) {
+    if (!a.margin->widening)
+      return said(QT_TRANSLATE_NOOP("words",
+                                    "Not even every joint's range widened by %1 at either end brings it within range."),
+                  {degrees(study::kMostMargin)});
+    return said(
+        QT_TRANSLATE_NOOP("words", "It would be within range with every joint's range widened by %1 at either end."),
+        {degrees(*a.margin->widening)});
+  }
+  if (!a.margin->narrowing) return {};
+  const double narrowing = *a.margin->narrowing;
+  if (narrowing < study::kMarginStep / 2)
+    return said(
+        QT_TRANSLATE_NOOP("words", "It is out of range where every joint's range is narrowed by %1 at either end."),
+        {degrees(study::kMarginStep)});
+  if (narrowing >= study::kMostMargin)
+    return said(
+        QT_TRANSLATE_NOOP("words", "It stays within range even with every joint's range narrowed by %1 at either end."),
+        {degrees(narrowing)});
+  return said(
+      QT_TRANSLATE_NOOP("words", "It stays within range with every joint's range narrowed by up to %1 at either end."),
+      {degrees(narrowing)});
+}
+
+QString claimedAmount(const Claim& claim, double value) {
+  return traitsOf(claim.kind).angle ? degrees(value) : metres(value);
+}
+
+QString dorsalsWords(const range::Scenario& scenario, const Claim& claim, const ClaimAnswer& a) {
+  const study::ClaimDorsals& d = *a.dorsals;
+  double turned = 0;
+  for (const double turn : d.turned) turned += turn;
+  const QString state =
+      d.supported ? said(QT_TRANSLATE_NOOP("words", "within range")) : said(QT_TRANSLATE_NOOP("words", "out of range"));
+  const QString ids = idsOf(scenario, d.joints);
+  if (!d.best || !a.best)
+    return said(QT_TRANSLATE_NOOP("words", "With %1 bending as well: %2; they turn by %3 in all."),
+                {ids, state, signedDegrees(turned)});
+  return said(QT_TRANSLATE_NOOP("words", "With %1 bending as well: %2 instead of %3, %4; they turn by %5 in all."),
+              {ids, claimedAmount(claim, *d.best), claimedAmount(claim, *a.best), state, signedDegrees(turned)});
+}
+
+QStringList habitWords(const Claim& claim, const study::ClaimHabit& habit) {
+  const auto as = [](bool shows) {
+    return shows ? said(QT_TRANSLATE_NOOP("words", "as claimed")) : said(QT_TRANSLATE_NOOP("words", "not as claimed"));
+  };
+  QStringList words;
+  words << said(QT_TRANSLATE_NOOP("words", "Neck undeflected, habitual by Stevens 2013: %1, %2."),
+                {claimedAmount(claim, habit.undeflected), as(habit.undeflectedShows)});
+  const QStringList extended{claimedAmount(claim, habit.extended), as(habit.extendedShows)};
+  words << (habit.extendedCollides
+                ? said(QT_TRANSLATE_NOOP("words",
+                                         "Neck extended from its base, habitual by Taylor, Wedel & Naish 2009: %1, %2; "
+                                         "there bones collide."),
+                       extended)
+                : said(QT_TRANSLATE_NOOP(
+                           "words", "Neck extended from its base, habitual by Taylor, Wedel & Naish 2009: %1, %2."),
+                       extended));
+  if (habit.share && *habit.share >= 0 && *habit.share <= 1)
+    words << said(QT_TRANSLATE_NOOP("words",
+                                    "The claimed value lies at %1 of the way from the undeflected neck to the most "
+                                    "within range."),
+                  {percent(*habit.share)});
+  return words;
+}
+
 QStringList notesOf(const range::Scenario& scenario, const ClaimAnswer& a) {
   QStringList notes;
   if (!a.nearEdge.empty())
@@ -346,6 +415,9 @@ ClaimWords claimWords(const range::Scenario& scenario, const Claim& claim, const
   for (const ClaimStop& stop : answer.stopping) words.stops << claimStopWords(scenario, stop);
   for (const ClaimStop& stop : answer.notAnswered) words.stops << claimStopWords(scenario, stop);
   words.needs << overlapNeed(scenario.assumptions(), answer) << cartilageNeed(scenario.assumptions(), claim, answer);
+  if (const QString margin = marginNeed(answer); !margin.isEmpty()) words.needs << margin;
+  if (answer.dorsals) words.beside << dorsalsWords(scenario, claim, answer);
+  if (answer.habit) words.beside << habitWords(claim, *answer.habit);
   words.notes = notesOf(scenario, answer);
   if (answer.tally.all() > 0)
     words.tally = said(QT_TRANSLATE_NOOP("words", "Facets of the joints that bend: %1."), {tallyWords(answer.tally)});
@@ -355,8 +427,19 @@ ClaimWords claimWords(const range::Scenario& scenario, const Claim& claim, const
 QString claimBasis() {
   return said(QT_TRANSLATE_NOOP("words",
                                 "Trunk, limbs and feet stay as posed; neck, head and tail bend up and down only, each "
-                                "joint within its range. Soft tissue is ignored. Ranges of bare bones may be off by "
+                                "joint within its range. Soft tissue is ignored; it is likely to narrow ranges "
+                                "(Cobley, Rayfield & Barrett 2013). Ranges of bare bones may be off by "
                                 "several degrees a joint (Kuznetsov & Tereschenko 2010; Hutson & Hutson 2012)."));
+}
+
+QString habitBasis() {
+  return said(QT_TRANSLATE_NOOP(
+      "words",
+      "Which posture was habitual is not settled: against the undeflected neck speaks that living amniotes at rest "
+      "extend theirs and flex the head, against the extended one that the column of sauropods is straight from trunk "
+      "to "
+      "neck. Extended is here: base joints at their upper limits until the middle cervical is upright, the head at its "
+      "lower limit."));
 }
 
 QString likelihoodName(study::Likelihood likelihood) {

@@ -32,15 +32,19 @@ struct ClaimWords {
   QString claim;       ///< claimName
   QString verdict;     ///< "Out of range: the snout reaches 7.91 m at most, 0.59 m short."
   QStringList stops;   ///< claimStopWords, worst first, no full stop
-  QStringList needs;   ///< what it would take: a sentence on overlap, one on cartilage
+  QStringList needs;   ///< what it would take: a sentence on overlap, one on cartilage, one on all ranges
   QStringList notes;   ///< joints near their limit, what is not assessed or not as it should be
   QString tally = {};  ///< what the joints that bend rest on; empty where there are none
+  /// What stands beside the answer: with the foremost dorsals, in the postures published as habitual.
+  QStringList beside = {};
 };
 /// `scenario` is the one that was asked.
 ClaimWords claimWords(const range::Scenario& scenario, const study::Claim& claim, const study::ClaimAnswer& answer);
 
 /// What every answer takes for granted.
 QString claimBasis();
+/// What speaks against each of the two readings of a habitual posture, and how the extended neck is posed.
+QString habitBasis();
 
 /// "very likely", in the words of the guideline.
 QString likelihoodName(study::Likelihood likelihood);

@@ -118,6 +118,7 @@ Wordings fileWordings() {
       {"project.trackway-heading", QT_TRANSLATE_NOOP("words", "the trackway's heading")},
       {"project.hip-multiplier", QT_TRANSLATE_NOOP("words", "the hip multiplier")},
       {"project.density", QT_TRANSLATE_NOOP("words", "a density")},
+      {"project.hull-factor", QT_TRANSLATE_NOOP("words", "a hull factor")},
       {"project.note-place", QT_TRANSLATE_NOOP("words", "a note's place")},
       {"project.sheet-scale", QT_TRANSLATE_NOOP("words", "a sheet's scale")},
       {"project.sheet-person", QT_TRANSLATE_NOOP("words", "the height of a sheet's person")},

@@ -1,6 +1,7 @@
 #include "ui/words/ground_words.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -149,6 +150,58 @@ QString balanceWords(const study::Balance& balance, const Eigen::Vector2d& forwa
         {supportWords(balance), margin, where});
   return worded(QT_TRANSLATE_NOOP("words", "The centre of mass lies %1 outside %2, %3: the animal would tip over."),
                 {margin, supportWords(balance), where});
+}
+
+QString tailLoadWords(const study::Balance& balance) {
+  if (!balance.tailLoad || !balance.feetMargin) return {};
+  const study::TailLoad& load = *balance.tailLoad;
+  const QStringList shares{percent(load.least), percent(load.most), load.middle ? percent(*load.middle) : QString()};
+  const QString carries =
+      load.middle ? worded(QT_TRANSLATE_NOOP("words",
+                                             "The tail carries %1 to %2 of the weight, %3 with hind feet and tail "
+                                             "loaded in their middles."),
+                           shares)
+                  : worded(QT_TRANSLATE_NOOP("words", "The tail carries %1 to %2 of the weight."), shares);
+  const QStringList margin{wholeMillimetres(*balance.feetMargin)};
+  const QString without =
+      *balance.feetMargin >= 0
+          ? worded(QT_TRANSLATE_NOOP("words", "The centre of mass lies over the feet alone too, %1 inside."), margin)
+          : worded(QT_TRANSLATE_NOOP("words",
+                                     "Without the tail it would tip: the centre of mass lies %1 outside the feet."),
+                   margin);
+  return worded(QT_TRANSLATE_NOOP("words", "%1 %2"), {carries, without});
+}
+
+QString tailFleshWords(const study::BodyMass& body, const Eigen::Vector2d& forward_W) {
+  const auto& tail = body.ranges[static_cast<std::size_t>(study::BodyPart::Tail)];
+  if (!(tail.high > tail.mass)) return {};
+  const double ahead = study::shiftOfCentre(body, study::BodyPart::Tail).head<2>().dot(forward_W.normalized());
+  return worded(ahead <= 0
+                    ? QT_TRANSLATE_NOOP("words",
+                                        "With the tail %1 heavier, as the errors of its flesh and density allow, "
+                                        "the centre of mass lies %2 farther back.")
+                    : QT_TRANSLATE_NOOP("words",
+                                        "With the tail %1 heavier, as the errors of its flesh and density allow, "
+                                        "the centre of mass lies %2 farther ahead."),
+                {percent(tail.high / tail.mass - 1), wholeMillimetres(ahead)});
+}
+
+QString hullFactorWords(const study::Densities& densities) {
+  const auto [least, most] = std::minmax_element(densities.hullFactors.begin(), densities.hullFactors.end());
+  if (*least == *most) return plain(*least, 2);
+  return worded(QT_TRANSLATE_NOOP("words", "%1 to %2"), {plain(*least, 2), plain(*most, 2)});
+}
+
+QString partErrorsWords() {
+  return translated(
+      QT_TRANSLATE_NOOP("words",
+                        "Errors by part, of density and of the flesh outside the bones' hull, are program defaults, no "
+                        "source; the error of the whole is that of the method."));
+}
+
+QString circumferenceErrorWords() {
+  return worded(QT_TRANSLATE_NOOP("words", "mean error %1, not a bound: single animals lie farther off"),
+                {percent(study::kCircumferenceError, 2)});
 }
 
 QString balanceInShort(const study::Balance& balance) {

@@ -34,6 +34,16 @@ QString speedRange(const std::optional<study::MinMeanMax>& values);
 /// "The centre of mass lies over 4 planted feet, 412 mm inside the nearest edge, which is on the left.". `forward_W`:
 /// where the animal faces.
 QString balanceWords(const study::Balance& balance, const Eigen::Vector2d& forward_W);
+/// How much of the weight a tail on the ground carries, and whether the feet alone would do. Empty without such a tail.
+QString tailLoadWords(const study::Balance& balance);
+/// Where the centre of mass would lie with the tail as heavy as its errors allow.
+QString tailFleshWords(const study::BodyMass& body, const Eigen::Vector2d& forward_W);
+/// "1.21", or "1.21 to 1.50" where parts have their own.
+QString hullFactorWords(const study::Densities& densities);
+/// What the errors of density and hull factor by part are, and what they are not.
+QString partErrorsWords();
+/// "mean error 25.63 %, not a bound"
+QString circumferenceErrorWords();
 /// "balanced, 412 mm inside": for a title.
 QString balanceInShort(const study::Balance& balance);
 

@@ -8,6 +8,8 @@ Wordings rangeWordings() {
   static constexpr Wording kWordings[] = {
       // Sources.
       {"source.taylor-wedel-2013", QT_TRANSLATE_NOOP("words", "Taylor & Wedel 2013, PLoS ONE 8(10):e78214")},
+      {"source.taylor-wedel-2013-second-hand",
+       QT_TRANSLATE_NOOP("words", "Taylor & Wedel 2013, PLoS ONE 8(10):e78214, quoted second hand")},
       {"source.stevens-parrish-1999",
        QT_TRANSLATE_NOOP("words",
                          "Stevens & Parrish 1999, Science 284:798. Tested on ostriches by Cobley, Rayfield & Barrett "
@@ -17,6 +19,9 @@ Wordings rangeWordings() {
       {"cartilage.rhea", QT_TRANSLATE_NOOP("words", "Rhea")},
       {"cartilage.sauroposeidon", QT_TRANSLATE_NOOP("words", "Sauroposeidon")},
       {"cartilage.turkey", QT_TRANSLATE_NOOP("words", "Turkey")},
+      {"cartilage.ostrich", QT_TRANSLATE_NOOP("words", "Ostrich")},
+      {"cartilage.horse", QT_TRANSLATE_NOOP("words", "Horse")},
+      {"cartilage.alligator", QT_TRANSLATE_NOOP("words", "Alligator")},
       {"cartilage.juvenile-apatosaurus-low", QT_TRANSLATE_NOOP("words", "Juvenile Apatosaurus, low")},
       {"cartilage.juvenile-apatosaurus-high", QT_TRANSLATE_NOOP("words", "Juvenile Apatosaurus, high")},
       {"cartilage.juvenile-giraffe", QT_TRANSLATE_NOOP("words", "Juvenile giraffe")},

@@ -57,6 +57,16 @@ Wordings studyWordings() {
        QT_TRANSLATE_NOOP("words",
                          "The fore prints can't be laid: no row says how far they lie ahead of the hind prints.")},
 
+      {"mass.volume-below-circumference",
+       QT_TRANSLATE_NOOP("words",
+                         "By volume at most %1, by circumference at least %2: the two do not overlap. Hulls that lack "
+                         "flesh, densities that are too low, or circumferences that are inferred or of stout legs may "
+                         "be why.")},
+      {"mass.volume-above-circumference",
+       QT_TRANSLATE_NOOP("words",
+                         "By volume at least %1, by circumference at most %2: the two do not overlap. Hulls that hold "
+                         "too much, densities that are too high, or circumferences that are inferred or of slender "
+                         "legs may be why.")},
       {"mass.circumference-not-positive",
        QT_TRANSLATE_NOOP("words", "circumferences must be above zero: humerus %1, femur %2")},
 
@@ -65,6 +75,9 @@ Wordings studyWordings() {
        QT_TRANSLATE_NOOP("words", "derived titanosaurs, González Riga 2011, An. Acad. Bras. Ciênc. 83:279")},
       {"source.own-choice", QT_TRANSLATE_NOOP("words", "own choice")},
       {"source.campione-evans-2012", QT_TRANSLATE_NOOP("words", "Campione & Evans 2012, BMC Biol. 10:60")},
+      {"source.stevens-2013", QT_TRANSLATE_NOOP("words", "Stevens 2013, PLoS ONE 8(10):e78572")},
+      {"source.taylor-wedel-naish-2009",
+       QT_TRANSLATE_NOOP("words", "Taylor, Wedel & Naish 2009, Acta Palaeontol. Pol. 54:213")},
       {"source.hull-mass",
        QT_TRANSLATE_NOOP("words",
                          "factor 1.21: Sellers et al. 2012, Biol. Lett. 8:842; error 20 %: Brassey & Sellers 2014, "

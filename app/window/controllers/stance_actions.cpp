@@ -10,6 +10,7 @@
 #include "ui/panels/readouts.h"
 #include "ui/parts/message_bar.h"
 #include "ui/theme/icons.h"
+#include "ui/words/ground_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/range_words.h"
 #include "ui/words/say.h"
@@ -100,6 +101,8 @@ void StanceActions::take(study::Stance stance) {
   lines += tr("%1: snout at %2, assuming %3.")
                .arg(stanceName(stance), metres(headHeight(document_)), assumptionsInShort(document_.assumptions()));
   for (const reason::Reason& note : answer.notes) lines += say(note);
+  if (answer.balance)
+    if (const QString tail = tailLoadWords(*answer.balance); !tail.isEmpty()) lines += tail;
   if (!answer.beyond.empty()) {
     QStringList joints;
     for (const JointIndex joint : answer.beyond) joints += QString::fromStdString(document_.specimen()[joint].id);

@@ -70,37 +70,46 @@ study::Trackway readTrackway(const JsonPlace& place) {
   return trackway;
 }
 
-study::Densities readDensities(const JsonPlace& place) {
-  study::Densities densities;
+/// Numbers by part of the body, each from `least` to `most`; what is not given stays.
+void readParts(const JsonPlace& place, double least, double most, std::array<double, study::kBodyParts>& parts) {
   std::vector<std::string_view> keys;
   for (const auto& [key, part] : kParts) {
     keys.push_back(key);
     const auto value = place.find(key);
     if (!value) continue;
-    densities[part] = value->number();
-    if (densities[part] < study::kLeastDensity || densities[part] > study::kMostDensity) {
-      value->fail({fault::kOutOfBounds,
-                   {reason::text(toNumeral(study::kLeastDensity)), reason::text(toNumeral(study::kMostDensity))}});
-    }
+    double& number = parts[static_cast<std::size_t>(part)];
+    number = value->number();
+    if (number < least || number > most)
+      value->fail({fault::kOutOfBounds, {reason::text(toNumeral(least)), reason::text(toNumeral(most))}});
   }
   place.allowOnly(keys);
-  return densities;
+}
+
+void addParts(json::Value& root, std::string_view key, const std::array<double, study::kBodyParts>& values,
+              const std::array<double, study::kBodyParts>& usual, reason::Term what) {
+  if (values == usual) return;
+  json::Value parts = json::object({});
+  for (const auto& [name, part] : kParts)
+    parts.add(name, schema::numeral(values[static_cast<std::size_t>(part)], 0, what));
+  root.add(key, std::move(parts));
 }
 
 }  // namespace
 
 void addGround(const Project& project, json::Value& root) {
   if (!(project.trackway == study::Trackway{})) root.add(kTrackwayKey, trackwayJson(project.trackway));
-  if (project.densities == study::Densities{}) return;
-  json::Value parts = json::object({});
-  for (const auto& [key, part] : kParts)
-    parts.add(key, schema::numeral(project.densities[part], 0, reason::Term{"project.density"}));
-  root.add(kDensitiesKey, std::move(parts));
+  const study::Densities usual;
+  addParts(root, kDensitiesKey, project.densities.byPart, usual.byPart, reason::Term{"project.density"});
+  addParts(root, kHullFactorsKey, project.densities.hullFactors, usual.hullFactors,
+           reason::Term{"project.hull-factor"});
 }
 
 void readGround(const JsonPlace& root, Project& project) {
   if (const auto trackway = root.find(kTrackwayKey)) project.trackway = readTrackway(*trackway);
-  if (const auto densities = root.find(kDensitiesKey)) project.densities = readDensities(*densities);
+  if (const auto densities = root.find(kDensitiesKey))
+    readParts(*densities, study::kLeastDensity, study::kMostDensity, project.densities.byPart);
+  if (const auto factors = root.find(kHullFactorsKey))
+    readParts(*factors, study::kLeastHullFactor, study::kMostHullFactor, project.densities.hullFactors);
 }
 
 }  // namespace zyga::files

@@ -12,7 +12,8 @@ namespace zyga::files {
 /// To the document's root; nothing for what is as in a new project. Throws FileError for what is not finite.
 void addGround(const Project& project, json::Value& root);
 
-inline constexpr std::string_view kTrackwayKey = "trackway", kDensitiesKey = "densities_kg_m3";
+inline constexpr std::string_view kTrackwayKey = "trackway", kDensitiesKey = "densities_kg_m3",
+                                  kHullFactorsKey = "hull_factors";
 void readGround(const JsonPlace& root, Project& project);
 
 }  // namespace zyga::files

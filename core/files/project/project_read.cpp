@@ -229,8 +229,8 @@ void putScansIn(Project& project, const JsonPlace& place) {
 
 Project readDocument(const JsonPlace& root) {
   root.allowOnly({"schema", "version", "specimen", "plan", "counts", "region_totals_mm", "assumptions", "pose", "poses",
-                  "bones", "scans", kTrackwayKey, kDensitiesKey, kClaimsKey, kNotesKey, kSheetKey, kBodyGuideKey,
-                  kLockedKey});
+                  "bones", "scans", kTrackwayKey, kDensitiesKey, kHullFactorsKey, kClaimsKey, kNotesKey, kSheetKey,
+                  kBodyGuideKey, kLockedKey});
   Project project;
   project.table = readTable(root);
   project.setSpecimen(build(project.table, root["bones"]));

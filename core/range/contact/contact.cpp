@@ -64,6 +64,16 @@ Clusters clustersOf(const anatomy::Specimen& specimen) {
   return c;
 }
 
+/// Those that can move.
+std::vector<anatomy::JointIndex> jointsBetween(const anatomy::Specimen& specimen, BoneIndex a, BoneIndex b) {
+  std::vector<anatomy::JointIndex> toA = specimen.chainTo(a), toB = specimen.chainTo(b);
+  const auto part = std::mismatch(toA.begin(), toA.end(), toB.begin(), toB.end());
+  std::vector<anatomy::JointIndex> between(part.first, toA.end());
+  between.insert(between.end(), part.second, toB.end());
+  std::erase_if(between, [&](anatomy::JointIndex j) { return specimen[j].kind == anatomy::JointKind::Fixed; });
+  return between;
+}
+
 const Vector3d* landmark(const anatomy::Bone& bone, std::string_view name) {
   const auto found = bone.landmarks.find(name);
   return found == bone.landmarks.end() ? nullptr : &found->second;
@@ -116,6 +126,7 @@ ContactModel::ContactModel(anatomy::Specimen specimen, Fields fields)
     }
     pairs_.push_back(std::move(pair));
   }
+  for (const ContactPair& pair : pairs_) movers_.push_back(jointsBetween(specimen_, pair.a, pair.b));
   movedBy_.resize(pairs_.size());
   const Clusters clusters = clustersOf(specimen_);
   for (std::size_t i = 0; i < pairs_.size(); ++i) {
@@ -214,6 +225,32 @@ ContactPlace ContactModel::deepest(anatomy::JointIndex joint, const Isometry3d& 
   deepest.parts = {part(pair.a, where->turned), part(pair.b, !where->turned)};
   if (!best.onA) std::swap(deepest.parts.first, deepest.parts.second);
   return deepest;
+}
+
+bool ContactModel::entersBeyond(anatomy::JointIndex joint, const Isometry3d& X_PD,
+                                const ContactTolerance& tolerance) const {
+  return std::any_of(moved_[joint.value].begin(), moved_[joint.value].end(), [&](const Moved& moved) {
+    const Isometry3d X_PB = X_PD * moved.X_DB;
+    const double limit = tolerated(moved.pair, tolerance);
+    const PairMeeting met =
+        meeting(moved.pair, moved.turned ? X_PB : moved.X_PA, moved.turned ? moved.X_PA : X_PB, -limit, kExact);
+    return met.distance < -limit;
+  });
+}
+
+bool ContactModel::entersBeyond(std::size_t pair, const kinematics::Placement& X_WB,
+                                const ContactTolerance& tolerance) const {
+  const double limit = tolerated(pair, tolerance);
+  return meeting(pair, X_WB[pairs_[pair].a.value], X_WB[pairs_[pair].b.value], -limit, kExact).distance < -limit;
+}
+
+ContactPlace ContactModel::place(std::size_t pair, const kinematics::Placement& X_WB,
+                                 const ContactTolerance& tolerance) const {
+  constexpr double kAnyDepth = std::numeric_limits<double>::infinity();
+  const double limit = tolerated(pair, tolerance);
+  const PairMeeting met = meeting(pair, X_WB[pairs_[pair].a.value], X_WB[pairs_[pair].b.value], kAnyDepth, kExact);
+  const ContactFinding found = finding(pair, met, X_WB, limit);
+  return {found.depth, found.parts, limit};
 }
 
 std::vector<bool> bonesInContactPairs(const anatomy::Specimen& specimen) {

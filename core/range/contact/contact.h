@@ -42,6 +42,14 @@ class ContactModel : public NeighbourContact {
   /// Of all pairs that this joint alone moves against each other.
   ContactPlace deepest(anatomy::JointIndex joint, const Eigen::Isometry3d& X_PD,
                        const ContactTolerance& tolerance) const override;
+  /// deepest().beyond(), much sooner: bones that enter each other no deeper than is tolerated are not looked into.
+  bool entersBeyond(anatomy::JointIndex joint, const Eigen::Isometry3d& X_PD, const ContactTolerance& tolerance) const;
+
+  /// The joints that move a pair's bones against each other, in no order: one, which deepest() answers for, or several.
+  const std::vector<anatomy::JointIndex>& movers(std::size_t pair) const { return movers_[pair]; }
+  /// Whether a pair's bones enter each other deeper than is tolerated, and where they are deepest in each other.
+  bool entersBeyond(std::size_t pair, const kinematics::Placement& X_WB, const ContactTolerance& tolerance) const;
+  ContactPlace place(std::size_t pair, const kinematics::Placement& X_WB, const ContactTolerance& tolerance) const;
 
  private:
   /// A pair whose bones this joint alone moves against each other, and how they are fixed to the joint's two bones.
@@ -65,6 +73,7 @@ class ContactModel : public NeighbourContact {
   std::vector<double> extents_;                              ///< by bone, m: meanExtent; 0 without a shape
   std::vector<std::vector<Moved>> moved_;                    ///< by joint
   std::vector<std::optional<anatomy::JointIndex>> movedBy_;  ///< by pair: the joint that alone moves it
+  std::vector<std::vector<anatomy::JointIndex>> movers_;     ///< by pair
 };
 
 /// Which bones of a specimen occur in pairs: only they need a shape.

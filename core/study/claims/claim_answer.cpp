@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <utility>
 
 #include "core/range/reach_ranges.h"
@@ -47,15 +48,24 @@ void addNotAnswered(const ClaimVerdict& verdict, ClaimAnswer& answer) {
           {link.joint, 1.0 / static_cast<double>(count), {link.joint, 0, 1, 0, *link.trouble}, true});
 }
 
-/// Puts a claim to bones that may collide. `ranges`: of each joint with contact of its own bones.
+/// Of dorsiflexion with the joint's other angles at zero. Refers to the scenario.
+RangeOfJoint rangesOfCriteria(const Scenario& scenario) {
+  return [&scenario](JointIndex joint) {
+    return range::motionRange(scenario.specimen(), scenario.articulation(), scenario.assumptions(), joint,
+                              Eigen::Vector3d::Zero(), 0);
+  };
+}
+
+/// Puts a claim to bones that may collide. `ranges`: of each joint with contact of its own bones; `bare`: without.
 class ContactTrial {
  public:
-  ContactTrial(const Scenario& scenario, const ClaimSite& site, const Claim& claim, RangeOfJoint ranges)
+  ContactTrial(const Scenario& scenario, const ClaimSite& site, const Claim& claim, RangeOfJoint ranges,
+               const TrialWays& bare = {})
       : scenario_(scenario),
         site_(site),
         claim_(claim),
         ranges_(std::move(ranges)),
-        bare_(claimTrial(scenario, site, claim)) {}
+        bare_(claimTrial(scenario, site, claim, bare)) {}
 
   /// The verdict with the ranges that contact leaves, supported where a pose was found in which no bones collide. Where
   /// contact leaves a joint no angle at all, that of the criteria alone, supported by nothing.
@@ -129,7 +139,7 @@ void lookAround(const Scenario& scenario, const ClaimSite& site, ClaimAnswer& an
 class OtherAssumptions {
  public:
   OtherAssumptions(const Scenario& scenario, const ClaimSite& site, const Claim& claim, const task::Task& task)
-      : scenario_(scenario), site_(site), claim_(claim), task_(task) {
+      : scenario_(scenario), site_(site), claim_(claim), task_(task), straight_(straightened(scenario, site)) {
     if (!scenario.contact()) return;
     range::Assumptions widest = scenario.assumptions();
     widest.minOverlap = 0;
@@ -149,11 +159,45 @@ class OtherAssumptions {
     return supported(assumptions);
   }
 
+  /// With the range of every joint that bends wider by so much at both ends, rad; narrower where negative. The pose as
+  /// it stands shows nothing here: what soft tissue leaves of a combination of motions is not known.
+  bool supportedWidened(double by) {
+    if (!asks()) return false;
+    const RangeOfJoint bare = [&](JointIndex joint) { return widened(rangeOf(joint), by); };
+    const TrialWays ways{bare, true, by > 0};
+    if (!scenario_.contact()) return claimTrial(straight_, site_, claim_, ways)->supported();
+    const RangeOfJoint ranges = [&](JointIndex joint) {
+      return ends_.cut(scenario_.specimen(), scenario_.articulation(), joint, bare(joint));
+    };
+    return ContactTrial(straight_, site_, claim_, ranges, ways).supported();
+  }
+
  private:
-  bool supported(const range::Assumptions& assumptions) {
-    constexpr int kAbout = 45;  // questions in all
+  static Scenario straightened(const Scenario& scenario, const ClaimSite& site) {
+    kinematics::Pose pose = scenario.pose();
+    for (const JointIndex joint : site.joints) pose[joint].setZero();
+    return scenario.withPose(pose);
+  }
+
+  /// Of the criteria alone, each found once.
+  const range::MotionRange& rangeOf(JointIndex joint) {
+    std::optional<range::MotionRange>& known = ranges_[joint.value];
+    if (!known)
+      known = range::motionRange(scenario_.specimen(), scenario_.articulation(), scenario_.assumptions(), joint,
+                                 Eigen::Vector3d::Zero(), 0);
+    return *known;
+  }
+
+  /// False where the task is cancelled.
+  bool asks() {
+    constexpr int kAbout = 50;  // questions in all
     if (task_.cancelled()) return false;
     task_.tell(std::min(1.0, static_cast<double>(++asked_) / kAbout));
+    return true;
+  }
+
+  bool supported(const range::Assumptions& assumptions) {
+    if (!asks()) return false;
     const Scenario other = scenario_.withAssumptions(assumptions);
     if (!other.contact()) return claimTrial(other, site_, claim_)->supported();
     // Where contact ends the range of a joint is not searched anew: cartilage only takes its bones farther apart.
@@ -169,6 +213,8 @@ class OtherAssumptions {
   const ClaimSite& site_;
   const Claim& claim_;
   const task::Task& task_;
+  Scenario straight_;  ///< the joints that bend at neutral
+  std::map<std::size_t, std::optional<range::MotionRange>> ranges_;
   ContactEnds ends_;
   int asked_ = 0;
 };
@@ -216,10 +262,10 @@ std::optional<ClaimAnswer> answerClaim(const Scenario& scenario, const Claim& cl
   answer.unanswerable = !site.missing.empty() ? site.missing : validate(claim);
   if (!answer.unanswerable.empty()) return answer;
   answer.tally = range::tallyOf(scenario.specimen(), site.joints);
-  const ClaimVerdict verdict =
-      scenario.contact()
-          ? ContactTrial(scenario, site, claim, rangesWithContact(scenario)).verdict(task, answer.contact)
-          : claimTrial(scenario, site, claim)->verdict(task);
+  const RangeOfJoint ranges = scenario.contact() ? rangesWithContact(scenario) : rangesOfCriteria(scenario);
+  const ClaimVerdict verdict = scenario.contact()
+                                   ? ContactTrial(scenario, site, claim, ranges).verdict(task, answer.contact)
+                                   : claimTrial(scenario, site, claim)->verdict(task);
   if (task.cancelled()) return std::nullopt;
   addNotAnswered(verdict, answer);
   answer.supported = verdict.supported;
@@ -233,6 +279,12 @@ std::optional<ClaimAnswer> answerClaim(const Scenario& scenario, const Claim& cl
     OtherAssumptions other(scenario, site, claim, task);
     answer.minOverlap = overlapNeeded(other);
     askCartilage(other, answer);
+    if (answer.answered())
+      answer.margin = marginOf(answer.supported, [&](double by) { return other.supportedWidened(by); });
+  }
+  if (options.beside) {
+    answer.dorsals = withDorsals(scenario, site, claim, verdict, ranges, task);
+    answer.habit = habitOf(scenario, site, claim, verdict);
   }
   if (task.cancelled()) return std::nullopt;
   return answer;

@@ -6,13 +6,18 @@
 #include "core/range/findings.h"
 #include "core/range/scenario.h"
 #include "core/study/claims/claim.h"
+#include "core/study/claims/claim_beside.h"
+#include "core/study/claims/claim_margin.h"
 #include "core/task/task.h"
 
 namespace zyga::study {
 
 struct ClaimOptions {
-  /// Also ask what it would take: the overlap and the cartilage at which the answer changes.
+  /// Also ask what it would take: the overlap, the cartilage and the margin of all ranges at which the answer changes.
   bool needs = true;
+  /// Also tell what stands beside the answer: what the foremost dorsals would give, and what is claimed in the postures
+  /// that have been published as habitual.
+  bool beside = true;
 };
 
 /// Cartilage is looked at up to this, % of the centrum's length: well past the most that is known of living necks
@@ -67,6 +72,10 @@ struct ClaimAnswer {
   std::vector<ClaimStop> notAnswered;
   ClaimContact contact;
   range::EvidenceTally tally;  ///< what the joints that bend rest on
+
+  std::optional<ClaimMargin> margin;    ///< none where it was not asked for or the claim is not answered
+  std::optional<ClaimDorsals> dorsals;  ///< of claims on neck and head where something judges those joints
+  std::optional<ClaimHabit> habit;      ///< of heights and slopes of neck and head
 
   bool answered() const { return unanswerable.empty() && notAnswered.empty(); }
 };

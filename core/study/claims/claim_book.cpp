@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <chrono>
+#include <utility>
 
 namespace zyga::study {
 namespace {
@@ -40,6 +41,18 @@ std::size_t ClaimBook::size() const {
   return answers_.size();
 }
 
+template <class Value>
+void ClaimBook::settle(Shelf<Value>& shelf, typename Shelf<Value>::iterator place, std::shared_ptr<const Value> value) {
+  const std::lock_guard lock(mutex_);
+  if (value)
+    place->value = std::move(value);
+  else
+    shelf.erase(place);
+  std::size_t ready = 0;
+  std::erase_if(shelf, [&](const auto& entry) { return entry.value && ++ready > kept_; });
+  settled_.notify_all();
+}
+
 template <class Value, class Work>
 std::shared_ptr<const Value> ClaimBook::workedOut(Shelf<Value>& shelf, const Question& question, const task::Task& task,
                                                   const Work& work) {
@@ -53,25 +66,13 @@ std::shared_ptr<const Value> ClaimBook::workedOut(Shelf<Value>& shelf, const Que
   const auto mine = shelf.insert(shelf.begin(), {question, nullptr});
   lock.unlock();
   std::shared_ptr<const Value> value;
-  // The place is given up where there is no answer, so that another who waits asks for itself.
-  const auto settle = [&] {
-    lock.lock();
-    if (value)
-      mine->value = value;
-    else
-      shelf.erase(mine);
-    std::size_t ready = 0;
-    std::erase_if(shelf, [&](const auto& entry) { return entry.value && ++ready > kept_; });
-    lock.unlock();
-    settled_.notify_all();
-  };
   try {
     if (auto worked = work()) value = std::make_shared<const Value>(*std::move(worked));
   } catch (...) {
-    settle();
+    settle(shelf, mine, std::shared_ptr<const Value>());
     throw;
   }
-  settle();
+  settle(shelf, mine, value);
   return value;
 }
 
@@ -88,6 +89,43 @@ std::shared_ptr<const ClaimProbability> ClaimBook::probability(const range::Scen
   const Claim bare = withoutSource(claim);
   return workedOut(probabilities_, {scenario, bare, options, static_cast<bool>(measures.filled)}, task,
                    [&] { return claimProbability(scenario, bare, measures, options, task); });
+}
+
+std::vector<std::shared_ptr<const ClaimProbability>> ClaimBook::probabilities(const range::Scenario& scenario,
+                                                                              const std::vector<Claim>& claims,
+                                                                              const Measures& measures,
+                                                                              const ProbabilityOptions& options,
+                                                                              const task::Task& task) {
+  std::vector<Claim> asked;
+  std::vector<Shelf<ClaimProbability>::iterator> places;
+  {
+    const std::lock_guard lock(mutex_);
+    for (const Claim& claim : claims) {
+      const Question question{scenario, withoutSource(claim), options, static_cast<bool>(measures.filled)};
+      if (entryOf(probabilities_, question) != probabilities_.end()) continue;
+      asked.push_back(question.claim);
+      places.push_back(probabilities_.insert(probabilities_.begin(), {question, nullptr}));
+    }
+  }
+  std::optional<std::vector<ClaimProbability>> worked;
+  const auto settleAll = [&] {
+    for (std::size_t i = 0; i < places.size(); ++i)
+      settle(probabilities_, places[i], worked ? std::make_shared<const ClaimProbability>((*worked)[i]) : nullptr);
+  };
+  try {
+    if (!asked.empty()) worked = claimProbabilities(scenario, asked, measures, options, task);
+  } catch (...) {
+    settleAll();
+    throw;
+  }
+  settleAll();
+  std::vector<std::shared_ptr<const ClaimProbability>> all;
+  for (const Claim& claim : claims) {
+    // Those that others have worked out, or are about to.
+    all.push_back(task.cancelled() ? nullptr : probability(scenario, claim, measures, options, task));
+    if (!all.back()) return {};
+  }
+  return all;
 }
 
 ClaimBook& claimBook() {

@@ -4,6 +4,7 @@
 #include <list>
 #include <memory>
 #include <mutex>
+#include <vector>
 
 #include "core/study/claims/claim_answer.h"
 #include "core/study/claims/claim_probability.h"
@@ -26,6 +27,13 @@ class ClaimBook {
   std::shared_ptr<const ClaimProbability> probability(const range::Scenario& scenario, const Claim& claim,
                                                       const Measures& measures, const ProbabilityOptions& options = {},
                                                       const task::Task& task = {});
+  /// The same of several claims, in their order, those that are not there yet worked out together
+  /// (claimProbabilities). Empty when the task was cancelled.
+  std::vector<std::shared_ptr<const ClaimProbability>> probabilities(const range::Scenario& scenario,
+                                                                     const std::vector<Claim>& claims,
+                                                                     const Measures& measures,
+                                                                     const ProbabilityOptions& options = {},
+                                                                     const task::Task& task = {});
   /// The answer if it is there.
   std::shared_ptr<const ClaimAnswer> find(const range::Scenario& scenario, const Claim& claim) const;
   /// How many answers are there.
@@ -46,6 +54,10 @@ class ClaimBook {
   };
   template <class Value>
   using Shelf = std::list<Entry<Value>>;  ///< latest first
+  /// Gives the place of a question its value, or gives it up where there is none, so that another who waits asks for
+  /// itself.
+  template <class Value>
+  void settle(Shelf<Value>& shelf, typename Shelf<Value>::iterator place, std::shared_ptr<const Value> value);
   template <class Value, class Work>
   std::shared_ptr<const Value> workedOut(Shelf<Value>& shelf, const Question& question, const task::Task& task,
                                          const Work& work);

@@ -4,15 +4,15 @@
 #include <array>
 #include <cmath>
 #include <exception>
-#include <numbers>
 #include <utility>
+#include <vector>
 
 #include "core/kinematics/standing.h"
-#include "core/range/joint_evaluator.h"
 #include "core/range/limit_search.h"
 #include "core/range/neutral.h"
 #include "core/study/claims/claim_contact.h"
 #include "core/study/claims/claim_trial.h"
+#include "core/study/claims/sample_range.h"
 #include "core/task/parallel.h"
 
 namespace zyga::study {
@@ -68,145 +68,100 @@ range::Assumptions widestOf(const range::Assumptions& own, const ProbabilityOpti
   return widest;
 }
 
-/// The range of dorsiflexion of one joint of a sample, near to what range::motionRange finds and in a fraction of its
-/// time: by wide steps from neutral, the first one past the end that the animal as it is has, and false position
-/// (Illinois) on how far the worst criterion is past its limit, to 1e-4 rad where that is smooth. Gaps in the support
-/// narrower than a step are not seen; a joint whose neutral is not supported is searched in full.
-class SampleRange {
- public:
-  /// `asIs`: the range of the same joint of the animal as it is.
-  SampleRange(const range::Scenario& sample, JointIndex joint, const range::MotionRange& asIs)
-      : sample_(sample),
-        joint_(joint),
-        asIs_(asIs),
-        judge_(sample.specimen(), sample.articulation(), sample.assumptions(), joint),
-        leans_(judge_.withMotion(Eigen::Vector3d::Zero(), 0, 0.1)[2] != 0) {}
-
-  range::MotionRange find() const {
-    if (!judge_.hasFacets() || !(violation(0) < 0))
-      return range::motionRange(sample_.specimen(), sample_.articulation(), sample_.assumptions(), joint_,
-                                Eigen::Vector3d::Zero(), 0);
-    range::MotionRange found;
-    found.min = end(-1, asIs_.min);
-    found.max = end(1, asIs_.max);
-    return found;
-  }
-
- private:
-  /// Past the limit by so much, as a share of the criterion's own scale; below zero inside.
-  double violation(double angle) const {
-    constexpr double kLeast = 1e-12;
-    const Eigen::Vector3d angles =
-        leans_ ? judge_.withMotion(Eigen::Vector3d::Zero(), 0, angle) : Eigen::Vector3d(angle, 0, 0);
-    double worst = -1;
-    for (const range::Finding& c : judge_.criteria(angles))
-      worst =
-          std::max(worst, c.level == range::Level::Beyond ? std::max(c.excess, kLeast) : std::min(c.excess, -kLeast));
-    return worst;
-  }
-
-  double end(double sign, double asIs) const {
-    constexpr double kWide = 4 * std::numbers::pi / 180, kNear = 1e-4;  // rad
-    double inside = 0, outside = 0, atInside = violation(0), atOutside = 0;
-    double step = std::max(kWide, 1.3 * sign * asIs);
-    do {
-      outside = inside + sign * std::exchange(step, kWide);
-      if (std::abs(outside) > range::kSearchedFar) return sign * range::kSearchedFar;
-      atOutside = violation(outside);
-      if (atOutside < 0) {
-        inside = outside;
-        atInside = atOutside;
-      }
-    } while (atOutside < 0);
-    constexpr int kMostSteps = 40;
-    double root = inside;
-    int stayed = 0;  // how often the same end was replaced: + the outer one, - the inner one
-    for (int i = 0; i < kMostSteps && std::abs(outside - inside) > kNear; ++i) {
-      const double next = inside + (outside - inside) * atInside / (atInside - atOutside);
-      const double at = violation(next);
-      root = next;
-      const double moved = at < 0 ? next - inside : outside - next;
-      if (at < 0) {
-        inside = next;
-        atInside = at;
-        stayed = std::min(stayed, 0) - 1;
-        if (stayed < -1) atOutside /= 2;
-      } else {
-        outside = next;
-        atOutside = at;
-        stayed = std::max(stayed, 0) + 1;
-        if (stayed > 1) atInside /= 2;
-      }
-      if (std::abs(moved) < kNear && i > 1) break;
-    }
-    return root;
-  }
-
-  const range::Scenario& sample_;
-  JointIndex joint_;
-  const range::MotionRange& asIs_;
-  range::JointEvaluator judge_;
-  bool leans_;
-};
-
 enum class SampleEnd { Failed, NotAnswered, Unsupported, Supported };
 
-/// The animals of one probability, each put to the claim.
+/// A claim that samples are put to.
+struct AskedClaim {
+  std::size_t index = 0;  ///< among all that are asked
+  const Claim* claim = nullptr;
+  std::optional<Pose> near;  ///< how the animal as it is comes nearest to a claim's point
+  ContactEnds ends;
+  bool asPosed = true;
+};
+
+/// What bends in some of the claims, and those claims.
+struct BendingPart {
+  Chain chain = Chain::Neck;
+  std::vector<JointIndex> bends, path;   ///< of the path all that carries what one of the claims is measured on
+  std::vector<range::MotionRange> asIs;  ///< by joint, of those that bend
+  std::vector<AskedClaim> claims;
+};
+
+/// The animals of one or more probabilities, each made once and put to every claim.
 class Sampler {
  public:
-  Sampler(const range::Scenario& scenario, const Claim& claim, const ClaimSite& site, const Measures& measures,
-          const ProbabilityOptions& options)
+  Sampler(const range::Scenario& scenario, const Measures& measures, const ProbabilityOptions& options)
       : scenario_(scenario),
-        claim_(claim),
         measures_(measures),
         options_(options),
-        chain_(site.chain),
-        bends_(site.joints),
-        path_(scenario.specimen().chainTo(site.span.to)),
-        feet_(kinematics::plantedFeet(scenario.specimen(), scenario.placement())),
-        asIs_(scenario.specimen().joints.size()) {
-    for (const JointIndex joint : bends_)
-      asIs_[joint.value] = range::motionRange(scenario.specimen(), scenario.articulation(), scenario.assumptions(),
-                                              joint, Eigen::Vector3d::Zero(), 0);
-    if (!scenario.contact()) return;
-    ends_ = ContactEnds(scenario, site, widestOf(scenario.assumptions(), options));
-    const ClearRanges clear(scenario, site, claim, rangesWithContact(scenario));
-    ends_.tighten(scenario, site, clear);
-    asPosed_ = !clear.pairs().collide(scenario.pose());
+        feet_(kinematics::plantedFeet(scenario.specimen(), scenario.placement())) {}
+
+  void ask(std::size_t index, const Claim& claim, const ClaimSite& site) {
+    BendingPart& part = partOf(site);
+    const std::vector<JointIndex> path = scenario_.specimen().chainTo(site.span.to);
+    if (path.size() > part.path.size()) part.path = path;
+    AskedClaim& asked = part.claims.emplace_back();
+    asked.index = index;
+    asked.claim = &claim;
+    if (isPoint(claim.kind)) asked.near = claimTrial(scenario_, site, claim, {})->farthest();
+    if (!scenario_.contact()) return;
+    asked.ends = ContactEnds(scenario_, site, widestOf(scenario_.assumptions(), options_));
+    const ClearRanges clear(scenario_, site, claim, rangesWithContact(scenario_));
+    asked.ends.tighten(scenario_, site, clear);
+    asked.asPosed = !clear.pairs().collide(scenario_.pose());
   }
 
   bool variesMeasures() const { return options_.varyMeasures && measures_.filled && measures_.build; }
 
-  SampleEnd operator()(std::uint32_t number) const {
+  /// Of the animal of this number, for each claim by its index. What fails is counted and told.
+  void operator()(std::uint32_t number, std::vector<SampleEnd>& ends) const {
+    const Draw draw(options_.seed, number);
     try {
-      return put(made(Draw(options_.seed, number)));
+      const std::shared_ptr<const Specimen> specimen = animal(draw);
+      for (const BendingPart& part : parts_) put(specimen, part, draw, ends);
     } catch (const std::exception&) {
-      return SampleEnd::Failed;  // counted and told
     }
   }
 
  private:
-  range::Scenario made(const Draw& draw) const {
-    std::shared_ptr<const Specimen> specimen = scenario_.sharedSpecimen();
-    if (variesMeasures())
-      specimen = std::make_shared<const Specimen>(
-          distorted(measures_.build(withErrors(*measures_.filled, options_.errors, draw)), options_.distortion, draw));
-    const range::Assumptions assumptions = assumptionsOf(scenario_.assumptions(), options_, chain_, draw);
-    Articulation articulation = articulated(*specimen, assumptions);
+  BendingPart& partOf(const ClaimSite& site) {
+    for (BendingPart& part : parts_)
+      if (part.bends == site.joints && part.chain == site.chain) return part;
+    BendingPart& part = parts_.emplace_back();
+    part.chain = site.chain;
+    part.bends = site.joints;
+    part.asIs.resize(scenario_.specimen().joints.size());
+    for (const JointIndex joint : part.bends)
+      part.asIs[joint.value] = range::motionRange(scenario_.specimen(), scenario_.articulation(),
+                                                  scenario_.assumptions(), joint, Eigen::Vector3d::Zero(), 0);
+    return part;
+  }
+
+  std::shared_ptr<const Specimen> animal(const Draw& draw) const {
+    if (!variesMeasures()) return scenario_.sharedSpecimen();
+    return std::make_shared<const Specimen>(
+        distorted(measures_.build(withErrors(*measures_.filled, options_.errors, draw)), options_.distortion, draw));
+  }
+
+  range::Scenario made(const std::shared_ptr<const Specimen>& specimen, const BendingPart& part,
+                       const Draw& draw) const {
+    const range::Assumptions assumptions = assumptionsOf(scenario_.assumptions(), options_, part.chain, draw);
+    Articulation articulation = articulated(*specimen, assumptions, part);
     Pose pose = scenario_.pose();
     if (variesMeasures() && !feet_.empty()) pose = kinematics::stand(*specimen, articulation, pose, feet_);
-    return {std::move(specimen), assumptions, std::move(articulation), pose};
+    return {specimen, assumptions, std::move(articulation), pose};
   }
 
   /// Of the column only what carries the span is articulated anew: what bends under the sample's assumptions, the
   /// trunk under the scenario's.
-  Articulation articulated(const Specimen& specimen, const range::Assumptions& assumptions) const {
+  Articulation articulated(const Specimen& specimen, const range::Assumptions& assumptions,
+                           const BendingPart& part) const {
     Articulation articulation = scenario_.articulation();
     if (specimen.joints.size() != articulation.rests.size()) throw std::length_error("joints");
     for (std::size_t j = 0; variesMeasures() && j < specimen.joints.size(); ++j)
       if (!specimen.joints[j].hasFacets()) articulation.rests[j].rotation = specimen.joints[j].restRotation;
-    for (const JointIndex joint : path_) {
-      const bool bends = std::find(bends_.begin(), bends_.end(), joint) != bends_.end();
+    for (const JointIndex joint : part.path) {
+      const bool bends = std::find(part.bends.begin(), part.bends.end(), joint) != part.bends.end();
       if (!bends && !variesMeasures()) continue;
       Articulation::Rest& rest = articulation.rests[joint.value];
       const bool axialTyped = rest.axialTyped;
@@ -216,30 +171,44 @@ class Sampler {
     return articulation;
   }
 
-  SampleEnd put(const range::Scenario& sample) const {
-    const ClaimSite site = siteOf(sample, claim_);
+  void put(const std::shared_ptr<const Specimen>& specimen, const BendingPart& part, const Draw& draw,
+           std::vector<SampleEnd>& ends) const {
+    const range::Scenario sample = made(specimen, part, draw);
+    std::vector<std::optional<range::MotionRange>> found(part.asIs.size());  // once for all claims
+    const RangeOfJoint ranges = [&](JointIndex joint) {
+      auto& range = found[joint.value];
+      if (!range) range = SampleRange(sample, joint, part.asIs[joint.value]).find();
+      return *range;
+    };
+    for (const AskedClaim& asked : part.claims) {
+      try {
+        ends[asked.index] = put(sample, asked, ranges);
+      } catch (const std::exception&) {
+      }
+    }
+  }
+
+  SampleEnd put(const range::Scenario& sample, const AskedClaim& asked, const RangeOfJoint& ranges) const {
+    const ClaimSite site = siteOf(sample, *asked.claim);
     if (!site.missing.empty()) return SampleEnd::Failed;
     bool noRange = false;
-    const RangeOfJoint ranges = [&](JointIndex joint) {
-      const range::MotionRange whole = SampleRange(sample, joint, asIs_[joint.value]).find();
+    const RangeOfJoint cut = [&](JointIndex joint) {
+      const range::MotionRange whole = ranges(joint);
       noRange = noRange || whole.empty;
-      return ends_.cut(sample.specimen(), sample.articulation(), joint, whole);
+      return asked.ends.cut(sample.specimen(), sample.articulation(), joint, whole);
     };
-    const auto trial = claimTrial(sample, site, claim_, {ranges, asPosed_});
+    const auto trial = claimTrial(
+        sample, site, *asked.claim,
+        {.ranges = cut, .asPosed = asked.asPosed, .rangesAlone = true, .near = asked.near ? &*asked.near : nullptr});
     if (noRange) return SampleEnd::NotAnswered;
     return trial->supported() ? SampleEnd::Supported : SampleEnd::Unsupported;
   }
 
   const range::Scenario& scenario_;
-  const Claim& claim_;
   const Measures& measures_;
   const ProbabilityOptions& options_;
-  Chain chain_;
-  std::vector<JointIndex> bends_, path_;
   std::vector<kinematics::Foot> feet_;
-  std::vector<range::MotionRange> asIs_;  ///< by joint, of those that bend
-  ContactEnds ends_;
-  bool asPosed_ = true;
+  std::vector<BendingPart> parts_;
 };
 
 }  // namespace
@@ -268,32 +237,52 @@ bool ProbabilityOptions::sameNumbers(const ProbabilityOptions& other) const {
          varyDefinitions == other.varyDefinitions;
 }
 
+std::optional<std::vector<ClaimProbability>> claimProbabilities(const range::Scenario& scenario,
+                                                                const std::vector<Claim>& claims,
+                                                                const Measures& measures,
+                                                                const ProbabilityOptions& options,
+                                                                const task::Task& task) {
+  ProbabilityOptions used = options;
+  used.samples = std::max(kLeastSamples, options.samples);
+  Sampler sampler(scenario, measures, used);
+  std::vector<ClaimProbability> made(claims.size());
+  bool any = false;
+  for (std::size_t i = 0; i < claims.size(); ++i) {
+    made[i].options = used;
+    made[i].contact = scenario.contact() != nullptr;
+    const ClaimSite site = siteOf(scenario, claims[i]);
+    if (!site.missing.empty() || !validate(claims[i]).empty()) continue;
+    made[i].measures = sampler.variesMeasures();
+    sampler.ask(i, claims[i], site);
+    any = true;
+  }
+  std::vector<std::vector<SampleEnd>> ends(static_cast<std::size_t>(used.samples),
+                                           std::vector<SampleEnd>(claims.size(), SampleEnd::Failed));
+  const auto work = [&](std::size_t i) { sampler(static_cast<std::uint32_t>(i), ends[i]); };
+  if (any && !task::forEach(ends.size(), task.withThreads(options.threads), work)) return std::nullopt;
+  for (std::size_t i = 0; i < claims.size(); ++i) {
+    ClaimProbability& one = made[i];
+    const auto count = [&](SampleEnd end) {
+      return static_cast<int>(
+          std::count_if(ends.begin(), ends.end(), [&](const std::vector<SampleEnd>& of) { return of[i] == end; }));
+    };
+    one.supported = count(SampleEnd::Supported);
+    one.failed = count(SampleEnd::Failed);
+    one.notAnswered = count(SampleEnd::NotAnswered);
+    // The distribution of a share after n trials of which k succeeded is Beta(k + 1, n - k + 1) where it was even
+    // before.
+    const double n = one.answered(), a = one.supported + 1, b = n - one.supported + 1;
+    if (n > 0) one.probability = one.supported / n;
+    if (n > 0) one.standardError = std::sqrt(a * b / (a + b + 1)) / (a + b);
+  }
+  return made;
+}
+
 std::optional<ClaimProbability> claimProbability(const range::Scenario& scenario, const Claim& claim,
                                                  const Measures& measures, const ProbabilityOptions& options,
                                                  const task::Task& task) {
-  ClaimProbability made;
-  made.options = options;
-  made.options.samples = std::max(kLeastSamples, options.samples);
-  made.contact = scenario.contact() != nullptr;
-  const ClaimSite site = siteOf(scenario, claim);
-  if (!site.missing.empty() || !validate(claim).empty()) {
-    made.failed = made.options.samples;
-    return made;
-  }
-  const Sampler sampler(scenario, claim, site, measures, made.options);
-  made.measures = sampler.variesMeasures();
-  std::vector<SampleEnd> ends(static_cast<std::size_t>(made.options.samples));
-  const auto work = [&](std::size_t i) { ends[i] = sampler(static_cast<std::uint32_t>(i)); };
-  if (!task::forEach(ends.size(), task.withThreads(options.threads), work)) return std::nullopt;
-  const auto count = [&](SampleEnd end) { return static_cast<int>(std::count(ends.begin(), ends.end(), end)); };
-  made.supported = count(SampleEnd::Supported);
-  made.failed = count(SampleEnd::Failed);
-  made.notAnswered = count(SampleEnd::NotAnswered);
-  // The distribution of a share after n trials of which k succeeded is Beta(k + 1, n - k + 1) where it was even before.
-  const double n = made.answered(), a = made.supported + 1, b = n - made.supported + 1;
-  if (n > 0) made.probability = made.supported / n;
-  made.standardError = std::sqrt(a * b / (a + b + 1)) / (a + b);
-  return made;
+  auto made = claimProbabilities(scenario, {claim}, measures, options, task);
+  return made ? std::optional(std::move(made->front())) : std::nullopt;
 }
 
 }  // namespace zyga::study

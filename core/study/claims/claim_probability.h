@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string_view>
+#include <vector>
 
 #include "core/study/claims/claim_answer.h"
 #include "core/study/uncertainty/distortion.h"
@@ -87,9 +88,17 @@ struct ClaimProbability {
 /// be empty: then only assumptions and definitions vary.
 ///
 /// The same options give the same numbers on any number of threads. None when the task was cancelled. About two
-/// seconds on two cores for heights and slopes, half a minute for points.
+/// seconds on two cores for heights and slopes, five for points.
 std::optional<ClaimProbability> claimProbability(const range::Scenario& scenario, const Claim& claim,
                                                  const Measures& measures, const ProbabilityOptions& options = {},
                                                  const task::Task& task = {});
+
+/// The same of several claims at once, in their order: each animal is made once and put to all of them, so that the
+/// second claim of a neck costs a third of the first.
+std::optional<std::vector<ClaimProbability>> claimProbabilities(const range::Scenario& scenario,
+                                                                const std::vector<Claim>& claims,
+                                                                const Measures& measures,
+                                                                const ProbabilityOptions& options = {},
+                                                                const task::Task& task = {});
 
 }  // namespace zyga::study

@@ -160,4 +160,15 @@ ClaimSite siteOf(const range::Scenario& scenario, const Claim& claim) {
   return site;
 }
 
+std::vector<JointIndex> foremostDorsals(const range::Scenario& scenario) {
+  const Specimen& specimen = scenario.specimen();
+  std::vector<JointIndex> joints;
+  for (const char* id : {"D3", "D2", "D1"}) {
+    const auto bone = specimen.findBone(id);
+    const auto joint = bone ? specimen.jointAbove(*bone) : std::nullopt;
+    if (joint && assessed(scenario, *joint)) joints.push_back(*joint);
+  }
+  return joints;
+}
+
 }  // namespace zyga::study

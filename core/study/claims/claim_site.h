@@ -42,4 +42,8 @@ double depthInGround(const anatomy::Specimen& specimen, const kinematics::Placem
 
 ClaimSite siteOf(const range::Scenario& scenario, const Claim& claim);
 
+/// The joints on which the foremost three dorsals turn (D3 on D4, D2 on D3, D1 on D2), root side first: those that
+/// something judges.
+std::vector<kinematics::JointIndex> foremostDorsals(const range::Scenario& scenario);
+
 }  // namespace zyga::study

@@ -197,32 +197,37 @@ class SpanTrial final : public ClaimTrial {
   SagittalChain chain_;
 };
 
-/// A joint's ranges, of dorsiflexion no more than a chain's links have.
+/// A joint's ranges, of dorsiflexion no more than a chain's links have; with `alone` as much, whatever the criteria
+/// say.
 class CutRanges final : public kinematics::JointRanges {
  public:
-  CutRanges(const range::ReachRanges& whole, const SagittalChain& chain) : whole_(whole), chain_(chain) {}
+  CutRanges(const range::ReachRanges& whole, const SagittalChain& chain, bool alone)
+      : whole_(whole), chain_(chain), alone_(alone) {}
 
   Box box(JointIndex joint) const override {
     Box box = whole_.box(joint);
     if (const auto* link = find(joint)) {
-      box.min[0] = std::max(box.min[0], link->min);
-      box.max[0] = std::min(box.max[0], link->max);
+      box.min[0] = alone_ ? link->min : std::max(box.min[0], link->min);
+      box.max[0] = alone_ ? link->max : std::min(box.max[0], link->max);
     }
     return box;
   }
-  Excesses excesses(JointIndex joint, const Vector3d& angles) const override { return whole_.excesses(joint, angles); }
-  std::optional<Vector3d> inside(JointIndex joint) const override {
-    auto inside = whole_.inside(joint);
-    const auto* link = find(joint);
-    if (!inside || !link) return inside;
-    if (link->trouble) return std::nullopt;
-    (*inside)[0] = std::clamp((*inside)[0], link->min, link->max);
-    return inside;
+  Excesses excesses(JointIndex joint, const Vector3d& angles) const override {
+    return alone_ && find(joint) ? Excesses{} : whole_.excesses(joint, angles);
   }
+  std::optional<Vector3d> inside(JointIndex joint) const override {
+    const auto* link = find(joint);
+    if (!link) return whole_.inside(joint);
+    if (link->trouble) return std::nullopt;
+    const double margin = 0.2 * (link->max - link->min);
+    Pose pose = chain_.home();
+    chain_.bend(*link, std::clamp(0.0, link->min + margin, link->max - margin), pose);
+    return pose[joint];
+  }
+  /// A chain bends up and down only: what a joint could turn besides is not asked, and costs far more to find.
   Vector3d halfWidths(JointIndex joint) const override {
-    Vector3d half = whole_.halfWidths(joint);
-    if (const auto* link = find(joint)) half[0] = std::min(half[0], 0.5 * (link->max - link->min));
-    return half;
+    const auto* link = find(joint);
+    return link ? Vector3d(0.5 * (link->max - link->min), 0, 0) : whole_.halfWidths(joint);
   }
 
  private:
@@ -234,6 +239,7 @@ class CutRanges final : public kinematics::JointRanges {
 
   const range::ReachRanges& whole_;
   const SagittalChain& chain_;
+  bool alone_;
 };
 
 /// A claimed pose may press so far into soft ground, m. Program default, no source.
@@ -250,11 +256,14 @@ class PointTrial final : public ClaimTrial {
         claim_(claim),
         asPosed_(ways.asPosed),
         cut_(static_cast<bool>(ways.ranges)),
+        near_(ways.near),
         ranges_(specimen_, articulation_, scenario.assumptions()),
         chain_(chainOf(scenario, site, ways)),
-        cutRanges_(ranges_, chain_) {}
+        cutRanges_(ranges_, chain_, ways.rangesAlone) {}
 
-  bool supported() const override { return chain_.supported() && (shownAsPosed() || reachedAt(claim_.value).there()); }
+  bool supported() const override {
+    return chain_.supported() && (shownAsPosed() || (!outOfReach() && reachedAt(claim_.value).there()));
+  }
 
   ClaimVerdict verdict(const task::Task& task) const override {
     ClaimVerdict verdict;
@@ -308,6 +317,20 @@ class PointTrial final : public ClaimTrial {
     Vector3d miss = pointFor(claim_.value) - chain_.spanOf(present_);
     miss -= left_W() * left_W().dot(miss);
     return miss.norm() <= kinematics::kReachedWithin && withinRange(scenario_, site_);
+  }
+
+  /// Across the way that the nearest pose lacks, the point lies farther out than any pose of the chain.
+  bool outOfReach() const {
+    if (!near_) return false;
+    Pose pose = chain_.home();
+    for (const auto& link : chain_.links())
+      chain_.bend(link, std::clamp((*near_)[link.joint][0], link.min, link.max), pose);
+    const Vector3d p_W = pointFor(claim_.value);
+    Vector3d lacks = p_W - chain_.spanOf(pose);
+    lacks -= left_W() * left_W().dot(lacks);
+    if (lacks.norm() <= kinematics::kReachedWithin) return false;
+    const Vector3d d_W = lacks.normalized();
+    return !chain_.reaches(d_W, d_W.dot(p_W) - kinematics::kReachedWithin);
   }
 
   double depthOf(const Pose& pose) const {
@@ -412,6 +435,7 @@ class PointTrial final : public ClaimTrial {
   const ClaimSite& site_;
   const Claim& claim_;
   bool asPosed_, cut_;
+  const Pose* near_;
   range::ReachRanges ranges_;
   SagittalChain chain_;
   CutRanges cutRanges_;

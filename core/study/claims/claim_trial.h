@@ -27,6 +27,11 @@ struct TrialWays {
   RangeOfJoint ranges = {};
   /// The present pose may show the claim as it is, where its joints are within range.
   bool asPosed = true;
+  /// `ranges` may also be more than the criteria allow, and hold alone.
+  bool rangesAlone = false;
+  /// Points: a pose near to the one that comes nearest to it, such as that of a similar animal. supported() asks there
+  /// first whether the point lies farther out than the chain goes that way, and makes no search where it does.
+  const kinematics::Pose* near = nullptr;
 };
 
 /// A claim put to the bones of one scenario. Refers to the scenario, site and claim it was made from; one thread at a

@@ -26,9 +26,9 @@ Vector2d nearestOn(const Vector2d& a, const Vector2d& b, const Vector2d& p) {
   return length > 0 ? Vector2d(a + std::clamp((p - a).dot(edge) / length, 0.0, 1.0) * edge) : a;
 }
 
-void measureMargin(Balance& balance) {
-  const Vector2d centre = balance.body.p_WCentre.head<2>();
-  const auto& corners = balance.polygon;
+/// Distance of the centre from the nearest edge, positive inside, m; none without corners. `nearest`: the point of that
+/// edge.
+std::optional<double> marginIn(const std::vector<Vector2d>& corners, const Vector2d& centre, Vector2d& nearestOf) {
   double least = std::numeric_limits<double>::infinity();
   bool inside = corners.size() >= 3;
   for (std::size_t i = 0; i < corners.size(); ++i) {
@@ -36,12 +36,47 @@ void measureMargin(Balance& balance) {
     const Vector2d nearest = nearestOn(a, b, centre);
     if ((nearest - centre).norm() < least) {
       least = (nearest - centre).norm();
-      balance.p_WNearest = nearest;
+      nearestOf = nearest;
     }
     const Vector2d edge = b - a, way = centre - a;
     inside = inside && edge.x() * way.y() - edge.y() * way.x() >= 0;
   }
-  if (!corners.empty()) balance.margin = inside ? least : -least;
+  if (corners.empty()) return std::nullopt;
+  return inside ? least : -least;
+}
+
+Along stretchOf(const std::vector<Vector2d>& points, const Vector2d& forward) {
+  Along along{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
+  for (const Vector2d& point : points) {
+    along.min = std::min(along.min, point.dot(forward));
+    along.max = std::max(along.max, point.dot(forward));
+  }
+  return along;
+}
+
+double meanAlong(const std::vector<Vector2d>& points, const Vector2d& forward) {
+  double sum = 0;
+  for (const Vector2d& point : points) sum += point.dot(forward);
+  return sum / static_cast<double>(points.size());
+}
+
+/// What a tail that rests on these points carries beside feet that stand on those.
+std::optional<TailLoad> tailLoadOn(const std::vector<StandingFoot>& feet, const std::vector<Vector2d>& soles,
+                                   const std::vector<Vector2d>& rests, const Vector2d& centre,
+                                   const Vector2d& forward) {
+  const double at = centre.dot(forward);
+  auto load = tailLoadOf(at, stretchOf(soles, forward), stretchOf(rests, forward));
+  if (!load) return load;
+  std::vector<Vector2d> middles;
+  for (const auto& foot : feet) {
+    if (!foot.planted()) continue;
+    if (isFore(foot.foot)) return load;
+    middles.push_back(foot.centre);
+  }
+  const double foot = meanAlong(middles, forward), tail = meanAlong(rests, forward);
+  const double share = std::abs(foot - tail) > 1e-6 ? (foot - at) / (foot - tail) : -1;
+  if (share >= 0 && share <= 1) load->middle = share;
+  return load;
 }
 
 /// Along the line from the middle of the hind to the middle of the fore feet.
@@ -62,6 +97,18 @@ std::optional<double> foreShareOn(const std::vector<StandingFoot>& feet, const V
 
 }  // namespace
 
+std::optional<TailLoad> tailLoadOf(double centre, const Along& feet, const Along& tail) {
+  if (centre < std::min(feet.min, tail.min) || centre > std::max(feet.max, tail.max)) return std::nullopt;
+  TailLoad load;
+  // Least where the tail presses as far off as it can and the feet as near as they can.
+  if (centre < feet.min) load.least = (feet.min - centre) / (feet.min - tail.min);
+  if (centre > feet.max) load.least = (centre - feet.max) / (tail.max - feet.max);
+  load.most = 1;
+  if (centre > tail.max) load.most = (feet.max - centre) / (feet.max - tail.max);
+  if (centre < tail.min) load.most = (centre - feet.min) / (tail.min - feet.min);
+  return load;
+}
+
 double foreShareOf(double centre, double hindFeet, double foreFeet) {
   return (centre - hindFeet) / (foreFeet - hindFeet);
 }
@@ -79,11 +126,18 @@ Balance balanceOf(const range::Scenario& scenario, const std::vector<BodySegment
     balance.planted.push_back(foot.foot);
     addSoles(points, foot);
   }
-  const auto rests = tailRests(specimen, X_WB);
+  const Vector2d centre = balance.body.p_WCentre.head<2>();
+  Vector2d unused;
+  balance.feetMargin = marginIn(convexPolygon(points), centre, unused);
+  std::vector<Vector2d> rests;
+  for (const auto& rest : tailRests(specimen, X_WB)) rests.emplace_back(rest.head<2>());
   balance.onTail = !rests.empty();
-  for (const auto& rest : rests) points.emplace_back(rest.head<2>());
+  const Vector2d forward = scenario.pose().X_WRoot.linear().col(0).head<2>();
+  if (balance.onTail && !points.empty() && forward.norm() > 1e-6)
+    balance.tailLoad = tailLoadOn(feet, points, rests, centre, forward.normalized());
+  points.insert(points.end(), rests.begin(), rests.end());
   balance.polygon = convexPolygon(std::move(points));
-  measureMargin(balance);
+  balance.margin = marginIn(balance.polygon, centre, balance.p_WNearest);
   if (!balance.onTail) balance.foreShare = foreShareOn(feet, balance.body.p_WCentre.head<2>());
   return balance;
 }

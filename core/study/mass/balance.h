@@ -8,6 +8,24 @@
 
 namespace zyga::study {
 
+/// What share of the weight a tail on the ground carries, from the balance of moments seen from the side. Feet and tail
+/// are long, and where along them the load lies is not known: hence from the least to the most.
+struct TailLoad {
+  double least = 0, most = 0;
+  /// With the load in the middle of the hind feet and of what the tail rests on; none where other feet carry as well,
+  /// or where the weight does not lie between those two.
+  std::optional<double> middle;
+};
+
+/// A stretch along the animal, m.
+struct Along {
+  double min = 0, max = 0;
+};
+
+/// Of loads that only press, anywhere on the two stretches; none where the centre of mass lies beyond both, so that the
+/// animal tips. Its `middle` is left empty.
+std::optional<TailLoad> tailLoadOf(double centre, const Along& feet, const Along& tail);
+
 /// Whether an animal would stay up as it stands: its centre of mass against what it stands on. An estimate, like the
 /// mass it rests on.
 struct Balance {
@@ -22,6 +40,9 @@ struct Balance {
   /// Share of the weight that the fore feet carry: (centre - hind feet) / (fore feet - hind feet) along the animal;
   /// absent unless a hind and a fore foot are planted and nothing else. Below 0 or above 1: it tips.
   std::optional<double> foreShare;
+  /// As `margin`, over the planted feet alone, as if the tail carried nothing. Absent where no foot is planted.
+  std::optional<double> feetMargin;
+  std::optional<TailLoad> tailLoad;  ///< where the tail and a foot touch the ground
 
   bool inside() const { return margin && *margin >= 0; }
 };

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <limits>
 #include <map>
 #include <optional>
@@ -183,16 +184,35 @@ std::vector<BodySegment> bodySegments(const range::Scenario& scenario) {
 BodyMass weigh(const std::vector<BodySegment>& segments, const Densities& densities,
                const kinematics::Placement& X_WB) {
   BodyMass body;
+  body.densities = densities;
+  for (Vector3d& centre : body.p_WPartCentres) centre.setZero();
   for (const auto& segment : segments) {
-    const auto mass = massFromHulls(segment.hullVolume, densities[segment.part]);
+    const auto part = static_cast<std::size_t>(segment.part);
+    const double factor = densities.hullFactors[part];
+    const auto mass = massFromHulls(segment.hullVolume, densities[segment.part], factor);
     body.mass.low += mass.low;
     body.mass.mass += mass.mass;
     body.mass.high += mass.high;
-    body.byPart[static_cast<std::size_t>(segment.part)] += mass.mass;
-    body.p_WCentre += mass.mass * (X_WB[segment.bone.value] * segment.p_BCentre);
+    const Vector3d moment = mass.mass * (X_WB[segment.bone.value] * segment.p_BCentre);
+    body.byPart[part] += mass.mass;
+    body.flesh[part] += mass.mass * (1 - 1 / factor);
+    body.p_WCentre += moment;
+    body.p_WPartCentres[part] += moment;
   }
   if (body.mass.mass > 0) body.p_WCentre /= body.mass.mass;
+  for (std::size_t part = 0; part < kBodyParts; ++part) {
+    const double mass = body.byPart[part], error = std::hypot(kDensityErrors[part], kHullFactorErrors[part]);
+    body.ranges[part] = {mass * (1 - error), mass, mass * (1 + error)};
+    if (mass > 0) body.p_WPartCentres[part] /= mass;
+  }
   return body;
+}
+
+Vector3d shiftOfCentre(const BodyMass& body, BodyPart part) {
+  const auto& range = body.ranges[static_cast<std::size_t>(part)];
+  const double more = range.high - range.mass;
+  if (!(more > 0)) return Vector3d::Zero();
+  return more / (body.mass.mass + more) * (body.p_WPartCentres[static_cast<std::size_t>(part)] - body.p_WCentre);
 }
 
 }  // namespace zyga::study

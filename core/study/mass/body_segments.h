@@ -31,7 +31,20 @@ struct BodyMass {
   MassRange mass;                                       ///< kg
   std::array<double, kBodyParts> byPart{};              ///< kg, middle estimates
   Eigen::Vector3d p_WCentre = Eigen::Vector3d::Zero();  ///< centre of mass, m, world
+  /// Of each part, kg, with the errors of its density and its hull factor (kDensityErrors, kHullFactorErrors) taken as
+  /// independent. They say nothing of the whole, whose error is that of the method.
+  std::array<MassRange, kBodyParts> ranges{};
+  std::array<double, kBodyParts> flesh{};  ///< of the middle estimates what lies outside the hulls of the bones, kg
+  std::array<Eigen::Vector3d, kBodyParts> p_WPartCentres = {};  ///< m, world; zero for a part without mass
+
+  Densities densities;  ///< what it was weighed with
+
+  double operator[](BodyPart part) const { return byPart[static_cast<std::size_t>(part)]; }
 };
+
+/// By how much the centre of mass moves where one part has its high estimate and all others their middle ones, m,
+/// world.
+Eigen::Vector3d shiftOfCentre(const BodyMass& body, BodyPart part);
 
 BodyMass weigh(const std::vector<BodySegment>& segments, const Densities& densities, const kinematics::Placement& X_WB);
 

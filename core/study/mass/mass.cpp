@@ -37,6 +37,19 @@ std::optional<CircumferenceMass> massFromCircumferences(const anatomy::Measureme
                            humerus->measured() && femur->measured()};
 }
 
-MassRange massFromHulls(double volume, double density) { return within(volume * kHullFactor * density, kHullError); }
+MassRange massFromHulls(double volume, double density, double factor) {
+  return within(volume * factor * density, kHullError);
+}
+
+reason::Reason disagreement(const MassRange& byVolume, const MassRange& byCircumference) {
+  using reason::Quantity, reason::Unit;
+  if (byVolume.high < byCircumference.low)
+    return {kVolumeBelowCircumference,
+            {Quantity{byVolume.high, Unit::Mass}, Quantity{byCircumference.low, Unit::Mass}}};
+  if (byVolume.low > byCircumference.high)
+    return {kVolumeAboveCircumference,
+            {Quantity{byVolume.low, Unit::Mass}, Quantity{byCircumference.high, Unit::Mass}}};
+  return {};
+}
 
 }  // namespace zyga::study

@@ -121,9 +121,11 @@ class Rearing {
       tasks.push_back({rig.foot, X_WFoot});
     }
     Attempt attempt{kinematics::setFeet(specimen_, articulation_, pose, tasks), tail, 0};
-    attempt.margin = balanceOf(scenario_.withPose(attempt.feet.pose), segments_, {}).margin.value_or(-1);
+    attempt.margin = balance(attempt.feet.pose).margin.value_or(-1);
     return attempt;
   }
+
+  Balance balance(const Pose& pose) const { return balanceOf(scenario_.withPose(pose), segments_, {}); }
 
  private:
   /// The arms stay upright as far as shoulders go, a little forward, with bent elbows and hanging hands.
@@ -239,6 +241,7 @@ void rear(const range::Scenario& scenario, const SagittalBend& bend, StanceAnswe
   }
   answer.pose = best->feet.pose;
   answer.fits = best->feet.fits;
+  answer.balance = rearing.balance(answer.pose);
   noteShort(*best, answer);
 }
 

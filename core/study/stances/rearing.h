@@ -15,7 +15,8 @@ double restTailOnGround(const range::Scenario& scenario, const SagittalBend& ben
 /// Brings a standing animal (`answer.pose`) up on its hind feet, the trunk turned about the hips, the tail brought down
 /// as a prop and the forelimbs hanging. Of the trunk's slopes, steepest first, it takes the first at which the hind
 /// feet hold, the tail rests on the ground and the estimated centre of mass (mass.h) lies over feet and tail; where no
-/// slope has all of it, the least bad, with notes.
+/// slope has all of it, the least bad, with notes. Tail contact enlarges what the animal stands on at any load: how
+/// much the tail carries, and whether the feet alone would do, is told in `answer.balance`.
 void rear(const range::Scenario& scenario, const SagittalBend& bend, StanceAnswer& answer);
 
 }  // namespace zyga::study

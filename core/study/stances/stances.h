@@ -7,6 +7,7 @@
 #include "core/kinematics/limb_reach.h"
 #include "core/range/scenario.h"
 #include "core/reason/reason.h"
+#include "core/study/mass/balance.h"
 
 namespace zyga::study {
 
@@ -46,6 +47,8 @@ struct StanceAnswer {
   /// trunk, or the feet of two limbs; worst first. Those of a single joint put it into `beyond`.
   std::vector<range::ContactFinding> contacts;
   bool contactJudged = false;  ///< false: the bones' shapes were not at hand, and contacts counts for nothing
+  /// Of an animal that rears: what tail and feet carry, with the default densities.
+  std::optional<Balance> balance = std::nullopt;
 
   bool complete() const { return shortBy == 0 && beyond.empty() && contacts.empty(); }
 };

@@ -87,7 +87,8 @@ class Weighing {
     if (places_.empty()) throw reason::Failure(reason::Reason(kNoNeck));
     for (const BodySegment& segment : bodySegments(scenario)) {
       if (segment.part != BodyPart::Head && segment.part != BodyPart::Neck) continue;
-      const auto mass = massFromHulls(segment.hullVolume, densities[segment.part]);
+      const auto mass = massFromHulls(segment.hullVolume, densities[segment.part],
+                                      densities.hullFactors[static_cast<std::size_t>(segment.part)]);
       const std::size_t carried = carriedBy(segment.bone);
       pieces_.push_back({segment.bone, segment.p_BCentre, segment.part, mass.mass, carried});
       if (carried == 0) continue;

@@ -29,6 +29,8 @@ Project withGround() {
   whole.ahead = -0.05;
   project.trackway = {{whole, print("right"), print("")}, 4.586, 1.25, -0.5, 0.1};
   for (const auto part : study::kAllBodyParts) project.densities[part] = 700 + 10.5 * static_cast<int>(part);
+  for (const auto part : study::kAllBodyParts)
+    project.densities.hullFactors[static_cast<std::size_t>(part)] = 1.1 + 0.15 * static_cast<int>(part);
   return project;
 }
 
@@ -65,6 +67,7 @@ TEST(ProjectGround, WithoutThemAllIsAsInANewProject) {
   const auto read = parseProject(text, "tracks.zyga");
   EXPECT_EQ(read.trackway, study::Trackway{});
   EXPECT_EQ(read.densities, study::Densities{});
+  EXPECT_THAT(text, Not(HasSubstr("hull_factors")));
 }
 
 TEST(ProjectGround, DamageIsToldWithItsPlaceInTheDocument) {
@@ -73,6 +76,8 @@ TEST(ProjectGround, DamageIsToldWithItsPlaceInTheDocument) {
   EXPECT_THAT(errorOf(text, "\"next_pace_mm\"", "\"mood\""), HasSubstr("mood"));
   EXPECT_THAT(errorOf(text, "\"hip_multiplier\": 4.586", "\"hip_multiplier\": 0"), HasSubstr("must be more than 0"));
   EXPECT_THAT(errorOf(text, "\"head\": 700", "\"head\": 7"), HasSubstr("densities_kg_m3.head"));
+  EXPECT_THAT(errorOf(text, "\"head\": 1.1", "\"head\": 0.9"), HasSubstr("hull_factors.head"));
+  EXPECT_THAT(errorOf(text, "\"head\": 1.1", "\"wing\": 1.1"), HasSubstr("wing"));
 }
 
 }  // namespace

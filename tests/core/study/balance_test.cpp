@@ -102,6 +102,32 @@ TEST(Balance, TheTailCanCarryToo) {
   EXPECT_FALSE(balance.foreShare);  // three places share the weight: mechanics alone does not tell how
   EXPECT_EQ(balance.planted.size(), 4u);
   EXPECT_GT(balance.polygon.size(), 4u);
+  // Over the four feet it stays up with a tail that only touches.
+  ASSERT_TRUE(balance.tailLoad && balance.feetMargin);
+  EXPECT_GT(*balance.feetMargin, 0);
+  EXPECT_EQ(balance.tailLoad->least, 0);
+  EXPECT_GT(balance.tailLoad->most, 0.01);
+  EXPECT_FALSE(balance.tailLoad->middle);
+  EXPECT_FALSE(weighed.balance(weighed.pose()).tailLoad) << "no tail on the ground";
+  EXPECT_EQ(weighed.balance(weighed.pose()).feetMargin, weighed.balance(weighed.pose()).margin);
+}
+
+// Moments by hand: feet from 0 to 0.4 m, tail from -3 to -2 m, weight at -0.5 m.
+TEST(TailLoad, IsTheBalanceOfMoments) {
+  const Along feet{0, 0.4}, tail{-3, -2};
+  const TailLoad load = tailLoadOf(-0.5, feet, tail).value();
+  EXPECT_NEAR(load.least, 0.5 / 3, 1e-12);   // tail at -3, feet at 0
+  EXPECT_NEAR(load.most, 0.9 / 2.4, 1e-12);  // tail at -2, feet at 0.4
+  EXPECT_NEAR(load.least * -3, -0.5, 1e-12);
+  EXPECT_NEAR(load.most * -2 + (1 - load.most) * 0.4, -0.5, 1e-12);
+  EXPECT_EQ(tailLoadOf(0.1, feet, tail)->least, 0) << "over the feet";
+  EXPECT_NEAR(tailLoadOf(0.1, feet, tail)->most, 0.3 / 2.4, 1e-12);
+  EXPECT_EQ(tailLoadOf(-2.5, feet, tail)->most, 1) << "over the tail";
+  EXPECT_FALSE(tailLoadOf(0.41, feet, tail)) << "it tips forwards";
+  EXPECT_FALSE(tailLoadOf(-3.1, feet, tail)) << "and backwards";
+  // The same seen from the other side.
+  EXPECT_NEAR(tailLoadOf(0.5, {-0.4, 0}, {2, 3})->least, load.least, 1e-12);
+  EXPECT_NEAR(tailLoadOf(0.5, {-0.4, 0}, {2, 3})->most, load.most, 1e-12);
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
 #include <numbers>
 
 #include "tests/core/study/standing_scenario.h"
@@ -88,6 +89,43 @@ TEST(Weigh, ADenserNeckWeighsMoreAndPullsForwards) {
   EXPECT_NEAR(after.byPart[neck], 2 * before.byPart[neck], 1e-9);
   EXPECT_NEAR(after.mass.mass - before.mass.mass, before.byPart[neck], 1e-6);
   EXPECT_GT(after.p_WCentre.x(), before.p_WCentre.x());
+}
+
+TEST(Weigh, TheFleshIsWhatLiesOutsideTheHulls) {
+  const range::Scenario animal = standingScenario();
+  const auto segments = bodySegments(animal);
+  Densities densities;
+  const auto tail = static_cast<std::size_t>(BodyPart::Tail);
+  densities.hullFactors[tail] = 1.6;
+  const BodyMass body = weigh(segments, densities, animal.placement());
+  const BodyMass usual = weigh(segments, {}, animal.placement());
+  std::array<double, kBodyParts> bare{};
+  for (const BodySegment& segment : segments)
+    bare[static_cast<std::size_t>(segment.part)] += segment.hullVolume * densities[segment.part];
+  for (std::size_t part = 0; part < kBodyParts; ++part) {
+    EXPECT_NEAR(body.byPart[part] - body.flesh[part], bare[part], 1e-6) << part;
+    EXPECT_NEAR(body.byPart[part], bare[part] * (part == tail ? 1.6 : 1.21), 1e-6) << part;
+  }
+  EXPECT_LT(body.p_WCentre.x(), usual.p_WCentre.x()) << "a heavier tail pulls back";
+  EXPECT_EQ(body.densities, densities);
+}
+
+TEST(Weigh, PartsHaveErrorsOfTheirOwn) {
+  const range::Scenario animal = standingScenario();
+  const auto segments = bodySegments(animal);
+  const BodyMass body = weigh(segments, {}, animal.placement());
+  for (std::size_t part = 0; part < kBodyParts; ++part) {
+    const double error =
+        std::sqrt(kDensityErrors[part] * kDensityErrors[part] + kHullFactorErrors[part] * kHullFactorErrors[part]);
+    EXPECT_NEAR(body.ranges[part].high / body.byPart[part], 1 + error, 1e-12);
+    EXPECT_NEAR(body.ranges[part].low / body.byPart[part], 1 - error, 1e-12);
+  }
+  // The centre of mass moves as it does when the tail really is so much denser.
+  Densities heavy;
+  heavy[BodyPart::Tail] *= body.ranges[static_cast<std::size_t>(BodyPart::Tail)].high / body[BodyPart::Tail];
+  const Vector3d moved = weigh(segments, heavy, animal.placement()).p_WCentre - body.p_WCentre;
+  EXPECT_NEAR((shiftOfCentre(body, BodyPart::Tail) - moved).norm(), 0, 1e-9);
+  EXPECT_LT(moved.x(), -0.01);
 }
 
 TEST(BonePoints, ReachTheOutsideOfTheBone) {

@@ -233,6 +233,68 @@ TEST_F(SampleProbability, OfTheMeasuresAloneIsThatOfTheStudyOfUncertainty) {
   EXPECT_NEAR(study.shareAtLeast(SpreadOf::HighestSnout, heights.q50), 0.5, 0.01);
 }
 
+// Animals are made once for all claims: no claim's numbers hang on what else is asked.
+TEST_F(SampleProbability, OfSeveralClaimsAtOnceAreThoseOfEachAlone) {
+  const range::Scenario animal = scenario();
+  const std::vector<Claim> claims{{ClaimKind::HeadHeight, Bound::AtLeast, 8.5},
+                                  {ClaimKind::TailBaseLevel, Bound::AtLeast, 0.1},
+                                  {ClaimKind::SnoutToGround, Bound::AtLeast, 99999}};
+  const auto together = claimProbabilities(animal, claims, measures()).value();
+  ASSERT_EQ(together.size(), claims.size());
+  for (std::size_t i = 0; i < claims.size(); ++i) {
+    const ClaimProbability alone = claimProbability(animal, claims[i], measures()).value();
+    EXPECT_EQ(together[i].supported, alone.supported) << i;
+    EXPECT_EQ(together[i].failed, alone.failed) << i;
+    EXPECT_EQ(together[i].notAnswered, alone.notAnswered) << i;
+    EXPECT_EQ(together[i].probability, alone.probability) << i;
+    EXPECT_EQ(together[i].standardError, alone.standardError) << i;
+  }
+  EXPECT_GT(together[0].supported, 0);
+  EXPECT_EQ(together[2].answered(), 0) << "makes no sense";
+}
+
+TEST(ClaimProbability, TheBookWorksOutTogetherWhatIsNotThere) {
+  const ArcNeck neck;
+  const range::Scenario scenario = neck.scenario();
+  const std::vector<Claim> claims{ArcNeck::claim(0.1), ArcNeck::claim(0.2), ArcNeck::claim(0.3)};
+  ClaimBook book;
+  const auto first = book.probability(scenario, claims[1], {});
+  const auto all = book.probabilities(scenario, claims, {});
+  ASSERT_EQ(all.size(), claims.size());
+  EXPECT_EQ(all[1], first) << "what is there is taken";
+  EXPECT_EQ(book.probability(scenario, claims[2], {}), all[2]);
+  EXPECT_EQ(all[0]->supported, neck.ask(0.1, {}).supported);
+  const std::atomic<bool> cancelled{true};
+  const task::Task stopped(&cancelled);
+  EXPECT_TRUE(book.probabilities(scenario, {ArcNeck::claim(0.4)}, {}, {}, stopped).empty());
+  EXPECT_EQ(book.probabilities(scenario, {ArcNeck::claim(0.4)}, {}).size(), 1) << "no place stays taken";
+}
+
+// A pose near to the nearest one spares the search where the point lies out of reach, and nothing else.
+TEST_F(SampleProbability, APointOutOfReachIsToldFromAPoseNearIt) {
+  const range::Scenario animal = scenario();
+  int outOfReach = 0, reached = 0;
+  for (const double height : {-1.0, 2.0, 4.0, 6.0, 6.7, 7.0, 8.0, 9.0, 12.0}) {
+    const Claim claim{ClaimKind::HeadAhead, Bound::AtLeast, height, 3};
+    const ClaimSite site = siteOf(animal, claim);
+    const RangeOfJoint ranges = [&](kinematics::JointIndex joint) {
+      return range::motionRange(animal.specimen(), animal.articulation(), animal.assumptions(), joint,
+                                Eigen::Vector3d::Zero(), 0);
+    };
+    const bool plain = claimTrial(animal, site, claim, {.ranges = ranges, .rangesAlone = true})->supported();
+    const auto near = claimTrial(animal, site, claim)->farthest();
+    ASSERT_TRUE(near) << height;
+    EXPECT_EQ(claimTrial(animal, site, claim, {.ranges = ranges, .rangesAlone = true, .near = &*near})->supported(),
+              plain)
+        << height;
+    // Ranges that hold alone are those of the criteria here.
+    EXPECT_EQ(claimTrial(animal, site, claim)->supported(), plain) << height;
+    ++(plain ? reached : outOfReach);
+  }
+  EXPECT_GT(reached, 1);
+  EXPECT_GT(outOfReach, 3);
+}
+
 TEST_F(SampleProbability, AnimalsThatCannotBeBuiltAreCounted) {
   Measures refusing = measures();
   refusing.build = [](const anatomy::MeasurementTable& table) {

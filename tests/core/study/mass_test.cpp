@@ -27,5 +27,20 @@ TEST(MassFromHulls, IsAlwaysARange) {
   EXPECT_NEAR(mass.high, 1.2 * mass.mass, 1e-9);
 }
 
+TEST(MassFromHulls, GoesWithItsFactor) {
+  EXPECT_NEAR(massFromHulls(2, 900, 1.5).mass / massFromHulls(2, 900).mass, 1.5 / 1.21, 1e-12);
+}
+
+TEST(Disagreement, IsToldWhereRangesDoNotOverlapAndOnWhichSide) {
+  using reason::Quantity, reason::Unit;
+  const MassRange light{800, 1000, 1200}, heavy{1300, 1750, 2200};
+  EXPECT_EQ(disagreement(light, heavy),
+            reason::Reason(kVolumeBelowCircumference, {Quantity{1200, Unit::Mass}, Quantity{1300, Unit::Mass}}));
+  EXPECT_EQ(disagreement(heavy, light),
+            reason::Reason(kVolumeAboveCircumference, {Quantity{1300, Unit::Mass}, Quantity{1200, Unit::Mass}}));
+  EXPECT_TRUE(disagreement(light, {1200, 1600, 2000}).empty()) << "they touch";
+  EXPECT_TRUE(disagreement(light, light).empty());
+}
+
 }  // namespace
 }  // namespace zyga::study

@@ -149,6 +149,16 @@ TEST_P(EveryStance, RearingStandsOnHindFeetAndTailInBalance) {
   EXPECT_TRUE(balance.onTail);
   EXPECT_TRUE(balance.inside());
   EXPECT_GT(kinematics::readStand(a.s, X_WB).trunkSlope, 29 * kDegree);
+  // What the tail carries goes with the answer, and is between nothing and all.
+  ASSERT_TRUE(answer.balance && answer.balance->tailLoad && answer.balance->feetMargin);
+  const TailLoad& load = *answer.balance->tailLoad;
+  EXPECT_EQ(answer.balance->margin, balance.margin);
+  EXPECT_GE(load.least, 0);
+  EXPECT_LT(load.least, load.most);
+  EXPECT_LE(load.most, 1);
+  EXPECT_EQ(load.least == 0, *answer.balance->feetMargin >= 0) << "feet alone would do where the tail need not carry";
+  EXPECT_LE(*answer.balance->feetMargin, *answer.balance->margin);
+  EXPECT_FALSE(a.take(Stance::Alert).balance);
 }
 
 TEST(Stances, KeepPlaceHeadingAndBlades) {

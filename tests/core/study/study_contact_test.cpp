@@ -213,12 +213,13 @@ TEST_P(WithContact, AReachStopsWhereBonesWouldCollide) {
     EXPECT_NEAR((answer.reached.p_WPoint - goal.p_WTarget).norm(), answer.reached.distance, 1e-9);
     for (const range::JointStop& stop : answer.stops) stopped += stop.stop.kind == range::FindingKind::BoneContact;
   }
-  EXPECT_EQ(stopped > 0, contactStopsTheNeck());
+  // In both samples: where no two neighbours of the neck collide, bones farther apart still do.
+  EXPECT_GT(stopped, 0);
 }
 
 TEST_P(WithContact, ReachSpaceIsNoLargerThanWithout) {
   ReachSpaceOptions coarse;
-  coarse.spacing = 1.0;
+  coarse.spacing = 0.7;  // at 1 the search without contact misses rays of the low browser
   coarse.bearings = 12;
   coarse.precision = 0.05;
   const auto with = reachSpace(neutral(), coarse), without = reachSpace(neutral().withContact(nullptr), coarse);

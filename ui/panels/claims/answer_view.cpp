@@ -38,6 +38,7 @@ AnswerView::AnswerView(QWidget* parent)
       tally_(paragraph("claimTally", true)),
       stops_(paragraph("claimStops", true)),
       needs_(paragraph("claimNeeds", false)),
+      beside_(paragraph("claimBeside", true)),
       notes_(paragraph("claimNotes", true)),
       basis_(paragraph("claimBasis", true)),
       pose_(new QPushButton(tr("Show the pose"))) {
@@ -59,6 +60,7 @@ AnswerView::AnswerView(QWidget* parent)
   layout->addWidget(pose_);
   layout->addWidget(stops_);
   layout->addWidget(needs_);
+  layout->addWidget(beside_);
   layout->addWidget(notes_);
   layout->addWidget(basis_);
   connect(pose_, &QPushButton::clicked, this, &AnswerView::poseAsked);
@@ -83,9 +85,13 @@ void AnswerView::setAnswer(const study::Claim& claim, const ClaimAnswers::Known*
   tally_->setText(words.tally);
   stops_->setText(stopsText(words.stops));
   needs_->setText(words.needs.join('\n'));
+  beside_->setText(words.beside.join('\n'));
   notes_->setText((words.notes + (probability ? probabilityNotes(*probability) : QStringList())).join('\n'));
-  basis_->setText(probability ? claimBasis() + ' ' + probabilityBasis(*probability) : claimBasis());
-  for (QLabel* label : {tally_, stops_, needs_, notes_}) label->setVisible(!label->text().isEmpty());
+  QStringList basis{claimBasis()};
+  if (answered && known->answer->habit) basis << habitBasis();
+  if (probability) basis << probabilityBasis(*probability);
+  basis_->setText(basis.join(' '));
+  for (QLabel* label : {tally_, stops_, needs_, beside_, notes_}) label->setVisible(!label->text().isEmpty());
   pose_->setText(answered && !supported ? tr("Show the nearest pose") : tr("Show the pose"));
   pose_->setEnabled(answered && known->current && !(known->answer->pose == present));
   pose_->setVisible(answered || !known);

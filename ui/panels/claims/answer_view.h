@@ -12,7 +12,7 @@ namespace zyga::ui {
 class VerdictMark;
 
 /// One answer in words: how probable it is, the verdict on the bones as they are, what both rest on, what stops it,
-/// what it would take, and a button that shows the pose.
+/// what it would take, what stands beside it, and a button that shows the pose.
 class AnswerView : public QWidget {
   Q_OBJECT
  public:
@@ -26,7 +26,7 @@ class AnswerView : public QWidget {
 
  private:
   VerdictMark* mark_;
-  QLabel *probability_, *verdict_, *tally_, *stops_, *needs_, *notes_, *basis_;
+  QLabel *probability_, *verdict_, *tally_, *stops_, *needs_, *beside_, *notes_, *basis_;
   QPushButton* pose_;
 };
 

@@ -100,14 +100,15 @@ void ClaimAnswers::start() {
       if (control.task.cancelled()) return {};
     }
     control.show([this, asked] { take(asked); });
-    for (Known& known : asked) {
-      const task::Task task = next(kSampling * each);
-      if (!known.answered()) continue;
-      known.probability = study::claimBook().probability(scenario, known.claim, measures, {}, task);
-      if (control.task.cancelled()) return {};
-      control.show([this, known] { take({known}); });
-    }
-    return [this] { emit changed(); };
+    std::vector<study::Claim> claims;
+    for (const Known& known : asked)
+      if (known.answered()) claims.push_back(known.claim);
+    const auto found = study::claimBook().probabilities(scenario, claims, measures, {}, control.task.part(done, 1));
+    if (found.size() != claims.size()) return {};
+    auto probability = found.begin();
+    for (Known& known : asked)
+      if (known.answered()) known.probability = *probability++;
+    return [this, asked] { take(asked); };
   });
 }
 

@@ -14,18 +14,21 @@ namespace zyga::ui {
 class UnitSpinBox;
 class VerdictMark;
 
-/// The densities that mass and balance rest on, a field for each part of the body.
+/// What mass and balance rest on: for each part of the body its density, and how much volume lies outside its bones.
 class DensityFields : public QWidget {
   Q_OBJECT
  public:
   explicit DensityFields(Document& document, QWidget* parent = nullptr);
 
  private:
+  QWidget* createDensity(study::BodyPart part);
+  QWidget* createFactor(study::BodyPart part);
   void change(study::BodyPart part, double density);
+  void changeFactor(study::BodyPart part, double factor);
   void refresh();
 
   Document& document_;
-  std::array<UnitSpinBox*, study::kBodyParts> fields_{};
+  std::array<UnitSpinBox*, study::kBodyParts> fields_{}, factors_{};
   QToolButton* usual_;
 };
 
@@ -47,7 +50,7 @@ class BalancePanel : public QWidget {
 
   GroundState& ground_;
   VerdictMark* mark_;
-  QLabel *sentence_, *volume_, *circumference_, *centre_, *fore_;
+  QLabel *sentence_, *volume_, *circumference_, *apart_, *centre_, *fore_, *tail_, *flesh_;
   QCheckBox* drawn_;
 };
 
