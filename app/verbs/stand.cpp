@@ -46,9 +46,9 @@ std::optional<study::Stance> stanceOf(const Arguments& arguments) {
   refuseChoice("--stance", *given, allowed);
 }
 
-Stood standUp(const range::Scenario& present, std::optional<study::Stance> stance) {
+Stood standUp(const range::Scenario& present, std::optional<study::Stance> stance, const study::Densities& densities) {
   Stood stood{stance, {}, {}, 0};
-  stood.answer = stance ? study::takeStance(present, *stance) : study::standAsPosed(present);
+  stood.answer = stance ? study::takeStance(present, *stance, densities) : study::standAsPosed(present);
   const auto X_WB = kinematics::forwardKinematics(present.specimen(), present.articulation(), stood.answer.pose);
   stood.readings = kinematics::readStand(present.specimen(), X_WB, present.assumptions().horizontalBy);
   stood.horizontalBy = present.assumptions().horizontalBy;
@@ -171,7 +171,8 @@ int stand(const VerbSpec& spec, const Arguments& arguments) {
   auto project = files::readProject(arguments.file);
   project.assumptions = assumptionsFrom(arguments, project.assumptions);
   const auto chosen = choosePose(project, arguments);
-  const auto stood = standUp(scenarioOf(project, chosen.pose, contactFor(project, arguments)), stance);
+  const auto stood =
+      standUp(scenarioOf(project, chosen.pose, contactFor(project, arguments)), stance, project.densities);
   project.pose = stood.answer.pose;
   if (chosen.index) project.poses[*chosen.index].pose = project.pose;
   files::saveProject(project, out);

@@ -180,6 +180,11 @@ ContactPlace JointEvaluator::contact(const Vector3d& angles) const {
   return contact_->deepest(index_, kinematics::jointTransform(joint_, rest_, angles), assumptions_.contactTolerated);
 }
 
+bool JointEvaluator::contactBeyond(const Vector3d& angles) const {
+  return asksContact() && contact_->entersBeyond(index_, kinematics::jointTransform(joint_, rest_, angles),
+                                                 assumptions_.contactTolerated);
+}
+
 std::optional<FacetMeeting> JointEvaluator::meeting(const Vector3d& angles, int side) const {
   const auto& pair = pairs_[static_cast<std::size_t>(side)];
   return pair ? std::optional(pair->overlap(prezygView(angles))) : std::nullopt;

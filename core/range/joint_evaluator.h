@@ -59,7 +59,7 @@ class JointEvaluator {
   bool asksContact() const { return contact_ && !fixed(); }
   ContactPlace contact(const Eigen::Vector3d& angles) const;
   /// The bones enter each other deeper than is tolerated.
-  bool contactBeyond(const Eigen::Vector3d& angles) const { return asksContact() && contact(angles).beyond(); }
+  bool contactBeyond(const Eigen::Vector3d& angles) const;
   /// The facets of one side (0 left, 1 right) at these angles, with outlines.
   std::optional<FacetMeeting> meeting(const Eigen::Vector3d& angles, int side) const;
   /// Distance of the two centres of rotation, m: between the faces in their middle.

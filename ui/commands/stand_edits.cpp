@@ -86,7 +86,7 @@ FeetAnswer placeBlades(Document& document, const std::vector<anatomy::Side>& sid
 }
 
 study::StanceAnswer takeStance(Document& document, study::Stance stance) {
-  study::StanceAnswer answer = study::takeStance(document.scenario(), stance);
+  study::StanceAnswer answer = study::takeStance(document.scenario(), stance, document.project().densities);
   document.changePose(answer.pose, stanceName(stance));
   return answer;
 }

@@ -127,7 +127,6 @@ ContactModel::ContactModel(anatomy::Specimen specimen, Fields fields)
     pairs_.push_back(std::move(pair));
   }
   for (const ContactPair& pair : pairs_) movers_.push_back(jointsBetween(specimen_, pair.a, pair.b));
-  movedBy_.resize(pairs_.size());
   const Clusters clusters = clustersOf(specimen_);
   for (std::size_t i = 0; i < pairs_.size(); ++i) {
     for (const bool turned : {false, true}) {
@@ -137,7 +136,6 @@ ContactModel::ContactModel(anatomy::Specimen specimen, Fields fields)
       if (j == specimen_.joints.size()) continue;
       const std::size_t proximal = specimen_.joints[j].proximal.value;
       if (clusters.root[proximal] != clusters.root[near]) continue;
-      movedBy_[i] = anatomy::JointIndex{j};
       moved_[j].push_back(
           {i, clusters.X_RootBone[proximal].inverse() * clusters.X_RootBone[near], clusters.X_RootBone[far], turned});
     }
@@ -177,7 +175,7 @@ ContactFinding ContactModel::finding(std::size_t pair, const PairMeeting& meetin
   finding.tolerated = tolerated;
   finding.p_W = meeting.p_W;
   finding.level = finding.depth > tolerated ? Level::Beyond : Level::Near;
-  finding.joint = movedBy_[pair];
+  if (movers_[pair].size() == 1) finding.joint = movers_[pair].front();
   const auto part = [&](BoneIndex bone) { return partOf(bone, X_WB[bone.value].inverse() * meeting.p_W); };
   finding.parts = {part(finding.bone), part(finding.other)};
   return finding;

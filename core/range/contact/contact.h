@@ -25,8 +25,6 @@ class ContactModel : public NeighbourContact {
 
   /// The pairs that have both shapes.
   const std::vector<ContactPair>& pairs() const { return pairs_; }
-  const ContactShape& shapeA(std::size_t pair) const { return shapes_[pair].first; }
-  const ContactShape& shapeB(std::size_t pair) const { return shapes_[pair].second; }
 
   /// Depth or clearance and place of every pair, beside `pairs`. Pairs at `within` (m) or farther from each other are
   /// not looked into; `slack` as in contactDepth().
@@ -42,8 +40,9 @@ class ContactModel : public NeighbourContact {
   /// Of all pairs that this joint alone moves against each other.
   ContactPlace deepest(anatomy::JointIndex joint, const Eigen::Isometry3d& X_PD,
                        const ContactTolerance& tolerance) const override;
-  /// deepest().beyond(), much sooner: bones that enter each other no deeper than is tolerated are not looked into.
-  bool entersBeyond(anatomy::JointIndex joint, const Eigen::Isometry3d& X_PD, const ContactTolerance& tolerance) const;
+  /// Bones that enter each other no deeper than is tolerated are not looked into.
+  bool entersBeyond(anatomy::JointIndex joint, const Eigen::Isometry3d& X_PD,
+                    const ContactTolerance& tolerance) const override;
 
   /// The joints that move a pair's bones against each other, in no order: one, which deepest() answers for, or several.
   const std::vector<anatomy::JointIndex>& movers(std::size_t pair) const { return movers_[pair]; }
@@ -70,10 +69,9 @@ class ContactModel : public NeighbourContact {
   anatomy::Specimen specimen_;
   std::vector<ContactPair> pairs_;
   std::vector<std::pair<ContactShape, ContactShape>> shapes_;
-  std::vector<double> extents_;                              ///< by bone, m: meanExtent; 0 without a shape
-  std::vector<std::vector<Moved>> moved_;                    ///< by joint
-  std::vector<std::optional<anatomy::JointIndex>> movedBy_;  ///< by pair: the joint that alone moves it
-  std::vector<std::vector<anatomy::JointIndex>> movers_;     ///< by pair
+  std::vector<double> extents_;                           ///< by bone, m: meanExtent; 0 without a shape
+  std::vector<std::vector<Moved>> moved_;                 ///< by joint
+  std::vector<std::vector<anatomy::JointIndex>> movers_;  ///< by pair
 };
 
 /// Which bones of a specimen occur in pairs: only they need a shape.

@@ -46,6 +46,11 @@ class NeighbourContact {
   /// farthest past its tolerance.
   virtual ContactPlace deepest(anatomy::JointIndex joint, const Eigen::Isometry3d& X_PD,
                                const ContactTolerance& tolerance) const = 0;
+  /// deepest().beyond(), by a sooner way where there is one.
+  virtual bool entersBeyond(anatomy::JointIndex joint, const Eigen::Isometry3d& X_PD,
+                            const ContactTolerance& tolerance) const {
+    return deepest(joint, X_PD, tolerance).beyond();
+  }
 };
 
 }  // namespace zyga::range

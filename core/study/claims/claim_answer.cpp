@@ -48,14 +48,6 @@ void addNotAnswered(const ClaimVerdict& verdict, ClaimAnswer& answer) {
           {link.joint, 1.0 / static_cast<double>(count), {link.joint, 0, 1, 0, *link.trouble}, true});
 }
 
-/// Of dorsiflexion with the joint's other angles at zero. Refers to the scenario.
-RangeOfJoint rangesOfCriteria(const Scenario& scenario) {
-  return [&scenario](JointIndex joint) {
-    return range::motionRange(scenario.specimen(), scenario.articulation(), scenario.assumptions(), joint,
-                              Eigen::Vector3d::Zero(), 0);
-  };
-}
-
 /// Puts a claim to bones that may collide. `ranges`: of each joint with contact of its own bones; `bare`: without.
 class ContactTrial {
  public:
@@ -262,7 +254,7 @@ std::optional<ClaimAnswer> answerClaim(const Scenario& scenario, const Claim& cl
   answer.unanswerable = !site.missing.empty() ? site.missing : validate(claim);
   if (!answer.unanswerable.empty()) return answer;
   answer.tally = range::tallyOf(scenario.specimen(), site.joints);
-  const RangeOfJoint ranges = scenario.contact() ? rangesWithContact(scenario) : rangesOfCriteria(scenario);
+  const RangeOfJoint ranges = rangesWithContact(scenario);
   const ClaimVerdict verdict = scenario.contact()
                                    ? ContactTrial(scenario, site, claim, ranges).verdict(task, answer.contact)
                                    : claimTrial(scenario, site, claim)->verdict(task);

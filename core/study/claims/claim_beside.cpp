@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "core/kinematics/following.h"
 #include "core/study/claims/claim_contact.h"
@@ -34,18 +33,12 @@ void turnTo(const range::Scenario& scenario, JointIndex joint, double angle, Pos
                                        Eigen::Vector3d::Zero(), 0, angle);
 }
 
-/// Height of the span's end, m, or slope of the span, rad.
 double claimedReading(const range::Scenario& scenario, const ClaimSite& site, const Claim& claim, const Pose& pose) {
   const auto X_WB = kinematics::forwardKinematics(scenario.specimen(), scenario.articulation(), pose);
   const CarriedSpan& s = site.span;
   Eigen::Vector3d span = X_WB[s.to.value] * s.p_To;
   if (s.from) span -= X_WB[s.from->value] * s.p_From;
-  return claim.kind == ClaimKind::HeadHeight ? span.z() : std::atan2(span.z(), span.dot(site.heading_W));
-}
-
-bool asClaimed(const Claim& claim, double reading) {
-  constexpr double kSame = 1e-9;  // m or rad
-  return claim.bound == Bound::AtLeast ? reading >= claim.value - kSame : reading <= claim.value + kSame;
+  return readingOf(claim, site, span);
 }
 
 /// Neck and head of one animal that bend from the base until the middle cervical is upright.
@@ -135,10 +128,10 @@ std::optional<ClaimHabit> habitOf(const range::Scenario& scenario, const ClaimSi
   Pose neutral = scenario.pose();
   for (const JointIndex joint : site.joints) neutral[joint].setZero();
   habit.undeflected = claimedReading(scenario, site, claim, neutral);
-  habit.undeflectedShows = asClaimed(claim, habit.undeflected);
+  habit.undeflectedShows = missingOf(claim, habit.undeflected) <= kSameReading;
   habit.extendedPose = ExtendedNeck(scenario, site, verdict).from(neutral);
   habit.extended = claimedReading(scenario, site, claim, habit.extendedPose);
-  habit.extendedShows = asClaimed(claim, habit.extended);
+  habit.extendedShows = missingOf(claim, habit.extended) <= kSameReading;
   if (scenario.contact()) habit.extendedCollides = MovedPairs(scenario, site).collide(habit.extendedPose);
   constexpr double kSame = 1e-6;  // m or rad
   if (verdict.best && std::abs(*verdict.best - habit.undeflected) > kSame)

@@ -51,12 +51,7 @@ MovedPairs::MovedPairs(const range::Scenario& scenario, const ClaimSite& site)
 }
 
 bool MovedPairs::enter(std::size_t pair, const kinematics::Placement& X_WB) const {
-  const range::ContactModel& model = *scenario_.contact();
-  const range::ContactPair& bones = model.pairs()[pair];
-  const double tolerated = model.tolerated(pair, scenario_.assumptions().contactTolerated);
-  const Eigen::Isometry3d X_AB = X_WB[bones.a.value].inverse() * X_WB[bones.b.value];
-  const auto deep = static_cast<float>(-tolerated);
-  return range::contactDepth(model.shapeA(pair), model.shapeB(pair), X_AB.cast<float>(), deep, 0).distance < deep;
+  return scenario_.contact()->entersBeyond(pair, X_WB, scenario_.assumptions().contactTolerated);
 }
 
 bool MovedPairs::collide(const kinematics::Pose& pose) const {

@@ -160,6 +160,15 @@ ClaimSite siteOf(const range::Scenario& scenario, const Claim& claim) {
   return site;
 }
 
+double readingOf(const Claim& claim, const ClaimSite& site, const Eigen::Vector3d& span_W) {
+  return claim.kind == ClaimKind::HeadHeight ? span_W.z() : std::atan2(span_W.z(), span_W.dot(site.heading_W));
+}
+
+double missingOf(const Claim& claim, double reading) {
+  if (claim.kind == ClaimKind::TailBaseLevel) return std::abs(reading) - claim.value;
+  return claim.bound == Bound::AtLeast ? claim.value - reading : reading - claim.value;
+}
+
 std::vector<JointIndex> foremostDorsals(const range::Scenario& scenario) {
   const Specimen& specimen = scenario.specimen();
   std::vector<JointIndex> joints;

@@ -37,6 +37,13 @@ struct ClaimSite {
   }
 };
 
+/// What a claim that is no point says of its span (m, in the world): the height of its end, m, or its slope, rad.
+double readingOf(const Claim& claim, const ClaimSite& site, const Eigen::Vector3d& span_W);
+/// What such a reading lacks of the claimed value, m or rad: not above 0 where it is as claimed.
+double missingOf(const Claim& claim, double reading);
+/// Readings that differ by less are the same, m or rad.
+inline constexpr double kSameReading = 1e-9;
+
 /// How deep the bones that the bending joints carry lie in the ground, by their landmarks, m; 0 over it.
 double depthInGround(const anatomy::Specimen& specimen, const kinematics::Placement& X_WB, const ClaimSite& site);
 

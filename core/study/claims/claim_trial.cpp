@@ -35,8 +35,7 @@ std::vector<SagittalChain::Link> impossibleIn(const SagittalChain& chain) {
   return impossible;
 }
 
-constexpr double kEqual = 1e-9;  // m or rad
-constexpr int kShares = 64;      // looked at between the present pose and the extreme
+constexpr int kShares = 64;  // looked at between the present pose and the extreme
 
 class SpanTrial final : public ClaimTrial {
  public:
@@ -53,8 +52,8 @@ class SpanTrial final : public ClaimTrial {
     if (shownAsPosed()) return true;
     if (isLevel()) return satisfies(bestReading());
     // A span is so high, or so steep, where it goes so far in one direction.
-    if (isHeight()) return chain_.reaches(direction(0), claim_.value - kEqual);
-    return chain_.reaches(direction(claim_.value), -kEqual);
+    if (isHeight()) return chain_.reaches(direction(0), claim_.value - kSameReading);
+    return chain_.reaches(direction(claim_.value), -kSameReading);
   }
 
   ClaimVerdict verdict(const task::Task&) const override {
@@ -110,10 +109,7 @@ class SpanTrial final : public ClaimTrial {
   bool isLevel() const { return claim_.kind == ClaimKind::TailBaseLevel; }
 
   /// Height of the span's end, m, or its slope, rad.
-  double reading(const Pose& pose) const {
-    const Vector3d span = chain_.spanOf(pose);
-    return isHeight() ? span.z() : std::atan2(span.z(), span.dot(site_.heading_W));
-  }
+  double reading(const Pose& pose) const { return readingOf(claim_, site_, chain_.spanOf(pose)); }
 
   /// 1 where more is wanted, -1 where less is.
   double wanted() const {
@@ -121,11 +117,8 @@ class SpanTrial final : public ClaimTrial {
     return claim_.bound == Bound::AtLeast ? 1 : -1;
   }
 
-  bool satisfies(double reading) const { return missing(reading) <= kEqual; }
-  double missing(double reading) const {
-    if (isLevel()) return std::abs(reading) - claim_.value;
-    return claim_.bound == Bound::AtLeast ? claim_.value - reading : reading - claim_.value;
-  }
+  bool satisfies(double reading) const { return missing(reading) <= kSameReading; }
+  double missing(double reading) const { return missingOf(claim_, reading); }
 
   bool shownAsPosed() const { return asPosed_ && satisfies(reading(present_)) && withinRange(scenario_, site_); }
 

@@ -75,14 +75,15 @@ struct Attempt {
 
 class Rearing {
  public:
-  Rearing(const range::Scenario& scenario, const SagittalBend& bend, const Pose& standing)
+  Rearing(const range::Scenario& scenario, const SagittalBend& bend, const Densities& densities, const Pose& standing)
       : scenario_(scenario.withContact(nullptr)),  // attempts need no verdicts
         specimen_(scenario_.specimen()),
         articulation_(scenario_.articulation()),
         bend_(bend),
         standing_(standing),
         X_WB_(kinematics::forwardKinematics(specimen_, articulation_, standing)),
-        segments_(bodySegments(scenario)) {
+        segments_(bodySegments(scenario)),
+        densities_(densities) {
     slope_ = kinematics::readStand(specimen_, X_WB_).trunkSlope;
     for (const FootRig& rig : kinematics::footRigs(specimen_)) {
       if (isFore(rig.foot)) continue;
@@ -125,7 +126,7 @@ class Rearing {
     return attempt;
   }
 
-  Balance balance(const Pose& pose) const { return balanceOf(scenario_.withPose(pose), segments_, {}); }
+  Balance balance(const Pose& pose) const { return balanceOf(scenario_.withPose(pose), segments_, densities_); }
 
  private:
   /// The arms stay upright as far as shoulders go, a little forward, with bent elbows and hanging hands.
@@ -151,6 +152,7 @@ class Rearing {
   const Pose& standing_;
   Placement X_WB_;
   std::vector<BodySegment> segments_;
+  const Densities& densities_;
   std::vector<FootRig> hind_;
   Vector3d hips_ = Vector3d::Zero(), left_, ahead_;
   double slope_ = 0;
@@ -221,8 +223,8 @@ double restTailOnGround(const range::Scenario& scenario, const SagittalBend& ben
   return lay(nearest);
 }
 
-void rear(const range::Scenario& scenario, const SagittalBend& bend, StanceAnswer& answer) {
-  const Rearing rearing(scenario, bend, answer.pose);
+void rear(const range::Scenario& scenario, const SagittalBend& bend, const Densities& densities, StanceAnswer& answer) {
+  const Rearing rearing(scenario, bend, densities, answer.pose);
   if (!rearing.possible()) {
     answer.notes.push_back({kNoHindFeet, {}});
     answer.shortBy = 1;

@@ -17,6 +17,6 @@ double restTailOnGround(const range::Scenario& scenario, const SagittalBend& ben
 /// feet hold, the tail rests on the ground and the estimated centre of mass (mass.h) lies over feet and tail; where no
 /// slope has all of it, the least bad, with notes. Tail contact enlarges what the animal stands on at any load: how
 /// much the tail carries, and whether the feet alone would do, is told in `answer.balance`.
-void rear(const range::Scenario& scenario, const SagittalBend& bend, StanceAnswer& answer);
+void rear(const range::Scenario& scenario, const SagittalBend& bend, const Densities& densities, StanceAnswer& answer);
 
 }  // namespace zyga::study

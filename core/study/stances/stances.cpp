@@ -67,6 +67,7 @@ struct Stage {
   const Specimen& specimen;
   const Articulation& articulation;
   const SagittalBend& bend;
+  const Densities& densities;
   StanceAnswer& answer;
 
   Placement placed() const { return kinematics::forwardKinematics(specimen, articulation, answer.pose); }
@@ -248,7 +249,7 @@ void carry(Stage& stage, Stance stance) {
     case Stance::WalkRightFore:
       return walk(stage, Foot::RightFore);
     case Stance::Rear:
-      return rear(stage.scenario, stage.bend, stage.answer);
+      return rear(stage.scenario, stage.bend, stage.densities, stage.answer);
   }
 }
 
@@ -294,11 +295,11 @@ void noteBeyond(const range::Scenario& scenario, StanceAnswer& answer) {
 
 }  // namespace
 
-StanceAnswer takeStance(const range::Scenario& present, Stance stance) {
+StanceAnswer takeStance(const range::Scenario& present, Stance stance, const Densities& densities) {
   const SagittalBend bend(present.specimen(), present.articulation(), present.assumptions(), present.contact());
   StanceAnswer answer;
   answer.pose = squareStand(present);
-  Stage stage{present, present.specimen(), present.articulation(), bend, answer};
+  Stage stage{present, present.specimen(), present.articulation(), bend, densities, answer};
   carry(stage, stance);
   if (stance != Stance::Drink) easeHead(stage);  // the snout has its place there
   noteMisses(answer);

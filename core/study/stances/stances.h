@@ -47,7 +47,7 @@ struct StanceAnswer {
   /// trunk, or the feet of two limbs; worst first. Those of a single joint put it into `beyond`.
   std::vector<range::ContactFinding> contacts;
   bool contactJudged = false;  ///< false: the bones' shapes were not at hand, and contacts counts for nothing
-  /// Of an animal that rears: what tail and feet carry, with the default densities.
+  /// Of an animal that rears: what tail and feet carry.
   std::optional<Balance> balance = std::nullopt;
 
   bool complete() const { return shortBy == 0 && beyond.empty() && contacts.empty(); }
@@ -57,7 +57,8 @@ struct StanceAnswer {
 /// against the trunk; everything else is set anew. Neck, head and tail bend up and down only, each joint inside its
 /// range by the scenario's assumptions, contact of its bones included where their shapes are at hand; legs stay inside
 /// their typed ranges. Shapes are common practice, no source.
-StanceAnswer takeStance(const range::Scenario& present, Stance stance);
+/// An animal that rears is weighed with `densities`.
+StanceAnswer takeStance(const range::Scenario& present, Stance stance, const Densities& densities = {});
 
 /// The animal on its feet with its limbs as they are. A foot held well over its fellow's ground does not carry; what
 /// another one misses is its height over the ground.

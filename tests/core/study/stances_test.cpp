@@ -141,6 +141,19 @@ TEST_P(EveryStance, WalkIsALateralSequence) {
   }
 }
 
+// One answer to what an animal weighs: the panel's densities are those that it rears with. Numbers invented.
+TEST_P(EveryStance, RearingWeighsWithTheDensitiesGiven) {
+  Densities heavy;
+  heavy.byPart[static_cast<std::size_t>(BodyPart::Tail)] = 1400;
+  const StanceAnswer answer = takeStance(a.scenario, Stance::Rear, heavy);
+  ASSERT_TRUE(answer.balance);
+  const Balance own = balanceOf(a.scenario.withPose(answer.pose), bodySegments(a.scenario), heavy);
+  EXPECT_EQ(answer.balance->margin, own.margin);
+  EXPECT_EQ(answer.balance->body.mass, own.body.mass);
+  const Balance usual = balanceOf(a.scenario.withPose(answer.pose), bodySegments(a.scenario), {});
+  EXPECT_GT(answer.balance->body.mass.mass, usual.body.mass.mass);
+}
+
 TEST_P(EveryStance, RearingStandsOnHindFeetAndTailInBalance) {
   const StanceAnswer answer = a.take(Stance::Rear);
   const Placement X_WB = a.placed(answer);
