@@ -413,6 +413,8 @@ TEST(MassWords, sayWhatTheyRestOn) {
               testing::StartsWith("By volume at most 3 kg, by circumference at least 40 kg: the two do not overlap."));
   EXPECT_THAT(plain(say(study::disagreement({40, 50, 60}, {1, 2, 3}))),
               testing::StartsWith("By volume at least 40 kg, by circumference at most 3 kg: the two do not overlap."));
+  EXPECT_THAT(plain(say(study::disagreement({7035, 8793, 10552}, {17736, 23849, 29961}))),
+              testing::StartsWith("By volume at most 10.6 t, by circumference at least 17.7 t: the two"));
   study::BodyMass body;
   body.mass.mass = 900;
   body.p_WCentre = {1, 0, 1};

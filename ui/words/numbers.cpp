@@ -85,7 +85,10 @@ QString kilonewtonMetres(double moment) {
   return plain(moment / 1000, 1) + kNoBreak + QStringLiteral("kN") + kNoBreak + QStringLiteral("m");
 }
 QString quantity(double value, Unit unit) {
-  return unit == Unit::Bytes ? bytes(value) : written(value, unit, styleOf(unit).decimals);
+  if (unit == Unit::Bytes) return bytes(value);
+  // No mass of an animal is known to the kilogram.
+  if (unit == Unit::Mass && std::abs(value) >= 1000) return tonnes(value);
+  return written(value, unit, styleOf(unit).decimals);
 }
 
 Apart apart(double measured, double limit, Unit unit) {
