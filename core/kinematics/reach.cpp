@@ -2,10 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
 #include <numbers>
 
 #include "core/kinematics/following.h"
 #include "core/kinematics/reach_chain.h"
+#include "core/kinematics/reach_forward.h"
 #include "core/linear/linear.h"
 
 namespace zyga::kinematics {
@@ -351,6 +353,57 @@ Search searched(const anatomy::Specimen& specimen, const Articulation& articulat
   return best;
 }
 
+/// What a search that turns forward only asks.
+struct ForwardQuestion {
+  ForwardRanges ranges;
+  IkGoal goal;
+};
+
+/// A chain that is searched, and where the search has come.
+struct Searched {
+  std::unique_ptr<ForwardQuestion> forward;  ///< the chain's and the search's, if they turn forward only
+  std::unique_ptr<ReachChain> chain;
+  Search search;
+  double distance() const { return search.miss().point.norm(); }
+};
+
+Searched searchedIn(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
+                    const Pose& start, const IkGoal& goal, const Pose* from) {
+  auto chain = std::make_unique<ReachChain>(specimen, articulation, ranges, start, goal);
+  Search search = searched(specimen, articulation, *chain, goal, from);
+  return {nullptr, std::move(chain), std::move(search)};
+}
+
+/// No joint turns back where the target is met as well, or missed by no more, without: where a drag goes on from a pose
+/// in which none does, that is tried first, and else when some do.
+Searched evenly(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
+                const Pose& start, const IkGoal& goal, const Pose* from) {
+  ReachChain whole(specimen, articulation, ranges, start, goal);
+  const auto asked = askedMotions(specimen, articulation, whole, goal);
+  if (!asked) return searchedIn(specimen, articulation, ranges, start, goal, from);
+  std::optional<Searched> ahead;
+  const auto searchAhead = [&](const Pose* begin) {
+    auto forward = std::make_unique<ForwardQuestion>(
+        ForwardQuestion{{ranges, whole.home(), *asked}, withAskedMotions(goal, *asked)});
+    ahead = searchedIn(specimen, articulation, forward->ranges, start, forward->goal, begin);
+    ahead->forward = std::move(forward);
+  };
+  if (from && !turnsBack(whole, *from, *asked)) {
+    searchAhead(from);
+    if (ahead->distance() <= kReachedWithin) return std::move(*ahead);
+  }
+  Searched found = searchedIn(specimen, articulation, ranges, start, goal, from);
+  if (!turnsBack(*found.chain, found.search.pose(), *asked)) return found;
+  const double near = std::max(found.distance(), kReachedWithin);
+  if (!ahead) searchAhead(from);
+  // A drag may have been led into a corner of its ranges: once more from well inside them.
+  if (from && ahead->distance() > near) {
+    const Pose bent = bentAhead(whole, *asked);
+    searchAhead(&bent);
+  }
+  return ahead->distance() <= near ? std::move(*ahead) : std::move(found);
+}
+
 }  // namespace
 
 IkResult reach(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
@@ -358,8 +411,9 @@ IkResult reach(const anatomy::Specimen& specimen, const Articulation& articulati
   IkResult result;
   result.pose = start;
   if (!goal.p_WTarget.allFinite()) return result;
-  ReachChain chain(specimen, articulation, ranges, start, goal);
-  const Search search = searched(specimen, articulation, chain, goal, from);
+  const Searched found = evenly(specimen, articulation, ranges, start, goal, from);
+  const ReachChain& chain = *found.chain;
+  const Search& search = found.search;
   result.pose = search.pose();
   result.p_WPoint = chain.pointOf(search.placement());
   result.distance = search.miss().point.norm();

@@ -40,7 +40,10 @@ class JointRanges {
 
 /// How the bend is shared.
 enum class BendStyle {
-  Even,  ///< each joint gives the same share of its own range
+  /// The least sum of squared shares of the joints' ranges; no joint turns back, against the way that takes the point
+  /// to
+  /// the target, unless the target is not to be had, nor as nearly, without.
+  Even,
   /// The base bends most, and where the chain ends in the head the head's joints; what lies between keeps its shape: so
   /// raise living tetrapods their necks (Taylor, Wedel & Naish 2009, Acta Palaeontol. Pol. 54:213; Vidal, Graf &
   /// Berthoz 1986, Exp. Brain Res. 61:549).
@@ -91,7 +94,8 @@ struct IkResult {
 inline constexpr double kReachedWithin = 1e-3;  // m
 
 /// The pose that brings the point to its target with the least effort: of all ways there the one with the least sum of
-/// squared turns away from `start`, each as a share of its joint's range. Inside the ranges unless pastRanges is set; a
+/// squared turns away from `start`, each as a share of its joint's range, and of those the ones in which no joint turns
+/// back come first (BendStyle::Even). Inside the ranges unless pastRanges is set; a
 /// joint that starts outside is brought in first. Where the target can't be had, the nearest supported pose. `from`,
 /// where given, is a pose to search from, such as the last one of a drag: the answer belongs to `start` and the target
 /// all the same. The root stays. Joints and bone must belong to the specimen; a target that is no number leaves the

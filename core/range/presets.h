@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "core/anatomy/cartilage.h"
 #include "core/range/assumptions.h"
 #include "core/reason/reason.h"
 
@@ -21,9 +22,16 @@ struct CartilagePreset {
 /// Thinnest first.
 extern const std::array<CartilagePreset, 9> kCartilagePresets;
 
-/// What stands for a grown and for a young sauropod, until something is known of the animal: the one grown sauropod
-/// that was measured, and the thinner of two young ones (Taylor & Wedel 2013, PLoS ONE 8(10):e78214).
-inline constexpr double kGrownCartilage = 4.5, kYoungCartilage = 15;  // % of centrum length
+using anatomy::kGrownCartilage;
+using anatomy::kYoungCartilage;
+
+/// What is taken for granted of an animal until somebody says otherwise: the cartilage of a grown sauropod along the
+/// whole column, and every program default.
+inline Assumptions grownAnimal() {
+  Assumptions assumed;
+  assumed.neck = assumed.trunk = assumed.tail = {Cartilage::In::PercentOfCentrum, kGrownCartilage};
+  return assumed;
+}
 
 /// A minimum overlap of the facets: half of their length is the rule in use (Stevens & Parrish 1999, Science 284:798,
 /// quoted second hand; tested by Cobley, Rayfield & Barrett 2013, PLoS ONE 8(8):e72187, abstract read), almost none is

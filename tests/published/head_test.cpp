@@ -5,6 +5,7 @@
 #include "core/kinematics/bend.h"
 #include "core/kinematics/standing.h"
 #include "core/range/neutral.h"
+#include "core/range/presets.h"
 #include "core/range/reach_ranges.h"
 #include "tests/support/sample_animal.h"
 #include "tests/support/two_vertebrae.h"
@@ -15,17 +16,16 @@ namespace {
 using Eigen::Vector3d;
 using test::kDegree;
 
-/// The high browser's neck, bone on bone.
-struct BareNeck {
+/// The high browser's neck.
+struct SampleNeck {
   anatomy::Specimen specimen = test::sampleAnimal("high_browser");
-  range::Assumptions assumptions;
+  range::Assumptions assumptions = range::grownAnimal();
   Articulation articulation;
   std::unique_ptr<range::ReachRanges> ranges;
   Pose neutral = Pose::neutral(specimen);
   IkGoal snout;  ///< without a target
 
-  BareNeck() {
-    assumptions.neck.amount = assumptions.trunk.amount = assumptions.tail.amount = 0;
+  SampleNeck() {
     articulation = range::articulate(specimen, assumptions);
     ranges = std::make_unique<range::ReachRanges>(specimen, articulation, assumptions);
     snout.bone = *specimen.findBone("skull");
@@ -34,8 +34,8 @@ struct BareNeck {
   }
 };
 
-const BareNeck& neck() {
-  static const BareNeck made;
+const SampleNeck& neck() {
+  static const SampleNeck made;
   return made;
 }
 

@@ -6,6 +6,7 @@
 #include "core/range/contact/contact.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
+#include "core/range/presets.h"
 #include "core/solid/levelset/level_set.h"
 #include "core/solid/mesh/mirrored_half.h"
 #include "tests/support/sample_animal.h"
@@ -19,7 +20,7 @@ using anatomy::JointIndex;
 /// The sample with a whip tail, with the shapes of its tail.
 struct Whip {
   anatomy::Specimen specimen = test::sampleAnimal("low_browser");
-  Assumptions assumptions;
+  Assumptions assumptions = grownAnimal();
   kinematics::Articulation articulation = articulate(specimen, assumptions);
   ContactModel model{specimen, fieldsOfTheTail()};
 

@@ -6,12 +6,15 @@
 #include <numbers>
 #include <stdexcept>
 
+#include "core/anatomy/cartilage.h"
+
 namespace zyga::anatomy {
 namespace {
 
 using Row = std::vector<double>;
 
-/// The column of one invented animal, mm and degrees, first vertebra of each region first.
+/// The column of one invented animal, mm and degrees, first vertebra of each region first. Turns are those of the
+/// living animal, with the cartilage of a grown one between its bones.
 struct ColumnPlan {
   Row cervicalLength, cervicalHeight, cervicalSpine, cervicalWidth, cervicalTurn, cervicalFork;
   Row dorsalLength, dorsalHeight, dorsalSpine, dorsalWidth, dorsalTurn, dorsalFork;
@@ -211,6 +214,14 @@ VertebraPlan vertebraPlan(const ColumnPlan& p, const RegionCounts& counts, const
   }
 }
 
+/// Degrees by which the facets of a vertebra's cranial joint ask for less dorsal turn than the living animal is drawn
+/// with: its cartilage, of thickness t between the centra, turns the joint up by t over the facets' height (Taylor
+/// 2014, PeerJ 2:e712).
+double raisedByCartilage(const VertebraPlan& v) {
+  if (v.facetHeight == 0) return 0;
+  return kGrownCartilage * 1e-2 * v.length / v.facetHeight * 180 / std::numbers::pi;
+}
+
 /// mm or degrees.
 double vertebraValue(const VertebraPlan& v, Measure measure) {
   switch (measure) {
@@ -239,7 +250,7 @@ double vertebraValue(const VertebraPlan& v, Measure measure) {
     case Measure::FacetTilt:
       return v.facetTilt;
     case Measure::FacetTurn:
-      return v.turn;
+      return v.turn - raisedByCartilage(v);
     case Measure::Wedge:
       return v.wedge;
     default:

@@ -6,6 +6,7 @@
 #include "core/anatomy/plan/build_specimen.h"
 #include "core/kinematics/standing.h"
 #include "core/range/neutral.h"
+#include "core/range/presets.h"
 
 namespace zyga::files {
 namespace {
@@ -42,6 +43,7 @@ kinematics::Pose standingPose(const anatomy::Specimen& specimen, const range::As
 
 Project projectFromTable(const anatomy::MeasurementTable& measured) {
   Project project;
+  project.assumptions = range::grownAnimal();
   project.table = filledTable(measured);
   project.setSpecimen(anatomy::buildSpecimen(project.table));
   project.pose = standingPose(project.specimen(), project.assumptions);

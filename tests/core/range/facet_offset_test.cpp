@@ -17,7 +17,7 @@ using test::kDegree;
 /// C7-C8 of the high browser, the facets of C8 moved forward by a share of its length and those of C7 with them. No
 /// cartilage, nothing settles, no axial rotation.
 JointLimits limitsWithOffset(double share) {
-  anatomy::MeasurementTable table = test::sampleTable("high_browser");
+  anatomy::MeasurementTable table = test::tableOfTheOtherImplementation();
   anatomy::TableRow* c8 = table.find(*anatomy::parseBoneId("C8"));
   if (share != 0)
     c8->measures[Measure::FacetOffset] = {

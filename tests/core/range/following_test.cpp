@@ -140,7 +140,7 @@ TEST(Following, goesAlongUnlessTyped) {
 /// joint it was is not recorded, hence the tolerance.
 TEST(Following, givesLateralFlexionBack) {
   for (const auto& [share, held] : {std::pair(0.0, 23.0), std::pair(0.05, 14.3), std::pair(0.10, 9.2)}) {
-    anatomy::Specimen specimen = test::sampleAnimal("high_browser");
+    anatomy::Specimen specimen = anatomy::buildSpecimen(anatomy::fillBlanks(test::tableOfTheOtherImplementation()));
     const JointIndex joint = specimen.findJoint("C7-C8").value();
     moveForward(specimen, joint, share * specimen[joint].centrumLength);
     const Assumptions assumptions;

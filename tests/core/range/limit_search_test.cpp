@@ -6,6 +6,7 @@
 
 #include "core/range/explain.h"
 #include "core/range/neutral.h"
+#include "core/range/presets.h"
 #include "tests/support/sample_animal.h"
 #include "tests/support/two_vertebrae.h"
 
@@ -26,7 +27,7 @@ struct Bones {
   }
 
   anatomy::Specimen specimen;
-  Assumptions assumptions;
+  Assumptions assumptions = grownAnimal();
   kinematics::Articulation articulation;
 };
 

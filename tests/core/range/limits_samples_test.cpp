@@ -5,6 +5,7 @@
 #include "core/range/joint_evaluator.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
+#include "core/range/presets.h"
 #include "tests/core/range/boost_reference.h"
 #include "tests/support/sample_animal.h"
 #include "tests/support/two_vertebrae.h"
@@ -31,7 +32,7 @@ struct Animal {
 };
 
 Animal animalOf(anatomy::Specimen specimen, double cartilagePercent = 4.5) {
-  Animal animal{std::move(specimen), {}, {}};
+  Animal animal{std::move(specimen), grownAnimal(), {}};
   animal.assumptions.neck.amount = animal.assumptions.trunk.amount = animal.assumptions.tail.amount = cartilagePercent;
   // One motion at a time here; following_test.cpp has axial rotation that goes along.
   animal.articulation = test::eachByItself(articulate(animal.specimen, animal.assumptions));

@@ -5,6 +5,7 @@
 #include "core/range/joint_evaluator.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
+#include "core/range/presets.h"
 #include "tests/support/sample_animal.h"
 #include "tests/support/two_vertebrae.h"
 
@@ -17,7 +18,7 @@ using test::kOnlyJoint;
 
 struct Posed {
   anatomy::Specimen specimen;
-  Assumptions assumptions = {};
+  Assumptions assumptions = grownAnimal();
   kinematics::Articulation articulation = test::eachByItself(articulate(specimen, assumptions));
 
   SupportedMap map(const Vector3d& angles = Vector3d::Zero(), int size = 48,
@@ -168,7 +169,7 @@ std::vector<double> lateralByRow(const SupportedMap& map) {
 TEST(SupportedMap, ofTheSamplesIsNoBox) {
   for (const char* animal : {"high_browser", "low_browser"}) {
     const anatomy::Specimen specimen = test::sampleAnimal(animal);
-    const Assumptions assumptions;
+    const Assumptions assumptions = grownAnimal();
     const auto articulation = articulate(specimen, assumptions);
     for (int number = 3; number <= 10; ++number) {
       const auto joint = specimen.findJoint("C" + std::to_string(number) + "-C" + std::to_string(number + 1));

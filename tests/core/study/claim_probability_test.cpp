@@ -15,6 +15,7 @@
 #include "core/kinematics/standing.h"
 #include "core/range/evidence.h"
 #include "core/range/neutral.h"
+#include "core/range/presets.h"
 #include "core/study/claims/claim_book.h"
 #include "core/study/claims/claim_site.h"
 #include "tests/support/two_vertebrae.h"
@@ -200,7 +201,7 @@ class SampleProbability : public testing::Test {
  protected:
   range::Scenario scenario() const {
     const auto specimen = std::make_shared<const anatomy::Specimen>(anatomy::buildSpecimen(table_));
-    const range::Scenario plain(specimen, {}, kinematics::Pose::neutral(*specimen));
+    const range::Scenario plain(specimen, range::grownAnimal(), kinematics::Pose::neutral(*specimen));
     return plain.withPose(kinematics::stand(*specimen, plain.articulation(), plain.pose()));
   }
   Measures measures() const {

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "core/kinematics/stand_readings.h"
+#include "core/range/presets.h"
 #include "tests/support/sample_animal.h"
 
 namespace zyga::study {
@@ -11,7 +12,7 @@ namespace {
 
 struct Animal {
   anatomy::Specimen specimen = test::sampleAnimal("high_browser");
-  range::Assumptions assumptions;
+  range::Assumptions assumptions = range::grownAnimal();
   kinematics::Pose pose = kinematics::Pose::neutral(specimen);
   range::Scenario scenario() const { return {std::make_shared<const anatomy::Specimen>(specimen), assumptions, pose}; }
 };

@@ -9,6 +9,7 @@
 #include "core/kinematics/standing.h"
 #include "core/range/findings.h"
 #include "core/range/neutral.h"
+#include "core/range/presets.h"
 #include "tests/support/sample_animal.h"
 #include "tests/support/small_neck.h"
 
@@ -36,7 +37,7 @@ class SmallElevation : public testing::Test {
   }
 
   anatomy::Specimen specimen_ = test::smallNeck();
-  range::Assumptions assumptions_;
+  range::Assumptions assumptions_ = range::grownAnimal();
   kinematics::Articulation articulation_ = kinematics::restArticulation(specimen_);
   kinematics::Pose pose_ = test::smallPose(specimen_, 3);
 };
@@ -111,7 +112,7 @@ TEST_F(SmallElevation, RefusesAnAnimalWithoutNeck) {
 
 TEST(Elevation, OfASampleStaysInsideTheRanges) {
   const anatomy::Specimen specimen = test::sampleAnimal("high_browser");
-  const range::Assumptions assumptions;
+  const range::Assumptions assumptions = range::grownAnimal();
   const auto articulation = range::articulate(specimen, assumptions);
   const auto pose = kinematics::stand(specimen, articulation, kinematics::Pose::neutral(specimen));
   const Elevation e = elevation({std::make_shared<const anatomy::Specimen>(specimen), assumptions, articulation, pose});

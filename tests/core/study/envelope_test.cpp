@@ -10,6 +10,7 @@
 #include "core/kinematics/standing.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
+#include "core/range/presets.h"
 #include "core/range/reach_ranges.h"
 #include "core/study/reach/extremes.h"
 #include "core/study/reach/swept_region.h"
@@ -46,7 +47,8 @@ double distanceTo(const std::vector<Line>& outlines, const Vector2d& p) {
 }
 
 struct Animal {
-  explicit Animal(anatomy::Specimen made) : specimen(std::move(made)) {}
+  explicit Animal(anatomy::Specimen made, const range::Assumptions& assumed = {})
+      : specimen(std::move(made)), assumptions(assumed) {}
   range::Scenario scenario() const {
     return {std::make_shared<const anatomy::Specimen>(specimen), assumptions, articulation, pose};
   }
@@ -58,7 +60,7 @@ struct Animal {
 };
 
 Animal standing(const char* sample) {
-  Animal animal(test::sampleAnimal(sample));
+  Animal animal(test::sampleAnimal(sample), range::grownAnimal());
   animal.pose = kinematics::stand(animal.specimen, animal.articulation, animal.pose);
   return animal;
 }

@@ -4,6 +4,7 @@
 
 #include "core/kinematics/standing.h"
 #include "core/range/neutral.h"
+#include "core/range/presets.h"
 #include "tests/support/sample_animal.h"
 
 namespace zyga::study {
@@ -25,7 +26,7 @@ class Extremes : public testing::TestWithParam<const char*> {
   }
 
   const anatomy::Specimen specimen_ = test::sampleAnimal(GetParam());
-  const range::Assumptions assumptions_{};
+  const range::Assumptions assumptions_ = range::grownAnimal();
   const kinematics::Articulation articulation_ = range::articulate(specimen_, assumptions_);
   const Pose standing_ = kinematics::stand(specimen_, articulation_, Pose::neutral(specimen_));
 };

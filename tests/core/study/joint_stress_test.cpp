@@ -6,6 +6,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/range/presets.h"
 #include "core/study/run.h"
 #include "tests/core/study/standing_scenario.h"
 #include "tests/support/sample_animal.h"
@@ -289,7 +290,7 @@ class SampleStress : public testing::TestWithParam<const char*> {
  protected:
   range::Scenario standing() const {
     const auto specimen = std::make_shared<const anatomy::Specimen>(test::sampleAnimal(GetParam()));
-    const range::Scenario seated(specimen, {}, kinematics::Pose::neutral(*specimen));
+    const range::Scenario seated(specimen, range::grownAnimal(), kinematics::Pose::neutral(*specimen));
     return seated.withPose(kinematics::stand(*specimen, seated.articulation(), seated.pose()));
   }
 };

@@ -7,6 +7,7 @@
 #include "core/kinematics/standing.h"
 #include "core/range/findings.h"
 #include "core/range/neutral.h"
+#include "core/range/presets.h"
 #include "core/study/reach/elevation.h"
 #include "tests/support/random_tree.h"
 #include "tests/support/sample_animal.h"
@@ -67,7 +68,7 @@ class SampleNeck : public testing::TestWithParam<const char*> {};
 /// No neck bent evenly goes higher, and every joint keeps inside its range.
 TEST_P(SampleNeck, HighestIsInsideTheRangesAndAboveEveryEvenBend) {
   const auto specimen = test::sampleAnimal(GetParam());
-  const range::Assumptions assumptions;
+  const range::Assumptions assumptions = range::grownAnimal();
   const auto articulation = range::articulate(specimen, assumptions);
   const auto pose = kinematics::stand(specimen, articulation, kinematics::Pose::neutral(specimen));
   const range::Scenario scenario(std::make_shared<const anatomy::Specimen>(specimen), assumptions, articulation, pose);
@@ -90,7 +91,7 @@ TEST_P(SampleNeck, HighestIsInsideTheRangesAndAboveEveryEvenBend) {
 /// The flat chain says where the bones are.
 TEST_P(SampleNeck, FlatChainAgreesWithThePlacedBones) {
   const auto specimen = test::sampleAnimal(GetParam());
-  const range::Assumptions assumptions;
+  const range::Assumptions assumptions = range::grownAnimal();
   const auto articulation = range::articulate(specimen, assumptions);
   const auto pose = kinematics::stand(specimen, articulation, kinematics::Pose::neutral(specimen));
   const PlanarNeck neck =

@@ -4,6 +4,7 @@
 
 #include "core/kinematics/standing.h"
 #include "core/range/neutral.h"
+#include "core/range/presets.h"
 #include "tests/support/sample_animal.h"
 
 namespace zyga::study {
@@ -16,7 +17,7 @@ class SamplePressure : public testing::TestWithParam<const char*> {
   }
 
   anatomy::Specimen specimen_ = test::sampleAnimal(GetParam());
-  range::Assumptions assumptions_;
+  range::Assumptions assumptions_ = range::grownAnimal();
   kinematics::Articulation articulation_ = range::articulate(specimen_, assumptions_);
   kinematics::Pose pose_ = kinematics::stand(specimen_, articulation_, kinematics::Pose::neutral(specimen_));
 };

@@ -6,6 +6,7 @@
 
 #include "core/range/findings.h"
 #include "core/range/neutral.h"
+#include "core/range/presets.h"
 #include "tests/support/sample_animal.h"
 
 namespace zyga::study {
@@ -14,7 +15,7 @@ namespace {
 class SampleChart : public testing::TestWithParam<const char*> {
  protected:
   const anatomy::Specimen specimen_ = test::sampleAnimal(GetParam());
-  const range::Assumptions assumptions_{};
+  const range::Assumptions assumptions_ = range::grownAnimal();
   const kinematics::Articulation articulation_ = range::articulate(specimen_, assumptions_);
   const kinematics::Pose pose_ = kinematics::Pose::neutral(specimen_);
   const RangeChart chart_ =

@@ -12,6 +12,7 @@
 #include "core/kinematics/stand_readings.h"
 #include "core/kinematics/standing.h"
 #include "core/range/findings.h"
+#include "core/range/presets.h"
 #include "core/study/mass/balance.h"
 #include "core/study/stances/rearing.h"
 
@@ -28,7 +29,7 @@ struct Animal {
   range::Scenario scenario;  ///< every joint neutral
   const anatomy::Specimen& s;
 
-  explicit Animal(anatomy::BodyPlan plan = anatomy::BodyPlan::HighBrowser, const range::Assumptions& assumptions = {})
+  explicit Animal(anatomy::BodyPlan plan = anatomy::BodyPlan::HighBrowser, const range::Assumptions& assumptions = range::grownAnimal())
       : scenario(neutral(plan, assumptions)), s(scenario.specimen()) {}
 
   static range::Scenario neutral(anatomy::BodyPlan plan, const range::Assumptions& assumptions) {
@@ -189,7 +190,7 @@ TEST(Stances, KeepPlaceHeadingAndBlades) {
 }
 
 TEST(Stances, WhatAStiffNeckCannotReachIsTold) {
-  range::Assumptions strict;
+  range::Assumptions strict = range::grownAnimal();
   strict.minOverlap = 0.95;
   const Animal a(anatomy::BodyPlan::HighBrowser, strict);
   const StanceAnswer answer = a.take(Stance::Drink);

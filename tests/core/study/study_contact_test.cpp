@@ -12,6 +12,7 @@
 #include "core/kinematics/stand_readings.h"
 #include "core/range/contact/clear_reach.h"
 #include "core/range/contact/contact.h"
+#include "core/range/presets.h"
 #include "core/solid/levelset/level_set.h"
 #include "core/solid/mesh/mirrored_half.h"
 #include "core/study/reach/extremes.h"
@@ -40,7 +41,7 @@ range::Scenario scenarioWithContact(const std::string& sample) {
   auto model = std::make_shared<const range::ContactModel>(
       *specimen, solid::levelSets(meshes, range::bonesInContactPairs(*specimen), levels));
   const Pose neutral = Pose::neutral(*specimen);
-  return {std::move(specimen), {}, neutral, std::move(model)};
+  return {std::move(specimen), range::grownAnimal(), neutral, std::move(model)};
 }
 
 class WithContact : public testing::TestWithParam<const char*> {
