@@ -249,7 +249,7 @@ std::string judgedText(const Judged& judged) {
 }
 
 int assess(const VerbSpec&, const Arguments& arguments) {
-  const auto project = files::readProject(arguments.file);
+  const auto project = openProject(arguments.file);
   const auto chosen = choosePose(project, arguments);
   std::shared_ptr<const range::ContactModel> contact = contactFor(project, arguments);
   const Judged judged{project, chosen.name,

@@ -166,20 +166,20 @@ void tellVerdicts(const files::Project& project, const std::vector<Bend>& bends)
 
 int bend(const VerbSpec& spec, const Arguments& arguments) {
   const auto out = required(spec, arguments, "--out");
-  auto project = files::readProject(arguments.file);
+  auto project = openProject(arguments.file);
   const auto chosen = choosePose(project, arguments);
   const auto bends = readBends(project.specimen(), arguments);
   Bender bender(project, chosen.pose);
   for (const auto& bend : bends) bender.apply(bend);
   project.pose = bender.pose();
   if (chosen.index) project.poses[*chosen.index].pose = project.pose;
-  files::saveProject(project, out);
+  const auto wrote = saveProject(project, out);
   std::cout << (chosen.index
                     ? said(QT_TRANSLATE_NOOP("words", "bent the pose '%1', now also the present pose"), {chosen.name})
                     : said(QT_TRANSLATE_NOOP("words", "bent the present pose")))
             << "\n";
   tellVerdicts(project, bends);
-  std::cout << wroteLine(out);
+  std::cout << wrote;
   return kDone;
 }
 

@@ -318,14 +318,14 @@ std::string footText(const files::Project& project, const std::vector<ClaimAnswe
   return text;
 }
 
-/// The project with the pose that shows the claim, and the claim in its list.
-void save(files::Project project, const ChosenPose& chosen, const Claim& claim, const ClaimAnswer& answer,
-          const std::string& out) {
+/// The project with the pose that shows the claim, and the claim in its list. Returns what is to be told of it.
+std::string save(files::Project project, const ChosenPose& chosen, const Claim& claim, const ClaimAnswer& answer,
+                 const std::string& out, bool forMachines) {
   project.pose = answer.pose;
   if (chosen.index) project.poses[*chosen.index].pose = answer.pose;
   if (std::find(project.claims.begin(), project.claims.end(), claim) == project.claims.end())
     project.claims.push_back(claim);
-  files::saveProject(project, out);
+  return saveProject(project, out, forMachines);
 }
 
 int answerOne(const files::Project& project, const ChosenPose& chosen, const Claim& claim, const Arguments& arguments) {
@@ -334,11 +334,12 @@ int answerOne(const files::Project& project, const ChosenPose& chosen, const Cla
   addProbabilities(ground, answers);
   const ClaimAnswered& answered = answers.front();
   const auto out = arguments.find("--out");
-  if (out) save(project, chosen, claim, *answered.answer, *out);
-  if (arguments.has("--json")) {
+  const bool forMachines = arguments.has("--json");
+  const auto wrote = out ? save(project, chosen, claim, *answered.answer, *out, forMachines) : std::string();
+  if (forMachines) {
     std::cout << json::document(claimJson(ground.scenario, answered));
   } else {
-    std::cout << claimText(ground.scenario, answered) << footText(project, {answered}) << (out ? wroteLine(*out) : "");
+    std::cout << claimText(ground.scenario, answered) << footText(project, {answered}) << wrote;
   }
   return answered.answer->supported ? kDone : kBeyond;
 }
@@ -369,7 +370,7 @@ int answerAll(const files::Project& project, const ChosenPose& chosen, const Arg
 
 int claim(const VerbSpec&, const Arguments& arguments) {
   const auto given = claimFrom(arguments);
-  auto project = files::readProject(arguments.file);
+  auto project = openProject(arguments.file);
   project.assumptions = assumptionsFrom(arguments, project.assumptions);
   const auto chosen = choosePose(project, arguments);
   return given ? answerOne(project, chosen, *given, arguments) : answerAll(project, chosen, arguments);

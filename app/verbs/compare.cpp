@@ -113,8 +113,8 @@ int compareVerbRun(const VerbSpec&, const Arguments& arguments) {
   if (arguments.files.size() == 1 && first == second)
     refuse(QT_TRANSLATE_NOOP("words", "name two poses (--first NAME --second NAME) or give two files"));
   const bool two = arguments.files.size() == 2;
-  const files::Project firstOf = files::readProject(arguments.files.front());
-  const files::Project secondOf = two ? files::readProject(arguments.files.back()) : firstOf;
+  const files::Project firstOf = openProject(arguments.files.front());
+  const files::Project secondOf = two ? openProject(arguments.files.back()) : firstOf;
   const auto shapes = contactFor(firstOf, arguments);
   Side a = sideOf(firstOf, first, shapes), b = sideOf(secondOf, second, two ? contactFor(secondOf, arguments) : shapes);
   if (two) {

@@ -64,7 +64,7 @@ int exportVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto base = baseOf(arguments);
   constexpr std::size_t kPerBone = 12000;
   const auto triangles = base.watertight ? kPerBone : trianglesOf(arguments, kPerBone, kMostPerBone);
-  const auto project = files::readProject(arguments.file);
+  const auto project = openProject(arguments.file);
   const auto chosen = choosePose(project, arguments);
   const auto X_WB = kinematics::forwardKinematics(project.specimen(), articulationOf(project), chosen.pose);
   const auto meshes = sculpt(project, triangles);

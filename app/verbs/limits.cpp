@@ -278,7 +278,7 @@ std::vector<JointIndex> jointsAsked(const anatomy::Specimen& specimen, const Arg
 }
 
 int limits(const VerbSpec&, const Arguments& arguments) {
-  const auto project = files::readProject(arguments.file);
+  const auto project = openProject(arguments.file);
   const auto& specimen = project.specimen();
   const bool fromPose = arguments.has("--from-pose") || arguments.has("--pose");
   const auto chosen = choosePose(project, arguments);

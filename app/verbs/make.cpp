@@ -1,6 +1,7 @@
 #include <QCoreApplication>
 #include <iostream>
 
+#include "app/verbs/project_file.h"
 #include "app/verbs/summary_text.h"
 #include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
@@ -40,7 +41,7 @@ files::Project projectOf(const anatomy::MeasurementTable& table) {
   return project;
 }
 
-void print(const files::Project& project, const std::string& out) {
+void print(const files::Project& project, const std::string& wrote) {
   const auto cells = countCells(project.table);
   const std::string counted = said(
       QT_TRANSLATE_NOOP("words", "%1 bones, %2 preserved; %3 cells measured, %4 inferred and marked with their rule"),
@@ -48,7 +49,7 @@ void print(const files::Project& project, const std::string& out) {
        QString::number(cells.inferred)});
   std::cout << project.table.name << "\n"
             << summaryText(anatomy::summarise(project.specimen())) << "  " << counted << "\n"
-            << wroteLine(out);
+            << wrote;
 }
 
 void printJson(const files::Project& project, const std::string& out) {
@@ -68,11 +69,11 @@ int make(const VerbSpec& spec, const Arguments& arguments) {
   const auto reading = anatomy::readMeasurementTable(files::readWhole(arguments.file), arguments.file);
   tell(reading);
   const auto project = projectOf(reading.table);
-  files::saveProject(project, out);
+  const auto wrote = saveProject(project, out, arguments.has("--json"));
   if (arguments.has("--json")) {
     printJson(project, out);
   } else {
-    print(project, out);
+    print(project, wrote);
   }
   return kDone;
 }

@@ -243,7 +243,7 @@ int ofProject(const Arguments& arguments) {
              {name});
     }
   }
-  const auto project = files::readProject(arguments.file);
+  const auto project = openProject(arguments.file);
   const auto chosen = choosePose(project, arguments);
   auto densities = project.densities;
   setParts(arguments, densities);

@@ -116,14 +116,15 @@ int neutral(const VerbSpec&, const Arguments& arguments) {
   if (!out && !json)
     refuse(QT_TRANSLATE_NOOP("words", "nothing to do: add --out FILE2.zyga for the project at neutral, or --json"));
   if (out && out->empty()) refuse(QT_TRANSLATE_NOOP("words", "--out: the name is empty; write --out FILE2.zyga"));
-  auto project = files::readProject(arguments.file);
+  auto project = openProject(arguments.file);
   project.assumptions = assumptionsFrom(arguments, project.assumptions);
   const auto joints = neutralJoints(project);
+  std::string wrote;
   if (out) {
     bringToNeutral(project);
-    files::saveProject(project, *out);
+    wrote = saveProject(project, *out, json);
   }
-  std::cout << (json ? neutralJson(project, joints) : neutralText(project, joints) + wroteLine(*out));
+  std::cout << (json ? neutralJson(project, joints) : neutralText(project, joints) + wrote);
   return kDone;
 }
 

@@ -149,7 +149,7 @@ int pictureVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   set.finished = set.passes.empty();
   set.options.width = widthOf(arguments);
   set.options.transparentGround = arguments.has("--transparent");
-  const auto project = files::readProject(arguments.file);
+  const auto project = openProject(arguments.file);
   const PosedBones posed = posedBones(project, choosePose(project, arguments).pose);
   set.instances = posed.instances;
   for (const auto bone : posed.bones) set.bones.push_back(project.specimen()[bone].id);

@@ -2,12 +2,29 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <iostream>
 
 #include "app/verbs/verb_words.h"
 #include "core/range/neutral.h"
 #include "ui/words/say.h"
+#include "ui/words/scan_words.h"
 
 namespace zyga::app {
+
+files::Project openProject(const std::string& file) {
+  auto project = files::readProject(file);
+  for (const QString& sentence : ui::scansAmissSaid(project.scans)) warn(sentence);
+  return project;
+}
+
+std::string saveProject(const files::Project& project, const std::string& out, bool forMachines) {
+  std::string scans;
+  for (const QString& sentence : ui::scansSavedSaid(files::saveProject(project, out)))
+    scans += (forMachines ? "" : "  ") + sentence.toStdString() + "\n";
+  if (!forMachines) return wroteLine(out) + scans;
+  std::cerr << scans;
+  return {};
+}
 
 ChosenPose choosePose(const files::Project& project, const Arguments& arguments) {
   const auto name = arguments.find("--pose");

@@ -6,6 +6,13 @@
 
 namespace zyga::app {
 
+/// Reads a project of either form. What is amiss with its scans is told on stderr. Throws as files::readProject.
+files::Project openProject(const std::string& file);
+/// Saves a project, as one file or with its scans beside it, as the ending of its name says (files::formFor). Returns
+/// what is to be told: "wrote rex.zyga", and in further lines where its scans are. For machines nothing is returned;
+/// where the scans are goes to stderr.
+std::string saveProject(const files::Project& project, const std::string& out, bool forMachines = false);
+
 /// A pose of a project and what it is called there.
 struct ChosenPose {
   std::string name;                  ///< "present pose" for the one that is not named

@@ -205,16 +205,17 @@ std::string textOf(const Specimen& specimen, const IkGoal& goal, const Answer& a
 
 int reach(const VerbSpec& spec, const Arguments& arguments) {
   const auto out = required(spec, arguments, "--out");
-  auto project = files::readProject(arguments.file);
+  auto project = openProject(arguments.file);
   project.assumptions = assumptionsFrom(arguments, project.assumptions);
   const auto chosen = choosePose(project, arguments);
   const auto goal = wishOf(project, articulationOf(project), chosen.pose, spec, arguments);
   const auto answer = answerOf(scenarioOf(project, chosen.pose, contactFor(project, arguments)), goal);
   project.pose = answer.reached.pose;
   if (chosen.index) project.poses[*chosen.index].pose = project.pose;
-  files::saveProject(project, out);
-  std::cout << (arguments.has("--json") ? jsonOf(project.specimen(), goal, answer)
-                                        : textOf(project.specimen(), goal, answer) + wroteLine(out));
+  const bool forMachines = arguments.has("--json");
+  const auto wrote = saveProject(project, out, forMachines);
+  std::cout << (forMachines ? jsonOf(project.specimen(), goal, answer)
+                            : textOf(project.specimen(), goal, answer) + wrote);
   return answer.reached.reached ? kDone : kBeyond;
 }
 

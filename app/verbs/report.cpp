@@ -31,7 +31,7 @@ int reportVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto out = required(spec, arguments, "--out");
   const auto numbers = arguments.find("--numbers");
   checkReportPlaces(out, numbers);
-  auto project = files::readProject(arguments.file);
+  auto project = openProject(arguments.file);
   project.assumptions = assumptionsFrom(arguments, project.assumptions);
   const auto chosen = choosePose(project, arguments);
   report::ReportOptions options;

@@ -115,6 +115,10 @@ std::string helpText() {
     out += "  " + padded(std::string(verb.spec.name), 10) + inLanguage(verb.spec.does) + "\n";
   out += "  " + padded("help", 10) + said(QT_TRANSLATE_NOOP("words", "help VERB tells a verb's options")) + "\n\n" +
          said(QT_TRANSLATE_NOOP("words", "Every verb takes --language CODE: en or zh_CN.")) + "\n";
+  out += said(QT_TRANSLATE_NOOP("words",
+                                "A project written as FILE.zygazip is one file with its scans inside: a zip "
+                                "container.\nEvery verb reads both kinds.")) +
+         "\n";
   return out + said(QT_TRANSLATE_NOOP("words",
                                       "Exit 0: done, and for assess within range; 1: assess finds something out of "
                                       "range; 2: bad input, told on stderr.\n"));

@@ -8,7 +8,6 @@
 
 #include "app/verbs/verb_words.h"
 #include "ui/words/numbers.h"
-#include "ui/words/say.h"
 
 namespace zyga::app {
 
@@ -24,8 +23,6 @@ task::Task taskAtTerminal(const char* what) {
 }
 
 files::BoneMeshes sculpt(const files::Project& project, std::size_t triangles) {
-  for (const auto& scan : project.scans)
-    if (!scan.trouble.empty()) warn(ui::say(scan.trouble));
   solid::SculptOptions options;
   options.triangleBudget = triangles;
   options.cacheFolder = files::boneCacheFolder();

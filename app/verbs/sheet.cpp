@@ -86,7 +86,7 @@ int sheetVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const int width = static_cast<int>(
       widthGiven ? numberOf({"--width", *widthGiven}, 200, ui::kWidestPng, QT_TRANSLATE_NOOP("words", "pixels"))
                  : kUsualSheetWidth);
-  const auto project = files::readProject(arguments.file);
+  const auto project = openProject(arguments.file);
   const files::Sheet sheet = sheetFrom(arguments, project.sheet);
   const auto page =
       ui::drawSheet(sceneOf(project, choosePose(project, arguments), arguments), sheet, workFor(sheet, ending, width));

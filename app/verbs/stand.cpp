@@ -168,15 +168,16 @@ std::string jsonOf(const files::Project& project, const Stood& stood) {
 int stand(const VerbSpec& spec, const Arguments& arguments) {
   const auto out = required(spec, arguments, "--out");
   const auto stance = stanceOf(arguments);
-  auto project = files::readProject(arguments.file);
+  auto project = openProject(arguments.file);
   project.assumptions = assumptionsFrom(arguments, project.assumptions);
   const auto chosen = choosePose(project, arguments);
   const auto stood =
       standUp(scenarioOf(project, chosen.pose, contactFor(project, arguments)), stance, project.densities);
   project.pose = stood.answer.pose;
   if (chosen.index) project.poses[*chosen.index].pose = project.pose;
-  files::saveProject(project, out);
-  std::cout << (arguments.has("--json") ? jsonOf(project, stood) : textOf(project, stood) + wroteLine(out));
+  const bool forMachines = arguments.has("--json");
+  const auto wrote = saveProject(project, out, forMachines);
+  std::cout << (forMachines ? jsonOf(project, stood) : textOf(project, stood) + wrote);
   return stood.answer.complete() ? kDone : kBeyond;
 }
 

@@ -125,7 +125,7 @@ int studyVerbRun(const VerbSpec& spec, const Arguments& arguments) {
                                          {"stress", StudyKind::Stress}});
   const auto out = arguments.find("--out"), plot = arguments.find("--plot");
   checkPlaces(out, plot);
-  auto project = files::readProject(arguments.file);
+  auto project = openProject(arguments.file);
   project.assumptions = assumptionsFrom(arguments, project.assumptions);
   const range::Assumptions& assumptions = project.assumptions;
   const auto chosen = choosePose(project, arguments);

@@ -46,7 +46,7 @@ QString droppedFile(const QMimeData& data) {
   for (const QUrl& url : data.urls()) {
     const QString file = url.toLocalFile();
     const QString ending = QFileInfo(file).suffix().toLower();
-    if (ending == "zyga" || ending == "csv") return file;
+    if (ending == "zyga" || ending == "zygazip" || ending == "csv") return file;
   }
   return {};
 }
@@ -186,7 +186,10 @@ void MainWindow::connectParts() {
     updateTitle();
     viewport_->frameAll();
   });
-  connect(files_, &FileController::saved, this, &MainWindow::updateTitle);
+  connect(files_, &FileController::saved, this, [this](const QString& place) {
+    updateTitle();
+    hint_->setText(place);
+  });
   connect(recent_, &RecentFiles::chosen, files_, &FileController::open);
   connect(recent_, &RecentFiles::changed, this, [this] {
     const QStringList files = recent_->files();
@@ -331,6 +334,7 @@ void MainWindow::takeOpenDocument() {
   if (!document_.hasProject()) return;
   emit document_.changed(Change::Everything);
   files_->guardFile();
+  files_->tellScansAmiss();
   autosave_.write();
   updateTitle();
   updateActions();

@@ -2614,6 +2614,86 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>这是文件夹，不是文件</translation>
     </message>
     <message>
+        <source>you may not read it</source>
+        <translation>您无权读取它</translation>
+    </message>
+    <message>
+        <source>it is %1, not a plain file</source>
+        <translation>它是%1，不是普通文件</translation>
+    </message>
+    <message>
+        <source>a folder</source>
+        <translation>文件夹</translation>
+    </message>
+    <message>
+        <source>a pipe</source>
+        <translation>管道</translation>
+    </message>
+    <message>
+        <source>a socket</source>
+        <translation>套接字</translation>
+    </message>
+    <message>
+        <source>a device</source>
+        <translation>设备</translation>
+    </message>
+    <message>
+        <source>it is a link that leads nowhere</source>
+        <translation>它是不指向任何文件的链接</translation>
+    </message>
+    <message>
+        <source>its links lead in a circle</source>
+        <translation>它的链接绕成一圈</translation>
+    </message>
+    <message>
+        <source>the system does not permit it</source>
+        <translation>系统不允许</translation>
+    </message>
+    <message>
+        <source>the disk is full</source>
+        <translation>磁盘已满</translation>
+    </message>
+    <message>
+        <source>your share of the disk is used up</source>
+        <translation>您的磁盘配额已用完</translation>
+    </message>
+    <message>
+        <source>it would be larger than the system permits</source>
+        <translation>它会超出系统允许的大小</translation>
+    </message>
+    <message>
+        <source>nothing can be written to this disk</source>
+        <translation>此磁盘不可写入</translation>
+    </message>
+    <message>
+        <source>the disk fails</source>
+        <translation>磁盘出错</translation>
+    </message>
+    <message>
+        <source>the name is too long</source>
+        <translation>名称过长</translation>
+    </message>
+    <message>
+        <source>too many files are open</source>
+        <translation>打开的文件过多</translation>
+    </message>
+    <message>
+        <source>there is not enough memory</source>
+        <translation>内存不足</translation>
+    </message>
+    <message>
+        <source>the network folder does not answer</source>
+        <translation>网络文件夹没有响应</translation>
+    </message>
+    <message>
+        <source>another program is using it</source>
+        <translation>另一个程序正在使用它</translation>
+    </message>
+    <message>
+        <source>the system reports error %1</source>
+        <translation>系统报告错误 %1</translation>
+    </message>
+    <message>
         <source>%1 is too large for a measurement table; choose a CSV file</source>
         <translation>%1 太大，不会是测量表；请选择 CSV 文件</translation>
     </message>
@@ -2640,6 +2720,50 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>make room or choose another folder; the old file, if any, is untouched</source>
         <translation>请腾出空间或另选文件夹；原有文件（若有）未受影响</translation>
+    </message>
+    <message>
+        <source>it is a zip container that is cut short or damaged</source>
+        <translation>它是被截断或损坏的 ZIP 容器</translation>
+    </message>
+    <message>
+        <source>it holds %1 entries, the most that are read are %2</source>
+        <translation>它含有 %1 个条目，最多读取 %2 个</translation>
+    </message>
+    <message>
+        <source>its entries say they take %1 unpacked, more than a file of its size can hold</source>
+        <translation>其条目自称解开后占 %1，超出这样大小的文件所能容纳</translation>
+    </message>
+    <message>
+        <source>its entry %1 leads out of it</source>
+        <translation>其条目 %1 指向容器之外</translation>
+    </message>
+    <message>
+        <source>its entry %1 is there twice</source>
+        <translation>其条目 %1 出现两次</translation>
+    </message>
+    <message>
+        <source>its entry %1 is encrypted; pack it without a password</source>
+        <translation>其条目 %1 已加密；请不用密码重新打包</translation>
+    </message>
+    <message>
+        <source>its entry %1 is packed in a way that is not read here; pack it with deflate</source>
+        <translation>其条目 %1 的打包方式此处不读取；请用 Deflate 打包</translation>
+    </message>
+    <message>
+        <source>its entry %1 says it takes %2 unpacked, more than its packed bytes can hold</source>
+        <translation>其条目 %1 自称解开后占 %2，超出其打包字节所能容纳</translation>
+    </message>
+    <message>
+        <source>it is not in the project file</source>
+        <translation>它不在项目文件中</translation>
+    </message>
+    <message>
+        <source>it takes %1, the most that is read is %2</source>
+        <translation>它占 %1，最多读取 %2</translation>
+    </message>
+    <message>
+        <source>it is damaged inside the project file</source>
+        <translation>它在项目文件中已损坏</translation>
     </message>
     <message>
         <source>%1:%2, column %3: %4</source>
@@ -2798,8 +2922,40 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>表不完整：%1</translation>
     </message>
     <message>
-        <source>%1 stays as sculpted, its scan %2 cannot be used: %3</source>
-        <translation>%1 保持塑形的样子，它的扫描 %2 无法使用：%3</translation>
+        <source>it is a zip container without %1, so no project</source>
+        <translation>它是没有 %1 的 ZIP 容器，因此不是项目</translation>
+    </message>
+    <message>
+        <source>its entry %1 cannot be read: %2</source>
+        <translation>其条目 %1 无法读取：%2</translation>
+    </message>
+    <message>
+        <source>a bone sculpted from the table stands in for the scan of %1: %2 cannot be used: %3; %4</source>
+        <translation>由测量表塑形的骨骼代替 %1 的扫描：%2 无法使用：%3；%4</translation>
+    </message>
+    <message>
+        <source>the scan of %1 is not at %2; the same mesh was found at %3 and is in use; saving the project puts a copy in its place</source>
+        <translation>%1 的扫描不在 %2；在 %3 找到了相同的网格，已在使用；保存项目会把副本放回原位</translation>
+    </message>
+    <message>
+        <source>put it back or import the scan of this bone again</source>
+        <translation>请放回原处，或重新导入该骨骼的扫描</translation>
+    </message>
+    <message>
+        <source>allow reading it, then open the project again</source>
+        <translation>请允许读取它，然后重新打开项目</translation>
+    </message>
+    <message>
+        <source>put the mesh itself in this place</source>
+        <translation>请把网格文件本身放在此处</translation>
+    </message>
+    <message>
+        <source>put it back from a copy or import the scan of this bone again</source>
+        <translation>请从副本放回，或重新导入该骨骼的扫描</translation>
+    </message>
+    <message>
+        <source>open the project again once that is mended</source>
+        <translation>请在解决后重新打开项目</translation>
     </message>
     <message>
         <source>"%1" is not among %2</source>
@@ -3804,6 +3960,26 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>%1 中没有放它的空间</translation>
     </message>
     <message>
+        <source>there is no mesh file in this folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>its name does not tell which bone it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it may be %1, but its name does not say so surely: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the animal has no %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it would be %1, which %2 is already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>nothing has been brushed</source>
         <translation>还没有刷任何地方</translation>
     </message>
@@ -3854,6 +4030,54 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>no facets were found beside the mid-plane: mark them by hand</source>
         <translation>在中矢面两侧未找到关节面：请手工标记</translation>
+    </message>
+    <message>
+        <source>nothing is suggested at %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no bone was given that its cranial end meets with facets; by shape alone facets are not told from other flat parts: mark them by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no bone was given that its caudal end meets with facets; by shape alone facets are not told from other flat parts: mark them by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was not found: mark it by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no ring of bone was found over the centrum: mark the neural canal by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the cranial end of the centrum was not found by shape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the caudal end of the centrum was not found by shape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>both bones lie in the same place: each has a frame of its own, and nothing tells how they met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the mark %2 of %1 lies %3 beside its mesh: check the unit of the table and that of the scan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the mark %2 of %1 lies %3 beside its mesh; multiplied by %4 all its marks would fit: check the unit of the table and that of the scan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all marks of %1 lie in one spot of its mesh: check the unit of the table and that of the scan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all marks of %1 lie in one spot of its mesh; multiplied by %2 they would fit: check the unit of the table and that of the scan</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>there are no bone meshes yet</source>
@@ -4012,6 +4236,26 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>
             <numerusform>内有 %n 个空腔，已从体积中扣除</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The scans are inside the project file.</source>
+        <translation>扫描就在项目文件之中。</translation>
+    </message>
+    <message>
+        <source>The scans are in the new folder %1; it belongs to the project: move both together.</source>
+        <translation>扫描在新文件夹 %1 中；它属于项目：请一起移动。</translation>
+    </message>
+    <message>
+        <source>The scans are in the folder %1; it belongs to the project: move both together.</source>
+        <translation>扫描在文件夹 %1 中；它属于项目：请一起移动。</translation>
+    </message>
+    <message>
+        <source>In the place of a scan lay another file; it is kept as %1.</source>
+        <translation>扫描的位置上原有另一个文件；它保留为 %1。</translation>
+    </message>
+    <message>
+        <source>Without the scans that could not be read: %1.</source>
+        <translation>不含无法读取的扫描：%1。</translation>
     </message>
     <message>
         <source>One closed surface: %1, %2, %3, voxel %4.</source>
@@ -4936,6 +5180,54 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>leave one of them out</source>
         <translation>请去掉其中之一</translation>
+    </message>
+    <message>
+        <source>'%1' is no facet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the three numbers under '%1' give no direction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the direction of sliding stands on the facet instead of lying in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'%1' is not between 0 and 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>'%1' is no corner of an outline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the outline is not convex, or encloses nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write bone, facet, centre x (mm), centre y (mm), centre z (mm), normal x, normal y, normal z, length (mm), width (mm) in the first line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write prezyg.L, prezyg.R, postzyg.L or postzyg.R</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write three numbers that are not all 0, such as 0, 0, 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write a direction across the normal, or leave the three cells blank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write a number from 0 to 1, or leave the cell blank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write corners in order with / between them, such as '-8 -5 / 8 -5 / 8 5 / -8 5', or leave the cell blank for an ellipse</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no footprint stands below the header</source>
@@ -6135,6 +6427,12 @@ zygapose VERB ...       批处理，不需要显示器
         <translation>每个命令都接受 --language CODE：en 或 zh_CN。</translation>
     </message>
     <message>
+        <source>A project written as FILE.zygazip is one file with its scans inside: a zip container.
+Every verb reads both kinds.</source>
+        <translation>写为 FILE.zygazip 的项目是一个文件，扫描就在其中：它是 ZIP 容器。
+每个命令都读取这两种。</translation>
+    </message>
+    <message>
         <source>Exit 0: done, and for assess within range; 1: assess finds something out of range; 2: bad input, told on stderr.
 </source>
         <translation>退出码 0：完成，assess 时在活动范围内；1：assess 发现超出范围；2：输入有误，见 stderr。
@@ -6149,16 +6447,122 @@ zygapose VERB ...       批处理，不需要显示器
         <translation>无法写出结果</translation>
     </message>
     <message>
-        <source>--bone: there are more bones than files</source>
-        <translation>--bone：骨骼比文件多</translation>
-    </message>
-    <message>
         <source>--bone: there is no bone '%1'</source>
         <translation>--bone：没有骨骼“%1”</translation>
     </message>
     <message>
+        <source>--bone: there are more bones than files</source>
+        <translation>--bone：骨骼比文件多</translation>
+    </message>
+    <message>
+        <source>--bone names the bones of files one after the other; give the files of the folder instead of the folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1: its name does not tell which bone it is; give --bone ID</source>
         <translation>%1：名称未表明是哪块骨骼；请给出 --bone 编号</translation>
+    </message>
+    <message>
+        <source>none of the files can be brought in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tables have marks of bones that are not among the scans: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>these bones are about %1 times as large as the animal's: fit the animal to them (--measures), or give --unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the animal's bones are about %1 times as large as these: fit the animal to them (--measures), or give --unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not marked enough to be measured</source>
+        <translation>%1 的标记不足，无法测量</translation>
+    </message>
+    <message>
+        <source>%1 measures %2</source>
+        <translation>%1 量得%2</translation>
+    </message>
+    <message>
+        <source>puts bone scans in the place of sculpted bones</source>
+        <translation>把骨骼扫描放到塑形骨骼的位置</translation>
+    </message>
+    <message>
+        <source>which bone the file is, once a file in order; guessed from its name unless said</source>
+        <translation>文件是哪块骨骼，按文件顺序每个给一次；未给出时由名称推测</translation>
+    </message>
+    <message>
+        <source>the files' unit; guessed from the size of all together unless said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finds facets, ends of the centra and neural canals where neighbours lie in articulation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bone,landmark,x (mm),y (mm),z (mm) in the axes of the scans</source>
+        <translation>bone,landmark,x (mm),y (mm),z (mm)，按扫描的坐标轴</translation>
+    </message>
+    <message>
+        <source>one facet a row in the axes of the scans; marks of tables go before suggested ones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the landmarks that came of it, as --landmarks reads them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the facets that came of it, as --facets reads them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what the landmarks measure goes into the table: bones around the scans follow</source>
+        <translation>标志点量得的值写入表格：扫描周围的骨骼随之改变</translation>
+    </message>
+    <message>
+        <source>the project that gets them</source>
+        <translation>接收它们的项目</translation>
+    </message>
+    <message>
+        <source>the project to write; cleaned meshes are kept beside it in the folder scans</source>
+        <translation>要写出的项目；清理后的网格存放在其旁的 scans 文件夹中</translation>
+    </message>
+    <message>
+        <source>Every file is read by a process of its own with limits on time and memory. Nothing is written unless all
+files that are named can be used; what a folder holds beside bones is told and left out. A file in which
+several parts are named as bones gives them all. Bones keep the frame that they share.
+
+Columns of a table of facets: bone, facet (prezyg.L, prezyg.R, postzyg.L, postzyg.R), centre x (mm),
+centre y (mm), centre z (mm), normal x, normal y, normal z, length (mm), width (mm); where known slide x,
+slide y, slide z (direction of sliding), radius (mm), residual (mm), confidence, outline (mm).
+
+--json: unit, unit_sure, size_factor (times the animal's bones); bones: file, part, bone, bone_confidence,
+unit, unit_by (size, format, person), unit_sure, placed, mid_plane, neural_canal, landmarks (place_mm), facets
+(centre_mm, normal, slide, area_mm2, length_mm, width_mm, residual_mm, confidence from 0 to 1, set_by, taken),
+left_open (why not); joints: id, found, confidence, ball_and_socket, disc_mm, joint_space_mm, why_not;
+left_out; lacking; warnings. Places are mm in the file's own frame. Suggestions less sure than 0.5 are told
+and not taken.
+</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, part %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit %1: the middle one of %2 bones is %3 times the animal's</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit of all guessed %1, in which the middle one of %2 bones is %3 times the animal's; no other unit comes near</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit of all guessed %1, in which the middle one of %2 bones is %3 times the animal's; not sure: give --unit</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>taken to be in %1</source>
@@ -6181,55 +6585,28 @@ zygapose VERB ...       批处理，不需要显示器
         <translation>按猜测放置</translation>
     </message>
     <message>
-        <source>%1 is not marked enough to be measured</source>
-        <translation>%1 的标记不足，无法测量</translation>
+        <source>found but not sure enough, left to be marked by hand: %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 measures %2</source>
-        <translation>%1 量得%2</translation>
+        <source>%1: facets, ball and socket suggested, %2 sure</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1: the animal has no %2</source>
-        <translation>%1：该动物没有 %2</translation>
+        <source>%1: facets and flat ends of the centra suggested, %2 sure</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>puts bone scans in the place of sculpted bones</source>
-        <translation>把骨骼扫描放到塑形骨骼的位置</translation>
-    </message>
-    <message>
-        <source>which bone the file is, once a file in order; guessed from its name unless said</source>
-        <translation>文件是哪块骨骼，按文件顺序每个给一次；未给出时由名称推测</translation>
-    </message>
-    <message>
-        <source>the files' unit; guessed from size unless said</source>
-        <translation>各文件的单位；未给出时由大小推测</translation>
-    </message>
-    <message>
-        <source>bone,landmark,x (mm),y (mm),z (mm) in the axes of the scans</source>
-        <translation>bone,landmark,x (mm),y (mm),z (mm)，按扫描的坐标轴</translation>
-    </message>
-    <message>
-        <source>what the landmarks measure goes into the table: bones around the scans follow</source>
-        <translation>标志点量得的值写入表格：扫描周围的骨骼随之改变</translation>
-    </message>
-    <message>
-        <source>the project that gets them</source>
-        <translation>接收它们的项目</translation>
-    </message>
-    <message>
-        <source>the project to write; cleaned meshes are kept beside it in the folder scans</source>
-        <translation>要写出的项目；清理后的网格存放在其旁的 scans 文件夹中</translation>
-    </message>
-    <message>
-        <source>Every file is read by a process of its own with limits on time and memory. Nothing is written unless all
-of them can be used.
-</source>
-        <translation>每个文件都由单独的进程读取，时间与内存受限。只有全部文件都可用时才会写出。
-</translation>
+        <source>%1 is left out: %2</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>reading %1 %2</source>
         <translation>正在读取 %1 %2</translation>
+    </message>
+    <message>
+        <source>reading scans %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>sculpting bones</source>
@@ -7525,8 +7902,8 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>打开</translation>
     </message>
     <message>
-        <source>Zygapose projects and tables (*.zyga *.csv)</source>
-        <translation>Zygapose 项目与测量表 (*.zyga *.csv)</translation>
+        <source>Zygapose projects and tables (*.zyga *.zygazip *.csv)</source>
+        <translation>Zygapose 项目与测量表 (*.zyga *.zygazip *.csv)</translation>
     </message>
     <message>
         <source>%1 was opened; remarks on the table: %2.</source>
@@ -7541,12 +7918,20 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>另存为</translation>
     </message>
     <message>
-        <source>Zygapose project (*.zyga)</source>
-        <translation>Zygapose 项目 (*.zyga)</translation>
+        <source>Zygapose project, scans in a folder beside it (*.zyga)</source>
+        <translation>Zygapose 项目，扫描在旁边的文件夹中 (*.zyga)</translation>
+    </message>
+    <message>
+        <source>Zygapose project as one file, scans inside (*.zygazip)</source>
+        <translation>Zygapose 单文件项目，扫描在其中 (*.zygazip)</translation>
     </message>
     <message>
         <source>Save as…</source>
         <translation>另存为……</translation>
+    </message>
+    <message>
+        <source>Saved as %1</source>
+        <translation>已保存为 %1</translation>
     </message>
     <message>
         <source>Unsaved work</source>
@@ -9287,8 +9672,44 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>将动物缩放 %1</translation>
     </message>
     <message>
+        <source>Look in a folder…</source>
+        <translation>在文件夹中查找…</translation>
+    </message>
+    <message>
+        <source>Further scans: %1</source>
+        <translation>其余扫描：%1</translation>
+    </message>
+    <message>
+        <source>Show all</source>
+        <translation>全部显示</translation>
+    </message>
+    <message>
+        <source>Scans that are not in their place</source>
+        <translation>不在原位的扫描</translation>
+    </message>
+    <message>
+        <source>Look for scans in a folder</source>
+        <translation>在文件夹中查找扫描</translation>
+    </message>
+    <message>
+        <source>None of the missing scans is in %1 or the folders in it.</source>
+        <translation>%1 及其子文件夹中没有缺失的扫描。</translation>
+    </message>
+    <message>
+        <source>Find scans again</source>
+        <translation>找回扫描</translation>
+    </message>
+    <message>
+        <source>Scans found again: %1. Save the project to keep them with it.</source>
+        <translation>已找回扫描：%1。请保存项目，使它们与项目在一起。</translation>
+    </message>
+    <message>
         <source>The bones could not be sculpted: %1. Posing and judging go on without them.</source>
         <translation>骨骼无法塑形：%1。姿态与判定照常进行。</translation>
+    </message>
+    <message>
+        <source>Copy all</source>
+        <translation>全部复制</translation>
     </message>
     <message>
         <source>Sheet</source>
@@ -9847,10 +10268,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>The table is in use. These cells deserve a second look.</source>
         <translation>该表已在使用。这些单元格值得再看一遍。</translation>
-    </message>
-    <message>
-        <source>Copy all</source>
-        <translation>全部复制</translation>
     </message>
     <message>
         <source>Footprints, distances in cm</source>

@@ -27,8 +27,12 @@ verbs=$("$program" help | sed -nE 's/^  ([a-z-]+)  +.*/\1/p' | grep -v '^help$')
 for verb in $verbs; do
   grep -qxF ".SS $verb" "$share/man/man1/zygapose.1" || fail "the manual page lacks the verb $verb"
 done
-grep -q '^MimeType=application/x-zygapose-project;$' "$share/applications/zygapose.desktop" || fail "no file type"
-grep -q 'type="application/x-zygapose-project"' "$share/mime/packages/zygapose.xml" || fail "the file type is not told"
+# Projects with their scans beside them, and those in one file.
+grep -q '^MimeType=application/x-zygapose-project;application/x-zygapose-project-zip;$' \
+  "$share/applications/zygapose.desktop" || fail "no file types"
+for type in x-zygapose-project x-zygapose-project-zip; do
+  grep -q "type=\"application/$type\"" "$share/mime/packages/zygapose.xml" || fail "the file type $type is not told"
+done
 
 xargs -d '\n' rm <"$place/manifest"
 left=$(find "$place/usr" -type f -o -type l)

@@ -119,7 +119,11 @@ const std::map<std::string, Runs>& usualRuns() {
       {"sheet", {{}, {{"animal.zyga", "--out", "o.svg", "--paper", "a4", "--bones", "silhouette", "--no-contact"}}}},
       {"scan",
        {{{"C6.ply", "C5.ply", "--landmarks", "landmarks.csv", "--into", "animal.zyga", "--out", "o.zyga", "--measures"},
-         {"box.obj", "--bone", "femur.L", "--into", "scanned.zyga", "--out", "o.zyga", "--measures"}}}},
+         {"box.obj", "--bone", "femur.L", "--into", "scanned.zyga", "--out", "o.zyga", "--measures"},
+         {"C5.ply", "C6.ply", "--suggest", "--landmarks-out", "l.csv", "--facets-out", "f.csv", "--into", "animal.zyga",
+          "--out", "o.zyga"},
+         {".", "--suggest", "--json", "--unit", "mm", "--landmarks", "landmarks.csv", "--into", "animal.zyga", "--out",
+          "o.zyga"}}}},
       {"trackway", {{}, {{"tracks.csv"}, {"tracks.csv", "--json", "--hip-multiplier", "4.586"}}}},
       {"compare",
        {{{"animal.zyga", "bent.zyga", "--no-contact"},
@@ -169,7 +173,8 @@ bool holdsId(const QString& key) {
                                 "id",       "region",        "level",      "bone",       "other",      "foot",
                                 "planted",  "unit",          "overlap_by", "chain",      "neutral_by", "direction",
                                 "stance",   "reading",       "part",       "unit_guess", "up_guess",   "circumferences",
-                                "kind",     "horizontal_by", "likelihood", "evidence",   "axial"};
+                                "kind",     "horizontal_by", "likelihood", "evidence",   "axial",      "set_by",
+                                "unit_by",  "landmark",      "facet"};
   return keys.contains(key) || key.endsWith("_level");
 }
 
@@ -283,7 +288,7 @@ class MarkedProgram : public testing::Test {
   /// Ids of bones and joints, units, formats and files. `named`: what this run was given, and placeholders that it may
   /// name.
   bool exempt(const QString& word, const QStringList& named) const {
-    static const QStringList known{"mm", "cm", "km", "kg", "m/s", "km/h", "kg/m3", "mmHg", "zygapose-project"};
+    static const QStringList known{"mm", "cm", "km", "kg", "m/s", "km/h", "kg/m3", "mmHg", "zygapose-project", "scans"};
     static const QRegularExpression file(
         R"(^[\w./-]*\.(zyga|csv|ply|obj|stl|glb|pdf|svg|png|json|html|txt)$|^no/such/folder$)");
     static const QRegularExpression vertebra(R"(^(C|D|S|Ca)\d+([-–](C|D|S|Ca)\d+)?$)"), print(R"(^[LR][PM]\d+$)");

@@ -5,6 +5,7 @@
 #include <fstream>
 #include <random>
 
+#include "core/files/disk/plain_file.h"
 #include "core/files/export/mesh_export.h"
 #include "core/files/json/json.h"
 #include "core/files/project/project.h"
@@ -12,6 +13,7 @@
 #include "core/files/scan/scan_precheck.h"
 #include "core/files/scan/scan_reader.h"
 #include "tests/core/files/example_project.h"
+#include "tests/core/files/zip_bytes.h"
 #include "ui/words/language.h"
 #include "ui/words/say.h"
 
@@ -23,7 +25,8 @@ namespace {
 QString englishIn(QString said) {
   static const QRegularExpression own(
       "“[^”]*”|\\[[^\\]]*\\]|\\{[^}]*\\}|^[^ ]*，第 \\d+ 列，[^：]*：|可用的有 .*|不在 .* 之中|/\\S*|"
-      "\\b(true|false|null|PLY|JSON|UTF-8|Zygapose|glTF|GLB|STL)\\b|\\b\\w*\\.(zyga|glb)\\b|\\b[\\w.]*[A-Z]\\w*\\d?"
+      "\\b(true|false|null|PLY|JSON|UTF-8|Zygapose|glTF|GLB|STL)\\b|\\b\\w*\\.(zyga|glb|json)\\b|\\b[\\w.]*[A-Z]\\w*"
+      "\\d?"
       "\\b");
   said.remove(own);
   static const QRegularExpression lower("[a-z]{3,}");
@@ -133,6 +136,36 @@ TEST_F(FaultWords, OfFilesAndFoldersAreKnown) {
   expectFault([&] { files::readProject(folder() / "none.zyga"); });
   expectFault([&] { files::readProject(folder()); });
   expectFault([&] { files::readScan(folder(), {}); });
+  for (int error = 1; error < 134; ++error) expectSaid(files::FileError(files::systemCause(error)));
+}
+
+TEST_F(FaultWords, OfProjectsInOneFileAreKnown) {
+  using files::example::zipBytes;
+  const auto refused = [&](const std::string& bytes) {
+    const auto path = file("a.zygazip", bytes);
+    expectFault([&] { files::readProject(path); });
+  };
+  refused(zipBytes({{"project.json", "{}"}}).substr(0, 70));
+  refused(zipBytes({{"notes.txt", "x"}}));
+  refused(zipBytes({{"../X", "x"}}));
+  refused(zipBytes({{"X", "x"}, {"X", "y"}}));
+  refused(zipBytes({{"X", "0123456789abcdef", 0, 1}}));
+  refused(zipBytes({{"X", "x", 93}}));
+  refused(zipBytes({{"X", "x", 8, 0, 4'000'000'000u}}));
+  refused(zipBytes({{"project.json", "{}", 8}}));
+}
+
+TEST_F(FaultWords, OfScansThatAreNotInTheirPlaceAreKnown) {
+  auto project = files::example::everything();
+  files::ProjectScan kept;
+  kept.scan.bone = *anatomy::parseBoneId("C5");
+  for (const char* place : {"scans/A", "scans/B", "/X"}) {
+    kept.scan.file = place;
+    project.scans.push_back(kept);
+  }
+  std::filesystem::create_directories(folder() / "scans" / "A");
+  files::loadScanMeshes(project.scans, folder() / "a.zyga");
+  for (const auto& scan : project.scans) expectSaid(files::FileError(scan.trouble));
 }
 
 TEST_F(FaultWords, OfScansAreKnown) {

@@ -14,6 +14,7 @@ using kinematics::Pose;
 struct Document::State {
   std::optional<files::Project> project;
   std::filesystem::path path;
+  files::ProjectForm form = files::ProjectForm::Beside;
   bool keepsInSpace = false;
   bool expectsContact = false;
 
@@ -62,12 +63,14 @@ const files::BoneMeshes& Document::meshesToShow() const {
 QUndoStack& Document::undoStack() { return state_->undoStack; }
 bool Document::hasUnsavedWork() const { return hasProject() && !state_->undoStack.isClean(); }
 const std::filesystem::path& Document::path() const { return state_->path; }
+files::ProjectForm Document::form() const { return state_->form; }
 
 void Document::open(files::Project project, const std::filesystem::path& path) {
   State& s = *state_;
   if (project.pose.angles.size() != project.specimen().joints.size()) project.pose = Pose::neutral(project.specimen());
   s.project = std::move(project);
   s.path = path;
+  s.form = files::formFor(path);
   s.meshes.clear();
   s.roughMeshes.clear();
   s.selectedJoint = s.bendBase = std::nullopt;
@@ -107,6 +110,7 @@ bool Document::contactPending() const { return state_->expectsContact && hasProj
 
 void Document::setSavedAs(const std::filesystem::path& path) {
   state_->path = path;
+  state_->form = files::formFor(path);
   state_->undoStack.setClean();
 }
 
@@ -243,7 +247,8 @@ void Document::setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const s
     row->source = source;
   }
   for (files::ProjectScan& scan : s.project->scans) {
-    if (scan.scan.bone != kept.name) continue;
+    // What is said of a stand-in is not said of the scan that it stands in for.
+    if (scan.scan.bone != kept.name || !scan.trouble.empty()) continue;
     scan.scan.evidence = evidence;
     scan.scan.source = source;
   }

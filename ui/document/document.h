@@ -94,6 +94,8 @@ class Document : public QObject {
   bool hasUnsavedWork() const;
   /// Where the project was last read or saved; empty for a new one.
   const std::filesystem::path& path() const;
+  /// How it is kept there.
+  files::ProjectForm form() const;
 
   /// Replaces everything and clears the undo stack. Starts no sculpting by itself.
   void open(files::Project project, const std::filesystem::path& path);
@@ -104,6 +106,7 @@ class Document : public QObject {
   void setContact(std::shared_ptr<const range::ContactModel> contact);
   /// Whether setContact will be called; told as a change of contact. Not expected before somebody says so.
   void expectContact(bool expected);
+  /// The file lies there already.
   void setSavedAs(const std::filesystem::path& path);
 
   /// Live drags: shows a pose, or other assumptions, without changing the project. commitPreview pushes one undoable

@@ -1,6 +1,7 @@
 #include "ui/document/open_file.h"
 
 #include "core/files/disk/atomic_file.h"
+#include "core/files/disk/plain_file.h"
 
 namespace zyga::ui {
 namespace {
@@ -31,6 +32,10 @@ Opened openFile(const std::filesystem::path& file) {
   Opened opened;
   opened.file = file;
   try {
+    // A pipe would keep the window waiting for ever.
+    if (const auto kind = files::unplainAt(file))
+      throw files::FileError(
+          {files::fault::kCannotOpen, {files::pathText(file), reason::inner({files::fault::kNotPlain, {*kind}})}});
     if (isTable(file))
       openTable(opened);
     else

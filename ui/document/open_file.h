@@ -18,7 +18,7 @@ struct Opened {
   std::vector<anatomy::TableMessage> messages;  ///< faults and warnings of a measurement table, all of them
 };
 
-/// Reads a project (.zyga) or builds one from a measurement table (.csv). Never throws; safe in any thread.
+/// Reads a project (.zyga, .zygazip) or builds one from a measurement table (.csv). Never throws; safe in any thread.
 Opened openFile(const std::filesystem::path& file);
 
 }  // namespace zyga::ui

@@ -6,6 +6,7 @@
 #include <QPainter>
 #include <QPushButton>
 #include <QToolButton>
+#include <algorithm>
 
 #include "ui/parts/panel_parts.h"
 #include "ui/theme/theme.h"
@@ -19,7 +20,8 @@ constexpr std::size_t kMostMessages = 3;
 /// One message: a stripe in the choice colour (in vermillion for a warning), the words, the answers, a close button.
 class MessageRow : public QWidget {
  public:
-  MessageRow(const QString& text, bool warning) : warning_(warning), label_(new QLabel(text)) {
+  MessageRow(const QString& text, bool warning, MessageBar::Stays stays)
+      : warning_(warning), stays_(stays), label_(new QLabel(text)) {
     setObjectName("message");
     label_->setObjectName("messageText");
     label_->setWordWrap(true);
@@ -31,6 +33,11 @@ class MessageRow : public QWidget {
   }
 
   QString text() const { return label_->text(); }
+  bool isWarning() const { return warning_; }
+  /// Whether it may stay when another project is opened.
+  bool outlivesProject() const {
+    return stays_ == MessageBar::Stays::UntilAnswered && findChild<QPushButton*>() != nullptr;
+  }
   void add(QWidget* widget) { row_->addWidget(widget, 0, Qt::AlignTop); }
 
  protected:
@@ -43,6 +50,7 @@ class MessageRow : public QWidget {
 
  private:
   bool warning_;
+  MessageBar::Stays stays_;
   QLabel* label_;
   QHBoxLayout* row_;
 };
@@ -68,13 +76,17 @@ MessageBar::MessageBar(QWidget* parent) : QWidget(parent), rows_(new QVBoxLayout
   rows_->setSpacing(0);
 }
 
-void MessageBar::warn(const QString& text, std::vector<Answer> answers) { add(text, true, answers); }
+void MessageBar::warn(const QString& text, std::vector<Answer> answers, Stays stays) {
+  add(text, true, answers, stays);
+}
 
-void MessageBar::tell(const QString& text, std::vector<Answer> answers) { add(text, false, answers); }
+void MessageBar::tell(const QString& text, std::vector<Answer> answers, Stays stays) {
+  add(text, false, answers, stays);
+}
 
-void MessageBar::add(const QString& text, bool warning, const std::vector<Answer>& answers) {
+void MessageBar::add(const QString& text, bool warning, const std::vector<Answer>& answers, Stays stays) {
   remove(text);
-  auto* row = new MessageRow(text, warning);
+  auto* row = new MessageRow(text, warning, stays);
   for (const Answer& answer : answers) {
     auto* button = new QPushButton(answer.text);
     connect(button, &QPushButton::clicked, this, [this, text, act = answer.act] {
@@ -88,7 +100,10 @@ void MessageBar::add(const QString& text, bool warning, const std::vector<Answer
   row->add(close);
   rows_->addWidget(row);
   const auto rows = rowsOf(*rows_);
-  if (rows.size() > kMostMessages) take(*rows_, rows.front());
+  if (rows.size() <= kMostMessages) return;
+  // The oldest goes, warnings last.
+  const auto mild = std::find_if(rows.begin(), rows.end() - 1, [](const auto* r) { return !r->isWarning(); });
+  take(*rows_, mild == rows.end() - 1 ? rows.front() : *mild);
 }
 
 void MessageBar::remove(const QString& text) {
@@ -104,7 +119,7 @@ QStringList MessageBar::texts() const {
 
 void MessageBar::clearPassing() {
   for (MessageRow* row : rowsOf(*rows_))
-    if (!row->findChild<QPushButton*>()) take(*rows_, row);
+    if (!row->outlivesProject()) take(*rows_, row);
 }
 
 }  // namespace zyga::ui

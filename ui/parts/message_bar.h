@@ -20,17 +20,20 @@ class MessageBar : public QWidget {
 
   explicit MessageBar(QWidget* parent = nullptr);
 
+  /// How long a message stays, unless it is answered or closed.
+  enum class Stays { UntilAnswered, WithProject };
+
   /// Something went wrong.
-  void warn(const QString& text, std::vector<Answer> answers = {});
+  void warn(const QString& text, std::vector<Answer> answers = {}, Stays stays = Stays::UntilAnswered);
   /// Something is worth knowing.
-  void tell(const QString& text, std::vector<Answer> answers = {});
+  void tell(const QString& text, std::vector<Answer> answers = {}, Stays stays = Stays::UntilAnswered);
   /// The texts on show, newest last.
   QStringList texts() const;
-  /// Takes away what waits for no answer.
+  /// Another project is opened: takes away what waits for no answer and what speaks of the project that was open.
   void clearPassing();
 
  private:
-  void add(const QString& text, bool warning, const std::vector<Answer>& answers);
+  void add(const QString& text, bool warning, const std::vector<Answer>& answers, Stays stays);
   void remove(const QString& text);
 
   QVBoxLayout* rows_;

@@ -13,6 +13,7 @@ namespace zyga::ui {
 class Autosave;
 class MessageBar;
 class RecentFiles;
+class ScansAmiss;
 struct Leftover;
 
 /// Opening and saving, with the questions that go with it. Nothing here waits: dialogs and reading go on beside the
@@ -40,17 +41,21 @@ class FileController : public QObject {
   /// Watches over the document's file from now on.
   void guardFile();
 
-  bool busy() const { return reader_.busy(); }
+  /// Says what is amiss with the scans of the open project, if anything.
+  void tellScansAmiss();
+
+  bool busy() const;
 
  signals:
   void opened();
-  void saved();
+  /// Where it went, for people.
+  void saved(const QString& place);
 
  private:
   void read(const QString& file, bool remember);
   void receive(const Opened& opened, bool remember);
   void adopt(Opened opened, bool remember);
-  void writeTo(const QString& file, const std::function<void()>& then);
+  void writeTo(const QString& file, files::ProjectForm form, const std::function<void()>& then);
   void tellStrayed(FileGuard::State state);
   void askBeforeReplacing(const std::function<void()>& then);
   QString startFolder() const;
@@ -61,6 +66,8 @@ class FileController : public QObject {
   QWidget& window_;
   Worker reader_;
   FileGuard guard_;
+  ScansAmiss* amiss_;
+  QString toldPlace_;  ///< of scans, as it was last told
 };
 
 }  // namespace zyga::ui

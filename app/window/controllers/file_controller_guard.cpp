@@ -18,7 +18,7 @@ void FileController::guardFile() {
   messages_.warn(tr("%1 is open in another window too. Of two savings the later one stays; save this one under another "
                     "name to keep both.")
                      .arg(nameOf(document_)),
-                 {{tr("Save as…"), [this] { saveAs(); }}});
+                 {{tr("Save as…"), [this] { saveAs(); }}}, MessageBar::Stays::WithProject);
 }
 
 void FileController::tellStrayed(FileGuard::State state) {
@@ -29,7 +29,7 @@ void FileController::tellStrayed(FileGuard::State state) {
     return messages_.warn(
         tr("%1 was moved or deleted. What is open here is still whole: save it to write the file anew.")
             .arg(nameOf(document_)),
-        {{tr("Save"), [this] { save(); }}, {tr("Save as…"), [this] { saveAs(); }}});
+        {{tr("Save"), [this] { save(); }}, {tr("Save as…"), [this] { saveAs(); }}}, MessageBar::Stays::WithProject);
   const QString file = QString::fromStdString(document_.path().string());
   const auto readAnew = [this, file, hadUnsaved] {
     if (!hadUnsaved) document_.undoStack().setClean();  // nothing of one's own would be lost
@@ -37,7 +37,8 @@ void FileController::tellStrayed(FileGuard::State state) {
   };
   messages_.warn(tr("%1 was changed by another program or window. This window still shows what it had read.")
                      .arg(nameOf(document_)),
-                 {{tr("Read it anew"), readAnew}, {tr("Save as…"), [this] { saveAs(); }}});
+                 {{tr("Read it anew"), readAnew}, {tr("Save as…"), [this] { saveAs(); }}},
+                 MessageBar::Stays::WithProject);
 }
 
 void FileController::askBeforeReplacing(const std::function<void()>& then) {
@@ -55,7 +56,7 @@ void FileController::askBeforeReplacing(const std::function<void()>& then) {
   box->setEscapeButton(stay);
   connect(other, &QPushButton::clicked, this, [this, then] { saveAs(then); });
   connect(replace, &QPushButton::clicked, this,
-          [this, then] { writeTo(QString::fromStdString(document_.path().string()), then); });
+          [this, then] { writeTo(QString::fromStdString(document_.path().string()), document_.form(), then); });
   box->open();
 }
 

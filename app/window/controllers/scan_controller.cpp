@@ -69,7 +69,7 @@ QStringList ScanController::meshFiles(const QMimeData& data) {
   QStringList files;
   for (const QUrl& url : data.urls()) {
     const QString ending = QFileInfo(url.toLocalFile()).suffix().toLower();
-    if (url.isLocalFile() && ending != "zyga" && ending != "csv") files += url.toLocalFile();
+    if (url.isLocalFile() && ending != "zyga" && ending != "zygazip" && ending != "csv") files += url.toLocalFile();
   }
   return files;
 }

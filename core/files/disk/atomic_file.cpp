@@ -4,9 +4,11 @@
 #include <QFileInfo>
 #include <QSaveFile>
 #include <cctype>
+#include <cerrno>
 #include <system_error>
 
 #include "core/files/disk/file_error.h"
+#include "core/files/disk/plain_file.h"
 
 namespace zyga::files {
 namespace {
@@ -18,8 +20,9 @@ std::filesystem::path folderOf(const std::filesystem::path& path) {
   return folder.empty() ? std::filesystem::path(".") : folder;
 }
 
-/// The system's own words, to go on a sentence with.
-reason::Reason causeOf(const QFileDevice& file) {
+/// What the system said last, else the file's own words, to go on a sentence with. errno was cleared before the work.
+reason::Reason causeOf(const QFileDevice& file, int error) {
+  if (error != 0) return systemCause(error);
   auto text = file.errorString().toStdString();
   if (!text.empty()) text[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(text[0])));
   return {fault::kInItsWords, {reason::text(text)}};
@@ -57,7 +60,8 @@ void checkPlace(const std::filesystem::path& path) {
 void writeWhole(const std::filesystem::path& path, std::string_view bytes) {
   checkPlace(path);
   QSaveFile file(toQt(path));
-  const auto fail = [&] { failToSave(path, causeOf(file), fault::kMakeRoom); };
+  errno = 0;
+  const auto fail = [&] { failToSave(path, causeOf(file, errno), fault::kMakeRoom); };
   if (!file.open(QIODevice::WriteOnly)) fail();
   const auto size = static_cast<qint64>(bytes.size());
   if (file.write(bytes.data(), size) != size || !file.commit()) fail();
@@ -68,10 +72,12 @@ std::string readWhole(const std::filesystem::path& path) {
   if (!std::filesystem::exists(path, ignored)) failToOpen(path, fault::kNoSuchFile);
   if (std::filesystem::is_directory(path, ignored)) failToOpen(path, fault::kFolderNotFile);
   QFile file(toQt(path));
-  if (!file.open(QIODevice::ReadOnly)) failToOpen(path, causeOf(file));
+  errno = 0;
+  if (!file.open(QIODevice::ReadOnly))
+    failToOpen(path, errno == EACCES ? reason::Reason(fault::kMayNotRead) : causeOf(file, errno));
   const QByteArray bytes = file.readAll();
   if (file.error() != QFileDevice::NoError) {
-    throw FileError({fault::kCannotRead, {pathText(path), reason::inner(causeOf(file))}});
+    throw FileError({fault::kCannotRead, {pathText(path), reason::inner(causeOf(file, errno))}});
   }
   return bytes.toStdString();
 }

@@ -10,6 +10,7 @@
 #include "core/anatomy/tables/measurement_table.h"
 #include "core/files/disk/file_error.h"
 #include "core/files/project/project_scan.h"
+#include "core/files/project/project_scan_files.h"
 #include "core/files/project/sheet.h"
 #include "core/kinematics/pose.h"
 #include "core/range/assumptions.h"
@@ -62,20 +63,37 @@ anatomy::Specimen specimenOf(const anatomy::MeasurementTable& table, const std::
 /// Newest schema this program writes.
 inline constexpr int kProjectVersion = 1;
 
-/// Reads a project and the meshes of its scans; a mesh that cannot be used is told in its ProjectScan. Throws
-/// FileError: not there, not JSON (with line and column), a newer version, an unknown bone or joint, a wrong type (with
-/// the path inside the document).
+/// How a project is kept: as its text with the meshes of scans in a folder beside it, or all in one container, which
+/// holds the text as `project.json` and the meshes as in the folder. A container is known by its bytes, whatever its
+/// name is.
+enum class ProjectForm { Beside, OneFile };
+inline constexpr std::string_view kOneFileEnding = ".zygazip", kProjectEntry = "project.json";
+/// How the project that lies at a path is kept; of one that is not there yet, what its ending says.
+ProjectForm formFor(const std::filesystem::path& path);
+
+/// Reads a project of either form and the meshes of its scans; a mesh that cannot be used is told in its ProjectScan,
+/// and the bone that stands in for it is not said to be found. Throws FileError: not there, not JSON (with line and
+/// column), a newer version, an unknown bone or joint, a wrong type (with the path inside the document), a container
+/// that is damaged or not to be trusted.
 Project readProject(const std::filesystem::path& path);
+/// The project in a container, as readProject; `name` is what errors call it.
+Project readProject(const Container& container, const std::filesystem::path& name);
 /// As readProject from text, without the meshes of scans; `name` is what errors call the file.
 Project parseProject(std::string_view text, std::string_view name);
 
 /// The text of the file: keys in fixed order, one bone a line, mm and degrees.
 std::string writeProjectText(const Project& project);
 /// Saves atomically: the old file stays whole until the new one is complete; meshes of scans that are not yet beside it
-/// are written first. Throws FileError.
-void saveProject(const Project& project, const std::filesystem::path& path);
+/// are written first. No folder is made but the one of the scans. Throws FileError.
+ScansSaved saveProject(const Project& project, const std::filesystem::path& path, ProjectForm form);
+/// In the form of the file that lies there, or that its ending says.
+ScansSaved saveProject(const Project& project, const std::filesystem::path& path);
+/// Looks for meshes of scans that could not be read beside another project that had them, or in it. True when it found
+/// any.
+bool takeScansOf(Project& project, const std::filesystem::path& other);
 
-/// A project with the table's bones in a standing pose, from a measured table. Used by `make` and by the window.
+/// A project with the table's bones in a standing pose and the cartilage of a grown sauropod (range::kGrownCartilage),
+/// from a measured table. Used by `make` and by the window.
 Project projectFromTable(const anatomy::MeasurementTable& measured);
 
 }  // namespace zyga::files

@@ -9,8 +9,9 @@ namespace zyga::files::fault {
 inline constexpr Id kNotAProject{"project.not-a-project", 2};   ///< file, the schema it should name
 inline constexpr Id kNewerVersion{"project.newer-version", 2};  ///< its version, the newest that is read
 inline constexpr Id kNoSuchVersion{"project.no-such-version", 1};
-inline constexpr Id kTableIncomplete{"project.table-incomplete", 1};  ///< cause
-inline constexpr Id kScanUnusable{"project.scan-unusable", 3};        ///< bone, file, cause
+inline constexpr Id kTableIncomplete{"project.table-incomplete", 1};   ///< cause
+inline constexpr Id kNoProjectInside{"project.no-project-inside", 1};  ///< the entry it should have
+inline constexpr Id kEntryFault{"project.entry-fault", 2};             ///< entry, cause
 
 // Numbers and words in their places.
 inline constexpr Id kNotAmong{"project.not-among", 2};  ///< a word, those that are known

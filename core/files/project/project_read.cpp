@@ -5,9 +5,11 @@
 #include "core/anatomy/plan/body_plan.h"
 #include "core/anatomy/plan/build_specimen.h"
 #include "core/files/disk/atomic_file.h"
+#include "core/files/disk/container.h"
 #include "core/files/project/project.h"
 #include "core/files/project/project_body_guide.h"
 #include "core/files/project/project_claims.h"
+#include "core/files/project/project_faults.h"
 #include "core/files/project/project_ground.h"
 #include "core/files/project/project_locks.h"
 #include "core/files/project/project_notes.h"
@@ -19,6 +21,7 @@ namespace zyga::files {
 namespace {
 
 constexpr double kRotationTolerance = 1e-6;
+constexpr std::uint64_t kLargestText = 256 << 20;  ///< bytes of a project's text in a container
 
 void checkHeader(const JsonPlace& root, const std::string& name) {
   const auto schemaName = root.find("schema");
@@ -254,6 +257,17 @@ Project readDocument(const JsonPlace& root) {
 
 }  // namespace
 
+namespace {
+
+/// What was built from the records alone takes every bone that has one for scanned.
+void labelStandIns(Project& project) {
+  const auto& scans = project.scans;
+  if (std::any_of(scans.begin(), scans.end(), [](const ProjectScan& s) { return !s.trouble.empty(); }))
+    project.setSpecimen(specimenOf(project.table, scans));
+}
+
+}  // namespace
+
 Project parseProject(std::string_view text, std::string_view name) {
   const auto document = parseJson(text, name);
   const JsonPlace root(document);
@@ -261,10 +275,48 @@ Project parseProject(std::string_view text, std::string_view name) {
   return readDocument(root);
 }
 
+Project readProject(const Container& container, const std::filesystem::path& name) {
+  const auto fail = [&name](reason::Reason cause) {
+    throw FileError({fault::kCannotOpen, {pathText(name), reason::inner(std::move(cause))}});
+  };
+  const std::string entry(kProjectEntry);
+  if (!container.has(entry)) fail({fault::kNoProjectInside, {reason::text(entry)}});
+  std::string text;
+  try {
+    text = container.read(entry, kLargestText);
+  } catch (const FileError& error) {
+    fail({fault::kEntryFault, {reason::text(entry), reason::inner(error.reason())}});
+  }
+  auto project = parseProject(text, (name / entry).string());
+  loadScanMeshes(project.scans, container, name);
+  labelStandIns(project);
+  return project;
+}
+
 Project readProject(const std::filesystem::path& path) {
+  if (isContainer(path)) return readProject(Container(path), path);
   auto project = parseProject(readWhole(path), path.string());
   loadScanMeshes(project.scans, path);
+  labelStandIns(project);
   return project;
+}
+
+bool takeScansOf(Project& project, const std::filesystem::path& other) {
+  const auto missing = [&project] {
+    return std::count_if(project.scans.begin(), project.scans.end(), [](const ProjectScan& s) { return !s.mesh; });
+  };
+  const auto before = missing();
+  if (before == 0) return false;
+  try {
+    if (isContainer(other))
+      loadScanMeshes(project.scans, Container(other), other);
+    else
+      loadScanMeshes(project.scans, other);
+  } catch (const FileError&) {
+    return false;  // a container that cannot be read has nothing to give
+  }
+  project.setSpecimen(specimenOf(project.table, project.scans));
+  return missing() < before;
 }
 
 }  // namespace zyga::files

@@ -5,7 +5,6 @@
 #include <cstring>
 
 #include "core/anatomy/plan/build_specimen.h"
-#include "core/files/disk/atomic_file.h"
 #include "core/files/project/project.h"
 #include "core/files/project/project_faults.h"
 #include "core/files/scan/clean_scan.h"
@@ -18,26 +17,13 @@ namespace fs = std::filesystem;
 constexpr std::string_view kFolder = "scans/";
 constexpr std::size_t kNamedBy = 12;  ///< digits of the checksum in the file's name
 constexpr std::size_t kVertexBytes = 12, kFaceBytes = 13;
-constexpr std::size_t kLongestHeader = 512;
+constexpr std::size_t kSameBytes = 109;  ///< of a header, up to the counts
 
 std::string headerOf(std::size_t vertices, std::size_t faces) {
   return "ply\nformat binary_little_endian 1.0\ncomment a scanned bone, cleaned; metres, axes of the scan\nelement "
          "vertex " +
          std::to_string(vertices) + "\nproperty float x\nproperty float y\nproperty float z\nelement face " +
          std::to_string(faces) + "\nproperty list uchar int vertex_indices\nend_header\n";
-}
-
-std::string checksumOf(std::string_view bytes) {
-  return QCryptographicHash::hash(QByteArrayView(bytes.data(), static_cast<qsizetype>(bytes.size())),
-                                  QCryptographicHash::Sha256)
-      .toHex()
-      .toStdString();
-}
-
-/// "scans/NAME" and no way out of it.
-bool plainPlace(const std::string& file) {
-  return file.starts_with(kFolder) && file.size() > kFolder.size() &&
-         file.find('/', kFolder.size()) == std::string::npos && file.find("..") == std::string::npos;
 }
 
 std::uint64_t countAfter(std::string_view header, std::string_view words) {
@@ -71,6 +57,20 @@ Eigen::Isometry3d guessedPlace(const solid::TriangleMesh& mesh, const anatomy::B
 
 }  // namespace
 
+std::string scanChecksum(std::string_view bytes) {
+  return QCryptographicHash::hash(QByteArrayView(bytes.data(), static_cast<qsizetype>(bytes.size())),
+                                  QCryptographicHash::Sha256)
+      .toHex()
+      .toStdString();
+}
+
+std::uint64_t scanPlySize(const solid::TriangleMesh& mesh) {
+  return headerOf(mesh.positions.size(), mesh.triangles.size()).size() + kVertexBytes * mesh.positions.size() +
+         kFaceBytes * mesh.triangles.size();
+}
+
+bool looksLikeScanPly(std::string_view head) { return head.starts_with(headerOf(0, 0).substr(0, kSameBytes)); }
+
 std::string scanPly(const solid::TriangleMesh& mesh) {
   std::string bytes = headerOf(mesh.positions.size(), mesh.triangles.size());
   const std::size_t start = bytes.size();
@@ -87,7 +87,7 @@ std::string scanPly(const solid::TriangleMesh& mesh) {
 }
 
 solid::TriangleMesh parseScanPly(std::string_view bytes) {
-  const std::string_view head = bytes.substr(0, kLongestHeader);
+  const std::string_view head = bytes.substr(0, kScanPlyHead);
   const std::uint64_t vertices = countAfter(head, "element vertex "), faces = countAfter(head, "element face ");
   const std::string expected = headerOf(vertices, faces);
   if (!bytes.starts_with(expected)) throw FileError(fault::kScanForeign);
@@ -116,7 +116,7 @@ ProjectScan projectScan(const CleanScan& clean, const anatomy::Bone& sculpted, a
   ProjectScan out;
   out.scan.bone = sculpted.name;
   out.scan.unit = unit;
-  out.scan.checksum = checksumOf(scanPly(*mesh));
+  out.scan.checksum = scanChecksum(scanPly(*mesh));
   out.scan.file = std::string(kFolder) + sculpted.id + "-" + out.scan.checksum.substr(0, kNamedBy) + ".ply";
   out.scan.source = "scan " + original.filename().string();
   out.scan.X_BoneScan = guessedPlace(*mesh, sculpted, clean.up);
@@ -124,38 +124,21 @@ ProjectScan projectScan(const CleanScan& clean, const anatomy::Bone& sculpted, a
   return out;
 }
 
-void saveScanMeshes(const std::vector<ProjectScan>& scans, const fs::path& project) {
-  for (const ProjectScan& kept : scans) {
-    if (!kept.mesh) continue;
-    const fs::path file = project.parent_path() / kept.scan.file;
-    std::error_code failed;
-    if (fs::exists(file, failed)) continue;  // named by its content
-    fs::create_directories(file.parent_path(), failed);
-    if (failed)
-      throw FileError(
-          {fault::kCannotMakeFolder,
-           {pathText(file.parent_path()), reason::inner({fault::kInItsWords, {reason::text(failed.message())}})}});
-    writeWhole(file, scanPly(*kept.mesh));
-  }
-}
-
-void loadScanMeshes(std::vector<ProjectScan>& scans, const fs::path& project) {
-  for (ProjectScan& kept : scans) {
-    const fs::path file = project.parent_path() / kept.scan.file;
-    try {
-      if (!plainPlace(kept.scan.file)) throw FileError(fault::kScanElsewhere);
-      const std::string bytes = readWhole(file);
-      if (checksumOf(bytes) != kept.scan.checksum) throw FileError(fault::kScanChanged);
-      kept.mesh = std::make_shared<solid::TriangleMesh>(parseScanPly(bytes));
-    } catch (const FileError& error) {
-      kept.trouble = {fault::kScanUnusable,
-                      {reason::text(toId(kept.scan.bone)), pathText(file), reason::inner(error.reason())}};
-    }
-  }
-}
-
 anatomy::Specimen specimenOf(const anatomy::MeasurementTable& table, const std::vector<ProjectScan>& scans) {
-  return anatomy::withScans(anatomy::buildSpecimen(table), recordsOf(scans));
+  using anatomy::Evidence;
+  auto specimen = anatomy::withScans(anatomy::buildSpecimen(table), recordsOf(scans));
+  for (const ProjectScan& kept : scans) {
+    if (kept.mesh || kept.trouble.empty()) continue;
+    const auto index = specimen.findBone(toId(kept.scan.bone));
+    if (!index) continue;
+    // What stands in for a mesh that cannot be read is sculpted, whatever was found of the bone.
+    anatomy::Bone& standIn = specimen.bones[index->value];
+    const anatomy::TableRow* row = table.find(kept.scan.bone);
+    const bool found = !row || row->evidence == Evidence::Found || row->evidence == Evidence::FoundDeformed;
+    standIn.evidence = found ? Evidence::Inferred : row->evidence;
+    standIn.source = row ? row->source : std::string();
+  }
+  return specimen;
 }
 
 std::vector<anatomy::Scan> recordsOf(const std::vector<ProjectScan>& scans) {

@@ -14,11 +14,13 @@ namespace zyga::files {
 struct CleanScan;
 
 /// A scanned bone of a project: its record, and its mesh in the scan's axes, m. The mesh is kept in a file of our own
-/// beside the project (binary PLY in the folder `scans`, named by bone and content), never in the project file.
+/// (binary PLY in the folder `scans`, named by bone and content), beside the project or in a container with it; see
+/// project_scan_files.h.
 struct ProjectScan {
   anatomy::Scan scan;
   std::shared_ptr<const solid::TriangleMesh> mesh;  ///< none when its file could not be read
   reason::Reason trouble;                           ///< why there is no mesh; empty when there is one
+  reason::Reason moved;                             ///< where it was found instead of in its place; else empty
 };
 
 /// The record and mesh of a scan that was just read: taken to `unit` (m), laid by a guess (up axis, middle on the
@@ -28,13 +30,14 @@ ProjectScan projectScan(const CleanScan& clean, const anatomy::Bone& sculpted, a
 
 /// The mesh as PLY: little-endian, single precision, triangles.
 std::string scanPly(const solid::TriangleMesh& mesh);
+std::uint64_t scanPlySize(const solid::TriangleMesh& mesh);  ///< bytes of it
+/// Bytes that hold the whole header of such a file, and whether they begin one.
+inline constexpr std::size_t kScanPlyHead = 512;
+bool looksLikeScanPly(std::string_view head);
+/// SHA-256 in hexadecimal digits, as a record names the bytes of its mesh by.
+std::string scanChecksum(std::string_view bytes);
 /// Exactly what scanPly writes; anything else is a FileError with the cause alone.
 solid::TriangleMesh parseScanPly(std::string_view bytes);
-
-/// Writes the meshes that are not yet beside the project. Throws FileError.
-void saveScanMeshes(const std::vector<ProjectScan>& scans, const std::filesystem::path& project);
-/// Reads the meshes beside the project; what is missing, changed or damaged is told in `trouble`.
-void loadScanMeshes(std::vector<ProjectScan>& scans, const std::filesystem::path& project);
 
 std::vector<anatomy::Scan> recordsOf(const std::vector<ProjectScan>& scans);
 

@@ -171,7 +171,8 @@ std::vector<ProjectScan> readScans(const JsonPlace& place) {
   std::vector<ProjectScan> scans;
   std::set<anatomy::BoneName> seen;
   for (const auto& item : place.items()) {
-    scans.push_back({readScan(item), nullptr, {}});
+    scans.emplace_back();
+    scans.back().scan = readScan(item);
     if (!seen.insert(scans.back().scan.bone).second) item["bone"].fail(fault::kTwoScans);
   }
   return scans;

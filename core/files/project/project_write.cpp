@@ -1,4 +1,5 @@
 #include "core/files/disk/atomic_file.h"
+#include "core/files/disk/container.h"
 #include "core/files/project/project.h"
 #include "core/files/project/project_body_guide.h"
 #include "core/files/project/project_claims.h"
@@ -147,9 +148,36 @@ std::string writeProjectText(const Project& project) {
   return json::document(root);
 }
 
-void saveProject(const Project& project, const std::filesystem::path& path) {
-  saveScanMeshes(project.scans, path);
-  writeWhole(path, writeProjectText(project));
+ProjectForm formFor(const std::filesystem::path& path) {
+  return isContainer(path) || path.extension() == kOneFileEnding ? ProjectForm::OneFile : ProjectForm::Beside;
+}
+
+ScansSaved saveProject(const Project& project, const std::filesystem::path& path, ProjectForm form) {
+  checkPlace(path);
+  if (form == ProjectForm::Beside) {
+    const ScansSaved saved = saveScanMeshes(project.scans, path);
+    writeWhole(path, writeProjectText(project));
+    return saved;
+  }
+  ScansSaved saved;
+  std::vector<std::string> unread;  // what cannot be read may be mended elsewhere
+  for (const ProjectScan& scan : project.scans) {
+    if (scan.mesh) {
+      ++saved.kept;
+    } else {
+      saved.lost.push_back(toId(scan.scan.bone));
+      unread.push_back(scan.scan.file);
+    }
+  }
+  const auto text = std::make_shared<const std::string>(writeProjectText(project));
+  std::vector<ContainerEntry> entries{{std::string(kProjectEntry), text->size(), [text] { return *text; }}};
+  for (ContainerEntry& entry : scanEntries(project.scans)) entries.push_back(std::move(entry));
+  writeContainer(path, std::move(entries), unread);
+  return saved;
+}
+
+ScansSaved saveProject(const Project& project, const std::filesystem::path& path) {
+  return saveProject(project, path, formFor(path));
 }
 
 }  // namespace zyga::files

@@ -16,7 +16,7 @@ namespace {
 using picture::StandardView;
 
 constexpr double kDegree = std::numbers::pi / 180;
-constexpr int kParallel = 0, kLens = 1;  // of the projections
+constexpr int kParallel = 0, kThroughLens = 1;  // of the projections
 
 /// As the field for the turn has it: more than -180 and up to 180.
 double wholeDegrees(double turn) {
@@ -87,7 +87,7 @@ void PictureFields::chooseView() {
 /// What is on screen has a projection of its own. To choose another one is to leave it: a lens looks from the same
 /// side.
 void PictureFields::chooseProjection(int index) {
-  lensWanted_ = index == kLens;
+  lensWanted_ = index == kThroughLens;
   leftScreen_ = leftScreen_ || onScreen();
   if (leftScreen_ && lensWanted_) {
     const QSignalBlocker still(turn_);
@@ -108,7 +108,7 @@ void PictureFields::turn() {
 }
 
 void PictureFields::fit() {
-  projection_->setCurrentIndex(onScreen() ? -1 : lensWanted_ ? kLens : kParallel);
+  projection_->setCurrentIndex(onScreen() ? -1 : lensWanted_ ? kThroughLens : kParallel);
   for (QWidget* field : {static_cast<QWidget*>(lens_), static_cast<QWidget*>(eye_), static_cast<QWidget*>(turn_),
                          static_cast<QWidget*>(nearest_)})
     field->setEnabled(throughLens());
