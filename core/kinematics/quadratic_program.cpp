@@ -1,9 +1,8 @@
 #include "core/kinematics/quadratic_program.h"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
-
-#include "core/linear/linear.h"
 
 namespace zyga::kinematics {
 namespace {
@@ -21,7 +20,8 @@ namespace {
 //   3. q joins A.
 //
 // Where the slope is zero and no r_i is positive, n is a combination of active normals that point the other way: no
-// point lies in all half-spaces. The value of the dual problem rises with every step, so no A occurs twice.
+// point lies in all half-spaces. N' H^-1 N is kept as its Cholesky factor L, to which q adds a row; those below one
+// that leaves are worked out anew. The value of the dual problem rises with every step, so no A occurs twice.
 constexpr double kViolated = 1e-11;
 constexpr double kDependent = 1e-13;  // share of its own length that a normal must keep outside the active ones
 constexpr double kNever = std::numeric_limits<double>::infinity();
@@ -48,11 +48,24 @@ Eigen::VectorXd QuadraticProgram::times(const HalfSpace& halfSpace) const {
   return product;
 }
 
-void QuadraticProgram::drop(std::size_t place) {
+void QuadraticProgram::join(const std::vector<HalfSpace>& halfSpaces, std::size_t place) {
+  const auto n = static_cast<Eigen::Index>(place);
+  if (n >= factor_.rows()) factor_.conservativeResize(2 * n + 8, 2 * n + 8);
+  const HalfSpace& row = halfSpaces[active_[place]];
+  Eigen::VectorXd entries(n);
+  for (Eigen::Index j = 0; j < n; ++j) entries[j] = row(inverseTimes_[static_cast<std::size_t>(j)]);
+  factor_.topLeftCorner(n, n).triangularView<Eigen::Lower>().solveInPlace(entries);
+  const double own = row(inverseTimes_[place]);
+  factor_.row(n).head(n) = entries.transpose();
+  factor_(n, n) = std::sqrt(std::max(own - entries.squaredNorm(), kDependent * own));
+}
+
+void QuadraticProgram::drop(const std::vector<HalfSpace>& halfSpaces, std::size_t place) {
   const auto at = static_cast<std::ptrdiff_t>(place);
   active_.erase(active_.begin() + at);
   multipliers_.erase(multipliers_.begin() + at);
   inverseTimes_.erase(inverseTimes_.begin() + at);
+  for (std::size_t i = place; i < active_.size(); ++i) join(halfSpaces, i);
 }
 
 QuadraticProgram::Step QuadraticProgram::stepFor(const std::vector<HalfSpace>& halfSpaces,
@@ -63,13 +76,11 @@ QuadraticProgram::Step QuadraticProgram::stepFor(const std::vector<HalfSpace>& h
   const double own = -violated(step.along);
   step.release.resize(n);
   if (n > 0) {
-    Eigen::MatrixXd G(n, n);
-    for (Eigen::Index i = 0; i < n; ++i) {
-      const HalfSpace& row = halfSpaces[active_[static_cast<std::size_t>(i)]];
-      for (Eigen::Index j = 0; j <= i; ++j) G(i, j) = row(inverseTimes_[static_cast<std::size_t>(j)]);
-      step.release[i] = -row(step.along);
-    }
-    step.release = linear::solveSymmetric(G, step.release);
+    for (Eigen::Index i = 0; i < n; ++i)
+      step.release[i] = -halfSpaces[active_[static_cast<std::size_t>(i)]](step.along);
+    const auto L = factor_.topLeftCorner(n, n).triangularView<Eigen::Lower>();
+    L.solveInPlace(step.release);
+    L.transpose().solveInPlace(step.release);
     for (Eigen::Index i = 0; i < n; ++i) step.along += step.release[i] * inverseTimes_[static_cast<std::size_t>(i)];
   }
   step.slope = -violated(step.along);
@@ -99,11 +110,12 @@ bool QuadraticProgram::takeIn(const std::vector<HalfSpace>& halfSpaces, std::siz
     }
     multiplier += length;
     if (met <= released) break;
-    drop(first);
+    drop(halfSpaces, first);
   }
   active_.push_back(violated);
   multipliers_.push_back(multiplier);
   inverseTimes_.push_back(times(wanted));
+  join(halfSpaces, active_.size() - 1);
   return true;
 }
 

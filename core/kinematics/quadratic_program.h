@@ -36,12 +36,15 @@ class QuadraticProgram {
   bool takeIn(const std::vector<HalfSpace>& halfSpaces, std::size_t violated, Eigen::VectorXd& x);
   Step stepFor(const std::vector<HalfSpace>& halfSpaces, const HalfSpace& violated) const;
   Eigen::VectorXd times(const HalfSpace& halfSpace) const;
-  void drop(std::size_t place);
+  /// Works out the row of the factor that belongs to the active half-space at `place`, the rows before it standing.
+  void join(const std::vector<HalfSpace>& halfSpaces, std::size_t place);
+  void drop(const std::vector<HalfSpace>& halfSpaces, std::size_t place);
 
   Eigen::MatrixXd inverse_;
   std::vector<std::size_t> active_;
   std::vector<double> multipliers_;            ///< of the active ones
   std::vector<Eigen::VectorXd> inverseTimes_;  ///< inverse_ times their normals
+  Eigen::MatrixXd factor_;                     ///< lower, of N' H^-1 N; its first active_.size() rows
 };
 
 }  // namespace zyga::kinematics

@@ -234,7 +234,7 @@ TEST_F(JointViewTest, TheMapIsInkedWhereTheBonesSupport) {
 
 TEST_F(JointViewTest, NeutralIsNamedWithItsResidual) {
   select("C6-C7");
-  EXPECT_EQ(words("neutralBy"), "Neutral: facets centred") << "0.0 mm go without saying";
+  EXPECT_EQ(words("neutralBy"), "Neutral: facets centred") << "less than half a millimetre goes without saying";
   EXPECT_EQ(words("articulation"), "(hidden)");
   EXPECT_NE(label("caution")->toolTip().indexOf("Kuznetsov"), -1);
   select("knee.L");

@@ -54,7 +54,7 @@ double PlotFrame::xAt(double x) const {
 double PlotFrame::yAt(double y) const { return area_.bottom() - (y - y_.min) / (y_.max - y_.min) * area_.height(); }
 
 QMarginsF axisRoom(const PlotInk& ink) {
-  return {4.2 * ink.size(), 0.8 * ink.size(), 0.8 * ink.size(), 3.4 * ink.size()};
+  return {4.8 * ink.size(), 0.8 * ink.size(), 0.8 * ink.size(), 3.4 * ink.size()};
 }
 
 void paintXAxis(QPainter& painter, const PlotFrame& frame, const PlotInk& ink, bool grid) {

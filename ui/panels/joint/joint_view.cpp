@@ -242,10 +242,10 @@ void JointView::showNeutral(JointIndex joint) {
   showWords(articulation_,
             articulationWords(document_.specimen(), joint, range::articulationNote(document_.specimen(), joint, rest)));
   const range::NeutralBy by = document_.assumptions().neutralBy;
-  const QString apart = millimetres(rest.residual);
-  const bool together = apart == millimetres(0);
+  constexpr double kTogether = 0.5e-3;  // m: no bone is known better
+  const bool together = rest.residual < kTogether;
   const QString form = together ? tr("Neutral: %1") : tr("Neutral: %1 (facet centres %2 apart)");
-  showWords(neutralBy_, judged ? filled(form, {neutralName(by), apart}) : QString());
+  showWords(neutralBy_, judged ? filled(form, {neutralName(by), millimetres(rest.residual)}) : QString());
   neutralBy_->setToolTip(neutralSources(by));
   caution_->setVisible(judged);
 }
