@@ -10,6 +10,7 @@
 #include "core/study/mass/balance.h"
 #include "ui/words/ground_words.h"
 #include "ui/words/numbers.h"
+#include "ui/words/report_words.h"
 #include "ui/words/say.h"
 
 namespace zyga::app {
@@ -31,10 +32,7 @@ struct MassReport {
 
 std::string estimate() { return said(QT_TRANSLATE_NOOP("words", "An estimate, not an engineering document.")); }
 
-std::string rangeText(const study::MassRange& mass) {
-  return said(QT_TRANSLATE_NOOP("words", "%1 to %2, middle %3"),
-              {ui::kilograms(mass.low), ui::kilograms(mass.high), ui::kilograms(mass.mass)});
-}
+std::string rangeText(const study::MassRange& mass) { return ui::massAndMiddle(mass).toStdString(); }
 
 json::Value rangeJson(const study::MassRange& mass, json::Layout layout) {
   return json::object({{"mass_kg", json::millionths(mass.mass)},
@@ -129,8 +127,8 @@ std::string massText(const MassReport& report) {
                              said(QT_TRANSLATE_NOOP("words", "low")), said(QT_TRANSLATE_NOOP("words", "high"))}};
   for (const auto part : study::kAllBodyParts) {
     const auto i = static_cast<std::size_t>(part);
-    const auto mass = [](double kilograms) { return ui::plain(kilograms, 0).toStdString(); };
-    rows.push_back({ui::bodyPartName(part).toStdString(), mass(report.densities[part]),
+    const auto mass = [](double kilograms) { return ui::roughly(kilograms).toStdString(); };
+    rows.push_back({ui::bodyPartName(part).toStdString(), ui::plain(report.densities[part], 0).toStdString(),
                     ui::percent(study::kDensityErrors[i]).toStdString(),
                     ui::plain(report.densities.hullFactors[i], 2).toStdString(),
                     ui::percent(study::kHullFactorErrors[i]).toStdString(), mass(balance.body.byPart[i]),

@@ -1,89 +1,192 @@
 #include <QCoreApplication>
+#include <algorithm>
 #include <filesystem>
 #include <iostream>
+#include <set>
 
+#include "app/verbs/project_file.h"
+#include "app/verbs/scan_answer.h"
 #include "app/verbs/scan_options.h"
 #include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/anatomy/marks/mark_plan.h"
-#include "core/anatomy/marks/scan_guess.h"
 #include "core/anatomy/marks/scan_measures.h"
-#include "core/anatomy/tables/landmark_table.h"
 #include "core/files/disk/atomic_file.h"
 #include "core/files/project/project.h"
+#include "core/files/scan/scan_faults.h"
 #include "ui/words/anatomy_words.h"
+#include "ui/words/numbers.h"
 #include "ui/words/say.h"
-#include "ui/words/scan_words.h"
 #include "ui/words/table_words.h"
 
 namespace zyga::app {
 namespace {
 
-QString inQt(const std::string& text) { return QString::fromStdString(text); }
-
-/// Which bone every file is: what --bone says, in order; what is not said is guessed from the names of all.
-std::vector<anatomy::BoneName> bonesOf(const Arguments& arguments, const anatomy::RegionCounts& counts) {
-  std::vector<std::string> given;
-  for (const auto& option : arguments.options)
-    if (option.name == "--bone") given.push_back(option.value);
-  if (given.size() > arguments.files.size())
-    refuse(QT_TRANSLATE_NOOP("words", "--bone: there are more bones than files"));
-  const auto guesses = anatomy::guessBones(arguments.files, counts);
+/// What --bone says of the first files, in order.
+std::vector<anatomy::BoneName> bonesSaid(const Arguments& arguments) {
   std::vector<anatomy::BoneName> bones;
   std::string faults;
-  for (std::size_t i = 0; i < arguments.files.size(); ++i) {
-    const auto name = i < given.size() ? anatomy::parseBoneId(given[i])
-                      : guesses[i]     ? std::optional(guesses[i]->name)
-                                       : std::nullopt;
-    if (name && anatomy::parseBoneId(toId(*name))) {  // a guess may lack its number
-      bones.push_back(*name);
-    } else if (i < given.size()) {
-      faults += said(QT_TRANSLATE_NOOP("words", "--bone: there is no bone '%1'"), {given[i]}) + '\n';
-    } else {
-      faults += said(QT_TRANSLATE_NOOP("words", "%1: its name does not tell which bone it is; give --bone ID"),
-                     {arguments.files[i]}) +
-                '\n';
-    }
+  for (const auto& option : arguments.options) {
+    if (option.name != "--bone") continue;
+    if (const auto bone = anatomy::parseBoneId(option.value))
+      bones.push_back(*bone);
+    else
+      faults += said(QT_TRANSLATE_NOOP("words", "--bone: there is no bone '%1'"), {option.value}) + '\n';
   }
   if (!faults.empty()) throw BadInput(faults.substr(0, faults.size() - 1));
+  if (bones.size() > arguments.files.size())
+    refuse(QT_TRANSLATE_NOOP("words", "--bone: there are more bones than files"));
+  const auto isFolder = [](const std::string& file) {
+    std::error_code failed;
+    return std::filesystem::is_directory(file, failed);
+  };
+  if (!bones.empty() && std::any_of(arguments.files.begin(), arguments.files.end(), isFolder))
+    refuse(QT_TRANSLATE_NOOP("words",
+                             "--bone names the bones of files one after the other; give the files of the "
+                             "folder instead of the folder"));
   return bones;
 }
 
-anatomy::LandmarkTable landmarksOf(const Arguments& arguments) {
-  const auto file = arguments.find("--landmarks");
-  if (!file) return {};
-  const auto reading = anatomy::readLandmarkTable(files::readWhole(*file), *file);
-  if (!reading.usable()) throw BadInput(ui::say(reading.messages).toStdString());
-  return reading.table;
+struct GivenMarks {
+  anatomy::LandmarkTable landmarks;
+  anatomy::FacetTable facets;
+};
+
+/// The faults of both tables at once.
+GivenMarks marksSaid(const Arguments& arguments) {
+  GivenMarks out;
+  std::vector<anatomy::TableMessage> messages;
+  bool usable = true;
+  const auto take = [&](auto reading, auto& table) {
+    usable = usable && reading.usable();
+    messages.insert(messages.end(), reading.messages.begin(), reading.messages.end());
+    table = std::move(reading.table);
+  };
+  if (const auto file = arguments.find("--landmarks"))
+    take(anatomy::readLandmarkTable(files::readWhole(*file), *file), out.landmarks);
+  if (const auto file = arguments.find("--facets"))
+    take(anatomy::readFacetTable(files::readWhole(*file), *file), out.facets);
+  if (!usable) throw BadInput(ui::say(messages).toStdString());
+  return out;
 }
 
-anatomy::ScanUnit unitFor(const Arguments& arguments, const files::CleanScan& scan) {
+std::optional<anatomy::ScanUnit> unitSaid(const Arguments& arguments) {
   using anatomy::ScanUnit;
-  if (!arguments.has("--unit")) return scan.unitGuess.unit;
+  if (!arguments.has("--unit")) return std::nullopt;
   return choiceOf<ScanUnit>(arguments, "--unit",
                             {{"mm", ScanUnit::Millimetre}, {"cm", ScanUnit::Centimetre}, {"m", ScanUnit::Metre}});
 }
 
-files::ProjectScan bringIn(const Arguments& arguments, const std::string& file, const anatomy::Bone& bone,
-                           const anatomy::LandmarkTable& landmarks) {
-  const auto clean = readCleanScan(file, anatomy::extentOf(bone));
-  auto scan = files::projectScan(clean, bone, unitFor(arguments, clean), file);
-  if (const auto marked = landmarks.points.find(bone.name); marked != landmarks.points.end())
-    for (const auto& [name, p] : marked->second) anatomy::setLandmark(scan.scan, bone, name, p);
-  const bool sure = arguments.has("--unit") || clean.unitGuess.sure;
-  const char* unit = sure ? QT_TRANSLATE_NOOP("words", "taken to be in %1")
-                          : QT_TRANSLATE_NOOP("words", "taken to be in %1, which is not sure");
-  const QStringList parts{
-      ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "%1 is %2")), {inQt(file), inQt(bone.id)}),
-      ui::translated(QT_TRANSLATE_N_NOOP("words", "%n triangles"), static_cast<int>(clean.mesh.triangles.size())),
-      ui::filled(ui::translated(unit), {QString::fromUtf8(toText(scan.scan.unit).data())}),
-      ui::translated(scan.scan.placed ? QT_TRANSLATE_NOOP("words", "placed by its landmarks")
-                                      : QT_TRANSLATE_NOOP("words", "placed by a guess"))};
-  std::cout << ui::inOneLine(parts).toStdString() << "\n";
-  for (const QString& repair : ui::repairsSaid(clean)) std::cout << "  " << repair.toStdString() << "\n";
-  for (const QString& flaw : ui::flawsSaid(clean.flaws, anatomy::metresOf(scan.scan.unit)))
-    std::cout << "  " << flaw.toStdString() << "\n";
-  return scan;
+files::ScanSet readSet(const Arguments& arguments, const anatomy::Specimen& sculpted) {
+  files::ScanSetWish wish;
+  wish.paths.assign(arguments.files.begin(), arguments.files.end());
+  wish.bones = bonesSaid(arguments);
+  wish.unit = unitSaid(arguments);
+  auto set = readScans(wish, sculpted);
+  std::string faults;
+  for (const auto& left : set.leftOut) {
+    if (!left.asked) continue;
+    const std::string file = left.file.string();
+    if (left.why.id == files::fault::kNameTellsNoBone)
+      faults +=
+          said(QT_TRANSLATE_NOOP("words", "%1: its name does not tell which bone it is; give --bone ID"), {file}) +
+          '\n';
+    else if (left.why.id == files::fault::kCannotRead)
+      faults += ui::say(left.why).toStdString() + '\n';  // names the file
+    else
+      faults += said(QT_TRANSLATE_NOOP("words", "%1: %2"), {file, ui::say(left.why)}) + '\n';
+  }
+  if (!faults.empty()) throw BadInput(faults.substr(0, faults.size() - 1));
+  if (set.bones.empty()) {
+    for (const auto& left : set.leftOut)
+      faults += said(QT_TRANSLATE_NOOP("words", "%1: %2"), {left.file.string(), ui::say(left.why)}) + '\n';
+    throw BadInput(faults + said(QT_TRANSLATE_NOOP("words", "none of the files can be brought in")));
+  }
+  return set;
+}
+
+Eigen::AlignedBox3d boxOf(const solid::TriangleMesh& mesh) {
+  Eigen::AlignedBox3d box;
+  for (const auto& p : mesh.positions) box.extend(p.cast<double>());
+  return box;
+}
+
+/// The marks of the tables on every scan. Refused are tables whose lengths cannot be of these meshes.
+void putMarksOf(const GivenMarks& given, const anatomy::Specimen& sculpted, ScansBroughtIn& scans) {
+  std::string faults;
+  for (const files::ProjectScan& scan : scans.scans)
+    if (const auto off = anatomy::misfit(boxOf(*scan.mesh), scan.scan.bone, given.landmarks, given.facets))
+      faults += ui::say(reasonOf(scan.scan.bone, *off)).toStdString() + '\n';
+  if (!faults.empty()) throw BadInput(faults.substr(0, faults.size() - 1));
+  for (files::ProjectScan& scan : scans.scans) {
+    putMarks(scan.scan, sculpted[*sculpted.findBone(toId(scan.scan.bone))], given.landmarks, given.facets);
+    scans.given.push_back(scan.scan);
+  }
+}
+
+/// Rows of bones that are not among the scans are told of.
+void tellUnusedRows(const GivenMarks& given, ScansBroughtIn& scans) {
+  std::set<anatomy::BoneName> bones;
+  for (const auto& [bone, points] : given.landmarks.points) bones.insert(bone);
+  for (const auto& [bone, facets] : given.facets.facets) bones.insert(bone);
+  for (const files::ProjectScan& scan : scans.scans) bones.erase(scan.scan.bone);
+  QStringList unused;
+  for (const anatomy::BoneName& bone : bones) unused << QString::fromStdString(toId(bone));
+  if (!unused.isEmpty())
+    scans.warnings.push_back(
+        said(QT_TRANSLATE_NOOP("words", "the tables have marks of bones that are not among the scans: %1"),
+             {ui::inOneLine(unused)}));
+}
+
+void tellTenfold(ScansBroughtIn& scans) {
+  const double factor = scans.set.unit.factor;
+  if (!anatomy::isTenfold(factor)) return;
+  scans.warnings.push_back(
+      factor > 1 ? said(QT_TRANSLATE_NOOP("words",
+                                          "these bones are about %1 times as large as the animal's: fit the "
+                                          "animal to them (--measures), or give --unit"),
+                        {ui::plain(factor, 1)})
+                 : said(QT_TRANSLATE_NOOP("words",
+                                          "the animal's bones are about %1 times as large as these: fit the "
+                                          "animal to them (--measures), or give --unit"),
+                        {ui::plain(1 / factor, 1)}));
+}
+
+ScansBroughtIn bringIn(const Arguments& arguments, const anatomy::Specimen& sculpted) {
+  const GivenMarks given = marksSaid(arguments);
+  ScansBroughtIn out;
+  out.facetsGiven = given.facets;
+  out.set = readSet(arguments, sculpted);
+  std::vector<solid::ColumnBone> column;
+  for (const files::ScanOfSet& of : out.set.bones) {
+    const anatomy::Bone& bone = sculpted[*sculpted.findBone(toId(of.bone.name))];
+    out.scans.push_back(files::projectScan(of.clean, bone, of.unit, of.file));
+    out.wanted.push_back(anatomy::marksFor(bone));
+    column.push_back({bone.name, out.scans.back().mesh.get()});
+  }
+  tellTenfold(out);
+  putMarksOf(given, sculpted, out);
+  tellUnusedRows(given, out);
+  if (!arguments.has("--suggest")) return out;
+  out.found = solid::suggestColumn(column, sculpted);
+  for (std::size_t i = 0; i < out.scans.size(); ++i)
+    takeOver(out.scans[i].scan, sculpted[*sculpted.findBone(toId(out.scans[i].scan.bone))], out.found->marks[i]);
+  return out;
+}
+
+/// The marks as they stand, in tables that --landmarks and --facets read.
+void writeMarks(const Arguments& arguments, const ScansBroughtIn& scans, std::string& wrote) {
+  const auto records = files::recordsOf(scans.scans);
+  const auto write = [&](const char* option, const std::string& text) {
+    const auto file = arguments.find(option);
+    if (!file) return;
+    files::writeWhole(*file, text);
+    wrote += wroteLine(*file);
+  };
+  write("--landmarks-out", writeLandmarkTable(anatomy::landmarkTableOf(records)));
+  using Suggested = std::span<const anatomy::SuggestedMarks>;
+  const auto suggested = scans.found ? Suggested(scans.found->marks) : Suggested();
+  write("--facets-out", writeFacetTable(anatomy::facetTableOf(records, suggested, scans.facetsGiven)));
 }
 
 /// A second scan of a bone takes the first one's place.
@@ -93,7 +196,7 @@ void put(files::Project& project, files::ProjectScan scan) {
 }
 
 /// "  C7 measures length 412.3 mm, facet tilt 31.0°", and into the table with it.
-void enterMeasures(files::Project& project, const anatomy::Scan& scan) {
+std::string enterMeasures(files::Project& project, const anatomy::Scan& scan) {
   const auto measures = anatomy::measuresOf(scan);
   QStringList parts;
   for (const auto& [measure, value] : measures)
@@ -101,39 +204,46 @@ void enterMeasures(files::Project& project, const anatomy::Scan& scan) {
                         {ui::measureName(measure), ui::measureValue(measure, value)});
   const char* form = measures.empty() ? QT_TRANSLATE_NOOP("words", "%1 is not marked enough to be measured")
                                       : QT_TRANSLATE_NOOP("words", "%1 measures %2");
-  std::cout << "  " << said(form, {toId(scan.bone), ui::inOneLine(parts)}) << "\n";
   project.table = fillAnew(withMeasures(std::move(project.table), scan, measures));
+  return "  " + said(form, {toId(scan.bone), ui::inOneLine(parts)}) + "\n";
 }
 
-void tellWhatIsLacking(const files::Project& project) {
+std::vector<std::string> whatIsLacking(const files::Project& project) {
+  std::vector<std::string> out;
   const auto records = files::recordsOf(project.scans);
   for (std::size_t j = 0; j < project.specimen().joints.size(); ++j)
     for (const auto& reason : anatomy::missingInputs(project.specimen(), {j}, records))
-      std::cout << "  " << project.specimen().joints[j].id << ": " << ui::say(reason).toStdString() << "\n";
+      out.push_back(project.specimen().joints[j].id + ": " + ui::say(reason).toStdString());
+  return out;
 }
 
 int scanVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto into = required(spec, arguments, "--into"), out = required(spec, arguments, "--out");
-  const auto landmarks = landmarksOf(arguments);
-  auto project = files::readProject(into);
-  for (const auto& scan : project.scans)
-    if (!scan.trouble.empty()) warn(ui::say(scan.trouble));
+  auto project = openProject(into);
   const auto sculpted = files::specimenOf(project.table, {});
-  const auto bones = bonesOf(arguments, project.specimen().counts);
-  for (std::size_t i = 0; i < bones.size(); ++i) {
-    const auto index = sculpted.findBone(toId(bones[i]));
-    if (!index) refuse(QT_TRANSLATE_NOOP("words", "%1: the animal has no %2"), {arguments.files[i], toId(bones[i])});
-    put(project, bringIn(arguments, arguments.files[i], sculpted[*index], landmarks));
-    if (arguments.has("--measures")) enterMeasures(project, project.scans.back().scan);
+  auto scans = bringIn(arguments, sculpted);
+  std::string measured, wrote;
+  for (const auto& scan : scans.scans) {
+    put(project, scan);
+    if (arguments.has("--measures")) measured += enterMeasures(project, scan.scan);
   }
   try {
     project.setSpecimen(files::specimenOf(project.table, project.scans));
   } catch (const reason::Failure& failure) {
     throw BadInput(ui::say(failure.reason()).toStdString());
   }
-  tellWhatIsLacking(project);
-  files::saveProject(project, out);
-  std::cout << wroteLine(out);
+  scans.lacking = whatIsLacking(project);
+  for (const std::string& warning : scans.warnings) warn(QString::fromStdString(warning));
+  wrote = saveProject(project, out, arguments.has("--json"));
+  writeMarks(arguments, scans, wrote);
+  if (arguments.has("--json")) {
+    std::cout << scansJson(scans, out);
+    return kDone;
+  }
+  printScans(scans);
+  std::cout << measured;
+  for (const std::string& lacking : scans.lacking) std::cout << "  " << lacking << "\n";
+  std::cout << wrote;
   return kDone;
 }
 
@@ -142,22 +252,51 @@ int scanVerbRun(const VerbSpec& spec, const Arguments& arguments) {
 Verb scanVerb() {
   return {
       {"scan",
-       "FILE...",
+       "FILE|FOLDER...",
        QT_TRANSLATE_NOOP("words", "puts bone scans in the place of sculpted bones"),
        {{"--bone", "ID",
          QT_TRANSLATE_NOOP("words", "which bone the file is, once a file in order; guessed from its name unless said")},
-        {"--unit", "mm|cm|m", QT_TRANSLATE_NOOP("words", "the files' unit; guessed from size unless said")},
+        {"--unit", "mm|cm|m",
+         QT_TRANSLATE_NOOP("words", "the files' unit; guessed from the size of all together unless said")},
+        {"--suggest", "",
+         QT_TRANSLATE_NOOP("words",
+                           "finds facets, ends of the centra and neural canals where neighbours lie in articulation")},
         {"--landmarks", "FILE.csv",
          QT_TRANSLATE_NOOP("words", "bone,landmark,x (mm),y (mm),z (mm) in the axes of the scans")},
+        {"--facets", "FILE.csv",
+         QT_TRANSLATE_NOOP("words",
+                           "one facet a row in the axes of the scans; marks of tables go before suggested ones")},
+        {"--landmarks-out", "FILE.csv",
+         QT_TRANSLATE_NOOP("words", "the landmarks that came of it, as --landmarks reads them")},
+        {"--facets-out", "FILE.csv", QT_TRANSLATE_NOOP("words", "the facets that came of it, as --facets reads them")},
         {"--measures", "",
          QT_TRANSLATE_NOOP("words", "what the landmarks measure goes into the table: bones around the scans follow")},
         {"--into", "FILE.zyga", QT_TRANSLATE_NOOP("words", "the project that gets them")},
         {"--out", "FILE2.zyga",
-         QT_TRANSLATE_NOOP("words", "the project to write; cleaned meshes are kept beside it in the folder scans")}},
+         QT_TRANSLATE_NOOP("words",
+                           "the project to write; cleaned meshes are kept beside it in the folder scans, those of a "
+                           "FILE.zygazip inside it")},
+        {"--json", "", QT_TRANSLATE_NOOP("words", "everything, for machines")}},
        QT_TRANSLATE_NOOP(
            "words",
            "Every file is read by a process of its own with limits on time and memory. Nothing is written unless all\n"
-           "of them can be used.\n"),
+           "files that are named can be used; what a folder holds beside bones is told and left out. A file in which\n"
+           "several parts are named as bones gives them all. Bones keep the frame that they share.\n"
+           "\n"
+           "Columns of a table of facets: bone, facet (prezyg.L, prezyg.R, postzyg.L, postzyg.R), centre x (mm),\n"
+           "centre y (mm), centre z (mm), normal x, normal y, normal z, length (mm), width (mm); where known slide x,\n"
+           "slide y, slide z (direction of sliding), radius (mm), residual (mm), confidence, outline (mm).\n"
+           "\n"
+           "--json: unit, unit_sure, size_factor (times the animal's bones); bones: file, part, bone, "
+           "bone_confidence,\n"
+           "unit, unit_by (size, format, person), unit_sure, placed, mid_plane, neural_canal, landmarks (place_mm), "
+           "facets\n"
+           "(centre_mm, normal, slide, area_mm2, length_mm, width_mm, residual_mm, confidence from 0 to 1, set_by, "
+           "taken),\n"
+           "left_open (why not); joints: id, found, confidence, ball_and_socket, disc_mm, joint_space_mm, why_not;\n"
+           "left_out; lacking; warnings. Places are mm in the file's own frame. Suggestions less sure than 0.5 are "
+           "told\n"
+           "and not taken.\n"),
        true},
       scanVerbRun};
 }

@@ -24,6 +24,20 @@ files::CleanScan readCleanScan(const std::string& file, double expected) {
   return std::move(*scan);  // nothing cancels it here
 }
 
+files::ScanSet readScans(const files::ScanSetWish& wish, const anatomy::Specimen& animal) {
+  files::ScanReader reader;
+  const bool shown = isatty(STDERR_FILENO);
+  if (shown)
+    reader.task = task::Task(nullptr, [](double share) {
+      std::cerr << "\r"
+                << said(QT_TRANSLATE_NOOP("words", "reading scans %1"), {ui::percent(std::floor(100 * share) / 100)})
+                << std::flush;
+    });
+  auto set = files::readScanSet(wish, animal, reader);
+  if (shown) std::cerr << "\n";
+  return std::move(*set);  // nothing cancels it here
+}
+
 double unitOf(const Arguments& arguments, const files::CleanScan& scan) {
   if (!arguments.has("--unit")) return anatomy::metresOf(scan.unitGuess.unit);
   using anatomy::ScanUnit;

@@ -41,7 +41,6 @@ SymmetricEigen<Eigen::Dynamic> symmetricEigen(const Eigen::MatrixXd& A) { return
 Eigen::Vector3d solveSymmetric(const Eigen::Matrix3d& A, const Eigen::Vector3d& b) { return solvedSymmetric(A, b); }
 Eigen::Vector4d solveSymmetric(const Eigen::Matrix4d& A, const Eigen::Vector4d& b) { return solvedSymmetric(A, b); }
 SmallVector solveSymmetric(const SmallMatrix& A, const SmallVector& b) { return solvedSymmetric(A, b); }
-Eigen::VectorXd solveSymmetric(const Eigen::MatrixXd& A, const Eigen::VectorXd& b) { return solvedSymmetric(A, b); }
 
 Eigen::MatrixXd solvePositive(const Eigen::MatrixXd& A, const Eigen::MatrixXd& B) {
   assert(A.rows() == A.cols() && A.rows() == B.rows());

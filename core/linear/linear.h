@@ -30,7 +30,6 @@ using SmallVector = Eigen::Matrix<double, Eigen::Dynamic, 1, 0, kMostSmall, 1>;
 Eigen::Vector3d solveSymmetric(const Eigen::Matrix3d& A, const Eigen::Vector3d& b);
 Eigen::Vector4d solveSymmetric(const Eigen::Matrix4d& A, const Eigen::Vector4d& b);
 SmallVector solveSymmetric(const SmallMatrix& A, const SmallVector& b);
-Eigen::VectorXd solveSymmetric(const Eigen::MatrixXd& A, const Eigen::VectorXd& b);
 
 /// X with A X = B for a symmetric positive definite A (LL^T), of which the lower triangle alone is read. Not checked:
 /// for any other A the result means nothing.

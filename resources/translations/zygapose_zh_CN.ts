@@ -3961,23 +3961,23 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     </message>
     <message>
         <source>there is no mesh file in this folder</source>
-        <translation type="unfinished"></translation>
+        <translation>此文件夹中没有网格文件</translation>
     </message>
     <message>
         <source>its name does not tell which bone it is</source>
-        <translation type="unfinished"></translation>
+        <translation>其名称没有表明是哪块骨骼</translation>
     </message>
     <message>
         <source>it may be %1, but its name does not say so surely: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>可能是 %1，但其名称不能确定：%2</translation>
     </message>
     <message>
         <source>the animal has no %1</source>
-        <translation type="unfinished"></translation>
+        <translation>该动物没有 %1</translation>
     </message>
     <message>
         <source>it would be %1, which %2 is already</source>
-        <translation type="unfinished"></translation>
+        <translation>它会是 %1，而 %2 已经是</translation>
     </message>
     <message>
         <source>nothing has been brushed</source>
@@ -4033,51 +4033,51 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     </message>
     <message>
         <source>nothing is suggested at %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 处没有建议：%2</translation>
     </message>
     <message>
         <source>no bone was given that its cranial end meets with facets; by shape alone facets are not told from other flat parts: mark them by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>没有给出与其前端以关节面相接的骨骼；仅凭形状无法将关节面与其他平坦部分区分：请手工标记</translation>
     </message>
     <message>
         <source>no bone was given that its caudal end meets with facets; by shape alone facets are not told from other flat parts: mark them by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>没有给出与其后端以关节面相接的骨骼；仅凭形状无法将关节面与其他平坦部分区分：请手工标记</translation>
     </message>
     <message>
         <source>%1 was not found: mark it by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>未找到%1：请手工标记</translation>
     </message>
     <message>
         <source>no ring of bone was found over the centrum: mark the neural canal by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>在椎体上方没有找到骨环：请手工标记椎管</translation>
     </message>
     <message>
         <source>the cranial end of the centrum was not found by shape</source>
-        <translation type="unfinished"></translation>
+        <translation>未能按形状找到椎体的前端</translation>
     </message>
     <message>
         <source>the caudal end of the centrum was not found by shape</source>
-        <translation type="unfinished"></translation>
+        <translation>未能按形状找到椎体的后端</translation>
     </message>
     <message>
         <source>both bones lie in the same place: each has a frame of its own, and nothing tells how they met</source>
-        <translation type="unfinished"></translation>
+        <translation>两块骨骼位于同一处：各有自己的坐标系，无从得知它们如何相接</translation>
     </message>
     <message>
         <source>the mark %2 of %1 lies %3 beside its mesh: check the unit of the table and that of the scan</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 的标记 %2 在其网格之外 %3：请核对表格与扫描的单位</translation>
     </message>
     <message>
         <source>the mark %2 of %1 lies %3 beside its mesh; multiplied by %4 all its marks would fit: check the unit of the table and that of the scan</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 的标记 %2 在其网格之外 %3；乘以 %4 则其全部标记相符：请核对表格与扫描的单位</translation>
     </message>
     <message>
         <source>all marks of %1 lie in one spot of its mesh: check the unit of the table and that of the scan</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 的全部标记都在其网格的同一点：请核对表格与扫描的单位</translation>
     </message>
     <message>
         <source>all marks of %1 lie in one spot of its mesh; multiplied by %2 they would fit: check the unit of the table and that of the scan</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 的全部标记都在其网格的同一点；乘以 %2 则相符：请核对表格与扫描的单位</translation>
     </message>
     <message>
         <source>there are no bone meshes yet</source>
@@ -5183,51 +5183,51 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     </message>
     <message>
         <source>'%1' is no facet</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1”不是关节面</translation>
     </message>
     <message>
         <source>the three numbers under '%1' give no direction</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1”下的三个数没有给出方向</translation>
     </message>
     <message>
         <source>the direction of sliding stands on the facet instead of lying in it</source>
-        <translation type="unfinished"></translation>
+        <translation>滑动方向垂直于关节面，而不在其中</translation>
     </message>
     <message>
         <source>'%1' is not between 0 and 1</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1”不在 0 与 1 之间</translation>
     </message>
     <message>
         <source>'%1' is no corner of an outline</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1”不是轮廓的角点</translation>
     </message>
     <message>
         <source>the outline is not convex, or encloses nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>轮廓不是凸的，或没有围成任何面积</translation>
     </message>
     <message>
         <source>write bone, facet, centre x (mm), centre y (mm), centre z (mm), normal x, normal y, normal z, length (mm), width (mm) in the first line</source>
-        <translation type="unfinished"></translation>
+        <translation>请在第一行写 bone, facet, centre x (mm), centre y (mm), centre z (mm), normal x, normal y, normal z, length (mm), width (mm)</translation>
     </message>
     <message>
         <source>write prezyg.L, prezyg.R, postzyg.L or postzyg.R</source>
-        <translation type="unfinished"></translation>
+        <translation>请写 prezyg.L、prezyg.R、postzyg.L 或 postzyg.R</translation>
     </message>
     <message>
         <source>write three numbers that are not all 0, such as 0, 0, 1</source>
-        <translation type="unfinished"></translation>
+        <translation>请写三个不全为 0 的数，例如 0, 0, 1</translation>
     </message>
     <message>
         <source>write a direction across the normal, or leave the three cells blank</source>
-        <translation type="unfinished"></translation>
+        <translation>请写与法线垂直的方向，或将三个单元格留空</translation>
     </message>
     <message>
         <source>write a number from 0 to 1, or leave the cell blank</source>
-        <translation type="unfinished"></translation>
+        <translation>请写 0 到 1 的数，或将单元格留空</translation>
     </message>
     <message>
         <source>write corners in order with / between them, such as '-8 -5 / 8 -5 / 8 5 / -8 5', or leave the cell blank for an ellipse</source>
-        <translation type="unfinished"></translation>
+        <translation>请依次写各角点，以 / 隔开，例如 '-8 -5 / 8 -5 / 8 5 / -8 5'，或将单元格留空表示椭圆</translation>
     </message>
     <message>
         <source>no footprint stands below the header</source>
@@ -6456,7 +6456,7 @@ Every verb reads both kinds.</source>
     </message>
     <message>
         <source>--bone names the bones of files one after the other; give the files of the folder instead of the folder</source>
-        <translation type="unfinished"></translation>
+        <translation>--bone 依次给出各文件的骨骼；请给出文件夹中的文件，而不是文件夹</translation>
     </message>
     <message>
         <source>%1: its name does not tell which bone it is; give --bone ID</source>
@@ -6464,19 +6464,19 @@ Every verb reads both kinds.</source>
     </message>
     <message>
         <source>none of the files can be brought in</source>
-        <translation type="unfinished"></translation>
+        <translation>没有一个文件可以导入</translation>
     </message>
     <message>
         <source>the tables have marks of bones that are not among the scans: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>表格中有不在这些扫描之列的骨骼的标记：%1</translation>
     </message>
     <message>
         <source>these bones are about %1 times as large as the animal's: fit the animal to them (--measures), or give --unit</source>
-        <translation type="unfinished"></translation>
+        <translation>这些骨骼约为动物骨骼的 %1 倍：请让动物与之相配（--measures），或给出 --unit</translation>
     </message>
     <message>
         <source>the animal's bones are about %1 times as large as these: fit the animal to them (--measures), or give --unit</source>
-        <translation type="unfinished"></translation>
+        <translation>动物的骨骼约为这些骨骼的 %1 倍：请让动物与之相配（--measures），或给出 --unit</translation>
     </message>
     <message>
         <source>%1 is not marked enough to be measured</source>
@@ -6496,11 +6496,11 @@ Every verb reads both kinds.</source>
     </message>
     <message>
         <source>the files' unit; guessed from the size of all together unless said</source>
-        <translation type="unfinished"></translation>
+        <translation>文件的单位；未说明时按全部文件的尺寸一并推测</translation>
     </message>
     <message>
         <source>finds facets, ends of the centra and neural canals where neighbours lie in articulation</source>
-        <translation type="unfinished"></translation>
+        <translation>在相邻骨骼按关节相接摆放之处寻找关节面、椎体端面和椎管</translation>
     </message>
     <message>
         <source>bone,landmark,x (mm),y (mm),z (mm) in the axes of the scans</source>
@@ -6508,15 +6508,15 @@ Every verb reads both kinds.</source>
     </message>
     <message>
         <source>one facet a row in the axes of the scans; marks of tables go before suggested ones</source>
-        <translation type="unfinished"></translation>
+        <translation>每行一个关节面，按扫描的坐标轴；表格的标记优先于建议的标记</translation>
     </message>
     <message>
         <source>the landmarks that came of it, as --landmarks reads them</source>
-        <translation type="unfinished"></translation>
+        <translation>由此得到的标志点，格式同 --landmarks 所读</translation>
     </message>
     <message>
         <source>the facets that came of it, as --facets reads them</source>
-        <translation type="unfinished"></translation>
+        <translation>由此得到的关节面，格式同 --facets 所读</translation>
     </message>
     <message>
         <source>what the landmarks measure goes into the table: bones around the scans follow</source>
@@ -6527,8 +6527,8 @@ Every verb reads both kinds.</source>
         <translation>接收它们的项目</translation>
     </message>
     <message>
-        <source>the project to write; cleaned meshes are kept beside it in the folder scans</source>
-        <translation>要写出的项目；清理后的网格存放在其旁的 scans 文件夹中</translation>
+        <source>the project to write; cleaned meshes are kept beside it in the folder scans, those of a FILE.zygazip inside it</source>
+        <translation>要写出的项目；清理后的网格保存在其旁的 scans 文件夹中，FILE.zygazip 的则保存在文件之内</translation>
     </message>
     <message>
         <source>Every file is read by a process of its own with limits on time and memory. Nothing is written unless all
@@ -6546,23 +6546,37 @@ left_open (why not); joints: id, found, confidence, ball_and_socket, disc_mm, jo
 left_out; lacking; warnings. Places are mm in the file's own frame. Suggestions less sure than 0.5 are told
 and not taken.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>每个文件由单独的进程读取，时间和内存有限制。所列文件须全部可用，
+否则不写出任何内容；文件夹中不是骨骼的内容会说明并略去。
+若一个文件有几个部分以骨骼命名，则全部取用。骨骼保持其共同的坐标系。
+
+关节面表格的列：bone、facet（prezyg.L、prezyg.R、postzyg.L、postzyg.R）、centre x (mm)、
+centre y (mm)、centre z (mm)、normal x、normal y、normal z、length (mm)、width (mm)；已知时还有 slide x、
+slide y、slide z（滑动方向）、radius (mm)、residual (mm)、confidence、outline (mm)。
+
+--json：unit、unit_sure、size_factor（动物骨骼的倍数）；bones：file、part、bone、bone_confidence、
+unit、unit_by（size、format、person）、unit_sure、placed、mid_plane、neural_canal、landmarks（place_mm）、facets
+（centre_mm、normal、slide、area_mm2、length_mm、width_mm、residual_mm、0 至 1 的 confidence、set_by、taken）、
+left_open（为何没有）；joints：id、found、confidence、ball_and_socket、disc_mm、joint_space_mm、why_not；
+left_out；lacking；warnings。位置以毫米计，在文件自身的坐标系中。可信度低于 0.5 的建议只说明，
+不采用。
+</translation>
     </message>
     <message>
         <source>%1, part %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1，部分 %2</translation>
     </message>
     <message>
         <source>unit %1: the middle one of %2 bones is %3 times the animal's</source>
-        <translation type="unfinished"></translation>
+        <translation>单位 %1：%2 块骨骼的中位数为动物的 %3 倍</translation>
     </message>
     <message>
         <source>unit of all guessed %1, in which the middle one of %2 bones is %3 times the animal's; no other unit comes near</source>
-        <translation type="unfinished"></translation>
+        <translation>全部推测为单位 %1，其中 %2 块骨骼的中位数为动物的 %3 倍；其他单位相差甚远</translation>
     </message>
     <message>
         <source>unit of all guessed %1, in which the middle one of %2 bones is %3 times the animal's; not sure: give --unit</source>
-        <translation type="unfinished"></translation>
+        <translation>全部推测为单位 %1，其中 %2 块骨骼的中位数为动物的 %3 倍；不确定：请给出 --unit</translation>
     </message>
     <message>
         <source>taken to be in %1</source>
@@ -6586,19 +6600,19 @@ and not taken.
     </message>
     <message>
         <source>found but not sure enough, left to be marked by hand: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>已找到但不够确定，留待手工标记：%1</translation>
     </message>
     <message>
         <source>%1: facets, ball and socket suggested, %2 sure</source>
-        <translation type="unfinished"></translation>
+        <translation>%1：建议了关节面、关节髁与关节窝，可信度 %2</translation>
     </message>
     <message>
         <source>%1: facets and flat ends of the centra suggested, %2 sure</source>
-        <translation type="unfinished"></translation>
+        <translation>%1：建议了关节面与椎体的平坦端面，可信度 %2</translation>
     </message>
     <message>
         <source>%1 is left out: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 已略去：%2</translation>
     </message>
     <message>
         <source>reading %1 %2</source>
@@ -6606,7 +6620,7 @@ and not taken.
     </message>
     <message>
         <source>reading scans %1</source>
-        <translation type="unfinished"></translation>
+        <translation>正在读取扫描 %1</translation>
     </message>
     <message>
         <source>sculpting bones</source>

@@ -1,3 +1,5 @@
+#include <cstdlib>
+
 #include "tests/app/program.h"
 
 namespace zyga::app {
@@ -92,6 +94,155 @@ TEST_F(ScanVerbs, ScanRefusesWhatItCannotPlace) {
   EXPECT_EQ(broken.exit, 2);
   EXPECT_THAT(broken.err, HasSubstr("broken.stl"));
   EXPECT_FALSE(std::filesystem::exists(path("real.zyga")));
+}
+
+QJsonObject boneOf(const QJsonObject& json, const QString& id) {
+  for (const auto& bone : json["bones"].toArray())
+    if (bone.toObject()["bone"] == id) return bone.toObject();
+  return {};
+}
+QJsonObject jointOf(const QJsonObject& json, const QString& id) {
+  for (const auto& joint : json["joints"].toArray())
+    if (joint.toObject()["id"] == id) return joint.toObject();
+  return {};
+}
+QString levelOf(const QJsonObject& assessed, const QString& id) { return jointOf(assessed, id)["level"].toString(); }
+
+// The program's own export comes back: many bones in one file, each its own scan, marks suggested where they meet; and
+// the marks that came of it come back by their tables.
+TEST_F(ScanVerbs, AFileOfManyBonesIsBroughtInWithSuggestionsAndComesBackByItsTables) {
+  const auto project = smallAnimal();
+  ASSERT_EQ(run({"export", project, "--triangles", "3000", "--out", "all.glb"}).exit, 0);
+  const auto ended = run({"scan", "all.glb", "--suggest", "--json", "--landmarks-out", "marks.csv", "--facets-out",
+                          "facets.csv", "--into", project, "--out", "real.zyga"});
+  ASSERT_EQ(ended.exit, 0) << ended.err;
+  const auto json = ended.json();
+  EXPECT_EQ(json["file"].toString(), "real.zyga");
+  EXPECT_EQ(json["unit"].toString(), "m");
+  EXPECT_TRUE(json["unit_sure"].toBool());
+  EXPECT_NEAR(json["size_factor"].toDouble(), 1, 0.5);
+  EXPECT_TRUE(json["warnings"].toArray().isEmpty());
+  const auto bone = boneOf(json, "C4");
+  EXPECT_EQ(bone["file"].toString(), "all.glb");
+  EXPECT_EQ(bone["part"].toString(), "C4");
+  EXPECT_EQ(bone["unit_by"].toString(), "format");
+  EXPECT_TRUE(bone["placed"].toBool());
+  EXPECT_GT(bone["neural_canal"].toObject()["radius_mm"].toDouble(), 5);
+  EXPECT_EQ(bone["facets"].toArray().size(), 4);
+  for (const auto& each : bone["facets"].toArray()) {
+    const auto facet = each.toObject();
+    EXPECT_EQ(facet["set_by"].toString(), "suggestion");
+    EXPECT_TRUE(facet["taken"].toBool());
+    EXPECT_GT(facet["confidence"].toDouble(), 0.7);
+    EXPECT_GT(facet["area_mm2"].toDouble(), 500);
+    EXPECT_GT(facet["length_mm"].toDouble(), facet["residual_mm"].toDouble());
+    EXPECT_EQ(facet["centre_mm"].toArray().size(), 3);
+    EXPECT_EQ(facet["normal"].toArray().size(), 3);
+  }
+  for (const char* joint : {"C3-C4", "C4-C5"}) {
+    EXPECT_TRUE(jointOf(json, joint)["found"].toBool()) << joint;
+    EXPECT_GT(jointOf(json, joint)["confidence"].toDouble(), 0.7) << joint;
+  }
+  const auto assessed = run({"assess", "real.zyga", "--json"}).json();
+  for (const char* joint : {"C3-C4", "C4-C5"}) EXPECT_NE(levelOf(assessed, joint), "not judged") << joint;
+
+  const auto again = run({"scan", "all.glb", "--landmarks", "marks.csv", "--facets", "facets.csv", "--landmarks-out",
+                          "marks2.csv", "--facets-out", "facets2.csv", "--json", "--into", project, "--out", "b.zyga"});
+  ASSERT_EQ(again.exit, 0) << again.err;
+  EXPECT_EQ(bytes("marks2.csv"), bytes("marks.csv"));
+  EXPECT_EQ(bytes("facets2.csv"), bytes("facets.csv"));
+  EXPECT_EQ(boneOf(again.json(), "C4")["facets"].toArray()[0].toObject()["set_by"].toString(), "table");
+}
+
+TEST_F(ScanVerbs, AFolderTellsWhatItLeavesOutAndATenfoldMismatchIsAWarning) {
+  const auto project = smallAnimal();
+  std::filesystem::create_directory(path("bones"));
+  for (const char* name : {"bones/C3.obj", "bones/C4.obj", "bones/mystery.obj"}) write(name, kBox);
+  const auto ended = run({"scan", "bones", "--unit", "cm", "--into", project, "--out", "real.zyga"});
+  ASSERT_EQ(ended.exit, 0) << ended.err;
+  EXPECT_THAT(ended.out, AllOf(HasSubstr("bones/C3.obj is C3"), HasSubstr("bones/C4.obj is C4"),
+                               HasSubstr("bones/mystery.obj is left out: its name does not tell")));
+  EXPECT_THAT(ended.err, testing::ContainsRegex("warning: these bones are about 4\\.[0-9] times as large"));
+  const auto right = run({"scan", "bones", "--into", project, "--out", "real.zyga"});
+  EXPECT_THAT(right.out, HasSubstr("unit of all guessed mm"));
+  EXPECT_EQ(right.err, "");
+  // In a row of files --bone counts; in a folder it cannot.
+  EXPECT_EQ(run({"scan", "bones", "--bone", "C5", "--into", project, "--out", "no.zyga"}).exit, 2);
+  std::filesystem::create_directory(path("nothing"));
+  const auto empty = run({"scan", "nothing", "--into", project, "--out", "no.zyga"});
+  EXPECT_EQ(empty.exit, 2);
+  EXPECT_THAT(empty.err, HasSubstr("there is no mesh file in this folder"));
+  // The same bone twice, said by hand.
+  const auto twice = run(
+      {"scan", "bones/C3.obj", "bones/C4.obj", "--bone", "C3", "--bone", "C3", "--into", project, "--out", "no.zyga"});
+  EXPECT_EQ(twice.exit, 2);
+  EXPECT_THAT(twice.err, HasSubstr("it would be C3, which bones/C3.obj is already"));
+  EXPECT_FALSE(std::filesystem::exists(path("no.zyga")));
+}
+
+// A table in metres under a head that says mm made a neck of 365 m.
+TEST_F(ScanVerbs, TablesInAnotherUnitThanTheMeshAreRefusedWithTheFactorThatFits) {
+  const auto project = smallAnimal();
+  write("C3.obj", kBox);
+  const std::string rows = "C3,caudalRim,0,50,30\nC3,cranialRim,300,50,30\nC3,spineTop,150,50,120\n";
+  for (const auto& [unit, factor] : {std::pair("m", "0.001"), std::pair("cm", "0.1")}) {
+    const std::string u(unit);
+    write("marks.csv", "bone,landmark,x (" + u + "),y (" + u + "),z (" + u + ")\n" + rows);
+    const auto ended = run({"scan", "C3.obj", "--landmarks", "marks.csv", "--into", project, "--out", "no.zyga"});
+    EXPECT_EQ(ended.exit, 2) << unit;
+    EXPECT_THAT(ended.err, AllOf(HasSubstr("cranialRim of C3"), HasSubstr(std::string("multiplied by ") + factor)));
+  }
+  write("marks.csv",
+        "bone,landmark,x (mm),y (mm),z (mm)\nC3,caudalRim,0,0.05,0.03\nC3,cranialRim,0.3,0.05,0.03\n"
+        "C3,spineTop,0.15,0.05,0.12\n");
+  const auto spot = run({"scan", "C3.obj", "--landmarks", "marks.csv", "--into", project, "--out", "no.zyga"});
+  EXPECT_EQ(spot.exit, 2);
+  EXPECT_THAT(spot.err, AllOf(HasSubstr("in one spot"), HasSubstr("multiplied by 1000")));
+  EXPECT_FALSE(std::filesystem::exists(path("no.zyga")));
+}
+
+TEST_F(ScanVerbs, FaultsOfBothTablesComeAtOnce) {
+  const auto project = smallAnimal();
+  write("C3.obj", kBox);
+  write("marks.csv", "bone,landmark,x (mm),y (mm),z (mm)\nQ3,caudalRim,0,50,30\n");
+  write("facets.csv",
+        "bone,facet,centre x (mm),centre y (mm),centre z (mm),normal x,normal y,normal z,length (mm),width (mm)\n"
+        "C3,prezyg,0,50,abc,0,0,0,10,10\n");
+  const auto ended = run(
+      {"scan", "C3.obj", "--landmarks", "marks.csv", "--facets", "facets.csv", "--into", project, "--out", "no.zyga"});
+  EXPECT_EQ(ended.exit, 2);
+  EXPECT_THAT(ended.err, AllOf(HasSubstr("marks.csv:2, column 1"), HasSubstr("facets.csv:2, column 2"),
+                               HasSubstr("facets.csv:2, column 5"), HasSubstr("facets.csv:2, column 6")));
+  EXPECT_THAT(ended.err, HasSubstr("'prezyg' is no facet; write prezyg.L"));
+}
+
+// From the dog's folder to joints that are judged, by one verb.
+TEST_F(ScanVerbs, TheNeckOfARealDogIsAssessed) {
+  const char* given = std::getenv("ZYGAPOSE_DATA");
+  const std::filesystem::path data = (given ? given : ZYGAPOSE_SHARED_DATA) + std::string("/dog");
+  if (!std::filesystem::exists(data)) GTEST_SKIP() << "the open bone data are not at " << data;
+  std::filesystem::create_directory(path("neck"));
+  for (int i = 3; i <= 7; ++i) {
+    const std::string name = "BONEC_" + std::to_string(i) + ".stl";
+    std::filesystem::copy_file(data / name, path("neck/" + name));
+  }
+  write("animal.csv",
+        "# specimen: Small invented animal\n# plan: high browser\n# cervicals: 7\n# dorsals: 14\n# sacrals: 4\n"
+        "# caudals: 21\nbone,length (mm),evidence,source\nC5,36,found,invented\n");
+  ASSERT_EQ(run({"make", "animal.csv", "--out", "animal.zyga"}).exit, 0);
+  const auto ended = run({"scan", "neck", "--suggest", "--measures", "--into", "animal.zyga", "--out", "dog.zyga"});
+  ASSERT_EQ(ended.exit, 0) << ended.err;
+  EXPECT_THAT(ended.out, AllOf(HasSubstr("unit of all guessed m,"), HasSubstr("C4-C5: facets and flat ends"),
+                               HasSubstr("C5 measures length 3")));
+  const auto assessed = run({"assess", "dog.zyga", "--json"}).json();
+  for (const char* joint : {"C3-C4", "C4-C5", "C5-C6", "C6-C7"}) {
+    const auto verdict = jointOf(assessed, joint);
+    EXPECT_NE(verdict["level"].toString(), "not judged") << joint;
+    EXPECT_EQ(verdict["evidence"].toString(), "measured") << joint;
+    EXPECT_GT(verdict["left"].toObject()["overlap_length"].toDouble(), 0.8) << joint;
+    EXPECT_GT(verdict["right"].toObject()["overlap_length"].toDouble(), 0.8) << joint;
+  }
+  EXPECT_EQ(levelOf(assessed, "C2-C3"), "not judged") << "C3 has no neighbour before it";
 }
 
 }  // namespace

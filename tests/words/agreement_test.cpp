@@ -160,7 +160,8 @@ TEST_P(ThousandScenarios, ClaimAndBandAgree) {
       EXPECT_EQ(answer.stopping.empty(), answer.supported) << i;
     }
   }
-  EXPECT_GT(answered, kClaims / 2);
+  // A head that hangs under the ground, as it often does with little cartilage, makes no claim.
+  EXPECT_GT(answered, kClaims / 3);
   EXPECT_GT(shown, kClaims / 20);
 }
 

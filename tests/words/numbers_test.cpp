@@ -38,6 +38,16 @@ TEST(Numbers, OfAnglesStandBareUnderAHeadThatNamesTheUnit) {
   EXPECT_EQ(plainDegrees(100.05 * kOneDegree, 2), "100.05");
 }
 
+TEST(Numbers, OfEstimatesHaveTwoFiguresThatCount) {
+  EXPECT_EQ(roughly(5680.2), "5700");
+  EXPECT_EQ(roughly(996), "1000");
+  EXPECT_EQ(roughly(14.4), "14");
+  EXPECT_EQ(roughly(0.0123), "0.012");
+  EXPECT_EQ(roughly(-345), "\u2212350");
+  EXPECT_EQ(roughly(0), "0");
+  EXPECT_EQ(roughly(std::nan("")), "?");
+}
+
 TEST(Numbers, SurviveValuesThatAreNone) {
   EXPECT_EQ(degrees(std::nan("")), "?°");
   EXPECT_EQ(millimetres(INFINITY), "?\u00A0mm");

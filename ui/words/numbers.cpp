@@ -75,6 +75,12 @@ QString bytes(double count) {
   constexpr double kMega = 1 << 20, kGiga = 1 << 30;
   return count < kGiga ? plain(count / kMega, 1) + kNoBreak + "MB" : plain(count / kGiga, 1) + kNoBreak + "GB";
 }
+QString roughly(double value) {
+  if (!std::isfinite(value) || value == 0) return plain(value, 0);
+  const int decimals = 1 - static_cast<int>(std::floor(std::log10(std::abs(value))));
+  const double step = std::pow(10, -decimals);
+  return plain(std::round(value / step) * step, std::max(0, decimals));
+}
 QString tonnes(double mass) { return plain(mass / 1000, 1) + kNoBreak + QStringLiteral("t"); }
 QString squareMetres(double area) { return plain(area, 1) + kNoBreak + QStringLiteral("m\u00B2"); }
 QString cubicMetres(double volume) { return plain(volume, 1) + kNoBreak + QStringLiteral("m\u00B3"); }

@@ -36,6 +36,8 @@ QString kilonewtons(double force);
 QString kilonewtonMetres(double moment);
 /// A bare number with so many decimals.
 QString plain(double value, int decimals);
+/// "5700" from 5680.2: an estimate, with no more than its two figures that count.
+QString roughly(double value);
 /// "7.1" from rad: a cell of a table whose head says degrees.
 QString plainDegrees(double angle, int decimals = 1);
 QString quantity(double value, reason::Unit unit);

@@ -19,8 +19,10 @@ QString cartilageInFull(const range::Cartilage& cartilage) {
 }
 
 QString massAndMiddle(const study::MassRange& mass) {
+  const bool light = mass.mass < 1000;  // kg
+  const auto whole = [&](double value) { return light ? kilograms(value) : tonnes(value); };
   return filled(translated(QT_TRANSLATE_NOOP("words", "%1 to %2, middle %3")),
-                {plain(mass.low / 1000, 1), tonnes(mass.high), tonnes(mass.mass)});
+                {light ? plain(mass.low, 0) : plain(mass.low / 1000, 1), whole(mass.high), whole(mass.mass)});
 }
 
 QString completenessWords(const anatomy::Completeness& known) {

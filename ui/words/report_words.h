@@ -13,7 +13,8 @@ namespace zyga::ui {
 QString poseWord(const std::string& name);
 /// "4.56 % of the centrum's length", "12.3 mm"
 QString cartilageInFull(const range::Cartilage& cartilage);
-/// "18.2 to 27.4 t, middle 22.8 t": an estimate of an animal of some tonnes, with its middle.
+/// "18.2 to 27.4 t, middle 22.8 t": an estimate of an animal's mass with its middle; in kg
+/// below a tonne.
 QString massAndMiddle(const study::MassRange& mass);
 /// "12 of 256 bones are preserved: 4.7 %; counting mirrored counterparts 15: 5.9 %": bones present, and as if each bone
 /// of one side stood for its counterpart too (the two counts of Lacovara et al. 2014, Sci. Rep. 4:6196).

@@ -58,6 +58,12 @@ Wordings scanWordings() {
       {"scan.ended-with-code", QT_TRANSLATE_NOOP("words", "the process that read it ended with code %1")},
       {"scan.damaged-answer", QT_TRANSLATE_NOOP("words", "the process that read it gave a damaged answer")},
       {"scan.no-room", QT_TRANSLATE_NOOP("words", "there is no room for it in %1")},
+      // Files that belong together.
+      {"scan-set.no-mesh-in-folder", QT_TRANSLATE_NOOP("words", "there is no mesh file in this folder")},
+      {"scan-set.name-tells-no-bone", QT_TRANSLATE_NOOP("words", "its name does not tell which bone it is")},
+      {"scan-set.name-not-sure", QT_TRANSLATE_NOOP("words", "it may be %1, but its name does not say so surely: %2")},
+      {"scan-set.animal-has-none", QT_TRANSLATE_NOOP("words", "the animal has no %1")},
+      {"scan-set.bone-twice", QT_TRANSLATE_NOOP("words", "it would be %1, which %2 is already")},
       // What is fitted to a scan.
       {"fit.nothing-brushed", QT_TRANSLATE_NOOP("words", "nothing has been brushed")},
       {"fit.flat-patch", QT_TRANSLATE_NOOP("words", "the patch is flat: no sphere goes through it")},
@@ -79,6 +85,39 @@ Wordings scanWordings() {
       {"suggest.no-centra",
        QT_TRANSLATE_NOOP("words", "no ends of the centra were found that face each other: mark them by hand")},
       {"suggest.no-facets", QT_TRANSLATE_NOOP("words", "no facets were found beside the mid-plane: mark them by hand")},
+      {"suggest.at-joint", QT_TRANSLATE_NOOP("words", "nothing is suggested at %1: %2")},
+      {"suggest.no-neighbour-before",
+       QT_TRANSLATE_NOOP("words",
+                         "no bone was given that its cranial end meets with facets; by shape alone facets are not told "
+                         "from other flat parts: mark them by hand")},
+      {"suggest.no-neighbour-behind",
+       QT_TRANSLATE_NOOP("words",
+                         "no bone was given that its caudal end meets with facets; by shape alone facets are not told "
+                         "from other flat parts: mark them by hand")},
+      {"suggest.no-facet-there", QT_TRANSLATE_NOOP("words", "%1 was not found: mark it by hand")},
+      {"suggest.no-canal",
+       QT_TRANSLATE_NOOP("words", "no ring of bone was found over the centrum: mark the neural canal by hand")},
+      {"suggest.no-cranial-end", QT_TRANSLATE_NOOP("words", "the cranial end of the centrum was not found by shape")},
+      {"suggest.no-caudal-end", QT_TRANSLATE_NOOP("words", "the caudal end of the centrum was not found by shape")},
+      {"suggest.in-one-another",
+       QT_TRANSLATE_NOOP("words",
+                         "both bones lie in the same place: each has a frame of its own, and nothing tells how they "
+                         "met")},
+      {"marks.beside-mesh",
+       QT_TRANSLATE_NOOP(
+           "words", "the mark %2 of %1 lies %3 beside its mesh: check the unit of the table and that of the scan")},
+      {"marks.beside-mesh-fits",
+       QT_TRANSLATE_NOOP("words",
+                         "the mark %2 of %1 lies %3 beside its mesh; multiplied by %4 all its marks would fit: check "
+                         "the unit of the table and that of the scan")},
+      {"marks.in-one-spot",
+       QT_TRANSLATE_NOOP("words",
+                         "all marks of %1 lie in one spot of its mesh: check the unit of the table and that of the "
+                         "scan")},
+      {"marks.in-one-spot-fits",
+       QT_TRANSLATE_NOOP("words",
+                         "all marks of %1 lie in one spot of its mesh; multiplied by %2 they would fit: check the unit "
+                         "of the table and that of the scan")},
       // Surfaces that are made, and files of meshes.
       {"mesh.no-bone-meshes", QT_TRANSLATE_NOOP("words", "there are no bone meshes yet")},
       {"mesh.no-closed-bone", QT_TRANSLATE_NOOP("words", "none of the bones has a closed surface")},

@@ -88,6 +88,40 @@ QString causeAlone(const std::exception& error) {
   return sayFailure(error);
 }
 
+QStringList scansAmissSaid(const std::vector<files::ProjectScan>& scans) {
+  QStringList sentences;
+  for (const files::ProjectScan& kept : scans)
+    for (const reason::Reason* reason : {&kept.trouble, &kept.moved})
+      if (!reason->empty()) sentences << say(*reason);
+  return sentences;
+}
+
+QStringList scansSavedSaid(const files::ScansSaved& saved) {
+  QStringList sentences;
+  if (saved.kept > 0 && saved.folder.empty())
+    sentences << translated(QT_TRANSLATE_NOOP("words", "The scans are inside the project file."));
+  const QString folder = QString::fromStdString(saved.folder.string());
+  if (saved.kept > 0 && !saved.folder.empty())
+    sentences << filled(
+        translated(saved.folderMade ? QT_TRANSLATE_NOOP("words",
+                                                        "The scans are in the new folder %1; it belongs to the "
+                                                        "project: move both together.")
+                                    : QT_TRANSLATE_NOOP("words",
+                                                        "The scans are in the folder %1; it belongs to the project: "
+                                                        "move both together.")),
+        {folder});
+  for (const auto& aside : saved.setAside)
+    sentences << filled(
+        translated(QT_TRANSLATE_NOOP("words", "In the place of a scan lay another file; it is kept as %1.")),
+        {QString::fromStdString(aside.string())});
+  QStringList lost;
+  for (const std::string& bone : saved.lost) lost << QString::fromStdString(bone);
+  if (!lost.empty())
+    sentences << filled(translated(QT_TRANSLATE_NOOP("words", "Without the scans that could not be read: %1.")),
+                        {inOneLine(lost)});
+  return sentences;
+}
+
 QStringList surfacesSaid(const files::SculptedSurfaces& made, const anatomy::Specimen& specimen) {
   QStringList said;
   if (const auto& skeleton = made.skeleton) {

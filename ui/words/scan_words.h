@@ -3,6 +3,7 @@
 #include <QStringList>
 
 #include "core/files/export/sculpting_base.h"
+#include "core/files/project/project_scan_files.h"
 #include "core/files/scan/clean_scan.h"
 
 namespace zyga::ui {
@@ -15,6 +16,12 @@ QStringList repairsSaid(const files::CleanScan& scan);
 QStringList flawsSaid(const solid::Flaws& flaws, double unit);
 /// Why a scan cannot be used, where its name stands already.
 QString causeAlone(const std::exception& error);
+
+/// What is to be known of the scans of a project that was opened, a sentence a scan: those that cannot be used, and
+/// those that were found elsewhere. Empty when all are in their place.
+QStringList scansAmissSaid(const std::vector<files::ProjectScan>& scans);
+/// Where saving has put the scans of a project, a sentence each; empty for a project without scans.
+QStringList scansSavedSaid(const files::ScansSaved& saved);
 
 /// What came of surfaces made for sculptors, a sentence each.
 QStringList surfacesSaid(const files::SculptedSurfaces& made, const anatomy::Specimen& specimen);

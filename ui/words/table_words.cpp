@@ -115,6 +115,30 @@ Wordings tableWordings() {
       {"landmark.check-unit", QT_TRANSLATE_NOOP("words", "check the unit")},
       {"landmark.leave-one-out", QT_TRANSLATE_NOOP("words", "leave one of them out")},
 
+      // Tables of facets.
+      {"facet-table.unknown-facet", QT_TRANSLATE_NOOP("words", "'%1' is no facet")},
+      {"facet-table.no-direction", QT_TRANSLATE_NOOP("words", "the three numbers under '%1' give no direction")},
+      {"facet-table.slide-along-normal",
+       QT_TRANSLATE_NOOP("words", "the direction of sliding stands on the facet instead of lying in it")},
+      {"facet-table.not-a-share", QT_TRANSLATE_NOOP("words", "'%1' is not between 0 and 1")},
+      {"facet-table.bad-corner", QT_TRANSLATE_NOOP("words", "'%1' is no corner of an outline")},
+      {"facet-table.not-convex", QT_TRANSLATE_NOOP("words", "the outline is not convex, or encloses nothing")},
+      {"facet-table.twice", QT_TRANSLATE_NOOP("words", "%1 has '%2' twice")},
+      {"facet-table.write-header",
+       QT_TRANSLATE_NOOP("words",
+                         "write bone, facet, centre x (mm), centre y (mm), centre z (mm), normal x, normal y, normal "
+                         "z, length (mm), width (mm) in the first line")},
+      {"facet-table.write-facet", QT_TRANSLATE_NOOP("words", "write prezyg.L, prezyg.R, postzyg.L or postzyg.R")},
+      {"facet-table.write-direction",
+       QT_TRANSLATE_NOOP("words", "write three numbers that are not all 0, such as 0, 0, 1")},
+      {"facet-table.write-slide",
+       QT_TRANSLATE_NOOP("words", "write a direction across the normal, or leave the three cells blank")},
+      {"facet-table.write-share", QT_TRANSLATE_NOOP("words", "write a number from 0 to 1, or leave the cell blank")},
+      {"facet-table.write-outline",
+       QT_TRANSLATE_NOOP("words",
+                         "write corners in order with / between them, such as '-8 -5 / 8 -5 / 8 5 / -8 5', or leave "
+                         "the cell blank for an ellipse")},
+
       // Tables of footprints.
       {"track.no-print", QT_TRANSLATE_NOOP("words", "no footprint stands below the header")},
       {"track.no-distances", QT_TRANSLATE_NOOP("words", "there is no column of distances")},

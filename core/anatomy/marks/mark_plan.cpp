@@ -133,6 +133,14 @@ void layAnew(Scan& scan, const Bone& sculpted) {
       slideAs(*known, scan, marked.facet);
 }
 
+/// In the place of the one of its role, in the order of the roles.
+void putFacet(Scan& scan, const ScanFacet& facet) {
+  removeFacet(scan, facet.facet.role);
+  scan.facets.push_back(facet);
+  std::sort(scan.facets.begin(), scan.facets.end(),
+            [](const auto& a, const auto& b) { return a.facet.role < b.facet.role; });
+}
+
 std::string partnerOf(const std::string& name) {
   if (name.ends_with(".L")) return name.substr(0, name.size() - 2) + ".R";
   if (name.ends_with(".R")) return name.substr(0, name.size() - 2) + ".L";
@@ -140,20 +148,6 @@ std::string partnerOf(const std::string& name) {
 }
 
 }  // namespace
-
-std::string_view toText(FacetRole role) {
-  switch (role) {
-    case FacetRole::PrezygLeft:
-      return "prezyg.L";
-    case FacetRole::PrezygRight:
-      return "prezyg.R";
-    case FacetRole::PostzygLeft:
-      return "postzyg.L";
-    case FacetRole::PostzygRight:
-      break;
-  }
-  return "postzyg.R";
-}
 
 std::vector<WantedMark> marksFor(const Bone& sculpted) {
   if (!isVertebra(sculpted.name.kind)) return otherMarks(sculpted);
@@ -197,15 +191,17 @@ const ScanFacet* facetOf(const Scan& scan, FacetRole role) {
 }
 
 void setFacet(Scan& scan, const Bone& sculpted, const ScanFacet& facet) {
-  removeFacet(scan, facet.facet.role);
-  scan.facets.push_back(facet);
-  std::sort(scan.facets.begin(), scan.facets.end(),
-            [](const auto& a, const auto& b) { return a.facet.role < b.facet.role; });
+  putFacet(scan, facet);
   const FacetRole inBone = scan.mirror ? mirrored(facet.facet.role) : facet.facet.role;
   if (const Facet* known = sculpted.facet(inBone); known && scan.placed)
     for (ScanFacet& kept : scan.facets)
       if (kept.facet.role == facet.facet.role) slideAs(*known, scan, kept.facet);
   layAnew(scan, sculpted);
+}
+
+void setFacetAsGiven(Scan& scan, const Bone& sculpted, const ScanFacet& facet) {
+  putFacet(scan, facet);
+  if (placeByLandmarks(scan, sculpted)) scan.placed = true;
 }
 
 void removeFacet(Scan& scan, FacetRole role) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/anatomy/marks/scan.h"
+#include "core/anatomy/tables/facet_table.h"
 
 namespace zyga::anatomy {
 
@@ -27,15 +28,14 @@ struct WantedMark {
 /// lies, then centres of rotation and facets, then what only makes it complete.
 std::vector<WantedMark> marksFor(const Bone& sculpted);
 
-/// "prezyg.L"; what the list of marks calls a facet.
-std::string_view toText(FacetRole role);
-
 /// Sets or takes away a landmark, and lays the bone anew by what is then marked. On a vertebra the middle of the canal
 /// follows from its two ends; on flat faces of a centrum the centre of rotation lies in the middle of the rim until it
 /// is marked by itself.
 void setLandmark(Scan& scan, const Bone& sculpted, const std::string& name, std::optional<Eigen::Vector3d> p_S);
 /// The same for a facet. Its direction of sliding is the sculpted bone's, as soon as the scan lies by its landmarks.
 void setFacet(Scan& scan, const Bone& sculpted, const ScanFacet& facet);
+/// The same for one whose own direction of sliding is known, from a table or a suggestion: it stays as it is.
+void setFacetAsGiven(Scan& scan, const Bone& sculpted, const ScanFacet& facet);
 void removeFacet(Scan& scan, FacetRole role);
 const ScanFacet* facetOf(const Scan& scan, FacetRole role);
 

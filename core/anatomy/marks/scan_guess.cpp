@@ -200,15 +200,27 @@ void giveNumber(BoneGuess& guess, const std::vector<std::string>& words, std::si
   }
 }
 
+constexpr int kMostLumbars = 9;  ///< "L12" is the joint of L1 and L2, if anything (common practice, no source)
+
 /// "L3" and "lumbar3"; a lone "l" is a side as soon as another word names a bone.
 std::optional<int> lumbarIn(const std::vector<std::string>& words) {
   for (std::size_t i = 0; i < words.size(); ++i)
     if (words[i] == "lumbar" || words[i] == "l")
-      if (const int number = numberBeside(words, i)) return number;
+      if (const int number = numberBeside(words, i); number > 0 && number <= kMostLumbars) return number;
+  return std::nullopt;
+}
+
+/// "rib.D4.L", "humerus.R.stl": an id of ours that says more than its words.
+std::optional<BoneName> idIn(std::string_view name) {
+  name.remove_prefix(name.find_last_of("/\\") + 1);
+  for (const std::string_view id : {name, name.substr(0, name.rfind('.'))})
+    if (id.find('.') != std::string_view::npos)
+      if (const auto bone = parseBoneId(id)) return bone;
   return std::nullopt;
 }
 
 Reading read(std::string_view fileName) {
+  if (const auto bone = idIn(fileName)) return {BoneGuess{*bone, kWhole, {}}, false};
   const auto words = wordsOf(stemOf(fileName));
   const std::size_t at = bestWord(words);
   if (at == words.size()) {
@@ -247,6 +259,27 @@ UnitGuess guessUnit(double extent, double expected) {
   std::sort(off.begin(), off.end());
   return {off[0].second, off[1].first - off[0].first > kSure};
 }
+
+double sizeFactor(const std::vector<ScanExtents>& extents, ScanUnit unit) {
+  std::vector<double> decades;
+  for (const ScanExtents& each : extents)
+    if (each.scan > 0 && each.expected > 0) decades.push_back(std::log10(each.scan * metresOf(unit) / each.expected));
+  if (decades.empty()) return 0;
+  const auto middle = decades.begin() + static_cast<std::ptrdiff_t>(decades.size() / 2);
+  std::nth_element(decades.begin(), middle, decades.end());
+  return std::pow(10, *middle);
+}
+
+SetUnitGuess guessUnitOfSet(const std::vector<ScanExtents>& extents) {
+  const double inMetres = sizeFactor(extents, ScanUnit::Metre);
+  if (!(inMetres > 0)) return {};
+  const UnitGuess guess = guessUnit(inMetres, 1);
+  const auto known = [](const ScanExtents& each) { return each.scan > 0 && each.expected > 0; };
+  return {guess.unit, guess.sure, inMetres * metresOf(guess.unit),
+          static_cast<std::size_t>(std::count_if(extents.begin(), extents.end(), known))};
+}
+
+bool isTenfold(double factor) { return factor > 0 && std::abs(std::log10(factor)) > 0.5; }
 
 ScanUp guessUp(std::string_view ending) {
   std::string lower(ending);

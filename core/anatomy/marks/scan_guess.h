@@ -30,6 +30,27 @@ inline constexpr double kUsualExtent = 0.3;
 /// scale.
 UnitGuess guessUnit(double extent, double expected = kUsualExtent);
 
+/// Greatest extents of a scan, in the file's unit, and of the bone that it is taken for, m.
+struct ScanExtents {
+  double scan = 0, expected = 0;
+};
+
+/// One unit for scans that belong together.
+struct SetUnitGuess {
+  ScanUnit unit = ScanUnit::Metre;
+  bool sure = false;  ///< no other unit comes near
+  /// The middle one of all bones is in this unit so many times as large as expected; 0 where nothing is known.
+  double factor = 0;
+  std::size_t bones = 0;  ///< on which it rests
+};
+/// The unit that brings the median of the extents over the expected ones nearest to 1, on a logarithmic scale.
+SetUnitGuess guessUnitOfSet(const std::vector<ScanExtents>& extents);
+/// The same factor in a unit that is known.
+double sizeFactor(const std::vector<ScanExtents>& extents, ScanUnit unit);
+/// Whether bones so many times as large as the animal's are rather off by ten than of its size: beyond the root of ten
+/// either way.
+bool isTenfold(double factor);
+
 enum class ScanUp { Y, Z };
 
 /// By the file's ending: formats of the screen (glTF, COLLADA, OBJ, FBX) have Y up, those of scanners and workshops Z.

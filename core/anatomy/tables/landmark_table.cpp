@@ -2,10 +2,10 @@
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
 
 #include "core/anatomy/tables/csv.h"
+#include "core/anatomy/tables/table_fields.h"
 #include "core/anatomy/tables/table_reasons.h"
 
 namespace zyga::anatomy {
@@ -14,27 +14,7 @@ namespace {
 using reason::Reason;
 using reason::text;
 
-constexpr double kFarthest = 1000;  // m from the origin of a scan
 constexpr std::array<std::string_view, 5> kLandmarkColumns{"bone", "landmark", "x", "y", "z"};
-
-std::string lowerCase(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c + 32);
-  return text;
-}
-
-/// "x (mm)" -> "x" and "mm".
-std::pair<std::string, std::string> titleAndUnit(const std::string& header) {
-  const auto open = header.find('('), close = header.rfind(')');
-  if (open == std::string::npos || close == std::string::npos || close < open) return {lowerCase(trimmed(header)), ""};
-  return {lowerCase(trimmed(header.substr(0, open))), lowerCase(trimmed(header.substr(open + 1, close - open - 1)))};
-}
-
-double metresIn(const std::string& unit) {
-  if (unit == "mm") return 1e-3;
-  if (unit == "cm") return 1e-2;
-  return unit == "m" ? 1 : 0;
-}
 
 class LandmarkReader {
  public:
@@ -97,7 +77,7 @@ class LandmarkReader {
       if (!parseNumber(written, value)) {
         fault(line.number, place_[2 + i], {table::kNotANumber, {text(written)}}, {landmark::kWriteCoordinate});
         good = false;
-      } else if (std::abs(value * unit_[i]) > kFarthest) {
+      } else if (std::abs(value * unit_[i]) > kFarthestPoint) {
         fault(line.number, place_[2 + i], {landmark::kTooFar, {text(written)}}, {landmark::kCheckUnit});
         good = false;
       } else {
@@ -116,13 +96,6 @@ class LandmarkReader {
   std::array<double, 3> unit_{};
 };
 
-/// Millimetres to a nanometre: more than a scan knows.
-std::string millimetres(double value) {
-  std::array<char, 64> digits{};
-  const double mm = std::round(value * 1e9) / 1e6;
-  return {digits.data(), std::to_chars(digits.data(), digits.data() + digits.size(), mm == 0 ? 0.0 : mm).ptr};
-}
-
 }  // namespace
 
 bool LandmarkReading::usable() const {
@@ -138,8 +111,8 @@ std::string writeLandmarkTable(const LandmarkTable& table) {
   std::string out = "bone,landmark,x (mm),y (mm),z (mm)\n";
   for (const auto& [bone, points] : table.points)
     for (const auto& [name, p] : points)
-      out += toId(bone) + "," + quotedCsv(name) + "," + millimetres(p.x()) + "," + millimetres(p.y()) + "," +
-             millimetres(p.z()) + "\n";
+      out += toId(bone) + "," + quotedCsv(name) + "," + millimetresText(p.x()) + "," + millimetresText(p.y()) + "," +
+             millimetresText(p.z()) + "\n";
   return out;
 }
 

@@ -93,3 +93,25 @@ inline constexpr Id kCheckUnit{"landmark.check-unit"};
 inline constexpr Id kLeaveOneOut{"landmark.leave-one-out"};
 
 }  // namespace zyga::anatomy::landmark
+
+/// The same for tables of facets; what they share with the others is told as there.
+namespace zyga::anatomy::facet_table {
+
+using reason::Id;
+
+inline constexpr Id kUnknownFacet{"facet-table.unknown-facet", 1};  ///< typed
+inline constexpr Id kNoDirection{"facet-table.no-direction", 1};    ///< "normal" or "slide"
+inline constexpr Id kSlideAlongNormal{"facet-table.slide-along-normal"};
+inline constexpr Id kNotAShare{"facet-table.not-a-share", 1};  ///< typed
+inline constexpr Id kBadCorner{"facet-table.bad-corner", 1};   ///< typed
+inline constexpr Id kNotConvex{"facet-table.not-convex"};
+inline constexpr Id kTwice{"facet-table.twice", 2};  ///< bone, facet
+
+inline constexpr Id kWriteHeader{"facet-table.write-header"};
+inline constexpr Id kWriteFacet{"facet-table.write-facet"};
+inline constexpr Id kWriteDirection{"facet-table.write-direction"};
+inline constexpr Id kWriteSlide{"facet-table.write-slide"};
+inline constexpr Id kWriteShare{"facet-table.write-share"};
+inline constexpr Id kWriteOutline{"facet-table.write-outline"};
+
+}  // namespace zyga::anatomy::facet_table

@@ -1,6 +1,7 @@
 #include "core/files/scan/clean_scan.h"
 
 #include <Eigen/Geometry>
+#include <map>
 
 #include "core/files/scan/scan_faults.h"
 
@@ -23,27 +24,119 @@ CleanScan::LeftOut leftOut(const RawScan& raw) {
   return out;
 }
 
-}  // namespace
+/// What the format says of all parts of a file.
+struct OfFormat {
+  std::optional<double> unit;
+  anatomy::ScanUp up;
+};
 
-std::optional<CleanScan> readCleanScan(const std::filesystem::path& path, const ScanReader& reader, double expected) {
-  auto raw = readScan(path, reader);
-  if (!raw) return std::nullopt;
-  CleanScan out;
-  out.leftOut = leftOut(*raw);
+OfFormat formatOf(const RawScan& raw, const std::filesystem::path& path) {
+  return {raw.unit, raw.yUp ? anatomy::ScanUp::Y : anatomy::guessUp(path.extension().string())};
+}
+
+/// Empty when cancelled or when nothing usable is left.
+std::optional<CleanScan> cleaned(solid::TriangleMesh mesh, const OfFormat& format, const task::Task& task,
+                                 double expected) {
   solid::RepairOptions options;
-  options.task = reader.task.quiet();
-  auto repaired = solid::repair(std::move(raw->mesh), options);
-  if (reader.task.cancelled()) return std::nullopt;
-  if (repaired.mesh.empty())
-    throw FileError({fault::kCannotRead, {pathText(path), reason::inner(fault::kNoUsableTriangle)}});
+  options.task = task.quiet();
+  auto repaired = solid::repair(std::move(mesh), options);
+  if (task.cancelled() || repaired.mesh.empty()) return std::nullopt;
+  CleanScan out;
   out.repairs = repaired.repairs;
   out.mesh = std::move(repaired.mesh);
   out.flaws = repaired.flaws;
   out.extent = extentOf(out.mesh);
   out.unitGuess = anatomy::guessUnit(out.extent, expected);
-  out.unitFixed = raw->unit == 1.0;
+  out.unitFixed = format.unit == 1.0;
   if (out.unitFixed) out.unitGuess = {anatomy::ScanUnit::Metre, true};
-  out.up = raw->yUp ? anatomy::ScanUp::Y : anatomy::guessUp(path.extension().string());
+  out.up = format.up;
+  return out;
+}
+
+FileError nothingUsable(const std::filesystem::path& path) {
+  return FileError({fault::kCannotRead, {pathText(path), reason::inner(fault::kNoUsableTriangle)}});
+}
+
+std::optional<CleanScan> cleanedWhole(RawScan raw, const std::filesystem::path& path, const task::Task& task,
+                                      double expected) {
+  const auto left = leftOut(raw);
+  auto out = cleaned(std::move(raw.mesh), formatOf(raw, path), task, expected);
+  if (task.cancelled()) return std::nullopt;
+  if (!out) throw nothingUsable(path);
+  out->leftOut = left;
+  return out;
+}
+
+/// Parts whose names tell the same bone, in the order of the bones.
+struct PartsOfBones {
+  std::map<anatomy::BoneName, std::vector<std::size_t>> bones;
+  std::vector<std::string> others;
+};
+
+PartsOfBones partsOfBones(const std::vector<ScanPart>& parts) {
+  constexpr double kBelieved = 0.5;
+  PartsOfBones out;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const auto guess = anatomy::guessBone(parts[i].name);
+    // A lumbar vertebra is numbered with its set, later; for now its own number tells it from the others.
+    const bool lumbar = guess && guess->name.kind == anatomy::BoneKind::Dorsal && guess->name.number > 0;
+    if (guess && (guess->confidence >= kBelieved || lumbar))
+      out.bones[guess->name].push_back(i);
+    else
+      out.others.push_back(parts[i].name);
+  }
+  return out;
+}
+
+solid::TriangleMesh meshOf(const RawScan& raw, const std::vector<std::size_t>& parts) {
+  std::vector<std::array<std::uint32_t, 3>> triangles;
+  std::size_t first = 0, next = 0;
+  for (std::size_t i = 0; i < raw.parts.size(); ++i) {
+    const std::size_t end = first + raw.parts[i].triangles;
+    if (next < parts.size() && parts[next] == i) {
+      triangles.insert(triangles.end(), raw.mesh.triangles.begin() + static_cast<std::ptrdiff_t>(first),
+                       raw.mesh.triangles.begin() + static_cast<std::ptrdiff_t>(end));
+      ++next;
+    }
+    first = end;
+  }
+  return withTriangles(raw.mesh, std::move(triangles));
+}
+
+}  // namespace
+
+std::optional<CleanScan> readCleanScan(const std::filesystem::path& path, const ScanReader& reader, double expected) {
+  auto raw = readScan(path, reader);
+  if (!raw) return std::nullopt;
+  return cleanedWhole(std::move(*raw), path, reader.task, expected);
+}
+
+std::optional<CleanScans> readCleanScans(const std::filesystem::path& path, const ScanReader& reader, bool asOne,
+                                         double expected) {
+  auto raw = readScan(path, reader);
+  if (!raw) return std::nullopt;
+  CleanScans out;
+  auto parts = asOne ? PartsOfBones() : partsOfBones(raw->parts);
+  if (parts.bones.size() < 2) {
+    auto whole = cleanedWhole(std::move(*raw), path, reader.task, expected);
+    if (!whole) return std::nullopt;
+    out.bones.push_back(std::move(*whole));
+    return out;
+  }
+  out.partsLeftOut = std::move(parts.others);
+  for (const auto& [bone, which] : parts.bones) {
+    auto clean = cleaned(meshOf(*raw, which), formatOf(*raw, path), reader.task, expected);
+    if (reader.task.cancelled()) return std::nullopt;
+    const std::string& name = raw->parts[which.front()].name;
+    if (!clean) {
+      out.partsLeftOut.push_back(name);
+      continue;
+    }
+    clean->part = name;
+    out.bones.push_back(std::move(*clean));
+  }
+  if (out.bones.empty()) throw nothingUsable(path);
+  out.bones.front().leftOut = leftOut(*raw);
   return out;
 }
 

@@ -22,11 +22,24 @@ struct CleanScan {
   anatomy::UnitGuess unitGuess;  ///< sure where the format fixes it
   bool unitFixed = false;        ///< by the format; the size was not asked
   anatomy::ScanUp up = anatomy::ScanUp::Z;
+  std::string part;  ///< name of the part of the file that it is; empty when it is the whole file
 };
 
 /// readScan, then solid::repair. `expected` is the extent the bone should have, m, if anything is known. Throws
 /// FileError as readScan does, and when nothing usable is left. Empty when cancelled.
 std::optional<CleanScan> readCleanScan(const std::filesystem::path& path, const ScanReader& reader,
                                        double expected = anatomy::kUsualExtent);
+
+/// What a file holds: one bone, or many in one frame.
+struct CleanScans {
+  std::vector<CleanScan> bones;
+  std::vector<std::string> partsLeftOut;  ///< names of parts that tell no bone, beside such that do
+};
+
+/// As readCleanScan; but a file in which the names of two parts or more tell different bones (anatomy::guessBone, at
+/// least half sure) comes as one mesh a bone, parts of the same bone together. What never came as far as the repair is
+/// told with the first. `asOne`: never mind the parts.
+std::optional<CleanScans> readCleanScans(const std::filesystem::path& path, const ScanReader& reader,
+                                         bool asOne = false, double expected = anatomy::kUsualExtent);
 
 }  // namespace zyga::files

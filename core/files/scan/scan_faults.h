@@ -53,3 +53,14 @@ namespace zyga::files {
 inline constexpr reason::Term kVertices{"scan.vertices"}, kFaces{"scan.faces"}, kTriangles{"scan.triangles"};
 
 }  // namespace zyga::files
+
+/// Why a file or a part of one is not brought in with the set that it belongs to.
+namespace zyga::files::fault {
+
+inline constexpr Id kNoMeshInFolder{"scan-set.no-mesh-in-folder"};
+inline constexpr Id kNameTellsNoBone{"scan-set.name-tells-no-bone"};
+inline constexpr Id kNameNotSure{"scan-set.name-not-sure", 2};      ///< bone, what is in doubt
+inline constexpr Id kAnimalHasNone{"scan-set.animal-has-none", 1};  ///< bone
+inline constexpr Id kBoneInOtherFile{"scan-set.bone-twice", 2};     ///< bone, the file that it is already
+
+}  // namespace zyga::files::fault

@@ -12,6 +12,7 @@
 
 #include "core/files/scan/scan_faults.h"
 #include "core/files/scan/scan_precheck.h"
+#include "core/files/scan/scan_wire.h"
 
 namespace zyga::files {
 namespace {
@@ -69,8 +70,11 @@ class Gatherer {
     while (!waiting.empty()) {
       const Placed placed = waiting.back();
       waiting.pop_back();
+      const std::size_t before = out_.mesh.triangles.size();
       for (unsigned i = 0; i < placed.node->mNumMeshes; ++i)
         add(*scene_.mMeshes[placed.node->mMeshes[i]], placed.X_WorldNode);
+      const std::size_t own = out_.mesh.triangles.size() - before;
+      if (own > 0) out_.parts.push_back({nameOf(*placed.node), own});
       for (unsigned i = 0; i < placed.node->mNumChildren; ++i) {
         const aiNode* child = placed.node->mChildren[i];
         waiting.push_back({child, placed.X_WorldNode * child->mTransformation});
@@ -79,6 +83,11 @@ class Gatherer {
   }
 
  private:
+  std::string nameOf(const aiNode& node) const {
+    const aiString& name = node.mName.length > 0 ? node.mName : scene_.mMeshes[node.mMeshes[0]]->mName;
+    return std::string(name.C_Str()).substr(0, kLongestPartName);
+  }
+
   void add(const aiMesh& mesh, const aiMatrix4x4& X) {
     auto& positions = out_.mesh.positions;
     const std::size_t first = positions.size();

@@ -3,6 +3,8 @@
 #include <cstdint>
 #include <filesystem>
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "core/files/disk/file_error.h"
 #include "core/solid/mesh/triangle_mesh.h"
@@ -25,7 +27,14 @@ struct ScanReader {
   task::Task task;  ///< told from the thread that reads
 };
 
-/// A mesh as its file holds it, in the file's own unit and axes; dirty. All parts of the file as one mesh.
+/// A piece of a file that is placed and named by itself.
+struct ScanPart {
+  std::string name;  ///< of its node, else of its mesh; empty where the file names neither
+  std::uint64_t triangles = 0;
+};
+
+/// A mesh as its file holds it, in the file's own unit and axes; dirty. All parts of the file as one mesh, in one
+/// frame.
 struct RawScan {
   solid::TriangleMesh mesh;
   std::uint64_t facesDeclared = 0;   ///< what the file says it holds; 0 where it does not say
@@ -34,6 +43,7 @@ struct RawScan {
   std::uint64_t pointsAndLines = 0;  ///< primitives without area, left out
   std::optional<double> unit;        ///< m, where the format fixes it
   bool yUp = false;                  ///< the format fixes Y as up
+  std::vector<ScanPart> parts;       ///< which triangles are whose: each has those that follow the one before
 };
 
 /// Throws FileError naming the file and the cause: not there, not a file, too large, no mesh in it, cut short,

@@ -11,7 +11,7 @@
 namespace zyga::files {
 namespace {
 
-constexpr std::array<char, 8> kMagic{'z', 'y', 's', 'c', 'a', 'n', '0', '1'};
+constexpr std::array<char, 8> kMagic{'z', 'y', 's', 'c', 'a', 'n', '0', '2'};
 
 struct WireHead {
   std::array<char, 8> magic = kMagic;
@@ -19,8 +19,14 @@ struct WireHead {
   std::uint64_t facesDeclared = 0, facesRead = 0, badFaces = 0, pointsAndLines = 0;
   double unit = 0;  ///< 0 when not fixed
   std::uint64_t yUp = 0;
+  std::uint64_t parts = 0, partBytes = 0;
 };
-static_assert(sizeof(WireHead) == 72);
+static_assert(sizeof(WireHead) == 88);
+
+/// Before each part's name.
+struct WirePart {
+  std::uint64_t triangles = 0, nameBytes = 0;
+};
 
 constexpr std::uint64_t kVertexBytes = sizeof(Eigen::Vector3f);
 constexpr std::uint64_t kTriangleBytes = sizeof(std::array<std::uint32_t, 3>);
@@ -28,14 +34,45 @@ static_assert(kVertexBytes == 12 && kTriangleBytes == 12);
 
 bool fits(const WireHead& head, std::uint64_t fileSize) {
   const std::uint64_t body = fileSize - sizeof(head);
-  return head.vertices <= body / kVertexBytes && head.triangles <= body / kTriangleBytes &&
-         head.vertices * kVertexBytes + head.triangles * kTriangleBytes == body;
+  return head.vertices <= body / kVertexBytes && head.triangles <= body / kTriangleBytes && head.partBytes <= body &&
+         head.parts <= body / sizeof(WirePart) &&
+         head.vertices * kVertexBytes + head.triangles * kTriangleBytes + head.partBytes == body;
 }
 
 bool indicesGood(const solid::TriangleMesh& mesh) {
   const auto n = mesh.positions.size();
   return std::all_of(mesh.triangles.begin(), mesh.triangles.end(),
                      [n](const auto& t) { return t[0] < n && t[1] < n && t[2] < n; });
+}
+
+std::string partsOnWire(const std::vector<ScanPart>& parts) {
+  std::string bytes;
+  for (const ScanPart& part : parts) {
+    const WirePart head{part.triangles, part.name.size()};
+    bytes.append(reinterpret_cast<const char*>(&head), sizeof(head));
+    bytes += part.name;
+  }
+  return bytes;
+}
+
+/// Whatever the file has named its parts, a name is one line of a message. False when the bytes are not the parts.
+bool partsFrom(std::string_view bytes, const WireHead& head, std::vector<ScanPart>& out) {
+  std::uint64_t triangles = 0;
+  for (std::uint64_t i = 0; i < head.parts; ++i) {
+    WirePart part;
+    if (bytes.size() < sizeof(part)) return false;
+    std::memcpy(&part, bytes.data(), sizeof(part));
+    bytes.remove_prefix(sizeof(part));
+    if (part.nameBytes > bytes.size() || part.nameBytes > kLongestPartName) return false;
+    if (part.triangles > head.triangles - triangles) return false;
+    triangles += part.triangles;
+    std::string name(bytes.substr(0, part.nameBytes));
+    for (char& c : name)
+      if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) c = ' ';
+    bytes.remove_prefix(part.nameBytes);
+    out.push_back({std::move(name), part.triangles});
+  }
+  return bytes.empty() && (out.empty() || triangles == head.triangles);
 }
 
 }  // namespace
@@ -50,12 +87,16 @@ void writeWire(const RawScan& scan, const std::filesystem::path& path) {
   head.pointsAndLines = scan.pointsAndLines;
   head.unit = scan.unit.value_or(0);
   head.yUp = scan.yUp;
+  const std::string parts = partsOnWire(scan.parts);
+  head.parts = scan.parts.size();
+  head.partBytes = parts.size();
   std::ofstream file(path, std::ios::binary | std::ios::trunc);
   file.write(reinterpret_cast<const char*>(&head), sizeof(head));
   file.write(reinterpret_cast<const char*>(scan.mesh.positions.data()),
              static_cast<std::streamsize>(head.vertices * kVertexBytes));
   file.write(reinterpret_cast<const char*>(scan.mesh.triangles.data()),
              static_cast<std::streamsize>(head.triangles * kTriangleBytes));
+  file.write(parts.data(), static_cast<std::streamsize>(parts.size()));
   file.close();
   if (!file) throw FileError({fault::kNoRoom, {pathText(path.parent_path())}});
 }
@@ -75,7 +116,9 @@ RawScan readWire(const std::filesystem::path& path) {
             static_cast<std::streamsize>(head.vertices * kVertexBytes));
   file.read(reinterpret_cast<char*>(scan.mesh.triangles.data()),
             static_cast<std::streamsize>(head.triangles * kTriangleBytes));
-  if (!file || !indicesGood(scan.mesh)) throw damaged;
+  std::string parts(head.partBytes, '\0');
+  file.read(parts.data(), static_cast<std::streamsize>(parts.size()));
+  if (!file || !indicesGood(scan.mesh) || !partsFrom(parts, head, scan.parts)) throw damaged;
   scan.facesDeclared = head.facesDeclared;
   scan.facesRead = head.facesRead;
   scan.badFaces = head.badFaces;

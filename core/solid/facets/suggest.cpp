@@ -29,12 +29,14 @@ constexpr double kOver = 0.25;           ///< scale on which the faces of two ce
 // Shares of its square.
 constexpr double kLeastFace = 0.02;    ///< area of the face of a centrum
 constexpr double kLeastFacet = 0.005;  ///< area of a facet
-constexpr double kFullFacet = 0.1;     ///< area from which on size says nothing against it
+constexpr double kFullFacet = 0.08;    ///< area from which on size says nothing against it
 constexpr double kTurned = 0.5;        ///< cosine of 60 degrees from a patch's mean normal
 constexpr double kEndwards = 0.7071;   ///< cosine of the face of a centrum to the column
 constexpr int kMostPatches = 3;        ///< that one connected region is taken for
 constexpr double kAsWell = 0.95;       ///< share of the best that will do
-constexpr double kOneSided = 0.2;      ///< what a facet without a fellow counts for
+constexpr double kAlone = 0.5;         ///< what the score of a facet without a fellow counts for
+constexpr double kFellow = 0.3;        ///< of its score: what the other side has to offer to be its fellow
+constexpr double kAloneSides = 0.2;    ///< what it counts for where left and right ought to be mirror images
 
 double fallOff(double value, double scale) { return std::exp(-std::pow(value / scale, 2)); }
 double cosineOf(const Vector3d& a, const Vector3d& b) {
@@ -262,12 +264,21 @@ Rung rungAt(const PairSearch& search, double reach) {
       const double score = std::min(l.score, r.score) * mirrored;
       if (score > best.score) best = {reach, score, mirrored, {l, r}};
     }
-  for (const auto* side : {&left, &right})
+  // One side alone, where the other has nothing of its rank: a facet is broken off, and what is left over there must
+  // not pair with some small patch of this side that happens to be its mirror image.
+  const auto most = [](const std::vector<Meeting>& side) {
+    double score = 0;
+    for (const Meeting& m : side) score = std::max(score, m.score);
+    return score;
+  };
+  for (const auto* side : {&left, &right}) {
+    const double other = most(side == &left ? right : left);
     for (const Meeting& m : *side) {
-      if (kOneSided * m.score <= best.score) continue;
-      best = {reach, kOneSided * m.score, kOneSided, {}};
+      if (kAlone * m.score <= best.score || other >= kFellow * m.score) continue;
+      best = {reach, kAlone * m.score, kAloneSides, {}};
       best.sides[side == &left ? 0 : 1] = m;
     }
+  }
   return best;
 }
 
@@ -298,7 +309,9 @@ SuggestedFace suggestedFaceOf(const PairBone& side) {
 
 }  // namespace
 
-double Confidence::whole() const { return std::pow(std::max(0.0, area * flatness * sides * facing * steady), 1.0 / 5); }
+double Confidence::whole() const {
+  return std::max(0.0, area) * std::pow(std::max(0.0, flatness * sides * facing * steady), 1.0 / 4);
+}
 
 NeighbourSuggestion suggestNeighbours(const TriangleMesh& cranial, const TriangleMesh& caudal,
                                       const SuggestOptions& options) {

@@ -51,9 +51,13 @@ struct SuggestedFacet {
   double confidence = 0;  ///< 0 to 1, see Confidence
 };
 
-/// What a suggestion's confidence is made of, each 0 to 1; their geometric mean is told. Program default, no source.
+/// What a suggestion's confidence is made of, each 0 to 1. Told is the geometric mean of all but the area, times the
+/// area: a small patch that is as flat and as symmetric as any facet is what bones show elsewhere. Program default, no
+/// source. Met: true facets of the 23 joints of a dog and of human lumbars 0.85 to 1, of invented necks 0.95 and more,
+/// sheared by 10 degrees 0.7, with the other side broken off 0.6; patches that were found where the facets had been cut
+/// off 0.2 to 0.45. So less than a half is as good as none (anatomy::kSureEnough).
 struct Confidence {
-  double area = 0;      ///< a facet of a tenth of the squared bone size or more counts fully
+  double area = 0;      ///< a facet of 0.08 of the squared bone size or more counts fully
   double flatness = 0;  ///< residual of the cylinder against the root of the area
   double sides = 0;     ///< how well left and right are mirror images
   double facing = 0;    ///< how well prezyg and postzyg agree in place and direction

@@ -83,5 +83,21 @@ TEST(ScanGuess, GltfHasYUpScannersHaveZ) {
   EXPECT_EQ(guessUp(".stl"), ScanUp::Z);
 }
 
+TEST(GuessBone, TakesIdsOfTheProgramsOwnExportAsTheyAre) {
+  for (const char* id : {"rib.D4.L", "humerus.R", "chevron.Ca4", "metacarpal3.L", "manus1.2.L"})
+    for (const std::string& name : {std::string(id), std::string(id) + ".stl", "folder/" + std::string(id) + ".ply"}) {
+      const auto guess = guessBone(name);
+      ASSERT_TRUE(guess) << name;
+      EXPECT_EQ(toId(guess->name), id);
+      EXPECT_GT(guess->confidence, 0.9) << name;
+      EXPECT_TRUE(guess->doubts.empty()) << name;
+    }
+}
+
+TEST(GuessBone, TakesTheJointOfTwoLumbarsForNoBone) {
+  EXPECT_FALSE(guessBone("facet_L12_l.obj"));
+  EXPECT_TRUE(guessBone("L5.obj"));
+}
+
 }  // namespace
 }  // namespace zyga::anatomy

@@ -10,6 +10,7 @@
 #include "core/files/scan/clean_scan.h"
 #include "core/range/limits.h"
 #include "core/range/neutral.h"
+#include "core/range/presets.h"
 #include "core/solid/mesh/fit.h"
 #include "core/solid/sculpt/sculpt.h"
 
@@ -97,10 +98,10 @@ TEST(ScanOverSculpted, GivesTheSameLimits) {
   mark(scans[0], bone);
   ASSERT_TRUE(anatomy::placeByLandmarks(scans[0].scan, bone));
   const anatomy::Specimen mixed = specimenOf(table(), scans);
-  // The sculpted condyle is a ball only in its middle; its fit is 2.2 mm off along the bone.
-  EXPECT_LT((mixed[index].landmark("cranial") - bone.landmark("cranial")).norm(), 3e-3);
+  // The sculpted condyle is a ball only in its middle; its fit is 3.8 mm off along the bone, which is 460 mm long.
+  EXPECT_LT((mixed[index].landmark("cranial") - bone.landmark("cranial")).norm(), 4.5e-3);
 
-  const range::Assumptions assumptions;
+  const range::Assumptions assumptions = range::grownAnimal();
   const auto before = range::articulate(sculpted, assumptions), after = range::articulate(mixed, assumptions);
   for (const char* id : {"C6-C7", "C7-C8"}) {
     const auto joint = *sculpted.findJoint(id);
