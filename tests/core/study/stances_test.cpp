@@ -29,7 +29,8 @@ struct Animal {
   range::Scenario scenario;  ///< every joint neutral
   const anatomy::Specimen& s;
 
-  explicit Animal(anatomy::BodyPlan plan = anatomy::BodyPlan::HighBrowser, const range::Assumptions& assumptions = range::grownAnimal())
+  explicit Animal(anatomy::BodyPlan plan = anatomy::BodyPlan::HighBrowser,
+                  const range::Assumptions& assumptions = range::grownAnimal())
       : scenario(neutral(plan, assumptions)), s(scenario.specimen()) {}
 
   static range::Scenario neutral(anatomy::BodyPlan plan, const range::Assumptions& assumptions) {
