@@ -154,6 +154,7 @@ void MainWindow::createStatusBar() {
   layout->addWidget(output_->exportReadout());
   layout->addWidget(output_->pictureReadout());
   layout->addWidget(report_->readout());
+  layout->addWidget(scans_->readout());
   auto* lengths = new LengthsReadout(document_);
   textIsLarge() ? rows->addWidget(lengths) : layout->addWidget(lengths);
   layout->addWidget(new VerdictReadout(document_));

@@ -44,6 +44,22 @@
         <translation>丰满：如鳄类</translation>
     </message>
     <message>
+        <source>Click the place.</source>
+        <translation>点按该位置。</translation>
+    </message>
+    <message>
+        <source>Click at least three places round it; Backspace takes the last one back.</source>
+        <translation>在其周围点按至少三处；退格键撤回最后一处。</translation>
+    </message>
+    <message>
+        <source>Brush the rounded surface; with Ctrl the brush takes away.</source>
+        <translation>刷出圆曲的表面；按 Ctrl 则擦去。</translation>
+    </message>
+    <message>
+        <source>Brush the flat surface up to its rim; with Ctrl the brush takes away.</source>
+        <translation>把平坦的表面刷到边缘；按 Ctrl 则擦去。</translation>
+    </message>
+    <message>
         <source>Shaded</source>
         <translation>明暗</translation>
     </message>
@@ -8404,22 +8420,6 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>来自 %1 的标志点</translation>
     </message>
     <message>
-        <source>Click the place.</source>
-        <translation>点按该位置。</translation>
-    </message>
-    <message>
-        <source>Click at least three places round it; Backspace takes the last one back.</source>
-        <translation>在其周围点按至少三处；退格键撤回最后一处。</translation>
-    </message>
-    <message>
-        <source>Brush the rounded surface; with Ctrl the brush takes away.</source>
-        <translation>刷出圆曲的表面；按 Ctrl 则擦去。</translation>
-    </message>
-    <message>
-        <source>Brush the flat surface up to its rim; with Ctrl the brush takes away.</source>
-        <translation>把平坦的表面刷到边缘；按 Ctrl 则擦去。</translation>
-    </message>
-    <message>
         <source>Landmarks</source>
         <translation>标志点</translation>
     </message>
@@ -8496,6 +8496,18 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>刷</translation>
     </message>
     <message>
+        <source>Accept</source>
+        <translation>接受</translation>
+    </message>
+    <message>
+        <source>Takes the suggested mark for made and goes on to the next (%1)</source>
+        <translation>将建议的标记视为已完成，并转到下一个（%1）</translation>
+    </message>
+    <message>
+        <source>Accept all of this bone</source>
+        <translation>接受此骨的全部标记</translation>
+    </message>
+    <message>
         <source>Remove mark</source>
         <translation>移除标记</translation>
     </message>
@@ -8544,6 +8556,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>%1 可以评定。</translation>
     </message>
     <message>
+        <source>suggested by the program, %1 sure: accept it, or mark it anew</source>
+        <translation>由程序建议，把握 %1：请接受，或重新标记</translation>
+    </message>
+    <message>
         <source>%1 × %2, residual %3</source>
         <translation>%1 × %2，残差 %3</translation>
     </message>
@@ -8554,6 +8570,10 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>marked</source>
         <translation>已标记</translation>
+    </message>
+    <message>
+        <source>suggested, %1</source>
+        <translation>建议，%1</translation>
     </message>
     <message>
         <source>%1: %2.</source>
@@ -8582,6 +8602,14 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Remove the %1 of %2</source>
         <translation>移除 %2 的%1</translation>
+    </message>
+    <message>
+        <source>Accept the %1 of %2</source>
+        <translation>接受 %2 的%1</translation>
+    </message>
+    <message>
+        <source>Accept the marks of %1</source>
+        <translation>接受 %1 的标记</translation>
     </message>
     <message>
         <source>Every mark of one side has its partner already.</source>
@@ -9602,6 +9630,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>放置标志点(&amp;P)……</translation>
     </message>
     <message>
+        <source>Su&amp;ggest landmarks and facets</source>
+        <translation>建议标志点与关节面(&amp;G)</translation>
+    </message>
+    <message>
         <source>Mi&amp;rror to the other side</source>
         <translation>镜像到另一侧(&amp;R)</translation>
     </message>
@@ -9630,6 +9662,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>移除扫描</translation>
     </message>
     <message>
+        <source>There are no mesh files in %1.</source>
+        <translation>%1 中没有网格文件。</translation>
+    </message>
+    <message>
         <source>Open a sample, a table or a project first: real bones take their places in an animal.</source>
         <translation>请先打开样本、表格或项目：真实骨骼要放入一只动物之中。</translation>
     </message>
@@ -9650,16 +9686,20 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>导入 %1 块骨骼</translation>
     </message>
     <message>
+        <source>Suggest landmarks and facets</source>
+        <translation>建议标志点与关节面</translation>
+    </message>
+    <message>
+        <source>Place landmarks</source>
+        <translation>放置标志点</translation>
+    </message>
+    <message>
         <source>%1 is in the skeleton. Its landmarks decide how it lies and what its joints allow.</source>
         <translation>%1 已加入骨架。其标志点决定它如何放置以及其关节允许什么。</translation>
     </message>
     <message>
         <source>%1 bones are in the skeleton. Their landmarks decide how they lie and what their joints allow.</source>
         <translation>%1 块骨骼已加入骨架。其标志点决定它们如何放置以及其关节允许什么。</translation>
-    </message>
-    <message>
-        <source>Place landmarks</source>
-        <translation>放置标志点</translation>
     </message>
     <message>
         <source>No real bone has been brought in yet. Drop mesh files on the window, or choose them here.</source>
@@ -9684,6 +9724,34 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Scale the animal by %1</source>
         <translation>将动物缩放 %1</translation>
+    </message>
+    <message>
+        <source>Facets are found where two scanned vertebrae lie in articulation: import neighbours in one common frame.</source>
+        <translation>关节面在两块相互关节的扫描椎骨之间寻找：请导入处于同一坐标系中的相邻椎骨。</translation>
+    </message>
+    <message>
+        <source>Looking for landmarks and facets</source>
+        <translation>正在寻找标志点与关节面</translation>
+    </message>
+    <message>
+        <source>Marks suggested and put on %1: %2. They come from shape alone: look at each and accept it, or mark it anew.</source>
+        <translation>已在 %1 上放置建议的标记：%2 个。它们仅由形状得出：请逐一查看，接受或重新标记。</translation>
+    </message>
+    <message>
+        <source>Look at the marks</source>
+        <translation>查看标记</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1。</translation>
+    </message>
+    <message>
+        <source>Nothing could be suggested: no two of the scanned vertebrae are neighbours.</source>
+        <translation>无法提出建议：扫描的椎骨中没有两块相邻。</translation>
+    </message>
+    <message>
+        <source>Nothing more is suggested: what is sure enough is marked already.</source>
+        <translation>没有更多建议：有把握的都已标记。</translation>
     </message>
     <message>
         <source>Look in a folder…</source>

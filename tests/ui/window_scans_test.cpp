@@ -8,10 +8,12 @@
 #include <QTreeWidget>
 #include <filesystem>
 
+#include "core/anatomy/marks/suggested_marks.h"
 #include "core/anatomy/plan/build_specimen.h"
 #include "core/solid/sculpt/sculpt.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/commands/scan_edits.h"
+#include "ui/parts/message_bar.h"
 #include "ui/scans/bring_in_dialog.h"
 #include "ui/scans/landmark_editor.h"
 #include "ui/theme/unit_spin_box.h"
@@ -25,17 +27,20 @@ using testing::HasSubstr;
 /// Real bones by the hands of a person: dropped on the window, named, put in place, marked on the editor.
 class ScansTest : public WindowTest {
  protected:
-  /// A bone of the open animal as a scanner leaves it: STL, millimetres.
-  fs::path scanned(const char* id, const char* file) const {
+  /// A bone of the open animal as a scanner leaves it: STL, millimetres; in its own axes, or where it lies.
+  fs::path scanned(const char* id, const char* file, bool whereItLies = false) const {
     const auto& specimen = document_->specimen();
-    const auto mesh = solid::sculptBone(specimen, specimen.findBone(id).value(), 4000).levels.front();
+    const auto index = specimen.findBone(id).value();
+    const auto mesh = solid::sculptBone(specimen, index, 4000).levels.front();
+    const Eigen::Isometry3f X =
+        whereItLies ? document_->placement()[index.value].cast<float>() : Eigen::Isometry3f::Identity();
     const auto count = static_cast<std::uint32_t>(mesh.triangles.size());
     std::string bytes(84 + 50 * mesh.triangles.size(), '\0');
     std::memcpy(bytes.data() + 80, &count, sizeof count);
     char* at = bytes.data() + 84;
     for (const auto& t : mesh.triangles) {
       for (std::size_t i = 0; i < 3; ++i) {
-        const Eigen::Vector3f p = 1000 * mesh.positions[t[i]];
+        const Eigen::Vector3f p = 1000 * (X * mesh.positions[t[i]]);
         std::memcpy(at + 12 * (i + 1), p.data(), 12);
       }
       at += 50;
@@ -232,6 +237,65 @@ TEST_F(ScansTest, WhatTheMarksMeasureGoesIntoTheTableAndNeighboursFollow) {
   EXPECT_EQ(document_->undoStack().undoText(), "Measures of C7 into the table");
   QTest::mouseClick(editor->findChild<QToolButton*>("landmarkUndo"), Qt::LeftButton);
   EXPECT_NEAR(lengthOf("C7"), before, 1e-12);
+  settle();
+}
+
+TEST_F(ScansTest, AFolderOfNeighboursIsMarkedBySuggestionsThatAreAcceptedByAKey) {
+  fs::create_directory(folder() / "neck");
+  for (const char* id : {"C5", "C6", "C7"}) scanned(id, (std::string("neck/") + id + ".stl").c_str(), true);
+  dropAll({folder() / "neck"});
+  press(*readAll(), "Add to skeleton");
+  ASSERT_EQ(document_->project().scans.size(), 3u);
+  settle();
+  action("Suggest landmarks and facets")->trigger();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return document_->undoStack().count() == 2; }, kPatience));
+  EXPECT_EQ(document_->undoStack().undoText(), "Suggest landmarks and facets");
+  const auto scanOfBone = [&](const char* id) -> const anatomy::Scan& {
+    return scanOf(*document_, document_->specimen()[bone(id)].name)->scan;
+  };
+  for (const auto& [id, role] : {std::pair("C5", anatomy::FacetRole::PostzygLeft),
+                                 {"C6", anatomy::FacetRole::PrezygRight},
+                                 {"C6", anatomy::FacetRole::PostzygLeft},
+                                 {"C7", anatomy::FacetRole::PrezygLeft}}) {
+    EXPECT_NE(facetOf(scanOfBone(id), role), nullptr) << id;
+    EXPECT_GT(scanOfBone(id).suggested.at(std::string(toText(role))), anatomy::kSureEnough) << id;
+  }
+  settle();
+  action("Place landmarks")->trigger();
+  auto* editor = dialog<LandmarkEditor>("landmarkEditor");
+  ASSERT_NE(editor, nullptr);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return editor->ready(); }, kPatience));
+  const char* shown = "C5";
+  const auto list = editor->findChild<QTreeWidget*>("landmarkList");
+  choose(*editor, "Left postzygapophyseal facet");
+  EXPECT_THAT(list->currentItem()->text(1).toStdString(), HasSubstr("suggested, "));
+  const std::size_t waiting = scanOfBone(shown).suggested.size();
+  editor->activateWindow();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(editor));
+  QTest::keyClick(editor, Qt::Key_A);
+  EXPECT_EQ(scanOfBone(shown).suggested.size(), waiting - 1);
+  EXPECT_FALSE(scanOfBone(shown).suggested.contains("postzyg.L"));
+  EXPECT_NE(facetOf(scanOfBone(shown), anatomy::FacetRole::PostzygLeft), nullptr) << "accepted, not taken away";
+  QTest::keyClick(editor, Qt::Key_Delete);  // the next one, which was gone on to
+  EXPECT_EQ(scanOfBone(shown).suggested.size(), waiting - 2);
+  QTest::mouseClick(editor->findChild<QPushButton*>("acceptMarks"), Qt::LeftButton);
+  EXPECT_TRUE(scanOfBone(shown).suggested.empty());
+  EXPECT_FALSE(editor->findChild<QPushButton*>("acceptMarks")->isVisible());
+  QTest::mouseClick(editor->findChild<QToolButton*>("landmarkUndo"), Qt::LeftButton);
+  EXPECT_EQ(scanOfBone(shown).suggested.size(), waiting - 2);
+  settle();
+}
+
+TEST_F(ScansTest, BonesOfNoCommonFrameSayThatNothingIsSuggested) {
+  dropAll({scanned("C5", "C5.stl"), scanned("C6", "C6.stl")});
+  press(*readAll(), "Add to skeleton");
+  settle();
+  action("Suggest landmarks and facets")->trigger();
+  auto* messages = window_->findChild<MessageBar*>();
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] { return messages->texts().join('\n').contains("Nothing is suggested at C5-C6: both bones"); }, kPatience))
+      << messages->texts().join('\n').toStdString();
+  EXPECT_EQ(document_->undoStack().count(), 1);
   settle();
 }
 

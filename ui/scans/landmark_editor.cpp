@@ -29,6 +29,7 @@ using anatomy::MarkBy;
 using anatomy::WantedMark;
 using picture::StandardView;
 
+constexpr Qt::Key kAcceptKey = Qt::Key_A;
 constexpr int kSideWidth = 360;        // px
 constexpr double kBrushShare = 0.035;  // of the bone's size, at first
 constexpr int kMarkRole = Qt::UserRole + 1;
@@ -140,6 +141,14 @@ QWidget* LandmarkEditor::createTop() {
   back->setShortcut(Qt::Key_Backspace);
   connect(back, &QAction::triggered, &marks_, &LandmarkMarks::takeBackPlace);
   addAction(back);
+  auto* remove = new QAction(this);
+  remove->setShortcut(QKeySequence::Delete);
+  connect(remove, &QAction::triggered, &marks_, &LandmarkMarks::takeAway);
+  addAction(remove);
+  auto* accept = new QAction(this);
+  accept->setShortcut(kAcceptKey);
+  connect(accept, &QAction::triggered, &marks_, &LandmarkMarks::accept);
+  addAction(accept);
   return top;
 }
 
@@ -204,6 +213,19 @@ QWidget* LandmarkEditor::createTools() {
   row->addWidget(brush_);
   row->addStretch(1);
   row->addWidget(outline_);
+  accept_ = button(tr("Accept"), "acceptMark");
+  accept_->setToolTip(tr("Takes the suggested mark for made and goes on to the next (%1)")
+                          .arg(QKeySequence(kAcceptKey).toString(QKeySequence::NativeText)));
+  auto* acceptAll = button(tr("Accept all of this bone"), "acceptMarks");
+  connect(accept_, &QPushButton::clicked, &marks_, &LandmarkMarks::accept);
+  connect(acceptAll, &QPushButton::clicked, &marks_, &LandmarkMarks::acceptAll);
+  suggestedRow_ = new QWidget;
+  auto* suggested = new QHBoxLayout(suggestedRow_);
+  suggested->setContentsMargins(0, 0, 0, 0);
+  suggested->setSpacing(kGap);
+  suggested->addWidget(accept_);
+  suggested->addWidget(acceptAll);
+  suggested->addStretch(1);
   takeAway_ = button(tr("Remove mark"), "takeMarkAway");
   mirrorOne_ = button(tr("Mirror this one"), "mirrorMark");
   connect(takeAway_, &QPushButton::clicked, &marks_, &LandmarkMarks::takeAway);
@@ -216,6 +238,7 @@ QWidget* LandmarkEditor::createTools() {
   auto* layout = new QVBoxLayout(tools);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(kGap);
+  layout->addWidget(suggestedRow_);
   layout->addWidget(brushRow_);
   layout->addLayout(buttons);
   return tools;
@@ -311,9 +334,10 @@ void LandmarkEditor::refreshList() {
     item->setText(0, capital(markName(mark)));
     item->setText(1, !made.isEmpty() ? marks_.madeBriefly(mark) : mark.required ? tr("required") : tr("optional"));
     item->setData(0, kMarkRole, QString::fromStdString(mark.name));
-    item->setIcon(0, verdictIcon(!made.isEmpty() ? range::Level::Supported
-                                 : mark.required ? range::Level::Near
-                                                 : range::Level::NotJudged));
+    item->setIcon(0, verdictIcon(marks_.suggested(mark) ? range::Level::Near
+                                 : !made.isEmpty()      ? range::Level::Supported
+                                 : mark.required        ? range::Level::Near
+                                                        : range::Level::NotJudged));
     item->setForeground(1, theme().muted);
     item->setToolTip(0, capital(say(mark.purpose)));
     item->setToolTip(1, made.isEmpty() ? item->text(1) : made);
@@ -334,6 +358,8 @@ void LandmarkEditor::refreshTools() {
   brushRow_->setVisible(brushes);
   outline_->setVisible(mark->by == MarkBy::Facet);
   view_->setTool(brushes ? LandmarkView::Tool::Brush : LandmarkView::Tool::Place);
+  suggestedRow_->setVisible(!marks_.scan().suggested.empty());
+  accept_->setEnabled(marks_.suggested(*mark).has_value());
   takeAway_->setEnabled(marks_.isMade(*mark) || !marks_.patch().empty());
   const bool paired = mark->role || mark->name.ends_with(".L") || mark->name.ends_with(".R");
   mirrorOne_->setVisible(paired);

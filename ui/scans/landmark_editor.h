@@ -59,6 +59,8 @@ class LandmarkEditor : public QDialog {
   QWidget* brushRow_ = nullptr;
   UnitSpinBox* brush_ = nullptr;
   QComboBox* outline_ = nullptr;
+  QWidget* suggestedRow_ = nullptr;
+  QPushButton* accept_ = nullptr;
   QPushButton *takeAway_ = nullptr, *mirrorOne_ = nullptr, *mirrorAll_ = nullptr;
 };
 

@@ -83,6 +83,12 @@ void LandmarkMarks::choose(const std::string& mark) {
 
 bool LandmarkMarks::isMade(const WantedMark& mark) const { return hasScan() && placeIn(scan(), mark).has_value(); }
 
+std::optional<double> LandmarkMarks::suggested(const WantedMark& mark) const {
+  if (!isMade(mark)) return std::nullopt;
+  const auto found = scan().suggested.find(mark.name);
+  return found == scan().suggested.end() ? std::nullopt : std::optional(found->second);
+}
+
 /// The trace whose work the record holds now; none when it was undone, mirrored or read from a table.
 void LandmarkMarks::adoptTrace() {
   trace_ = {};
@@ -95,6 +101,8 @@ void LandmarkMarks::adoptTrace() {
 
 QString LandmarkMarks::made(const WantedMark& mark) const {
   if (!isMade(mark)) return {};
+  if (const auto sure = suggested(mark))
+    return tr("suggested by the program, %1 sure: accept it, or mark it anew").arg(percent(*sure));
   if (mark.role) {
     const anatomy::ScanFacet& facet = *facetOf(scan(), *mark.role);
     const double scale = scan().scale;
@@ -111,6 +119,7 @@ QString LandmarkMarks::made(const WantedMark& mark) const {
 
 QString LandmarkMarks::madeBriefly(const WantedMark& mark) const {
   if (!isMade(mark)) return {};
+  if (const auto sure = suggested(mark)) return tr("suggested, %1").arg(percent(*sure));
   if (mark.role) return millimetres(scan().scale * facetOf(scan(), *mark.role)->residual, 2);
   return tr("marked");
 }
@@ -224,6 +233,25 @@ void LandmarkMarks::takeAway() {
   else
     setLandmark(after, sculpted(), mark->name, std::nullopt);
   push(after, tr("Remove the %1 of %2").arg(markName(*mark), QString::fromStdString(toId(bone_))));
+}
+
+void LandmarkMarks::accept() {
+  const WantedMark* mark = current();
+  if (!mark || !suggested(*mark)) return;
+  anatomy::Scan after = scan();
+  after.suggested.erase(mark->name);
+  const QString step = tr("Accept the %1 of %2").arg(markName(*mark), QString::fromStdString(toId(bone_)));
+  const auto next = std::find_if(wanted_.begin(), wanted_.end(),
+                                 [&](const WantedMark& other) { return &other != mark && suggested(other); });
+  if (next != wanted_.end()) current_ = next->name;
+  push(after, step);
+}
+
+void LandmarkMarks::acceptAll() {
+  if (!hasScan() || scan().suggested.empty()) return;
+  anatomy::Scan after = scan();
+  after.suggested.clear();
+  push(after, tr("Accept the marks of %1").arg(QString::fromStdString(toId(bone_))));
 }
 
 void LandmarkMarks::takeBackPlace() {

@@ -36,6 +36,8 @@ class LandmarkMarks : public QObject {
   const anatomy::WantedMark* current() const;
   void choose(const std::string& mark);
   bool isMade(const anatomy::WantedMark& mark) const;
+  /// How sure the program was of a mark that it suggested and that nobody has accepted yet, 0 to 1.
+  std::optional<double> suggested(const anatomy::WantedMark& mark) const;
   /// "radius 61.2 mm, residual 0.4 mm"; empty when it has not been made.
   QString made(const anatomy::WantedMark& mark) const;
   /// The same for a narrow column: "0.40 mm", the residual of a facet alone, or "marked".
@@ -45,6 +47,10 @@ class LandmarkMarks : public QObject {
   void brush(const ScanHit& at, double radius, bool away);
   void endStroke();
   void takeAway();
+  /// The current mark, if it was suggested, is taken for made; the next suggested one becomes the current one.
+  void accept();
+  /// The same for all marks of the bone, in one step.
+  void acceptAll();
   /// Back by one clicked place of a ring, or by what was brushed but not yet taken.
   void takeBackPlace();
   void mirrorAll();

@@ -1,5 +1,6 @@
 #include "app/window/controllers/scan_controller.h"
 
+#include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
@@ -7,8 +8,11 @@
 #include <QSettings>
 #include <QStandardPaths>
 #include <QUrl>
+#include <algorithm>
 
 #include "app/window/controllers/menu_action.h"
+#include "app/window/controllers/scan_suggestions.h"
+#include "core/files/scan/scan_set.h"
 #include "ui/commands/scan_edits.h"
 #include "ui/parts/message_bar.h"
 #include "ui/scans/bring_in_dialog.h"
@@ -31,7 +35,15 @@ QString startFolder() {
 }  // namespace
 
 ScanController::ScanController(Document& document, MessageBar& messages, QWidget& window)
-    : QObject(&window), document_(document), messages_(messages), window_(window) {}
+    : QObject(&window),
+      document_(document),
+      messages_(messages),
+      window_(window),
+      suggestions_(new ScanSuggestions(document, messages, window)) {
+  connect(suggestions_, &ScanSuggestions::marksAsked, this, &ScanController::openLandmarks);
+}
+
+QWidget* ScanController::readout() const { return suggestions_->readout(); }
 
 QAction* ScanController::addTo(QMenu& menu) {
   QAction* bring =
@@ -40,6 +52,9 @@ QAction* ScanController::addTo(QMenu& menu) {
   addMenuAction(menu, this, tr("&Place landmarks…"), QKeySequence("Ctrl+Shift+B"), [this] {
     openLandmarks(document_.hasProject() ? document_.selectedBone() : std::nullopt);
   })->setObjectName("openLandmarks");
+  addMenuAction(menu, this, tr("Su&ggest landmarks and facets"), QKeySequence("Ctrl+Alt+B"), [this] {
+    suggestions_->start();
+  })->setObjectName("suggestMarks");
   menu.addSeparator();
   addMenuAction(menu, this, tr("Mi&rror to the other side"), {}, [this] {
     onChosen([this](auto b) { mirror(b); });
@@ -65,6 +80,23 @@ void ScanController::addFor(QMenu& menu, BoneIndex bone) {
   menu.addAction(tr("Remove scan"), this, [this, bone] { takeOut(bone); });
 }
 
+/// Folders stand for the mesh files in them.
+QStringList ScanController::withoutFolders(const QStringList& paths) {
+  QStringList files;
+  for (const QString& path : paths) {
+    if (!QFileInfo(path).isDir()) {
+      files << path;
+      continue;
+    }
+    for (const QFileInfo& inside : QDir(path).entryInfoList(QDir::Files, QDir::Name)) {
+      const std::string ending = "." + inside.suffix().toLower().toStdString();
+      const auto endings = files::meshEndings();
+      if (std::find(endings.begin(), endings.end(), ending) != endings.end()) files << inside.filePath();
+    }
+  }
+  return files;
+}
+
 QStringList ScanController::meshFiles(const QMimeData& data) {
   QStringList files;
   for (const QUrl& url : data.urls()) {
@@ -74,7 +106,10 @@ QStringList ScanController::meshFiles(const QMimeData& data) {
   return files;
 }
 
-void ScanController::bringIn(const QStringList& files) {
+void ScanController::bringIn(const QStringList& paths) {
+  const QStringList files = withoutFolders(paths);
+  if (files.isEmpty() && !paths.isEmpty())
+    return messages_.tell(tr("There are no mesh files in %1.").arg(QDir::toNativeSeparators(paths.first())));
   if (!document_.hasProject())
     return messages_.tell(tr("Open a sample, a table or a project first: real bones take their places in an animal."));
   if (!bringing_) {
@@ -122,11 +157,14 @@ void ScanController::putInPlace(const BringInDialog& dialog) {
     return messages_.warn(sayFailure(error));
   }
   document_.selectBone(first);
+  std::vector<MessageBar::Answer> answers;
+  if (count > 1) answers.push_back({tr("Suggest landmarks and facets"), [this] { suggestions_->start(); }});
+  answers.push_back({tr("Place landmarks"), [this, first] { openLandmarks(first); }});
   messages_.tell(
       count == 1 ? tr("%1 is in the skeleton. Its landmarks decide how it lies and what its joints allow.").arg(id)
                  : tr("%1 bones are in the skeleton. Their landmarks decide how they lie and what their joints allow.")
                        .arg(count),
-      {{tr("Place landmarks"), [this, first] { openLandmarks(first); }}});
+      std::move(answers));
 }
 
 void ScanController::openLandmarks(std::optional<BoneIndex> bone) {

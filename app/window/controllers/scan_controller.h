@@ -14,6 +14,7 @@ namespace zyga::ui {
 class LandmarkEditor;
 class BringInDialog;
 class MessageBar;
+class ScanSuggestions;
 
 /// Real bones: brought in from files, marked in the landmark editor, mirrored, scaled, taken out again. Each is one
 /// undo step.
@@ -22,6 +23,8 @@ class ScanController : public QObject {
  public:
   ScanController(Document& document, MessageBar& messages, QWidget& window);
 
+  /// For the status bar.
+  QWidget* readout() const;
   /// Fills the menu of what can be done with real bones; returns the action that brings them in.
   QAction* addTo(QMenu& menu);
   /// What can be done with this bone, for the menu over the animal.
@@ -29,10 +32,12 @@ class ScanController : public QObject {
 
   /// Mesh files among what is being dropped.
   static QStringList meshFiles(const QMimeData& data);
-  void bringIn(const QStringList& files);
+  /// Files, and folders of them.
+  void bringIn(const QStringList& paths);
   void openLandmarks(std::optional<BoneIndex> bone);
 
  private:
+  static QStringList withoutFolders(const QStringList& paths);
   void chooseFiles(BringInDialog& dialog);
   void chooseLandmarks(BringInDialog& dialog);
   void putInPlace(const BringInDialog& dialog);
@@ -47,6 +52,7 @@ class ScanController : public QObject {
   Document& document_;
   MessageBar& messages_;
   QWidget& window_;
+  ScanSuggestions* suggestions_;
   QPointer<BringInDialog> bringing_;
   QPointer<LandmarkEditor> editor_;
 };

@@ -176,6 +176,7 @@ void setLandmark(Scan& scan, const Bone& sculpted, const std::string& name, std:
     }
   }
   set(name, p_S);
+  scan.suggested.erase(name);
   if (name == kCanalCranial || name == kCanalCaudal) {
     const auto front = scan.landmarks.find(kCanalCranial), back = scan.landmarks.find(kCanalCaudal);
     const bool both = front != scan.landmarks.end() && back != scan.landmarks.end();
@@ -206,6 +207,7 @@ void setFacetAsGiven(Scan& scan, const Bone& sculpted, const ScanFacet& facet) {
 
 void removeFacet(Scan& scan, FacetRole role) {
   std::erase_if(scan.facets, [role](const auto& f) { return f.facet.role == role; });
+  scan.suggested.erase(std::string(toText(role)));
 }
 
 int mirrorMarks(Scan& scan, const Bone& sculpted, std::string_view only) {
@@ -221,6 +223,7 @@ int mirrorMarks(Scan& scan, const Bone& sculpted, std::string_view only) {
     const bool wanted = only.empty() ? !partner.empty() && !landmarks.contains(partner) : only == name;
     if (partner.empty() || !wanted) continue;
     scan.landmarks[partner] = across * p;
+    scan.suggested.erase(partner);
     ++made;
   }
   const auto facets = scan.facets;

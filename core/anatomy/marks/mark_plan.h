@@ -28,9 +28,9 @@ struct WantedMark {
 /// lies, then centres of rotation and facets, then what only makes it complete.
 std::vector<WantedMark> marksFor(const Bone& sculpted);
 
-/// Sets or takes away a landmark, and lays the bone anew by what is then marked. On a vertebra the middle of the canal
-/// follows from its two ends; on flat faces of a centrum the centre of rotation lies in the middle of the rim until it
-/// is marked by itself.
+/// Sets or takes away a landmark, which is no suggestion then, and lays the bone anew by what is then marked. On a
+/// vertebra the middle of the canal follows from its two ends; on flat faces of a centrum the centre of rotation lies
+/// in the middle of the rim until it is marked by itself.
 void setLandmark(Scan& scan, const Bone& sculpted, const std::string& name, std::optional<Eigen::Vector3d> p_S);
 /// The same for a facet. Its direction of sliding is the sculpted bone's, as soon as the scan lies by its landmarks.
 void setFacet(Scan& scan, const Bone& sculpted, const ScanFacet& facet);

@@ -34,6 +34,9 @@ struct Scan {
 
   std::map<std::string, Eigen::Vector3d, std::less<>> landmarks;  ///< names as landmarks.h, and those of scanHelpers()
   std::vector<ScanFacet> facets;
+  /// Landmarks and facets (by the words of their roles) that were taken over from a suggestion and that nobody has
+  /// accepted or made anew since, with how sure the suggestion was, 0 to 1.
+  std::map<std::string, double, std::less<>> suggested;
 };
 
 /// Landmarks that only help to place a vertebra: "canalCranial" and "canalCaudal", the ends of the neural canal's axis.

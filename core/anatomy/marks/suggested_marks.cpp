@@ -50,15 +50,19 @@ const SuggestedMarks::MarkedFacet* SuggestedMarks::facet(FacetRole role) const {
 
 void takeOver(Scan& scan, const Bone& sculpted, const SuggestedMarks& suggested, double leastConfidence) {
   const auto before = scan.landmarks;
-  for (const auto& [name, p, confidence] : suggested.landmarks)
-    if (confidence >= leastConfidence && !before.contains(name)) setLandmark(scan, sculpted, name, p);
+  for (const auto& [name, p, confidence] : suggested.landmarks) {
+    if (confidence < leastConfidence || before.contains(name)) continue;
+    setLandmark(scan, sculpted, name, p);
+    scan.suggested[name] = confidence;
+  }
   const auto marked = scan.facets;
   for (const auto& facet : suggested.facets) {
     const FacetRole role = facet.marked.facet.role;
     const bool there =
         std::any_of(marked.begin(), marked.end(), [role](const ScanFacet& f) { return f.facet.role == role; });
-    if (facet.confidence >= leastConfidence && !there && sculpted.facet(scan.mirror ? mirrored(role) : role))
-      setFacetAsGiven(scan, sculpted, facet.marked);
+    if (facet.confidence < leastConfidence || there || !sculpted.facet(scan.mirror ? mirrored(role) : role)) continue;
+    setFacetAsGiven(scan, sculpted, facet.marked);
+    scan.suggested[std::string(toText(role))] = facet.confidence;
   }
 }
 

@@ -37,7 +37,7 @@ struct SuggestedMarks {
 inline constexpr double kSureEnough = 0.5;
 
 /// Puts the suggestions on the scan that are at least so sure, where nothing is marked yet and where the bone has such
-/// a mark at all. What was marked before stays.
+/// a mark at all; they are noted in Scan::suggested. What was marked before stays.
 void takeOver(Scan& scan, const Bone& sculpted, const SuggestedMarks& suggested, double leastConfidence = kSureEnough);
 
 /// Marks from tables, over whatever there was: rows of other bones are nobody's business here. A facet whose direction

@@ -66,6 +66,11 @@ json::Value scanJson(const anatomy::Scan& scan) {
   if (!scan.straighten.isIdentity(0)) members.add("straighten", matrixJson(scan.straighten));
   members.add("landmarks_mm", std::move(landmarks));
   members.add("facets", std::move(facets));
+  if (!scan.suggested.empty()) {
+    json::Value suggested = json::object({});
+    for (const auto& [name, confidence] : scan.suggested) suggested.add(name, schema::numeral(confidence, 0, kPlacing));
+    members.add("suggested", std::move(suggested));
+  }
   return members;
 }
 
@@ -136,7 +141,7 @@ anatomy::Evidence readEvidence(const JsonPlace& place) {
 
 anatomy::Scan readScan(const JsonPlace& place) {
   place.allowOnly({"bone", "file", "sha256", "unit", "evidence", "source", "placed", "position_mm", "rotation", "scale",
-                   "mirror", "straighten", "landmarks_mm", "facets"});
+                   "mirror", "straighten", "landmarks_mm", "facets", "suggested"});
   anatomy::Scan scan;
   scan.bone = readName(place["bone"]);
   scan.file = place["file"].string();
@@ -156,6 +161,13 @@ anatomy::Scan readScan(const JsonPlace& place) {
   for (const auto& [name, p] : place["landmarks_mm"].members())
     scan.landmarks[name] = readVector(p, schema::kMillimetres);
   for (const auto& facet : place["facets"].items()) scan.facets.push_back(readFacet(facet));
+  if (const auto suggested = place.find("suggested")) {
+    for (const auto& [name, confidence] : suggested->members()) {
+      const double sure = confidence.number();
+      if (!(sure >= 0 && sure <= 1)) confidence.fail({fault::kOutOfBounds, {reason::Count{0}, reason::Count{1}}});
+      scan.suggested[name] = sure;
+    }
+  }
   return scan;
 }
 

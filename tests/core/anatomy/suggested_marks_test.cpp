@@ -105,6 +105,29 @@ TEST(PutMarks, OfATableSlideAsTheTableSaysOrAsTheSculptedBone) {
   EXPECT_EQ(landmarkTableOf(std::array{scan}).points.at(bone.name).size(), bone.landmarks.size());
 }
 
+TEST(TakeOver, NotesWhatIsOnlySuggestedUntilItIsMadeAnewOrTakenAway) {
+  const Bone& c5 = boneOf("C5");
+  SuggestedMarks suggested;
+  suggested.landmarks = {{"spineTop", Vector3d(0.2, 0, 0.19), 0.8}, {"cranialRim", Vector3d(0.39, 0, 0), 0.3}};
+  ScanFacet facet{c5.facets.front(), 1e-4};
+  facet.facet.role = FacetRole::PrezygLeft;
+  suggested.facets = {{facet, 1e-3, 0.9}};
+  Scan scan;
+  scan.bone = c5.name;
+  takeOver(scan, c5, suggested);
+  const std::map<std::string, double, std::less<>> noted{{"spineTop", 0.8}, {"prezyg.L", 0.9}};
+  EXPECT_EQ(scan.suggested, noted);
+  EXPECT_FALSE(scan.landmarks.contains("cranialRim")) << "not sure enough";
+  takeOver(scan, c5, suggested);
+  EXPECT_EQ(scan.suggested, noted) << "what is marked is left as it is";
+  setLandmark(scan, c5, "spineTop", Vector3d(0.21, 0, 0.19));
+  EXPECT_FALSE(scan.suggested.contains("spineTop"));
+  takeOver(scan, c5, suggested);
+  EXPECT_FALSE(scan.suggested.contains("spineTop")) << "made by hand";
+  removeFacet(scan, FacetRole::PrezygLeft);
+  EXPECT_TRUE(scan.suggested.empty());
+}
+
 TEST(UnitOfSet, IsThatOfTheMiddleOne) {
   // Metres, beside an animal twelve times as large; one bone is an outlier.
   std::vector<ScanExtents> set{{0.04, 0.5}, {0.05, 0.6}, {0.9, 0.1}, {0.045, 0.5}, {0.04, 0.45}};

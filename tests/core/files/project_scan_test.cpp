@@ -54,6 +54,7 @@ class ProjectScanTest : public testing::Test {
     facet.slide = Eigen::Vector3d(1, -1, 0).normalized();
     facet.outline = anatomy::ellipseOutline(0.03, 0.02, 8);
     scan().facets.push_back({facet, 0.00012345});
+    scan().suggested = {{"cranialRim", 1.0 / 3}, {"postzyg.R", 0.92}};
   }
 
   Project project_;
@@ -75,6 +76,7 @@ void expectSame(const anatomy::Scan& a, const anatomy::Scan& b) {
   EXPECT_EQ(a.straighten, b.straighten);
   EXPECT_EQ(a.X_BoneScan.matrix(), b.X_BoneScan.matrix());
   EXPECT_EQ(a.landmarks, b.landmarks);
+  EXPECT_EQ(a.suggested, b.suggested);
   ASSERT_EQ(a.facets.size(), b.facets.size());
   for (std::size_t i = 0; i < a.facets.size(); ++i) {
     EXPECT_EQ(a.facets[i].residual, b.facets[i].residual);

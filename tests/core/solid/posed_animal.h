@@ -1,6 +1,9 @@
 #pragma once
 
 #include "core/anatomy/plan/build_specimen.h"
+#include "core/kinematics/placement.h"
+#include "core/range/neutral.h"
+#include "core/range/presets.h"
 #include "core/solid/sculpt/sculpt.h"
 #include "core/solid/watertight/watertight.h"
 #include "tests/core/solid/mesh_library.h"
@@ -31,7 +34,7 @@ struct LooseBones {
   PosedSkeleton posed() const { return {specimen, meshes, X_WB}; }
 };
 
-/// A sample animal's bones, sculpted coarsely, every joint at rest.
+/// A sample animal's bones, sculpted coarsely, every joint at rest with the cartilage of a grown animal.
 struct RestingAnimal {
   anatomy::Specimen specimen;
   std::vector<std::shared_ptr<const BoneMesh>> meshes;
@@ -41,13 +44,8 @@ struct RestingAnimal {
     SculptOptions options;
     options.triangleBudget = triangles;
     meshes = sculptAll(specimen, options);
-    X_WB.assign(specimen.bones.size(), Eigen::Isometry3d::Identity());
-    for (const anatomy::Joint& joint : specimen.joints) {
-      Eigen::Isometry3d X_PD = Eigen::Isometry3d::Identity();
-      X_PD.linear() = joint.restRotation;
-      X_PD.translation() = joint.centreProximal - joint.restRotation * joint.centreDistal;
-      X_WB[joint.distal.value] = X_WB[joint.proximal.value] * X_PD;
-    }
+    const auto articulation = range::articulate(specimen, range::grownAnimal());
+    X_WB = kinematics::forwardKinematics(specimen, articulation, kinematics::Pose::neutral(specimen));
   }
   PosedSkeleton posed() const { return {specimen, meshes, X_WB}; }
 };
