@@ -35,6 +35,8 @@ struct SuggestedMarks {
 /// Less sure suggestions are shown but not taken over by themselves. See
 /// solid::Confidence for what was met.
 inline constexpr double kSureEnough = 0.5;
+/// No suggestion is surer than this, however well it fits: nobody has looked at it. Program default, no source.
+inline constexpr double kMostSure = 0.95;
 
 /// Puts the suggestions on the scan that are at least so sure, where nothing is marked yet and where the bone has such
 /// a mark at all; they are noted in Scan::suggested. What was marked before stays.

@@ -419,6 +419,18 @@ void checkApart(const BoneInColumn& cranial, const BoneInColumn& caudal) {
   if (between.norm() < kApart * std::min(cranial.size, caudal.size)) throw reason::Failure({fault::kInOneAnother, {}});
 }
 
+/// Nobody has looked at it yet.
+void withholdCertainty(ColumnSuggestion& suggestion) {
+  const auto most = [](double& confidence) { confidence = std::min(confidence, anatomy::kMostSure); };
+  for (SuggestedMarks& marks : suggestion.marks) {
+    for (auto& landmark : marks.landmarks) most(landmark.confidence);
+    for (auto& facet : marks.facets) most(facet.confidence);
+  }
+  for (auto& canal : suggestion.canals)
+    if (canal) most(canal->confidence);
+  for (FoundJoint& joint : suggestion.joints) most(joint.confidence);
+}
+
 }  // namespace
 
 ColumnSuggestion suggestColumn(std::span<const ColumnBone> bones, std::span<const ColumnJoint> joints,
@@ -483,6 +495,7 @@ ColumnSuggestion suggestColumn(std::span<const ColumnBone> bones, std::span<cons
     out.canals.push_back(bone.canal);
   }
   out.joints = std::move(told);
+  withholdCertainty(out);
   return out;
 }
 
