@@ -27,23 +27,23 @@ class ClaimsTest : public WindowTest {
 TEST_F(ClaimsTest, ANeckClaimByKeyboardAlone) {
   key(Qt::Key_C, Qt::ControlModifier | Qt::ShiftModifier);
   ASSERT_TRUE(QTest::qWaitFor([this] { return part<UnitSpinBox>("claimMetres")->hasFocus(); }, kPatience));
-  QTest::keyClicks(QApplication::focusWidget(), "8.9");
+  QTest::keyClicks(QApplication::focusWidget(), "8.85");
   key(Qt::Key_Return);
   settle();
   ASSERT_EQ(document_->project().claims.size(), 1u);
-  EXPECT_EQ(document_->project().claims[0].value, 8.9);
+  EXPECT_EQ(document_->project().claims[0].value, 8.85);
   EXPECT_TRUE(words("claimVerdict").startsWith("Out of range")) << words("claimVerdict").toStdString();
   // A looser rule turns the answer.
   document_->changeAssumptions(withOverlap(document_->assumptions(), 0.25), "looser");
   settle();
   EXPECT_TRUE(words("claimVerdict").startsWith("Within range")) << words("claimVerdict").toStdString();
   key(Qt::Key_P, Qt::ControlModifier | Qt::ShiftModifier);
-  EXPECT_GE(snout(), 8.9 - 1e-6);
+  EXPECT_GE(snout(), 8.85 - 1e-6);
   const auto file = folder() / "claimed.zyga";
   files::saveProject(document_->project(), file);
   EXPECT_EQ(files::readProject(file).claims, document_->project().claims);
   key(Qt::Key_Z, Qt::ControlModifier);
-  EXPECT_LT(snout(), 8.9);
+  EXPECT_LT(snout(), 8.85);
 }
 
 TEST_F(ClaimsTest, TheWindowStillFitsWithTheClaimsUnfolded) {
