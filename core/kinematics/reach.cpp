@@ -288,36 +288,6 @@ class Search {
   bool settled_ = false;
 };
 
-/// The joints that would bring the point nearer if their range let them, by how far.
-std::vector<StoppingJoint> stoppingJoints(const anatomy::Specimen& specimen, const Articulation& articulation,
-                                          const JointRanges& ranges, const ReachChain& chain, const Search& search) {
-  constexpr double kNudge = 1e-2;         // units
-  constexpr double kWorthTelling = 0.03;  // of the worst one
-  const Jacobian J = jacobian(specimen, articulation, search.pose(), search.placement(), chain.free(),
-                              chain.pointOf(search.placement()));
-  const VectorXd pull = chain.units().asDiagonal() * (J.point.transpose() * search.miss().point.normalized());
-  std::vector<StoppingJoint> stopping;
-  for (const ReachChain::Turning& turning : chain.turning()) {
-    StoppingJoint stop{turning.joint, Vector3d::Zero(), pull.segment(turning.first, turning.count).norm()};
-    for (int c = turning.first; c < turning.first + turning.count; ++c) {
-      stop.push[chain.free()[static_cast<std::size_t>(c)].motion] = pull[c] * chain.units()[c];
-    }
-    if (stop.share < 1e-4) continue;
-    const anatomy::Joint& joint = specimen[turning.joint];
-    const Articulation::Rest& rest = articulation[turning.joint];
-    const Vector3d own = toOwn(joint, rest, search.pose()[turning.joint]);
-    const Vector3d further = fromOwn(joint, rest, own + kNudge / stop.share * stop.push);
-    stop.push.normalize();
-    if (!ranges.supports(turning.joint, further)) stopping.push_back(stop);
-  }
-  std::sort(stopping.begin(), stopping.end(), [](const auto& a, const auto& b) { return a.share > b.share; });
-  std::erase_if(stopping, [&](const auto& stop) { return stop.share < kWorthTelling * stopping.front().share; });
-  double sum = 0;
-  for (const StoppingJoint& stop : stopping) sum += stop.share;
-  for (StoppingJoint& stop : stopping) stop.share /= sum;
-  return stopping;
-}
-
 }  // namespace
 
 double JointRanges::Excesses::worst() const {
@@ -332,76 +302,77 @@ bool JointRanges::supports(JointIndex joint, const Vector3d& angles) const {
 
 namespace {
 
+/// How far a chain is bent to be searched from there, share of half of each range.
+constexpr double kThrown = 0.7;
+
 /// Searches from the start, or from `from`. Without a `from`, where the local minimum found misses the target, also
 /// from the chain bent far up and far down: a chain held by its limits has several local minima.
 Search searched(const anatomy::Specimen& specimen, const Articulation& articulation, ReachChain& chain,
                 const IkGoal& goal, const Pose* from) {
-  constexpr double kThrown = 0.7;  // of the range
   Search best(specimen, articulation, chain, goal, from ? chain.startFrom(*from) : chain.home());
   best.run(from ? kMostStepsOfAFrame : kMostSteps);
   if (from || goal.pastRanges) return best;
   for (const double way : {kThrown, -kThrown}) {
     if (best.miss().point.norm() <= kReachedWithin) break;
-    VectorXd thrown = VectorXd::Zero(chain.size());
-    for (Eigen::Index c = 0; c < chain.size(); ++c) {
-      if (chain.free()[static_cast<std::size_t>(c)].motion == 0) thrown[c] = way;
-    }
-    Search other(specimen, articulation, chain, goal, chain.stepped(chain.home(), thrown));
+    Search other(specimen, articulation, chain, goal, chain.bent({way, 0, 0}));
     other.run(kMostSteps);
     if (other.miss().point.norm() < best.miss().point.norm() - kReachedWithin) best = std::move(other);
   }
   return best;
 }
 
-/// What a search that turns forward only asks.
-struct ForwardQuestion {
-  ForwardRanges ranges;
-  IkGoal goal;
-};
-
-/// A chain that is searched, and where the search has come.
+/// A chain, and where the search of it has come.
 struct Searched {
-  std::unique_ptr<ForwardQuestion> forward;  ///< the chain's and the search's, if they turn forward only
-  std::unique_ptr<ReachChain> chain;
+  std::shared_ptr<ReachChain> chain;
   Search search;
   double distance() const { return search.miss().point.norm(); }
 };
 
-Searched searchedIn(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
-                    const Pose& start, const IkGoal& goal, const Pose* from) {
-  auto chain = std::make_unique<ReachChain>(specimen, articulation, ranges, start, goal);
-  Search search = searched(specimen, articulation, *chain, goal, from);
-  return {nullptr, std::move(chain), std::move(search)};
-}
+/// What a search that turns forward only asks, and the chain that it is asked of.
+struct ForwardQuestion {
+  ForwardQuestion(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
+                  const Pose& home, const Pose& start, const IkGoal& whole, const AskedMotions& asked)
+      : forward(ranges, home, asked),
+        goal(withAskedMotions(whole, asked)),
+        chain(specimen, articulation, forward, start, goal) {}
+  ForwardQuestion(const ForwardQuestion&) = delete;
+
+  ForwardRanges forward;
+  IkGoal goal;
+  ReachChain chain;
+};
 
 /// No joint turns back where the target is met as well, or missed by no more, without: where a drag goes on from a pose
 /// in which none does, that is tried first, and else when some do.
 Searched evenly(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
                 const Pose& start, const IkGoal& goal, const Pose* from) {
-  ReachChain whole(specimen, articulation, ranges, start, goal);
-  const auto asked = askedMotions(specimen, articulation, whole, goal);
-  if (!asked) return searchedIn(specimen, articulation, ranges, start, goal, from);
-  std::optional<Searched> ahead;
+  const auto whole = std::make_shared<ReachChain>(specimen, articulation, ranges, start, goal);
+  const auto searchWhole = [&] { return Searched{whole, searched(specimen, articulation, *whole, goal, from)}; };
+  const auto asked = askedMotions(specimen, articulation, *whole, goal);
+  if (!asked) return searchWhole();
+  std::shared_ptr<ForwardQuestion> question;
   const auto searchAhead = [&](const Pose* begin) {
-    auto forward = std::make_unique<ForwardQuestion>(
-        ForwardQuestion{{ranges, whole.home(), *asked}, withAskedMotions(goal, *asked)});
-    ahead = searchedIn(specimen, articulation, forward->ranges, start, forward->goal, begin);
-    ahead->forward = std::move(forward);
+    if (!question)
+      question = std::make_shared<ForwardQuestion>(specimen, articulation, ranges, whole->home(), start, goal, *asked);
+    // The chain lives as long as its question.
+    return Searched{{question, &question->chain},
+                    searched(specimen, articulation, question->chain, question->goal, begin)};
   };
-  if (from && !turnsBack(whole, *from, *asked)) {
-    searchAhead(from);
-    if (ahead->distance() <= kReachedWithin) return std::move(*ahead);
+  std::optional<Searched> ahead;
+  if (from && !turnsBack(*whole, *from, *asked)) {
+    ahead = searchAhead(from);
+    if (ahead->distance() <= kReachedWithin) return *ahead;
   }
-  Searched found = searchedIn(specimen, articulation, ranges, start, goal, from);
-  if (!turnsBack(*found.chain, found.search.pose(), *asked)) return found;
+  Searched found = searchWhole();
+  if (!turnsBack(*whole, found.search.pose(), *asked)) return found;
   const double near = std::max(found.distance(), kReachedWithin);
-  if (!ahead) searchAhead(from);
+  if (!ahead) ahead = searchAhead(from);
   // A drag may have been led into a corner of its ranges: once more from well inside them.
   if (from && ahead->distance() > near) {
-    const Pose bent = bentAhead(whole, *asked);
-    searchAhead(&bent);
+    const Pose bent = whole->bent(sharesAhead(*asked, kThrown));
+    ahead = searchAhead(&bent);
   }
-  return ahead->distance() <= near ? std::move(*ahead) : std::move(found);
+  return ahead->distance() <= near ? *ahead : found;
 }
 
 }  // namespace
@@ -422,7 +393,7 @@ IkResult reach(const anatomy::Specimen& specimen, const Articulation& articulati
     result.directionError = std::max(result.directionError, turn.norm());
   result.iterations = search.iterations();
   if (!result.reached && !goal.pastRanges) {
-    result.stopping = stoppingJoints(specimen, articulation, ranges, chain, search);
+    result.stopping = chain.stopping(ranges, search.pose(), search.placement(), search.miss().point);
   }
   for (const JointIndex joint : goal.joints) {
     if (!ranges.supports(joint, result.pose[joint])) result.broken.push_back(joint);

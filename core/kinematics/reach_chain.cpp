@@ -119,6 +119,12 @@ Eigen::VectorXd ReachChain::deviation(const Pose& pose) const {
   return x;
 }
 
+Pose ReachChain::bent(const std::array<double, 3>& shares) {
+  Eigen::VectorXd step(size());
+  for (int c = 0; c < step.size(); ++c) step[c] = shares[static_cast<std::size_t>(motionOf(c))];
+  return stepped(home_, step);
+}
+
 Pose ReachChain::stepped(const Pose& pose, const Eigen::VectorXd& step) {
   Pose next = pose;
   for (std::size_t i = 0; i < turning_.size(); ++i) {
@@ -145,6 +151,34 @@ void ReachChain::addBounds(const Turning& turning, const Pose& pose, double long
     halfSpaces.push_back(upper);
     halfSpaces.push_back(lower);
   }
+}
+
+std::vector<StoppingJoint> ReachChain::stopping(const JointRanges& ranges, const Pose& pose, const Placement& X_WB,
+                                                const Vector3d& miss) const {
+  constexpr double kNudge = 1e-2;         // units
+  constexpr double kWorthTelling = 0.03;  // of the worst one
+  const Jacobian J = jacobian(specimen_, articulation_, pose, X_WB, free_, pointOf(X_WB));
+  const Eigen::VectorXd pull = units_.asDiagonal() * (J.point.transpose() * miss.normalized());
+  std::vector<StoppingJoint> stopping;
+  for (const Turning& turning : turning_) {
+    StoppingJoint stop{turning.joint, Vector3d::Zero(), pull.segment(turning.first, turning.count).norm()};
+    for (int c = turning.first; c < turning.first + turning.count; ++c) {
+      stop.push[motionOf(c)] = pull[c] * units_[c];
+    }
+    if (stop.share < 1e-4) continue;
+    const anatomy::Joint& joint = specimen_[turning.joint];
+    const Articulation::Rest& rest = articulation_[turning.joint];
+    const Vector3d own = toOwn(joint, rest, pose[turning.joint]);
+    const Vector3d further = fromOwn(joint, rest, own + kNudge / stop.share * stop.push);
+    stop.push.normalize();
+    if (!ranges.supports(turning.joint, further)) stopping.push_back(stop);
+  }
+  std::sort(stopping.begin(), stopping.end(), [](const auto& a, const auto& b) { return a.share > b.share; });
+  std::erase_if(stopping, [&](const auto& stop) { return stop.share < kWorthTelling * stopping.front().share; });
+  double sum = 0;
+  for (const StoppingJoint& stop : stopping) sum += stop.share;
+  for (StoppingJoint& stop : stopping) stop.share /= sum;
+  return stopping;
 }
 
 std::vector<HalfSpace> ReachChain::allowed(const Pose& pose, double longest) {

@@ -35,8 +35,13 @@ class ReachChain {
 
   /// A pose's angles away from home, in units.
   Eigen::VectorXd deviation(const Pose& pose) const;
+  /// Home with every angle turned by the share of half its range that is given for its motion.
+  Pose bent(const std::array<double, 3>& shares);
   /// Adds a step (units) and brings what left its range back in, along the way to the joint's anchor.
   Pose stepped(const Pose& pose, const Eigen::VectorXd& step);
+  /// The joints that would bring the point nearer by `miss` (m, world) if these ranges let them, by how far.
+  std::vector<StoppingJoint> stopping(const JointRanges& ranges, const Pose& pose, const Placement& X_WB,
+                                      const Eigen::Vector3d& miss) const;
   /// What the ranges allow a step (units) from here, no angle by more than `longest` units.
   std::vector<HalfSpace> allowed(const Pose& pose, double longest);
 

@@ -45,15 +45,13 @@ bool turnsBack(const ReachChain& chain, const Pose& pose, const AskedMotions& as
   return false;
 }
 
-Pose bentAhead(ReachChain& chain, const AskedMotions& asked) {
-  constexpr double kBent = 0.7;  // of half the range
-  Eigen::VectorXd step = Eigen::VectorXd::Zero(chain.size());
-  for (Eigen::Index c = 0; c < step.size(); ++c) {
-    const Asked of = asked[static_cast<std::size_t>(chain.free()[static_cast<std::size_t>(c)].motion)];
-    if (of == Asked::Positive) step[c] = kBent;
-    if (of == Asked::Negative) step[c] = -kBent;
+std::array<double, 3> sharesAhead(const AskedMotions& asked, double share) {
+  std::array<double, 3> shares{};
+  for (std::size_t motion = 0; motion < asked.size(); ++motion) {
+    if (asked[motion] == Asked::Positive) shares[motion] = share;
+    if (asked[motion] == Asked::Negative) shares[motion] = -share;
   }
-  return chain.stepped(chain.home(), step);
+  return shares;
 }
 
 IkGoal withAskedMotions(IkGoal goal, const AskedMotions& asked) {

@@ -21,8 +21,8 @@ std::optional<AskedMotions> askedMotions(const anatomy::Specimen& specimen, cons
 /// Whether a joint of the chain turns against an asked sense, away from home.
 bool turnsBack(const ReachChain& chain, const Pose& pose, const AskedMotions& asked);
 
-/// Home, bent well into the range the way that is asked.
-Pose bentAhead(ReachChain& chain, const AskedMotions& asked);
+/// 1 and -1 for the motions that are asked for in a sense, times `share`.
+std::array<double, 3> sharesAhead(const AskedMotions& asked, double share);
 
 /// The goal, with only those motions left that something is asked of.
 IkGoal withAskedMotions(IkGoal goal, const AskedMotions& asked);
