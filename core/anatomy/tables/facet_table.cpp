@@ -34,28 +34,23 @@ enum FacetColumn : std::size_t {
   kFacetColumns
 };
 
-struct FacetColumnTitle {
-  std::string_view title;
-  bool length = false, needed = false;
-};
-
-constexpr std::array<FacetColumnTitle, kFacetColumns> kFacetTitles{{{"bone", false, true},
-                                                                    {"facet", false, true},
-                                                                    {"centre x", true, true},
-                                                                    {"centre y", true, true},
-                                                                    {"centre z", true, true},
-                                                                    {"normal x", false, true},
-                                                                    {"normal y", false, true},
-                                                                    {"normal z", false, true},
-                                                                    {"slide x", false, false},
-                                                                    {"slide y", false, false},
-                                                                    {"slide z", false, false},
-                                                                    {"length", true, true},
-                                                                    {"width", true, true},
-                                                                    {"radius", true, false},
-                                                                    {"residual", true, false},
-                                                                    {"confidence", false, false},
-                                                                    {"outline", true, false}}};
+constexpr std::array<MarkColumn, kFacetColumns> kFacetTitles{{{"bone", false, true},
+                                                              {"facet", false, true},
+                                                              {"centre x", true, true},
+                                                              {"centre y", true, true},
+                                                              {"centre z", true, true},
+                                                              {"normal x", false, true},
+                                                              {"normal y", false, true},
+                                                              {"normal z", false, true},
+                                                              {"slide x", false, false},
+                                                              {"slide y", false, false},
+                                                              {"slide z", false, false},
+                                                              {"length", true, true},
+                                                              {"width", true, true},
+                                                              {"radius", true, false},
+                                                              {"residual", true, false},
+                                                              {"confidence", false, false},
+                                                              {"outline", true, false}}};
 
 constexpr double kRounding = 1e-7;       ///< by which a direction that was written may be off
 constexpr double kAlongNormal = 0.02;    ///< a slide of which less lies in the facet's plane is none
@@ -91,69 +86,38 @@ bool madeConvex(std::vector<Vector2d>& outline) {
   return turned < 7;  // 2 pi: a star goes round twice
 }
 
-class FacetReader {
+class FacetReader : private MarkTableReader {
  public:
-  explicit FacetReader(std::string_view file) : file_(file) {}
+  explicit FacetReader(std::string_view file)
+      : MarkTableReader(file, kFacetTitles, facet_table::kWriteHeader, SecondColumn::IsAFault) {}
 
   FacetReading read(std::string_view csv) {
-    for (const CsvLine& line : splitCsv(csv)) {
-      if (line.comment) continue;
-      if (!headed_)
-        header(line);
-      else
-        row(line);
-    }
-    if (!headed_) fault(1, 0, {landmark::kNoHeader}, {facet_table::kWriteHeader});
-    return std::move(out_);
+    FacetReading out;
+    readLines(csv, [&](const CsvLine& line) { row(line, out.table); });
+    out.messages = std::move(messages_);
+    return out;
   }
 
  private:
-  void fault(int line, std::size_t column, Reason cause, Reason mend) {
+  void fault(int line, std::size_t place, Reason cause, Reason mend) {
     good_ = false;
-    out_.messages.push_back({TableMessage::Severity::Error, std::string(file_), line, static_cast<int>(column),
-                             std::move(cause), std::move(mend)});
+    MarkTableReader::fault(line, place, std::move(cause), std::move(mend));
   }
 
-  void header(const CsvLine& line) {
-    headed_ = true;
-    unit_.fill(1);
-    for (std::size_t i = 0; i < line.fields.size(); ++i) {
-      const auto [title, unit] = titleAndUnit(line.fields[i]);
-      const auto found = std::find_if(kFacetTitles.begin(), kFacetTitles.end(),
-                                      [&title = title](const FacetColumnTitle& known) { return known.title == title; });
-      if (found == kFacetTitles.end()) continue;
-      const auto column = static_cast<std::size_t>(found - kFacetTitles.begin());
-      if (place_[column] > 0) fault(line.number, i + 1, {table::kSecondColumn, {text(title)}}, {table::kKeepOneOfTwo});
-      place_[column] = i + 1;
-      if (!found->length) continue;
-      unit_[column] = metresIn(unit);
-      unitName_[column] = unit;
-      if (unit_[column] == 0)
-        fault(line.number, i + 1, {table::kNoUnit, {text(line.fields[i])}}, {table::kWriteLengthUnit, {text(title)}});
-    }
-    for (std::size_t column = 0; column < kFacetColumns; ++column)
-      if (place_[column] == 0 && kFacetTitles[column].needed)
-        fault(line.number, 0, {table::kNoColumn, {text(kFacetTitles[column].title)}}, {facet_table::kWriteHeader});
-  }
-
-  const std::string& field(std::size_t column) const {
-    static const std::string kNothing;
-    const std::size_t place = place_[column];
-    return place == 0 || place > line_->fields.size() ? kNothing : line_->fields[place - 1];
-  }
+  const std::string& field(std::size_t column) const { return MarkTableReader::field(*line_, column); }
   bool blank(std::size_t column) const { return field(column).empty(); }
 
   double number(std::size_t column, const Reason& mend) {
     double value = 0;
     if (!parseNumber(field(column), value)) {
       // A column that is not there has been told of already.
-      if (place_[column] > 0)
-        fault(line_->number, place_[column], {table::kNotANumber, {text(field(column))}}, mend);
+      if (placeOf(column) > 0)
+        fault(line_->number, placeOf(column), {table::kNotANumber, {text(field(column))}}, mend);
       else
         good_ = false;
       return 0;
     }
-    return value * unit_[column];
+    return value * unitOf(column);
   }
 
   Vector3d vector(std::size_t first, const Reason& mend) {
@@ -166,7 +130,7 @@ class FacetReader {
     const Vector3d p = vector(Centre, {landmark::kWriteCoordinate});
     for (std::size_t i = 0; i < 3; ++i)
       if (std::abs(p(static_cast<Eigen::Index>(i))) > kFarthestPoint)
-        fault(line_->number, place_[Centre + i], {landmark::kTooFar, {text(field(Centre + i))}},
+        fault(line_->number, placeOf(Centre + i), {landmark::kTooFar, {text(field(Centre + i))}},
               {landmark::kCheckUnit});
     return p;
   }
@@ -176,7 +140,7 @@ class FacetReader {
     if (!good_) return v;
     const double length = v.norm();
     if (!(length > 1e-6) || !std::isfinite(length)) {
-      fault(line_->number, place_[first], {facet_table::kNoDirection, {text(what)}}, {facet_table::kWriteDirection});
+      fault(line_->number, placeOf(first), {facet_table::kNoDirection, {text(what)}}, {facet_table::kWriteDirection});
       return v;
     }
     if (std::abs(length - 1) > kRounding) v /= length;
@@ -188,10 +152,10 @@ class FacetReader {
     // Corners that were written are a little off the length and width that they were made with.
     const double slack = blank(Outline) ? 1 : 1.05;
     if (good_ && !(value >= kLeastFacet / slack))
-      fault(line_->number, place_[column], {table::kNotALength, {text(field(column)), text(unitName_[column])}},
+      fault(line_->number, placeOf(column), {table::kNotALength, {text(field(column)), text(unitName(column))}},
             {table::kWriteLength});
     else if (good_ && value > kLongestFacet * slack)
-      fault(line_->number, place_[column], {table::kTooLong, {text(field(column)), text(unitName_[column])}},
+      fault(line_->number, placeOf(column), {table::kTooLong, {text(field(column)), text(unitName(column))}},
             {table::kCheckHeaderUnit});
     return value;
   }
@@ -205,7 +169,7 @@ class FacetReader {
     if (std::abs(along) < kRounding) return v;
     const Vector3d flat = v - along * normal;
     if (!(flat.norm() > kAlongNormal)) {
-      fault(line_->number, place_[Slide], {facet_table::kSlideAlongNormal}, {facet_table::kWriteSlide});
+      fault(line_->number, placeOf(Slide), {facet_table::kSlideAlongNormal}, {facet_table::kWriteSlide});
       return v;
     }
     return flat.normalized();
@@ -223,28 +187,28 @@ class FacetReader {
       Vector2d p;
       if (space == std::string::npos || !parseNumber(corner.substr(0, space), p.x()) ||
           !parseNumber(trimmed(corner.substr(space)), p.y()) ||
-          p.cwiseAbs().maxCoeff() * unit_[Outline] > kLongestFacet) {
-        fault(line_->number, place_[Outline], {facet_table::kBadCorner, {text(corner)}}, mend);
+          p.cwiseAbs().maxCoeff() * unitOf(Outline) > kLongestFacet) {
+        fault(line_->number, placeOf(Outline), {facet_table::kBadCorner, {text(corner)}}, mend);
         return {};
       }
-      corners.push_back(p * unit_[Outline]);
+      corners.push_back(p * unitOf(Outline));
     }
     Facet shape;
     shape.outline = corners;
     if (!madeConvex(shape.outline) || shape.length() < kLeastFacet / 1.05 || shape.width() < kLeastFacet / 1.05)
-      fault(line_->number, place_[Outline], {facet_table::kNotConvex}, mend);
+      fault(line_->number, placeOf(Outline), {facet_table::kNotConvex}, mend);
     return shape.outline;
   }
 
-  void row(const CsvLine& line) {
+  void row(const CsvLine& line, FacetTable& table) {
     line_ = &line;
     good_ = true;
     const auto bone = parseBoneId(field(InBone));
     if (!bone)
-      fault(line.number, place_[InBone], {landmark::kUnknownBone, {text(field(InBone))}}, {landmark::kWriteBoneId});
+      fault(line.number, placeOf(InBone), {landmark::kUnknownBone, {text(field(InBone))}}, {landmark::kWriteBoneId});
     const auto role = facetRoleFromText(field(InFacet));
     if (!role)
-      fault(line.number, place_[InFacet], {facet_table::kUnknownFacet, {text(field(InFacet))}},
+      fault(line.number, placeOf(InFacet), {facet_table::kUnknownFacet, {text(field(InFacet))}},
             {facet_table::kWriteFacet});
     bool all = good_;
     // Each field by itself, so that one fault does not hide another.
@@ -270,8 +234,8 @@ class FacetReader {
     facet.outline = corners.empty() ? ellipseOutline(length, width) : corners;
     out.slideGiven = !facet.slide.isZero();
     if (!out.slideGiven) facet.slide = facet.normal.unitOrthogonal();
-    if (!out_.table.facets[*bone].emplace(*role, out).second)
-      fault(line.number, place_[InFacet], {facet_table::kTwice, {text(field(InBone)), text(field(InFacet))}},
+    if (!table.facets[*bone].emplace(*role, out).second)
+      fault(line.number, placeOf(InFacet), {facet_table::kTwice, {text(field(InBone)), text(field(InFacet))}},
             {landmark::kLeaveOneOut});
   }
 
@@ -279,18 +243,13 @@ class FacetReader {
     if (blank(InConfidence)) return std::nullopt;
     const double value = number(InConfidence, {facet_table::kWriteShare});
     if (good_ && !(value >= 0 && value <= 1))
-      fault(line_->number, place_[InConfidence], {facet_table::kNotAShare, {text(field(InConfidence))}},
+      fault(line_->number, placeOf(InConfidence), {facet_table::kNotAShare, {text(field(InConfidence))}},
             {facet_table::kWriteShare});
     return value;
   }
 
-  std::string_view file_;
-  FacetReading out_;
   const CsvLine* line_ = nullptr;
-  bool headed_ = false, good_ = true;
-  std::array<std::size_t, kFacetColumns> place_{};  ///< 1 for the first field; 0 when missing
-  std::array<double, kFacetColumns> unit_{};
-  std::array<std::string, kFacetColumns> unitName_;
+  bool good_ = true;
 };
 
 std::string outlineText(const std::vector<Vector2d>& outline) {
@@ -322,10 +281,7 @@ std::optional<FacetRole> facetRoleFromText(std::string_view text) {
   return std::nullopt;
 }
 
-bool FacetReading::usable() const {
-  return std::none_of(messages.begin(), messages.end(),
-                      [](const TableMessage& m) { return m.severity == TableMessage::Severity::Error; });
-}
+bool FacetReading::usable() const { return noErrorAmong(messages); }
 
 FacetReading readFacetTable(std::string_view text, std::string_view fileName) {
   return FacetReader(fileName).read(text);
@@ -333,7 +289,7 @@ FacetReading readFacetTable(std::string_view text, std::string_view fileName) {
 
 std::string writeFacetTable(const FacetTable& table) {
   std::string out;
-  for (const FacetColumnTitle& column : kFacetTitles)
+  for (const MarkColumn& column : kFacetTitles)
     out += (out.empty() ? "" : ",") + std::string(column.title) + (column.length ? " (mm)" : "");
   out += "\n";
   for (const auto& [bone, facets] : table.facets)

@@ -454,10 +454,12 @@ TableRow* MeasurementTable::find(const BoneName& bone) {
   return const_cast<TableRow*>(std::as_const(*this).find(bone));
 }
 
-bool TableReading::usable() const {
+bool noErrorAmong(const std::vector<TableMessage>& messages) {
   return std::none_of(messages.begin(), messages.end(),
-                      [](const TableMessage& m) { return m.severity == Severity::Error; });
+                      [](const TableMessage& m) { return m.severity == TableMessage::Severity::Error; });
 }
+
+bool TableReading::usable() const { return noErrorAmong(messages); }
 
 TableReading readMeasurementTable(std::string_view text, std::string_view fileName) {
   return MeasurementReader(text, fileName).read();

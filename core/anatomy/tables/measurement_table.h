@@ -29,6 +29,8 @@ struct TableMessage {
 
 /// For logs and failing tests, not for people: "neck.csv:4, column 3: table.not-a-number(abc); table.write-number(mm)".
 std::string debugText(const TableMessage& message);
+/// No message is an error.
+bool noErrorAmong(const std::vector<TableMessage>& messages);
 
 struct TableRow {
   BoneName name;

@@ -212,10 +212,7 @@ class TrackwayReader {
 
 }  // namespace
 
-bool TrackwayReading::usable() const {
-  return std::none_of(messages.begin(), messages.end(),
-                      [](const TableMessage& m) { return m.severity == Severity::Error; });
-}
+bool TrackwayReading::usable() const { return anatomy::noErrorAmong(messages); }
 
 TrackwayReading readTrackwayTable(std::string_view text, std::string_view fileName) {
   return TrackwayReader(text, fileName).read();
