@@ -7,6 +7,8 @@
 #include <limits>
 #include <numbers>
 
+#include "core/solid/facets/sureness.h"
+
 namespace zyga::solid {
 
 namespace {
@@ -30,8 +32,6 @@ constexpr std::size_t kSettled = 10;  ///< discs of a run, about, that are moved
 constexpr double kAslant = 0.4;       ///< rad, scale on which a canal runs aslant to the column
 constexpr double kFunnel = 1.3;       ///< of the lower quartile of radii: wider discs are mouths
 constexpr double kFullRun = 0.4;      ///< of it, from which on the run says nothing against the canal
-
-double canalFallOff(double value, double scale) { return std::exp(-std::pow(value / scale, 2)); }
 
 struct SliceEdge {
   Vector2d a, b;     ///< (left, dorsal) of the centrum's axis
@@ -306,10 +306,10 @@ std::optional<NeuralCanal> findNeuralCanal(const TriangleMesh& mesh, const Canal
   out.caudal = slices.inSpace(from, middle + (from - mean) * slope);
   out.cranial = slices.inSpace(to, middle + (to - mean) * slope);
   const double length = std::min(1.0, (to - from) / (kFullRun * slices.length()));
-  const double straight = canalFallOff(std::sqrt(off), 0.5 * out.radius);
-  const double centred = canalFallOff(place.midPlane.side((out.caudal + out.cranial) / 2), out.radius);
-  const double aslant = canalFallOff(std::atan(slope.norm()), kAslant);
-  out.confidence = std::pow(enclosed * length * straight * centred * aslant, 1.0 / 5);
+  const double straight = fallOff(std::sqrt(off), 0.5 * out.radius);
+  const double centred = fallOff(place.midPlane.side((out.caudal + out.cranial) / 2), out.radius);
+  const double aslant = fallOff(std::atan(slope.norm()), kAslant);
+  out.confidence = geometricMean({enclosed, length, straight, centred, aslant});
   return out;
 }
 

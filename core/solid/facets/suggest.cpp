@@ -5,7 +5,9 @@
 #include <cmath>
 #include <limits>
 
+#include "core/solid/facets/centrum_end.h"
 #include "core/solid/facets/patch_shape.h"
+#include "core/solid/facets/sureness.h"
 
 namespace zyga::solid {
 
@@ -31,14 +33,12 @@ constexpr double kLeastFace = 0.02;    ///< area of the face of a centrum
 constexpr double kLeastFacet = 0.005;  ///< area of a facet
 constexpr double kFullFacet = 0.08;    ///< area from which on size says nothing against it
 constexpr double kTurned = 0.5;        ///< cosine of 60 degrees from a patch's mean normal
-constexpr double kEndwards = 0.7071;   ///< cosine of the face of a centrum to the column
 constexpr int kMostPatches = 3;        ///< that one connected region is taken for
 constexpr double kAsWell = 0.95;       ///< share of the best that will do
 constexpr double kAlone = 0.5;         ///< what the score of a facet without a fellow counts for
 constexpr double kFellow = 0.3;        ///< of its score: what the other side has to offer to be its fellow
 constexpr double kAloneSides = 0.2;    ///< what it counts for where left and right ought to be mirror images
 
-double fallOff(double value, double scale) { return std::exp(-std::pow(value / scale, 2)); }
 double cosineOf(const Vector3d& a, const Vector3d& b) {
   const double lengths = a.norm() * b.norm();
   return lengths > 0 ? a.dot(b) / lengths : 0;
@@ -119,7 +119,7 @@ std::vector<PatchRegion> endwards(const FaceSurface& surface, const FaceSurface:
                                   const Vector3d& cranial, double size) {
   TriangleList ends;
   for (std::uint32_t t = 0; t < surface.size(); ++t)
-    if (std::isfinite(facing.gap[t]) && sense * surface.normal(t).dot(cranial) > kEndwards) ends.push_back(t);
+    if (std::isfinite(facing.gap[t]) && sense * surface.normal(t).dot(cranial) > kLooksAlong) ends.push_back(t);
   std::vector<PatchRegion> out;
   for (auto& part : surface.connected(ends)) {
     PatchRegion region(surface, std::move(part));
