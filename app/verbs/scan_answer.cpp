@@ -6,6 +6,7 @@
 
 #include "app/verbs/verb_words.h"
 #include "core/files/json/json_write.h"
+#include "core/range/overlap.h"
 #include "ui/words/anatomy_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/say.h"
@@ -136,16 +137,11 @@ json::Value landmarksJson(const anatomy::Scan& scan, const anatomy::Scan& given,
 json::Value facetJson(const anatomy::ScanFacet& marked, std::string_view by, const SuggestedMarks::MarkedFacet* known,
                       bool taken) {
   const anatomy::Facet& f = marked.facet;
-  double outline = 0;
-  for (std::size_t i = 0; i < f.outline.size(); ++i) {
-    const Eigen::Vector2d &p = f.outline[i], &q = f.outline[(i + 1) % f.outline.size()];
-    outline += 0.5 * (p.x() * q.y() - p.y() * q.x());
-  }
   return json::object({{"facet", toText(f.role)},
                        {"centre_mm", json::point(Eigen::Vector3d(f.centre * 1000))},
                        {"normal", json::point(f.normal)},
                        {"slide", json::point(f.slide)},
-                       {"area_mm2", json::millionths((known ? known->area : outline) * 1e6)},
+                       {"area_mm2", json::millionths((known ? known->area : range::signedArea(f.outline)) * 1e6)},
                        {"length_mm", millimetresJson(f.length())},
                        {"width_mm", millimetresJson(f.width())},
                        {"residual_mm", millimetresJson(marked.residual)},

@@ -8,7 +8,6 @@
 #include <QSettings>
 #include <QStandardPaths>
 #include <QUrl>
-#include <algorithm>
 
 #include "app/window/controllers/menu_action.h"
 #include "app/window/controllers/scan_suggestions.h"
@@ -26,7 +25,14 @@ namespace zyga::ui {
 namespace {
 
 constexpr char kFolderKey[] = "files/scanFolder";
-constexpr char kFilter[] = "(*.ply *.obj *.stl *.glb *.gltf *.dae *.off *.3ds *.fbx *.x *.lwo *.3mf)";
+
+/// "(*.ply *.obj)"
+QString meshFilter() {
+  QStringList patterns;
+  for (const std::string_view ending : files::meshEndings())
+    patterns << '*' + QString::fromUtf8(ending.data(), static_cast<qsizetype>(ending.size()));
+  return '(' + patterns.join(' ') + ')';
+}
 
 QString startFolder() {
   return QSettings().value(kFolderKey, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)).toString();
@@ -88,11 +94,7 @@ QStringList ScanController::withoutFolders(const QStringList& paths) {
       files << path;
       continue;
     }
-    for (const QFileInfo& inside : QDir(path).entryInfoList(QDir::Files, QDir::Name)) {
-      const std::string ending = "." + inside.suffix().toLower().toStdString();
-      const auto endings = files::meshEndings();
-      if (std::find(endings.begin(), endings.end(), ending) != endings.end()) files << inside.filePath();
-    }
+    for (const auto& inside : files::meshFilesIn(path.toStdString())) files << QString::fromStdString(inside.string());
   }
   return files;
 }
@@ -130,7 +132,7 @@ void ScanController::chooseFiles(BringInDialog& dialog) {
   auto* chooser = new QFileDialog(&dialog, tr("Mesh files of bones"), startFolder());
   chooser->setAttribute(Qt::WA_DeleteOnClose);
   chooser->setFileMode(QFileDialog::ExistingFiles);
-  chooser->setNameFilters({tr("Meshes %1").arg(kFilter), tr("All files (*)")});
+  chooser->setNameFilters({tr("Meshes %1").arg(meshFilter()), tr("All files (*)")});
   connect(chooser, &QFileDialog::filesSelected, this, [this](const QStringList& files) { bringIn(files); });
   chooser->open();
 }

@@ -255,10 +255,6 @@ Project readDocument(const JsonPlace& root) {
   return project;
 }
 
-}  // namespace
-
-namespace {
-
 /// What was built from the records alone takes every bone that has one for scanned.
 void labelStandIns(Project& project) {
   const auto& scans = project.scans;

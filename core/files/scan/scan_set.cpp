@@ -38,11 +38,8 @@ std::vector<FileOfSet> filesOf(const ScanSetWish& wish) {
       out.push_back({path, true, {}});
       continue;
     }
-    std::vector<fs::path> found;
-    for (fs::directory_iterator entry(path, failed), end; !failed && entry != end; entry.increment(failed))
-      if (endsLikeMesh(entry->path()) && entry->is_regular_file(failed)) found.push_back(entry->path());
+    std::vector<fs::path> found = meshFilesIn(path);
     if (found.empty()) throw FileError({fault::kCannotRead, {pathText(path), reason::inner(fault::kNoMeshInFolder)}});
-    std::sort(found.begin(), found.end());
     for (fs::path& file : found) out.push_back({std::move(file), false, {}});
   }
   for (std::size_t i = 0; i < out.size() && i < wish.bones.size(); ++i) out[i].bone = wish.bones[i];
@@ -150,6 +147,15 @@ std::string_view toText(UnitBy by) {
 }
 
 std::span<const std::string_view> meshEndings() { return kMeshEndings; }
+
+std::vector<fs::path> meshFilesIn(const fs::path& folder) {
+  std::vector<fs::path> found;
+  std::error_code failed;
+  for (fs::directory_iterator entry(folder, failed), end; !failed && entry != end; entry.increment(failed))
+    if (endsLikeMesh(entry->path()) && entry->is_regular_file(failed)) found.push_back(entry->path());
+  std::sort(found.begin(), found.end());
+  return found;
+}
 
 std::optional<ScanSet> readScanSet(const ScanSetWish& wish, const anatomy::Specimen& animal, const ScanReader& reader) {
   const auto files = filesOf(wish);

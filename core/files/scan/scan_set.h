@@ -47,8 +47,10 @@ struct ScanSet {
   anatomy::SetUnitGuess unit;
 };
 
-/// Endings of mesh files that are looked for in a folder, in lower case: ".stl".
+/// Endings of mesh files that are read, in lower case: ".stl".
 std::span<const std::string_view> meshEndings();
+/// The mesh files that lie in a folder itself, by their endings, in the order of their names.
+std::vector<std::filesystem::path> meshFilesIn(const std::filesystem::path& folder);
 
 /// Reads all files of a set, several at once, each in a process of its own; a file of many bones gives many, see
 /// readCleanScans. Which bone each is follows from its name, as anatomy::guessBones does for all together; a file found

@@ -17,6 +17,7 @@
 #include "core/files/project/project_faults.h"
 #include "core/files/scan/clean_scan.h"
 #include "tests/core/files/example_skeleton.h"
+#include "tests/core/files/killed_saves.h"
 #include "tests/core/files/zip_bytes.h"
 #include "ui/words/say.h"
 
@@ -380,26 +381,7 @@ TEST_F(OneFile, AFullDiskOrAKilledSaveLeavesTheOldOneWhole) {
   other.table.name = "the other";
   saveProject(other, path("other.zygazip"));
   const std::array<std::string, 2> whole{before, bytes(path("other.zygazip"))};
-  std::mt19937 generator(17);
-  for (int round = 0; round < 40; ++round) {
-    std::array<int, 2> ends{};
-    ASSERT_EQ(pipe(ends.data()), 0);
-    const pid_t child = fork();
-    if (child == 0) {
-      for (int i = 0;; ++i) {
-        saveProject(i % 2 ? project_ : other, file);
-        if (i == 0 && write(ends[1], "x", 1) != 1) _exit(1);
-      }
-    }
-    char started = 0;
-    ASSERT_EQ(read(ends[0], &started, 1), 1);  // it saves without end from here on
-    usleep(generator() % 20000);               // where in a save it dies is left to chance
-    kill(child, SIGKILL);
-    waitpid(child, nullptr, 0);
-    close(ends[0]);
-    close(ends[1]);
-    EXPECT_THAT(whole, testing::Contains(bytes(file)));
-  }
+  whileSavesAreKilled(project_, other, file, 40, [&] { EXPECT_THAT(whole, testing::Contains(bytes(file))); });
 }
 
 TEST_F(OneFile, AnotherProjectGivesTheScansThatAreMissing) {

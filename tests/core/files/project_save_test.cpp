@@ -13,6 +13,7 @@
 
 #include "core/files/project/project.h"
 #include "tests/core/files/example_project.h"
+#include "tests/core/files/killed_saves.h"
 #include "ui/words/say.h"
 
 namespace zyga::files {
@@ -130,26 +131,7 @@ TEST_F(ProjectSave, KilledSaveLeavesOneOfTheTwoWhole) {
   other.table.name = "the other";
   saveProject(project_, path);
   const std::array<std::string, 2> whole{writeProjectText(project_), writeProjectText(other)};
-  std::mt19937 generator(17);
-  for (int round = 0; round < 200; ++round) {
-    std::array<int, 2> ends{};
-    ASSERT_EQ(pipe(ends.data()), 0);
-    const pid_t child = fork();
-    if (child == 0) {
-      for (int i = 0;; ++i) {
-        saveProject(i % 2 ? project_ : other, path);
-        if (i == 0 && write(ends[1], "x", 1) != 1) _exit(1);
-      }
-    }
-    char started = 0;
-    ASSERT_EQ(read(ends[0], &started, 1), 1);  // it saves without end from here on
-    usleep(generator() % 20000);               // where in a save it dies is left to chance
-    kill(child, SIGKILL);
-    waitpid(child, nullptr, 0);
-    close(ends[0]);
-    close(ends[1]);
-    EXPECT_THAT(whole, testing::Contains(bytes(path)));
-  }
+  whileSavesAreKilled(project_, other, path, 200, [&] { EXPECT_THAT(whole, testing::Contains(bytes(path))); });
 }
 
 }  // namespace
