@@ -90,13 +90,37 @@ double followingAxial(const anatomy::Joint& joint, const Articulation::Rest& res
   return std::isfinite(axial) && std::abs(axial) > kAxialSettled ? axial : 0;
 }
 
+namespace {
+
+/// What the facets ask for beside some angles, by whole steps of a difference in the first two.
+class Around {
+ public:
+  static constexpr double kStep = 1e-3;  // rad
+  Around(const anatomy::Joint& joint, const Articulation::Rest& rest, const Vector3d& angles)
+      : joint_(joint), rest_(rest), angles_(angles) {}
+  double operator()(double i, double j) const {
+    return followingAxial(joint_, rest_, {angles_[0] + i * kStep, angles_[1] + j * kStep, 0});
+  }
+
+ private:
+  const anatomy::Joint& joint_;
+  const Articulation::Rest& rest_;
+  const Vector3d& angles_;
+};
+
+}  // namespace
+
+Vector2d axialSlope(const anatomy::Joint& joint, const Articulation::Rest& rest, const Vector3d& angles) {
+  if (!axialFollows(joint, rest)) return Vector2d::Zero();
+  const Around at(joint, rest, angles);
+  return Vector2d(at(1, 0) - at(-1, 0), at(0, 1) - at(0, -1)) / (2 * Around::kStep);
+}
+
 AxialSlopes axialSlopes(const anatomy::Joint& joint, const Articulation::Rest& rest, const Vector3d& angles) {
-  constexpr double h = 1e-3;  // rad
+  constexpr double h = Around::kStep;
   AxialSlopes slopes;
   if (!axialFollows(joint, rest)) return slopes;
-  const auto at = [&](double i, double j) {
-    return followingAxial(joint, rest, {angles[0] + i * h, angles[1] + j * h, 0});
-  };
+  const Around at(joint, rest, angles);
   const double here = at(0, 0), up = at(1, 0), down = at(-1, 0), left = at(0, 1), right = at(0, -1);
   slopes.first = Vector2d(up - down, left - right) / (2 * h);
   const double mixed = (at(1, 1) - at(1, -1) - at(-1, 1) + at(-1, -1)) / (4 * h * h);

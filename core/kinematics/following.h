@@ -22,6 +22,8 @@ struct AxialSlopes {
   Eigen::Matrix2d second = Eigen::Matrix2d::Zero();
 };
 AxialSlopes axialSlopes(const anatomy::Joint& joint, const Articulation::Rest& rest, const Eigen::Vector3d& angles);
+/// The first of them alone, in less than half the time.
+Eigen::Vector2d axialSlope(const anatomy::Joint& joint, const Articulation::Rest& rest, const Eigen::Vector3d& angles);
 
 /// Whether the axial rotation goes along when the joint is bent: not where it was typed, nor where nothing asks for it.
 bool axialFollows(const anatomy::Joint& joint, const Articulation::Rest& rest);

@@ -122,7 +122,7 @@ std::array<TurningAxis, 3> plainAxes(const anatomy::Joint& joint, const Articula
 std::array<TurningAxis, 3> turningAxes(const anatomy::Joint& joint, const Articulation::Rest& rest,
                                        const Vector3d& angles, const Placement& X_WB) {
   std::array<TurningAxis, 3> axes = plainAxes(joint, rest, angles, X_WB);
-  const Eigen::Vector2d along = axialSlopes(joint, rest, angles).first;
+  const Eigen::Vector2d along = axialSlope(joint, rest, angles);
   for (std::size_t k = 0; k < 2; ++k) axes[k].direction_W += along[static_cast<Eigen::Index>(k)] * axes[2].direction_W;
   if (!(rest.settling.bound > 0)) return axes;
   const auto shiftAt = [&](const Vector3d& at) { return shiftOf(rest, unsettledTransform(joint, rest, at)); };

@@ -359,7 +359,8 @@ Searched evenly(const anatomy::Specimen& specimen, const Articulation& articulat
                     searched(specimen, articulation, question->chain, question->goal, begin)};
   };
   std::optional<Searched> ahead;
-  if (from && !turnsBack(*whole, *from, *asked)) {
+  const bool goesOnAhead = from && !turnsBack(*whole, *from, *asked);
+  if (goesOnAhead) {
     ahead = searchAhead(from);
     if (ahead->distance() <= kReachedWithin) return *ahead;
   }
@@ -367,8 +368,9 @@ Searched evenly(const anatomy::Specimen& specimen, const Articulation& articulat
   if (!turnsBack(*whole, found.search.pose(), *asked)) return found;
   const double near = std::max(found.distance(), kReachedWithin);
   if (!ahead) ahead = searchAhead(from);
-  // A drag may have been led into a corner of its ranges: once more from well inside them.
-  if (from && ahead->distance() > near) {
+  // A drag may have been led into a corner of its ranges: once more from well inside them. Where some turn back already
+  // that was tried when they began to.
+  if (goesOnAhead && ahead->distance() > near) {
     const Pose bent = whole->bent(sharesAhead(*asked, kThrown));
     ahead = searchAhead(&bent);
   }

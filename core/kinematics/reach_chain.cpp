@@ -38,7 +38,12 @@ bool isHeadJoint(const anatomy::Specimen& specimen, JointIndex joint) {
 
 ReachChain::ReachChain(const anatomy::Specimen& specimen, const Articulation& articulation, const JointRanges& ranges,
                        const Pose& start, const IkGoal& goal)
-    : specimen_(specimen), articulation_(articulation), ranges_(ranges), goal_(goal), home_(start) {
+    : specimen_(specimen),
+      articulation_(articulation),
+      ranges_(ranges),
+      goal_(goal),
+      home_(start),
+      own_(specimen.joints.size()) {
   units_.resize(3 * static_cast<Eigen::Index>(goal.joints.size()));
   for (const JointIndex joint : goal.joints) addTurning(joint, start);
   units_.conservativeResize(size());
@@ -96,7 +101,14 @@ Pose ReachChain::startFrom(const Pose& other) {
 }
 
 Vector3d ReachChain::ownOf(const Pose& pose, JointIndex joint) const {
-  return toOwn(specimen_[joint], articulation_[joint], pose[joint]);
+  if (!axialFollows(specimen_[joint], articulation_[joint])) return pose[joint];
+  OwnAngles& kept = own_[joint.value];
+  for (std::size_t i = 0; i < kept.known; ++i)
+    if (kept.angles[i] == pose[joint]) return kept.own[i];
+  const std::size_t place = kept.known < kept.own.size() ? kept.known++ : kept.oldest;
+  kept.oldest = (place + 1) % kept.own.size();
+  kept.angles[place] = pose[joint];
+  return kept.own[place] = toOwn(specimen_[joint], articulation_[joint], pose[joint]);
 }
 
 void ReachChain::setOwn(Pose& pose, JointIndex joint, const Vector3d& own) const {

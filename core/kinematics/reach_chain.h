@@ -63,6 +63,14 @@ class ReachChain {
   std::vector<JointIndex> path_;  ///< from the first turning joint to the bone
   Eigen::VectorXd units_, weights_;
   Pose home_;
+
+  /// A joint's own angles as they were last worked out: a step asks for those of home, of its pose and of where it
+  /// tries to go, again and again.
+  struct OwnAngles {
+    std::array<Eigen::Vector3d, 3> angles, own;
+    std::size_t known = 0, oldest = 0;
+  };
+  mutable std::vector<OwnAngles> own_;  ///< by joint of the specimen
 };
 
 }  // namespace zyga::kinematics
