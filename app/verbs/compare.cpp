@@ -46,6 +46,7 @@ std::string readingsText(const study::Comparison& comparison, const Side& a, con
   std::vector<TextRow> rows{{said(QT_TRANSLATE_NOOP("words", "reading")), said(QT_TRANSLATE_NOOP("words", "unit")),
                              a.shown, b.shown, difference}};
   for (const auto& r : comparison.readings) {
+    if (!std::isfinite(r.first) && !std::isfinite(r.second)) continue;  // of a part that neither animal has
     const bool angle = isAngle(r.reading);
     rows.push_back({ui::readingName(r.reading).toStdString(), angle ? said(QT_TRANSLATE_NOOP("words", "deg")) : "m",
                     value(r.first, angle), value(r.second, angle), value(r.second - r.first, angle)});

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 #include <iostream>
 #include <memory>
 #include <numbers>
@@ -202,17 +203,30 @@ TextRow headOf(std::initializer_list<const char*> names) {
   return row;
 }
 
+/// An animal without a head is a column alone, and stands on nothing.
+bool headless(const std::vector<study::Extreme>& extremes) {
+  return std::none_of(extremes.begin(), extremes.end(), [](const study::Extreme& extreme) {
+    return extreme.chain == study::Chain::Neck && !std::isnan(extreme.carriage.snoutHeight);
+  });
+}
+
 std::string extremesTable(const std::vector<study::Extreme>& extremes, study::Chain chain) {
-  const bool neck = chain == study::Chain::Neck;
+  const bool column = headless(extremes);
+  const bool neck = chain == study::Chain::Neck && !column;
   std::vector<TextRow> rows;
-  rows.push_back(neck ? headOf({QT_TRANSLATE_NOOP("words", "neck"), QT_TRANSLATE_NOOP("words", "turn"),
-                                QT_TRANSLATE_NOOP("words", "snout"), QT_TRANSLATE_NOOP("words", "eyes"),
-                                QT_TRANSLATE_NOOP("words", "ahead"), QT_TRANSLATE_NOOP("words", "left"),
-                                QT_TRANSLATE_NOOP("words", "slope"), QT_TRANSLATE_NOOP("words", "swing")})
-                      : headOf({QT_TRANSLATE_NOOP("words", "tail"), QT_TRANSLATE_NOOP("words", "turn"),
-                                QT_TRANSLATE_NOOP("words", "tip"), QT_TRANSLATE_NOOP("words", "behind"),
-                                QT_TRANSLATE_NOOP("words", "left"), QT_TRANSLATE_NOOP("words", "slope"),
-                                QT_TRANSLATE_NOOP("words", "swing")}));
+  rows.push_back(chain == study::Chain::Neck && column
+                     ? headOf({QT_TRANSLATE_NOOP("words", "neck"), QT_TRANSLATE_NOOP("words", "turn"),
+                               QT_TRANSLATE_NOOP("words", "tip"), QT_TRANSLATE_NOOP("words", "ahead"),
+                               QT_TRANSLATE_NOOP("words", "left"), QT_TRANSLATE_NOOP("words", "slope"),
+                               QT_TRANSLATE_NOOP("words", "swing")})
+                 : neck ? headOf({QT_TRANSLATE_NOOP("words", "neck"), QT_TRANSLATE_NOOP("words", "turn"),
+                                  QT_TRANSLATE_NOOP("words", "snout"), QT_TRANSLATE_NOOP("words", "eyes"),
+                                  QT_TRANSLATE_NOOP("words", "ahead"), QT_TRANSLATE_NOOP("words", "left"),
+                                  QT_TRANSLATE_NOOP("words", "slope"), QT_TRANSLATE_NOOP("words", "swing")})
+                        : headOf({QT_TRANSLATE_NOOP("words", "tail"), QT_TRANSLATE_NOOP("words", "turn"),
+                                  QT_TRANSLATE_NOOP("words", "tip"), QT_TRANSLATE_NOOP("words", "behind"),
+                                  QT_TRANSLATE_NOOP("words", "left"), QT_TRANSLATE_NOOP("words", "slope"),
+                                  QT_TRANSLATE_NOOP("words", "swing")}));
   for (const auto& extreme : extremes) {
     if (extreme.chain != chain) continue;
     const study::Carriage& c = extreme.carriage;
@@ -221,12 +235,12 @@ std::string extremesTable(const std::vector<study::Extreme>& extremes, study::Ch
     if (neck) {
       row.insert(row.end(), {metresCell(c.snoutHeight), metresCell(c.eyeHeight), metresCell(c.ahead)});
     } else {
-      row.insert(row.end(), {metresCell(c.tipHeight), metresCell(-c.ahead)});
+      row.insert(row.end(), {metresCell(c.tipHeight), metresCell(chain == study::Chain::Neck ? c.ahead : -c.ahead)});
     }
     row.insert(row.end(), {metresCell(c.left), degreesCell(c.slope), degreesCell(c.swing)});
     const auto open = std::count_if(extreme.joints.begin(), extreme.joints.end(), [](auto& j) { return !j.judged; });
     QStringList remarks;
-    if (c.lowest < 0)
+    if (c.lowest < 0 && !column)
       remarks << filled(translated(QT_TRANSLATE_NOOP("words", "%1 into the ground")), {ui::metres(-c.lowest)});
     if (open > 0) remarks << translated(QT_TRANSLATE_N_NOOP("words", "%n joints not assessed"), static_cast<int>(open));
     row.push_back(ui::inOneLine(remarks).toStdString());

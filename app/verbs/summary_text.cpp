@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "app/verbs/verb_words.h"
 #include "core/files/json/json_write.h"
 #include "ui/words/numbers.h"
 #include "ui/words/say.h"
@@ -12,6 +13,10 @@ namespace json = files::json;
 
 std::string summaryText(const anatomy::Summary& s) {
   using ui::metres;
+  if (s.skull == 0)  // a column alone
+    return said(QT_TRANSLATE_NOOP("words", "  neck %1, trunk %2, sacrum %3, tail %4: a column of %5"),
+                {metres(s.neck), metres(s.trunk), metres(s.sacrum), metres(s.tail), metres(s.column)}) +
+           "\n";
   const QString regions =
       ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "skull %1, neck %2, trunk %3, sacrum %4, tail %5")),
                  {metres(s.skull), metres(s.neck), metres(s.trunk), metres(s.sacrum), metres(s.tail)});
@@ -24,15 +29,17 @@ std::string summaryText(const anatomy::Summary& s) {
 }
 
 files::json::Value summaryJson(const anatomy::Summary& s) {
-  return json::object({{"skull_m", json::millionths(s.skull)},
+  // Null is what an animal that is a column alone does not have.
+  const auto ofThere = [](double length) { return length > 0 ? json::millionths(length) : json::Value(); };
+  return json::object({{"skull_m", ofThere(s.skull)},
                        {"neck_m", json::millionths(s.neck)},
                        {"trunk_m", json::millionths(s.trunk)},
                        {"sacrum_m", json::millionths(s.sacrum)},
                        {"tail_m", json::millionths(s.tail)},
                        {"column_m", json::millionths(s.column)},
                        {"total_m", json::millionths(s.total)},
-                       {"femur_m", json::millionths(s.femur)},
-                       {"humerus_to_femur", json::millionths(s.humerusToFemur)}});
+                       {"femur_m", ofThere(s.femur)},
+                       {"humerus_to_femur", ofThere(s.humerusToFemur)}});
 }
 
 CellCount countCells(const anatomy::MeasurementTable& table) {

@@ -1,5 +1,6 @@
 #include "core/anatomy/bone_name.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 
@@ -21,6 +22,7 @@ constexpr std::array kKinds{
     KindEntry{BoneKind::Jaw, "jaw", Region::Skull, false, false, false},
     KindEntry{BoneKind::Cervical, "C", Region::Cervical, true, false, false},
     KindEntry{BoneKind::Dorsal, "D", Region::Dorsal, true, false, false},
+    KindEntry{BoneKind::Lumbar, "L", Region::Dorsal, true, false, false},
     KindEntry{BoneKind::Sacral, "S", Region::Sacral, true, false, false},
     KindEntry{BoneKind::Caudal, "Ca", Region::Caudal, true, false, false},
     KindEntry{BoneKind::CervicalRib, "rib.C", Region::Cervical, true, false, true},
@@ -110,7 +112,7 @@ BoneName mirrored(const BoneName& name) {
 Region regionOf(const BoneName& name) { return entryOf(name.kind).region; }
 
 bool isVertebra(BoneKind kind) {
-  return kind == BoneKind::Cervical || kind == BoneKind::Dorsal || kind == BoneKind::Sacral || kind == BoneKind::Caudal;
+  return std::find(kColumnKinds.begin(), kColumnKinds.end(), kind) != kColumnKinds.end();
 }
 
 reason::Term termOf(Region region) {

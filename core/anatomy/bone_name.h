@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -54,8 +55,13 @@ enum class BoneKind {
   Fibula,
   Astragalus,
   Metatarsal,
-  PesPhalanx
+  PesPhalanx,
+  Lumbar  ///< of mammals: vertebra of the trunk behind those that carry ribs
 };
+
+/// The vertebrae, from the head to the tail.
+inline constexpr std::array kColumnKinds{BoneKind::Cervical, BoneKind::Dorsal, BoneKind::Lumbar, BoneKind::Sacral,
+                                         BoneKind::Caudal};
 
 /// What a bone is, apart from any specimen. `number` is the vertebra's number, the number of the vertebra that
 /// carries a rib or chevron, or the digit; `phalanx` counts from the base of the digit, 1 first.
@@ -68,7 +74,7 @@ struct BoneName {
   auto operator<=>(const BoneName&) const = default;
 };
 
-/// Stable id, as written in tables and files: `C7`, `Ca12`, `rib.D3.L`, `chevron.Ca4`, `humerus.R`,
+/// Stable id, as written in tables and files: `C7`, `Ca12`, `L3`, `rib.D3.L`, `chevron.Ca4`, `humerus.R`,
 /// `metacarpal3.L`, `manus1.2.L` (digit 1, second phalanx), `skull`.
 std::string toId(const BoneName& name);
 

@@ -47,6 +47,36 @@ reason::Term termOf(Evidence evidence) {
   return {"evidence.inferred"};
 }
 
+int countOf(const RegionCounts& counts, BoneKind kind) {
+  switch (kind) {
+    case BoneKind::Cervical:
+      return counts.cervical;
+    case BoneKind::Dorsal:
+      return counts.dorsal;
+    case BoneKind::Lumbar:
+      return counts.lumbar;
+    case BoneKind::Sacral:
+      return counts.sacral;
+    case BoneKind::Caudal:
+      return counts.caudal;
+    default:
+      return 0;
+  }
+}
+
+BoneName lastOfTrunk(const RegionCounts& counts) {
+  return counts.lumbar > 0 ? BoneName{BoneKind::Lumbar, counts.lumbar} : BoneName{BoneKind::Dorsal, counts.dorsal};
+}
+
+std::optional<BoneName> vertebraBefore(const RegionCounts& counts, const BoneName& name) {
+  auto kind = std::find(kColumnKinds.begin(), kColumnKinds.end(), name.kind);
+  if (kind == kColumnKinds.end()) return std::nullopt;
+  if (name.number > 1) return BoneName{name.kind, name.number - 1};
+  while (kind != kColumnKinds.begin())
+    if (const int last = countOf(counts, *--kind); last > 0) return BoneName{*kind, last};
+  return std::nullopt;
+}
+
 const Facet* Bone::facet(FacetRole role) const {
   const auto found = std::find_if(facets.begin(), facets.end(), [role](const Facet& f) { return f.role == role; });
   return found == facets.end() ? nullptr : &*found;

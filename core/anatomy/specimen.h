@@ -111,8 +111,16 @@ struct RegionCounts {
   int dorsal = 11;
   int sacral = 5;
   int caudal = 52;
+  int lumbar = 0;  ///< of mammals: those of the trunk that carry no ribs; the others are the dorsals
   bool operator==(const RegionCounts&) const = default;
 };
+
+/// How many vertebrae of a kind there are; 0 for what is no vertebra.
+int countOf(const RegionCounts& counts, BoneKind kind);
+/// The vertebra in front of the first sacral.
+BoneName lastOfTrunk(const RegionCounts& counts);
+/// The vertebra of the column before this one, towards the head; none before the first one and for what is no vertebra.
+std::optional<BoneName> vertebraBefore(const RegionCounts& counts, const BoneName& name);
 
 /// Bones and joints; no angles in it. Bone 0 is the root (the first sacral), and the joint that carries a bone comes
 /// before every joint that starts from it: joints[i].distal is placed from joints[i].proximal in one pass.

@@ -20,7 +20,7 @@ Summary summarise(const Specimen& specimen) {
     const double length = bone.measures.valueOr(Measure::Length, 0);
     if (bone.name.kind == BoneKind::Skull) s.skull = length;
     if (bone.name.kind == BoneKind::Cervical) s.neck += length;
-    if (bone.name.kind == BoneKind::Dorsal) s.trunk += length;
+    if (isVertebra(bone.name.kind) && regionOf(bone.name) == Region::Dorsal) s.trunk += length;
     if (bone.name.kind == BoneKind::Sacral) s.sacrum += length;
     if (bone.name.kind == BoneKind::Caudal) s.tail += length;
   }

@@ -74,8 +74,8 @@ Pose spreadTurn(const anatomy::Specimen& specimen, const Articulation& articulat
 }
 
 std::vector<JointIndex> neckChain(const anatomy::Specimen& specimen) {
-  const auto skull = specimen.findBone("skull");
-  return skull ? dragChain(specimen, *skull) : std::vector<JointIndex>{};
+  const auto skull = specimen.findBone("skull"), first = skull ? skull : specimen.findBone("C1");
+  return first ? dragChain(specimen, *first) : std::vector<JointIndex>{};
 }
 
 std::vector<JointIndex> tailChain(const anatomy::Specimen& specimen) {
@@ -91,7 +91,7 @@ std::vector<JointIndex> dragChain(const anatomy::Specimen& specimen, BoneIndex b
   } else if (isNeckPart(specimen[bone])) {
     // The neck's own root: everything from the joint between trunk and neck on.
     std::erase_if(chain, [&](JointIndex j) { return specimen[j].region == Region::Dorsal; });
-  } else if (!chain.empty() && specimen[bone].name.kind != BoneKind::Dorsal) {
+  } else if (!chain.empty() && regionOf(specimen[bone].name) != Region::Dorsal) {
     // A limb hangs on the column: the column itself stays.
     const auto inColumn = [&](JointIndex j) {
       const Region region = specimen[j].region;

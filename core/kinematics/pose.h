@@ -38,10 +38,12 @@ struct Articulation {
     double cartilage = 0;                                    ///< m, along the joint's long axis
     double residual = 0;                                     ///< m, of either facet from centred, root mean square
     bool solved = true;
-    /// m, left and right: how much deeper the facets enter each other here, and how much farther they stand apart, than
-    /// without cartilage. Cartilage turns a joint and so wedges its facets open, which is no fault of a pose.
-    std::array<double, 2> pressByCartilage{}, gapeByCartilage{};
-    Settling settling{};  ///< how the bones give way to a turn inside the cartilage; nothing without facets
+    /// m, left and right: how deep the facets enter each other here, and how far they stand apart, for reasons that are
+    /// no fault of a pose. Cartilage turns a joint and so wedges its facets open; and the marks of two scans never fit
+    /// each other quite (range::articulate).
+    std::array<double, 2> pressGranted{}, gapeGranted{};
+    double misfitGranted = 0;  ///< m, what of it the marks of scans need, the most of both sides
+    Settling settling{};       ///< how the bones give way to a turn inside the cartilage; nothing without facets
     /// The axial rotation stays when the joint is bent: of the pose in question (Pose::axialTyped).
     bool axialTyped = false;
     bool operator==(const Rest&) const = default;

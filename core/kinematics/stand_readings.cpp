@@ -58,7 +58,7 @@ StandReadings readStand(const Specimen& specimen, const Placement& X_WB, anatomy
     return point(specimen, X_WB, bone, landmark);
   };
   StandReadings r;
-  r.trunkSlope = slopeBetween(at("D" + std::to_string(specimen.counts.dorsal), "caudalRim"), at("D1", "cranialRim"));
+  r.trunkSlope = slopeBetween(at(toId(lastOfTrunk(specimen.counts)), "caudalRim"), at("D1", "cranialRim"));
   const Vector3d left_W = X_WB.empty() ? Vector3d::UnitY() : Vector3d(X_WB.front().linear().col(1));
   r.roll = rise(left_W);
   const auto hipLeft = at("femur.L", "proximal"), hipRight = at("femur.R", "proximal");

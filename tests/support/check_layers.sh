@@ -29,6 +29,7 @@ allow core/linear
 allow core/anatomy $base
 allow core/anatomy/tables $base core/anatomy core/anatomy/plan
 allow core/anatomy/plan $base core/anatomy core/anatomy/tables
+allow core/anatomy/plan/plans core/anatomy/plan
 allow core/anatomy/marks $base core/anatomy core/anatomy/tables
 anatomy="core/anatomy core/anatomy/tables core/anatomy/plan core/anatomy/marks"
 allow core/kinematics $base $anatomy

@@ -77,6 +77,12 @@ void LengthsReadout::refresh(Changes what) {
   if (!(what & (Changes(Change::Pose) | Change::Assumptions))) return;
   if (!document_.hasProject()) return clear();
   const anatomy::Summary sizes = anatomy::summarise(document_.specimen());
+  if (!document_.specimen().findBone("skull")) {
+    setText(tr("neck %1 · trunk %2 · tail %3 · column %4 m")
+                .arg(metresWithoutUnit(sizes.neck), metresWithoutUnit(sizes.trunk), metresWithoutUnit(sizes.tail),
+                     metresWithoutUnit(sizes.column)));
+    return;
+  }
   setText(tr("neck %1 · trunk %2 · tail %3 · total %4 · head at %5 m")
               .arg(metresWithoutUnit(sizes.neck), metresWithoutUnit(sizes.trunk), metresWithoutUnit(sizes.tail),
                    metresWithoutUnit(sizes.total), metresWithoutUnit(headHeight(document_))));

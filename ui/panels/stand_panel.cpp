@@ -202,7 +202,9 @@ void StandPanel::showReadings() {
       tr("Slope of the hindmost cervical by its %1, positive when it rises forwards").arg(horizontalName(by)) + '\n' +
       horizontalSources(by));
   readings_[5]->setText(signedDegrees(r.tailBaseSlope));
-  const QString words = tr("trunk %1, hip %2").arg(signedDegrees(r.trunkSlope), metres(r.hipHeight));
+  const QString words = std::isnan(r.hipHeight)
+                            ? tr("trunk %1").arg(signedDegrees(r.trunkSlope))
+                            : tr("trunk %1, hip %2").arg(signedDegrees(r.trunkSlope), metres(r.hipHeight));
   if (words != short_) emit shortChanged(short_ = words);
 }
 

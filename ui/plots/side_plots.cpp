@@ -97,6 +97,8 @@ void paintScaleBar(QPainter& painter, const PlotFrame& frame, const PlotInk& ink
 }
 
 QString wordsOf(const study::ElevationCase& one) {
+  if (std::isnan(one.carriage.snoutHeight))
+    return filled(translated(QT_TRANSLATE_NOOP("words", "%1: neck %2")), {carriageWord(one.which), degrees(one.slope)});
   return filled(translated(QT_TRANSLATE_NOOP("words", "%1: %2, neck %3")),
                 {carriageWord(one.which), metres(one.carriage.snoutHeight), degrees(one.slope)});
 }

@@ -86,6 +86,7 @@ StripColumns stripColumns(const Specimen& specimen) {
   addSkull(strip, specimen);
   addBones(strip, specimen, BoneKind::Cervical, specimen.counts.cervical);
   addBones(strip, specimen, BoneKind::Dorsal, specimen.counts.dorsal);
+  addBones(strip, specimen, BoneKind::Lumbar, specimen.counts.lumbar);
   addSacrum(strip, specimen);
   addBones(strip, specimen, BoneKind::Caudal, specimen.counts.caudal);
   for (StripStation& slot : strip.stations) {

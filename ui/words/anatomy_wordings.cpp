@@ -23,6 +23,7 @@ Wordings anatomyWordings() {
 
       {"vertebrae.cervical", QT_TRANSLATE_NOOP("words", "cervical vertebrae")},
       {"vertebrae.dorsal", QT_TRANSLATE_NOOP("words", "dorsal vertebrae")},
+      {"vertebrae.lumbar", QT_TRANSLATE_NOOP("words", "lumbar vertebrae")},
       {"vertebrae.sacral", QT_TRANSLATE_NOOP("words", "sacral vertebrae")},
       {"vertebrae.caudal", QT_TRANSLATE_NOOP("words", "caudal vertebrae")},
 

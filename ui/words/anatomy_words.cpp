@@ -25,6 +25,8 @@ const char* formOf(BoneKind kind) {
       return QT_TRANSLATE_NOOP("words", "cervical vertebra %1");
     case BoneKind::Dorsal:
       return QT_TRANSLATE_NOOP("words", "dorsal vertebra %1");
+    case BoneKind::Lumbar:
+      return QT_TRANSLATE_NOOP("words", "lumbar vertebra %1");
     case BoneKind::Sacral:
       return QT_TRANSLATE_NOOP("words", "sacral vertebra %1");
     case BoneKind::Caudal:
@@ -162,8 +164,17 @@ QString evidenceName(anatomy::Evidence evidence) { return say(termOf(evidence));
 QString noteBasisName(anatomy::NoteBasis basis) { return say(termOf(basis)); }
 
 QString planName(anatomy::BodyPlan plan) {
-  return plan == anatomy::BodyPlan::HighBrowser ? translated(QT_TRANSLATE_NOOP("words", "high browser"))
-                                                : translated(QT_TRANSLATE_NOOP("words", "low browser"));
+  switch (plan) {
+    case anatomy::BodyPlan::LowBrowser:
+      return translated(QT_TRANSLATE_NOOP("words", "low browser"));
+    case anatomy::BodyPlan::Mammal:
+      return translated(QT_TRANSLATE_NOOP("words", "mammal"));
+    case anatomy::BodyPlan::Bird:
+      return translated(QT_TRANSLATE_NOOP("words", "bird"));
+    case anatomy::BodyPlan::HighBrowser:
+      break;
+  }
+  return translated(QT_TRANSLATE_NOOP("words", "high browser"));
 }
 
 QString markName(const anatomy::WantedMark& mark) {

@@ -105,7 +105,7 @@ QString bodyPartName(study::BodyPart part) {
 
 QString massWords(const study::MassRange& mass) {
   if (mass.mass < 1000)
-    return worded(QT_TRANSLATE_NOOP("words", "%1 to %2 kg"), {plain(mass.low, 0), plain(mass.high, 0)});
+    return worded(QT_TRANSLATE_NOOP("words", "%1 to %2 kg"), {plainKilograms(mass.low), plainKilograms(mass.high)});
   return worded(QT_TRANSLATE_NOOP("words", "%1 to %2 t"), {plain(mass.low / 1000, 1), plain(mass.high / 1000, 1)});
 }
 
@@ -141,6 +141,7 @@ QString speedRange(const std::optional<MinMeanMax>& values) {
 }
 
 QString balanceWords(const study::Balance& balance, const Eigen::Vector2d& forward_W) {
+  if (!balance.hasFeet) return translated(QT_TRANSLATE_NOOP("words", "The animal has no feet: no balance to tell."));
   if (!balance.margin) return translated(QT_TRANSLATE_NOOP("words", "Nothing touches the ground: no balance to tell."));
   const QString where = wayWord(nearestEdge(balance, forward_W));
   const QString margin = wholeMillimetres(*balance.margin);
@@ -205,6 +206,7 @@ QString circumferenceErrorWords() {
 }
 
 QString balanceInShort(const study::Balance& balance) {
+  if (!balance.hasFeet) return translated(QT_TRANSLATE_NOOP("words", "no feet"));
   if (!balance.margin) return translated(QT_TRANSLATE_NOOP("words", "off the ground"));
   return worded(balance.inside() ? QT_TRANSLATE_NOOP("words", "balanced, %1 inside")
                                  : QT_TRANSLATE_NOOP("words", "tips, %1 outside"),

@@ -70,7 +70,8 @@ QString signedDegrees(double angle, int decimals) {
 QString percent(double share, int decimals) { return written(share, Unit::Share, decimals); }
 QString millimetres(double length, int decimals) { return written(length, Unit::Length, decimals); }
 QString metres(double length, int decimals) { return written(length, Unit::Distance, decimals); }
-QString kilograms(double mass) { return written(mass, Unit::Mass, 0); }
+QString plainKilograms(double mass) { return mass < 10 ? roughly(mass) : plain(mass, 0); }
+QString kilograms(double mass) { return plainKilograms(mass) + kNoBreak + QStringLiteral("kg"); }
 QString bytes(double count) {
   constexpr double kMega = 1 << 20, kGiga = 1 << 30;
   return count < kGiga ? plain(count / kMega, 1) + kNoBreak + "MB" : plain(count / kGiga, 1) + kNoBreak + "GB";

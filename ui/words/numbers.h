@@ -19,7 +19,9 @@ QString percent(double share, int decimals = 0);
 QString millimetres(double length, int decimals = 1);
 /// "4.99 m".
 QString metres(double length, int decimals = 2);
+/// "4200 kg", "1.3 kg": no decimals from ten on, two figures below.
 QString kilograms(double mass);
+QString plainKilograms(double mass);
 /// "1.5 GB", "20.0 MB": GB is 2^30, MB 2^20.
 QString bytes(double count);
 /// "22.8 t" from kg.

@@ -22,7 +22,7 @@ QString massAndMiddle(const study::MassRange& mass) {
   const bool light = mass.mass < 1000;  // kg
   const auto whole = [&](double value) { return light ? kilograms(value) : tonnes(value); };
   return filled(translated(QT_TRANSLATE_NOOP("words", "%1 to %2, middle %3")),
-                {light ? plain(mass.low, 0) : plain(mass.low / 1000, 1), whole(mass.high), whole(mass.mass)});
+                {light ? plainKilograms(mass.low) : plain(mass.low / 1000, 1), whole(mass.high), whole(mass.mass)});
 }
 
 QString completenessWords(const anatomy::Completeness& known) {

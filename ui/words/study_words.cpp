@@ -13,14 +13,22 @@ using study::NeckCarriage;
 using study::SpreadOf;
 using study::StudyKind;
 
-QString sentenceOf(const study::ElevationCase& one) {
+QString carriageSentence(const study::ElevationCase& one) {
   const bool rising = one.slope >= 0;
-  QString words = filled(
+  const QString name = capital(carriageWord(one.which)), slope = degrees(std::abs(one.slope));
+  if (std::isnan(one.carriage.snoutHeight))
+    return filled(translated(rising ? QT_TRANSLATE_NOOP("words", "%1: neck rising by %2, its base at %3.")
+                                    : QT_TRANSLATE_NOOP("words", "%1: neck falling by %2, its base at %3.")),
+                  {name, slope, degrees(one.baseSlope)});
+  return filled(
       translated(rising
                      ? QT_TRANSLATE_NOOP("words", "%1: snout %2 over the ground, neck rising by %3, its base at %4.")
                      : QT_TRANSLATE_NOOP("words", "%1: snout %2 over the ground, neck falling by %3, its base at %4.")),
-      {capital(carriageWord(one.which)), metres(one.carriage.snoutHeight), degrees(std::abs(one.slope)),
-       degrees(one.baseSlope)});
+      {name, metres(one.carriage.snoutHeight), slope, degrees(one.baseSlope)});
+}
+
+QString sentenceOf(const study::ElevationCase& one) {
+  QString words = carriageSentence(one);
   if (one.carriage.lowest < 0)
     words += QLatin1Char(' ') + filled(translated(QT_TRANSLATE_NOOP("words", "It would be %1 in the ground.")),
                                        {metres(-one.carriage.lowest)});

@@ -70,6 +70,9 @@ void setProcessLandmarks(Bone& bone) {
               {std::lerp(0.30, 0.18, climb) * L, std::lerp(0.54, 0.42, climb) * W, std::lerp(-0.15, 0.85, climb) * H});
       break;
     }
+    case BoneKind::Lumbar:
+      setPair(bone, "diapophysis", {0.2 * L, out, 0.1 * H});
+      break;
     case BoneKind::Sacral:
       setPair(bone, "diapophysis", {0, out, 0.15 * H});
       break;
@@ -252,6 +255,7 @@ void addTrunkAndNeck(Specimen& specimen, const MeasurementTable& filled) {
     addColumnJoint(specimen, next, last, region, true);
     last = next;
   };
+  for (int k = filled.counts.lumbar; k >= 1; --k) append(BoneKind::Lumbar, k, Region::Dorsal);
   for (int k = filled.counts.dorsal; k >= 1; --k) append(BoneKind::Dorsal, k, Region::Dorsal);
   for (int k = filled.counts.cervical; k >= 1; --k) append(BoneKind::Cervical, k, Region::Cervical);
 }

@@ -5,6 +5,7 @@
 
 #include "core/anatomy/plan/body_plan.h"
 #include "core/anatomy/plan/limb_rig.h"
+#include "core/anatomy/plan/plan_table.h"
 #include "core/anatomy/specimen_reasons.h"
 
 namespace zyga::anatomy {
@@ -18,20 +19,6 @@ std::string times(double factor) {
 }
 
 bool wasFound(Evidence evidence) { return evidence == Evidence::Found || evidence == Evidence::FoundDeformed; }
-
-/// Where things lie on a skull: along its length from the condyle (+ towards the snout), across its half width, and
-/// over the condyle in skull heights.
-struct SkullPlan {
-  double tip;  ///< how far the head is tipped down against the neck, degrees
-  Eigen::Vector3d snout, jawHinge, eye, nostril;
-};
-
-// Common practice, no source. Tall skulls have their nostrils in front of the eye, long ones far back on top.
-SkullPlan skullPlan(BodyPlan plan) {
-  if (plan == BodyPlan::HighBrowser)
-    return {32, {0.965, 0, -0.22}, {0.150, 0, -0.43}, {0.330, 0.80, 0.17}, {0.625, 0.42, 0.30}};
-  return {35, {0.965, 0, -0.36}, {0.270, 0, -0.50}, {0.235, 0.80, 0.06}, {0.400, 0.20, 0.36}};
-}
 
 /// Head and neck share their signs: dorsiflexion, left, "left side rises" are positive.
 std::array<Eigen::Vector3d, 3> headAxes() {
@@ -89,6 +76,7 @@ Specimen buildSpecimen(const MeasurementTable& filled) {
   specimen.name = filled.name;
   specimen.counts = filled.counts;
   addColumn(specimen, filled);
+  if (!planTable(filled.plan).limbs) return specimen;
   addHead(specimen, filled);
   addLimbs(specimen, filled);
   return specimen;
@@ -112,7 +100,7 @@ MeasurementTable scaledTable(MeasurementTable table, double factor) {
 }
 
 void addHead(Specimen& specimen, const MeasurementTable& filled) {
-  const SkullPlan plan = skullPlan(filled.plan);
+  const SkullPlan& plan = planTable(filled.plan).skull;
   const auto atlas = specimen.findBone("C1");
   if (!atlas) throw reason::Failure(specimen::kNoAtlas);
 

@@ -156,13 +156,13 @@ class Filler {
     return total == "sacrum" ? Region::Sacral : Region::Caudal;
   }
 
-  const Series& regionRows(const std::string& total) {
-    const Region region = regionNamed(total);
-    const BoneKind kind = region == Region::Cervical ? BoneKind::Cervical
-                          : region == Region::Dorsal ? BoneKind::Dorsal
-                          : region == Region::Sacral ? BoneKind::Sacral
-                                                     : BoneKind::Caudal;
-    return series_[{kind, Side::Midline}];
+  /// The vertebrae of a total; loins are of the trunk.
+  Series regionRows(const std::string& total) const {
+    Series rows;
+    for (const auto& [key, series] : series_)
+      if (isVertebra(key.first) && regionOf({key.first, 1}) == regionNamed(total))
+        rows.insert(rows.end(), series.begin(), series.end());
+    return rows;
   }
 
   struct Guess {
@@ -309,7 +309,7 @@ class Filler {
 
   void listMeetings() {
     std::optional<std::size_t> before;
-    for (const BoneKind kind : {BoneKind::Cervical, BoneKind::Dorsal, BoneKind::Sacral, BoneKind::Caudal}) {
+    for (const BoneKind kind : kColumnKinds) {
       for (const std::size_t i : series_[{kind, Side::Midline}]) {
         const bool headJoint = kind == BoneKind::Cervical && table_.rows[i].name.number <= 2;
         const bool fused = kind == BoneKind::Sacral && table_.rows[i].name.number > 1;
@@ -559,7 +559,8 @@ double measuredOrFilled(const MeasurementTable& table, BoneKind kind) {
   return row ? row->measures.valueOr(Measure::Length, 0) : 0;
 }
 
-void warnOutside(std::vector<TableMessage>& messages, reason::Id what, double ratio, double least, double most) {
+void warnOutside(std::vector<TableMessage>& messages, reason::Id what, BoneKind bone, double ratio, double least,
+                 double most) {
   using reason::Quantity;
   if (ratio >= least && ratio <= most) return;
   messages.push_back({TableMessage::Severity::Warning,
@@ -567,7 +568,9 @@ void warnOutside(std::vector<TableMessage>& messages, reason::Id what, double ra
                       0,
                       0,
                       {what, {Quantity{ratio}, Quantity{least}, Quantity{most}}},
-                      {table::kCheckTwoLengths}});
+                      {table::kCheckTwoLengths},
+                      BoneName{bone, 0, 0, Side::Left},
+                      Measure::Length});
 }
 
 }  // namespace
@@ -585,8 +588,9 @@ std::vector<TableMessage> proportionWarnings(const MeasurementTable& filled) {
   std::vector<TableMessage> messages;
   const double femur = measuredOrFilled(filled, BoneKind::Femur);
   if (femur <= 0) return messages;
-  warnOutside(messages, table::kHumerusToFemur, measuredOrFilled(filled, BoneKind::Humerus) / femur, 0.57, 1.09);
-  warnOutside(messages, table::kTibiaToFemur, measuredOrFilled(filled, BoneKind::Tibia) / femur, 0.52, 0.97);
+  const auto toFemur = [&](BoneKind kind) { return measuredOrFilled(filled, kind) / femur; };
+  warnOutside(messages, table::kHumerusToFemur, BoneKind::Humerus, toFemur(BoneKind::Humerus), 0.57, 1.09);
+  warnOutside(messages, table::kTibiaToFemur, BoneKind::Tibia, toFemur(BoneKind::Tibia), 0.52, 0.97);
   return messages;
 }
 

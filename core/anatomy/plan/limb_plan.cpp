@@ -3,9 +3,9 @@
 #include <map>
 
 #include "core/anatomy/plan/body_plan.h"
+#include "core/anatomy/plan/plan_table.h"
 
-// Every number here is invented: common practice, no source. The high browser's lengths are the demo animal's own; the
-// low browser is drawn after the habit of whip-tailed sauropods, with short forelimbs and a long low skull.
+// Every number here is invented: common practice, no source.
 namespace zyga::anatomy {
 
 namespace {
@@ -13,23 +13,6 @@ namespace {
 using Values = std::vector<std::pair<Measure, double>>;
 
 constexpr double kPi = 3.14159265358979323846;
-
-/// The few lengths of an animal from which the widths and the small bones follow, m.
-struct Frame {
-  double skull, skullHeight, skullWidth;
-  double jawHeight;  ///< at its deepest, share of the skull's length
-  double scapula, humerus, radius, ulna, metacarpal;
-  double femur, tibia, fibula, metatarsal;
-  double bladeTop;       ///< upper end of the shoulder blade, share of its length
-  double shaftStrength;  ///< limb shafts against those of the high browser
-};
-
-constexpr Frame kHighBrowser{0.520, 0.322, 0.218, 0.20,  1.270, 1.180, 0.830, 0.865,
-                             0.350, 1.500, 0.960, 0.990, 0.215, 0.34,  1.0};
-constexpr Frame kLowBrowser{0.560, 0.230, 0.205, 0.15,  1.240, 1.015, 0.730, 0.775,
-                            0.245, 1.540, 1.000, 1.030, 0.200, 0.27,  0.97};
-
-const Frame& frameOf(BodyPlan plan) { return plan == BodyPlan::HighBrowser ? kHighBrowser : kLowBrowser; }
 
 // The third is the longest of a crescent; the outer ones are shorter.
 constexpr std::array<double, 5> kMetacarpalLength{0.91, 0.98, 1.0, 0.96, 0.90};
@@ -70,7 +53,7 @@ Values digitBone(const Phalanx& shape, double unit) {
           {Measure::Height, shape.height * unit}};
 }
 
-Values headValues(const Frame& f, BoneKind kind) {
+Values headValues(const LimbPlan& f, BoneKind kind) {
   if (kind == BoneKind::Skull)
     return {{Measure::Length, f.skull}, {Measure::Height, f.skullHeight}, {Measure::Width, f.skullWidth}};
   return {{Measure::Length, 0.88 * f.skull},
@@ -78,50 +61,50 @@ Values headValues(const Frame& f, BoneKind kind) {
           {Measure::Width, 0.94 * f.skullWidth}};
 }
 
-Values shoulderValues(const Frame& f, BoneKind kind) {
+Values shoulderValues(const LimbPlan& f, BoneKind kind) {
   if (kind == BoneKind::Scapula) return longBone(f.scapula, f.bladeTop, 0.18, 0.50);
   if (kind == BoneKind::Coracoid) return {{Measure::Length, 0.30 * f.scapula}, {Measure::Height, 0.37 * f.scapula}};
   return {{Measure::Length, 0.42 * f.scapula}, {Measure::Width, 0.27 * f.scapula}};
 }
 
-Values armValues(const Frame& f, BoneKind kind) {
+Values armValues(const LimbPlan& f, BoneKind kind) {
   if (kind == BoneKind::Humerus) return longBone(f.humerus, 0.42, 0.18 * f.shaftStrength, 0.30, 0.72);
   if (kind == BoneKind::Radius) return longBone(f.radius, 0.23, 0.125 * f.shaftStrength, 0.23);
   return longBone(f.ulna, 0.35, 0.145 * f.shaftStrength, 0.20);
 }
 
-Values carpalValues(const Frame& f, int number) {
+Values carpalValues(const LimbPlan& f, int number) {
   const double share = number == 1 ? 1.0 : 0.72;
   return {{Measure::Length, 0.17 * f.humerus * share},
           {Measure::Width, 0.18 * f.humerus * share},
           {Measure::Height, 0.055 * f.humerus}};
 }
 
-Values metacarpalValues(const Frame& f, int digit) {
+Values metacarpalValues(const LimbPlan& f, int digit) {
   const std::size_t i = static_cast<std::size_t>(digit - 1);
   return longBone(kMetacarpalLength[i] * f.metacarpal, 0.35, kMetacarpalShaft[i], 0.33);
 }
 
-Values metatarsalValues(const Frame& f, int digit) {
+Values metatarsalValues(const LimbPlan& f, int digit) {
   const std::size_t i = static_cast<std::size_t>(digit - 1);
   const double thick = kMetatarsalShaft[i];
   return longBone(kMetatarsalLength[i] * f.metatarsal, thick + 0.22, thick, thick + 0.14);
 }
 
-Values pelvisValues(const Frame& f, BoneKind kind) {
+Values pelvisValues(const LimbPlan& f, BoneKind kind) {
   if (kind == BoneKind::Ilium) return {{Measure::Length, 0.78 * f.femur}, {Measure::Height, 0.42 * f.femur}};
   if (kind == BoneKind::Pubis) return longBone(0.65 * f.femur, 0.40, 0.19, 0.30);
   return longBone(0.60 * f.femur, 0.36, 0.11, 0.17);
 }
 
-Values legValues(const Frame& f, BoneKind kind) {
+Values legValues(const LimbPlan& f, BoneKind kind) {
   if (kind == BoneKind::Femur) return longBone(f.femur, 0.30, 0.16 * f.shaftStrength, 0.27, 0.67);
   if (kind == BoneKind::Tibia) return longBone(f.tibia, 0.30, 0.145 * f.shaftStrength, 0.25);
   if (kind == BoneKind::Fibula) return longBone(f.fibula, 0.18, 0.085 * f.shaftStrength, 0.14);
   return {{Measure::Length, 0.10 * f.femur}, {Measure::Width, 0.155 * f.femur}, {Measure::Height, 0.058 * f.femur}};
 }
 
-Values footValues(const Frame& f, const BoneName& name) {
+Values footValues(const LimbPlan& f, const BoneName& name) {
   const std::size_t digit = static_cast<std::size_t>(std::clamp(name.number, 1, 5) - 1);
   const std::size_t joint = static_cast<std::size_t>(std::max(name.phalanx, 1) - 1);
   if (name.kind == BoneKind::Metacarpal) return metacarpalValues(f, static_cast<int>(digit) + 1);
@@ -131,7 +114,7 @@ Values footValues(const Frame& f, const BoneName& name) {
   return digitBone(kToes[digit][std::min(joint, kToes[digit].size() - 1)], f.metatarsal);
 }
 
-Values valuesOf(const Frame& f, const BoneName& name) {
+Values valuesOf(const LimbPlan& f, const BoneName& name) {
   switch (name.kind) {
     case BoneKind::Skull:
     case BoneKind::Jaw:
@@ -190,8 +173,8 @@ void addHindLimb(std::vector<BoneName>& bones, Side side) {
 
 }  // namespace
 
-double limbPlanValue(BodyPlan plan, const BoneName& name, Measure measure) {
-  for (const auto& [known, value] : valuesOf(frameOf(plan), name))
+double limbPlanValue(const LimbPlan& plan, const BoneName& name, Measure measure) {
+  for (const auto& [known, value] : valuesOf(plan, name))
     if (known == measure) return value;
   return 0;  // nothing is measured so on this bone
 }
@@ -201,8 +184,7 @@ const std::vector<Measure>& limbMeasuresOf(BoneKind kind) {
     std::map<BoneKind, std::vector<Measure>> all;
     for (int k = 0; k <= static_cast<int>(BoneKind::PesPhalanx); ++k) {
       const BoneKind each = static_cast<BoneKind>(k);
-      for (const auto& [measure, value] : valuesOf(kHighBrowser, {each, 1, 1, Side::Left}))
-        all[each].push_back(measure);
+      for (const auto& [measure, value] : valuesOf(LimbPlan{}, {each, 1, 1, Side::Left})) all[each].push_back(measure);
       std::sort(all[each].begin(), all[each].end());
     }
     return all;
@@ -212,8 +194,8 @@ const std::vector<Measure>& limbMeasuresOf(BoneKind kind) {
 
 std::vector<BoneName> headBones() { return {{BoneKind::Skull}, {BoneKind::Jaw}}; }
 
-std::vector<BoneName> limbBones(BodyPlan) {
-  // Both plans have the same fingers and toes: five and one claw in front, five and three claws behind.
+std::vector<BoneName> limbBones() {
+  // All plans with limbs have the same fingers and toes: five and one claw in front, five and three claws behind.
   std::vector<BoneName> bones;
   for (Side side : {Side::Left, Side::Right}) addForeLimb(bones, side);
   for (Side side : {Side::Left, Side::Right}) addHindLimb(bones, side);

@@ -92,10 +92,12 @@ class Pairing {
 
   /// Vertebra after this one towards the tail.
   std::optional<BoneIndex> behind(const BoneName& name) const {
-    const std::array<BoneKind, 4> column{BoneKind::Cervical, BoneKind::Dorsal, BoneKind::Sacral, BoneKind::Caudal};
     if (const auto next = find(name.kind, name.number + 1)) return next;
-    const auto here = std::find(column.begin(), column.end(), name.kind);
-    return here == column.end() || here + 1 == column.end() ? std::nullopt : find(*(here + 1), 1);
+    auto here = std::find(anatomy::kColumnKinds.begin(), anatomy::kColumnKinds.end(), name.kind);
+    if (here == anatomy::kColumnKinds.end()) return std::nullopt;
+    while (++here != anatomy::kColumnKinds.end())
+      if (const auto next = find(*here, 1)) return next;
+    return std::nullopt;
   }
 
   void add(BoneIndex a, std::optional<BoneIndex> b, ContactZones zonesA = {}, ContactZones zonesB = {}) {

@@ -107,7 +107,7 @@ using anatomy::BoneName;
 /// Cervicals first, then down to the tip of the tail.
 std::vector<BoneIndex> column(const PosedSkeleton& skeleton) {
   std::vector<BoneIndex> bones;
-  for (const BoneKind kind : {BoneKind::Cervical, BoneKind::Dorsal, BoneKind::Sacral, BoneKind::Caudal})
+  for (const BoneKind kind : anatomy::kColumnKinds)
     for (int number = 1;; ++number) {
       const auto bone = skeleton.specimen.findBone(toId(BoneName{kind, number, 0, anatomy::Side::Midline}));
       if (!bone) break;
@@ -175,7 +175,7 @@ void extend(Eigen::AlignedBox2d& box, const Cloud& cloud, const Eigen::Isometry3
 }
 
 bool besideTrunk(const BoneName& name) {
-  return name.kind == BoneKind::Dorsal || name.kind == BoneKind::Sacral ||
+  return regionOf(name) == anatomy::Region::Dorsal || name.kind == BoneKind::Sacral ||
          (name.kind == BoneKind::Caudal && name.number <= 4);
 }
 
@@ -221,6 +221,8 @@ double columnThickness(const anatomy::Specimen& specimen, const BoneName& verteb
       return mix(t.neck, t.neckBase, ramp(n, 0.6 * counts.cervical, counts.cervical));
     case BoneKind::Dorsal:
       return mix(t.neckBase, t.trunk, ramp(n, 1, 4));
+    case BoneKind::Lumbar:
+      return t.trunk;
     case BoneKind::Sacral:
       return mix(t.trunk, t.tailBase, ramp(n, 1, counts.sacral));
     case BoneKind::Caudal:

@@ -21,6 +21,7 @@ Shape leftOrMidline(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) 
       if (specimen[bone].name.number == 2) return axisShape(specimen, bone);
       return cervicalShape(specimen, bone);
     case BoneKind::Dorsal:
+    case BoneKind::Lumbar:
       return dorsalShape(specimen, bone);
     case BoneKind::Sacral:
       return sacralShape(specimen, bone);

@@ -120,6 +120,8 @@ Balance balanceOf(const range::Scenario& scenario, const std::vector<BodySegment
   Balance balance;
   balance.body = weigh(segments, densities, X_WB);
   const auto feet = feetOf(specimen, X_WB);
+  balance.hasFeet = !feet.empty();
+  if (!balance.hasFeet) return balance;
   std::vector<Vector2d> points;
   for (const auto& foot : feet) {
     if (!foot.planted()) continue;

@@ -44,6 +44,8 @@ struct Balance {
   std::optional<double> feetMargin;
   std::optional<TailLoad> tailLoad;  ///< where the tail and a foot touch the ground
 
+  bool hasFeet = true;  ///< a column alone has none, and stands on nothing
+
   bool inside() const { return margin && *margin >= 0; }
 };
 

@@ -160,6 +160,7 @@ std::vector<Vector3d> bonePoints(const Bone& bone) {
       break;
     case BoneKind::Cervical:
     case BoneKind::Dorsal:
+    case BoneKind::Lumbar:
     case BoneKind::Sacral:
     case BoneKind::Caudal:
       addCentrum(points, bone);

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <limits>
+
 #include "core/range/limits.h"
 
 namespace zyga::study {
@@ -12,15 +14,18 @@ std::string_view toText(Chain chain);  ///< "neck", "tail"
 /// atlas, or from the sacrum to the tail's tip. The head's joint is not among them.
 std::vector<kinematics::JointIndex> jointsOf(const anatomy::Specimen& specimen, Chain chain);
 
+/// A number of a head that is not there.
+inline constexpr double kNoHead = std::numeric_limits<double>::quiet_NaN();
+
 /// How a chain is carried in a pose. Ground is z = 0; "ahead" and "left" are taken from where the hips face.
 struct Carriage {
-  double snoutHeight = 0;  ///< m; of the neck only
-  double eyeHeight = 0;    ///< m, middle between the eyes; of the neck only
-  double tipHeight = 0;    ///< m; snout, or tip of the last caudal
-  double baseHeight = 0;   ///< m, centre of rotation of the base
-  double ahead = 0;        ///< m, from the base to the tip, along the ground; negative for a tail
-  double left = 0;         ///< m, likewise
-  double slope = 0;        ///< rad, of the straight line from the base to the chain's far end over the horizontal
+  double snoutHeight = kNoHead;  ///< m; of a neck with a head
+  double eyeHeight = kNoHead;    ///< m, middle between the eyes; of a neck with a head
+  double tipHeight = 0;          ///< m; snout, or tip of the last caudal
+  double baseHeight = 0;         ///< m, centre of rotation of the base
+  double ahead = 0;              ///< m, from the base to the tip, along the ground; negative for a tail
+  double left = 0;               ///< m, likewise
+  double slope = 0;              ///< rad, of the straight line from the base to the chain's far end over the horizontal
   double swing = 0;   ///< rad to the left of straight ahead (of straight back for the tail), same line seen from above
   double lowest = 0;  ///< m, lowest known point of the chain and head; below zero it would be in the ground
 };

@@ -15,15 +15,15 @@ using kinematics::JointIndex;
 /// Joints of the column that move, snout first: the neck is carried from its base outwards, so it comes backwards.
 std::vector<JointIndex> columnJoints(const anatomy::Specimen& specimen) {
   std::vector<JointIndex> cranial, caudal;
-  const auto collect = [&](const char* tip, std::vector<JointIndex>& into) {
-    const auto bone = specimen.findBone(tip);
-    if (!bone) return;
-    for (const JointIndex joint : specimen.chainTo(*bone)) {
+  const auto collect = [&](std::optional<anatomy::BoneIndex> tip, std::vector<JointIndex>& into) {
+    if (!tip) return;
+    for (const JointIndex joint : specimen.chainTo(*tip)) {
       if (specimen[joint].kind != anatomy::JointKind::Fixed) into.push_back(joint);
     }
   };
-  collect("skull", cranial);
-  collect(("Ca" + std::to_string(specimen.counts.caudal)).c_str(), caudal);
+  const auto skull = specimen.findBone("skull");
+  collect(skull ? skull : specimen.findBone("C1"), cranial);
+  collect(specimen.findBone("Ca" + std::to_string(specimen.counts.caudal)), caudal);
   std::reverse(cranial.begin(), cranial.end());
   for (const JointIndex joint : caudal) {
     if (std::find(cranial.begin(), cranial.end(), joint) == cranial.end()) cranial.push_back(joint);

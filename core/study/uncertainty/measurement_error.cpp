@@ -65,26 +65,8 @@ Row* neighbour(MeasurementTable& table, std::size_t of, const BoneName& name) {
 
 /// The bone whose postzygs meet this one's prezygs.
 Row* boneInFront(MeasurementTable& table, std::size_t of) {
-  const BoneName& name = table.rows[of].name;
-  if (!isVertebra(name.kind)) return nullptr;
-  BoneName front = name;
-  --front.number;
-  if (front.number == 0) {
-    switch (name.kind) {
-      case BoneKind::Dorsal:
-        front = {BoneKind::Cervical, table.counts.cervical};
-        break;
-      case BoneKind::Sacral:
-        front = {BoneKind::Dorsal, table.counts.dorsal};
-        break;
-      case BoneKind::Caudal:
-        front = {BoneKind::Sacral, table.counts.sacral};
-        break;
-      default:
-        return nullptr;
-    }
-  }
-  return neighbour(table, of, front);
+  const auto front = anatomy::vertebraBefore(table.counts, table.rows[of].name);
+  return front ? neighbour(table, of, *front) : nullptr;
 }
 
 /// A facet turned about its own centre in side view: its place along its new pitch and square to it.

@@ -9,6 +9,7 @@
 #include "core/range/findings.h"
 #include "core/range/neutral.h"
 #include "core/study/reach/elevation.h"
+#include "core/study/reach/reach_space.h"
 #include "core/task/parallel.h"
 
 namespace zyga::study {
@@ -145,6 +146,7 @@ double SpreadStudy::shareAtLeast(SpreadOf what, double value) const {
 
 std::optional<SpreadStudy> spread(const range::Scenario& scenario, const anatomy::MeasurementTable& filled,
                                   const Builder& build, const SpreadOptions& options, const task::Task& task) {
+  if (!scenario.specimen().findBone("skull")) throw reason::Failure(reason::Reason(kNoSnout));
   SpreadStudy made;
   made.options = options;
   made.asIs = measured(scenario).values;

@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include "core/anatomy/plan/body_plan.h"
+#include "core/anatomy/plan/plan_table.h"
 
 namespace zyga::anatomy {
 namespace {
@@ -15,27 +16,29 @@ int countOf(const std::vector<BoneName>& bones, BoneKind kind, Side side, int di
 }
 
 double lengthOf(BodyPlan plan, BoneKind kind, int number = 0) {
-  return limbPlanValue(plan, {kind, number, 0, Side::Left}, Measure::Length);
+  return limbPlanValue(*planTable(plan).limbs, {kind, number, 0, Side::Left}, Measure::Length);
 }
 
 TEST(LimbPlan, EveryMeasureOfEveryBoneIsPositive) {
   for (BodyPlan plan : kPlans) {
-    std::vector<BoneName> bones = limbBones(plan);
+    std::vector<BoneName> bones = limbBones();
     for (const BoneName& bone : headBones()) bones.push_back(bone);
     for (const BoneName& bone : bones) {
       ASSERT_FALSE(limbMeasuresOf(bone.kind).empty()) << toId(bone);
       for (Measure measure : limbMeasuresOf(bone.kind))
-        EXPECT_GT(limbPlanValue(plan, bone, measure), 0) << toId(bone) << ", " << toText(measure);
-      EXPECT_EQ(limbPlanValue(plan, bone, Measure::CotyleHeight), 0) << toId(bone);
+        EXPECT_GT(limbPlanValue(*planTable(plan).limbs, bone, measure), 0) << toId(bone) << ", " << toText(measure);
+      EXPECT_EQ(limbPlanValue(*planTable(plan).limbs, bone, Measure::CotyleHeight), 0) << toId(bone);
     }
   }
 }
 
 TEST(LimbPlan, LeftAndRightAreAlike) {
   for (BodyPlan plan : kPlans)
-    for (const BoneName& bone : limbBones(plan))
+    for (const BoneName& bone : limbBones())
       for (Measure measure : limbMeasuresOf(bone.kind))
-        EXPECT_EQ(limbPlanValue(plan, bone, measure), limbPlanValue(plan, mirrored(bone), measure)) << toId(bone);
+        EXPECT_EQ(limbPlanValue(*planTable(plan).limbs, bone, measure),
+                  limbPlanValue(*planTable(plan).limbs, mirrored(bone), measure))
+            << toId(bone);
 }
 
 // Humerus to femur from 0.57 to 1.09, tibia to femur from 0.52 to 0.97: data set of Paramo 2025, read.
@@ -51,7 +54,7 @@ TEST(LimbPlan, LimbsLieInsideThePublishedRanges) {
 // Five metacarpals and one thumb claw in front; five toes of 2, 3, 4, 2, 1 bones behind, claws on the first three:
 // common practice, no source.
 TEST(LimbPlan, HandsAndFeetHaveTheirDigits) {
-  const std::vector<BoneName> bones = limbBones(BodyPlan::HighBrowser);
+  const std::vector<BoneName> bones = limbBones();
   for (Side side : {Side::Left, Side::Right}) {
     EXPECT_EQ(countOf(bones, BoneKind::Metacarpal, side), 5);
     EXPECT_EQ(countOf(bones, BoneKind::Metatarsal, side), 5);
@@ -73,11 +76,12 @@ TEST(LimbPlan, HandAndFootHaveTheRightRhythm) {
     }
     for (int digit = 2; digit <= 5; ++digit) {
       EXPECT_LT(lengthOf(plan, BoneKind::Metatarsal, 1), lengthOf(plan, BoneKind::Metatarsal, digit));
-      EXPECT_GT(limbPlanValue(plan, {BoneKind::Metatarsal, 1, 0, Side::Left}, Measure::ShaftWidth),
-                limbPlanValue(plan, {BoneKind::Metatarsal, digit, 0, Side::Left}, Measure::ShaftWidth));
+      EXPECT_GT(
+          limbPlanValue(*planTable(plan).limbs, {BoneKind::Metatarsal, 1, 0, Side::Left}, Measure::ShaftWidth),
+          limbPlanValue(*planTable(plan).limbs, {BoneKind::Metatarsal, digit, 0, Side::Left}, Measure::ShaftWidth));
     }
     const auto claw = [&](int digit, int joint) {
-      return limbPlanValue(plan, {BoneKind::PesPhalanx, digit, joint, Side::Left}, Measure::Length);
+      return limbPlanValue(*planTable(plan).limbs, {BoneKind::PesPhalanx, digit, joint, Side::Left}, Measure::Length);
     };
     EXPECT_GT(claw(1, 2), claw(2, 3));
     EXPECT_GT(claw(2, 3), claw(3, 4));
@@ -87,7 +91,7 @@ TEST(LimbPlan, HandAndFootHaveTheRightRhythm) {
 // The invented high browser's own lengths, mm (demo animal).
 TEST(LimbPlan, HighBrowserHasItsLengths) {
   const BodyPlan plan = BodyPlan::HighBrowser;
-  EXPECT_DOUBLE_EQ(limbPlanValue(plan, {BoneKind::Skull}, Measure::Length), 0.520);
+  EXPECT_DOUBLE_EQ(limbPlanValue(*planTable(plan).limbs, {BoneKind::Skull}, Measure::Length), 0.520);
   EXPECT_DOUBLE_EQ(lengthOf(plan, BoneKind::Scapula), 1.270);
   EXPECT_DOUBLE_EQ(lengthOf(plan, BoneKind::Humerus), 1.180);
   EXPECT_DOUBLE_EQ(lengthOf(plan, BoneKind::Radius), 0.830);
