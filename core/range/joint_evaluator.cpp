@@ -48,9 +48,8 @@ Finding acrossCriterion(const Assumptions& assumptions, Side side, const FacetMe
   return coverCriterion(FindingKind::OverlapAcross, assumptions, side, measures.overlapWidth);
 }
 
-/// What the cartilage does to the facets at rest is granted on top of what is tolerated: the same assumption must not
-/// make a joint and condemn it. How the bones fit without cartilage is granted nothing. Near within the margin's share
-/// of what is tolerated.
+/// What is granted at rest (Rest::pressGranted) comes on top of what is tolerated: the same assumption must not make a
+/// joint and condemn it. Near within the margin's share of what is tolerated.
 Finding depthCriterion(FindingKind kind, Side side, double measured, double granted, double tolerated, double length,
                        double margin) {
   const double limit = granted + tolerated;
@@ -121,9 +120,9 @@ void JointEvaluator::addFacets(Criteria& criteria, int side, const FacetMeasures
   if (assumptions_.overlapBy == OverlapBy::Length) criteria.add(acrossCriterion(assumptions_, name, measures));
   const double length = pairs_[static_cast<std::size_t>(side)]->shorterLength();
   const auto s = static_cast<std::size_t>(side);
-  criteria.add(depthCriterion(FindingKind::FacetContact, name, -measures.minGap, rest_.pressByCartilage[s],
+  criteria.add(depthCriterion(FindingKind::FacetContact, name, -measures.minGap, rest_.pressGranted[s],
                               assumptions_.facetContactTolerated * length, length, assumptions_.nearMargin));
-  criteria.add(depthCriterion(FindingKind::FacetGap, name, measures.maxGap, rest_.gapeByCartilage[s],
+  criteria.add(depthCriterion(FindingKind::FacetGap, name, measures.maxGap, rest_.gapeGranted[s],
                               assumptions_.facetGapTolerated * length, length, assumptions_.nearMargin));
 }
 

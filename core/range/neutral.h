@@ -18,6 +18,9 @@ namespace zyga::range {
 /// (thickness / height)^3 / 12; nothing is scaled to meet it. Not solved where a facet is
 /// missing, where facets face the same way or where the search does not settle within a right angle; the rest rotation
 /// then stays the joint's own or the last found.
+///
+/// What cartilage does to the facets is granted on top of what is tolerated, and where both bones are scans, how their
+/// facets fit without it, up to a quarter of the shorter facet's length (program default, no source).
 kinematics::Articulation::Rest articulate(const anatomy::Specimen& specimen, kinematics::JointIndex joint,
                                           double cartilage, NeutralBy by = NeutralBy::Facets);
 
@@ -49,9 +52,11 @@ struct ArticulationNote {
   std::vector<MissingFacet> missing;  ///< every facet that the joint would need, the caudal bone's first
   /// The bone whose facets are inferred beside a marked scan's.
   std::optional<anatomy::BoneIndex> inferredNeighbour;
+  /// m, Rest::misfitGranted where it is more than a tenth of the facets' length.
+  double misfitGranted = 0;
 
   /// There is nothing to tell.
-  bool good() const { return outcome == Outcome::Good && !inferredNeighbour; }
+  bool good() const { return outcome == Outcome::Good && !inferredNeighbour && misfitGranted == 0; }
   bool operator==(const ArticulationNote&) const = default;
 };
 ArticulationNote articulationNote(const anatomy::Specimen& specimen, kinematics::JointIndex joint,

@@ -100,8 +100,8 @@ inline LivingJoint livingJoint(const std::string& name, const solid::TriangleMes
     const auto meeting = range::JointEvaluator(out.specimen, out.articulation, out.assumptions, LivingJoint::kJoint)
                              .meeting(Eigen::Vector3d::Zero(), side);
     if (!meeting) continue;
-    rest.pressByCartilage[static_cast<std::size_t>(side)] = std::max(0.0, -meeting->minGap);
-    rest.gapeByCartilage[static_cast<std::size_t>(side)] = std::max(0.0, meeting->maxGap);
+    rest.pressGranted[static_cast<std::size_t>(side)] = std::max(0.0, -meeting->minGap);
+    rest.gapeGranted[static_cast<std::size_t>(side)] = std::max(0.0, meeting->maxGap);
   }
   rest.settling = range::settlingOf(out.specimen, LivingJoint::kJoint, rest, out.assumptions.settling);
   out.articulation.rests = {rest};

@@ -221,8 +221,17 @@ QString articulationWords(const anatomy::Specimen& specimen, kinematics::JointIn
   }
   switch (note.outcome) {
     case Outcome::Good:
-      return {};
+      if (note.misfitGranted == 0) return {};
+      return filled(translated(QT_TRANSLATE_NOOP("words",
+                                                 "%1: the scans' facets lie up to %2 off each other in neutral; "
+                                                 "that much is granted in every pose")),
+                    {id, millimetres(note.misfitGranted)});
     case Outcome::Poor:
+      if (note.misfitGranted > 0)
+        return filled(translated(QT_TRANSLATE_NOOP("words",
+                                                   "%1: poor articulation, facet centres %2 apart; the scans' facets "
+                                                   "lie up to %3 off each other, which is granted in every pose")),
+                      {id, millimetres(note.residual), millimetres(note.misfitGranted)});
       return filled(translated(QT_TRANSLATE_NOOP("words", "%1: poor articulation, facet centres %2 apart")),
                     {id, millimetres(note.residual)});
     case Outcome::NoFacets:

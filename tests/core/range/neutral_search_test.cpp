@@ -174,8 +174,8 @@ TEST(NeutralSearch, mirroredBonesRestMirroredByBothDefinitions) {
       const auto image = articulate(mirrored, kOnlyJoint, 0.02, by);
       EXPECT_LT(apart(image.rotation, flip * rest.rotation * flip), 1e-7) << i;
       EXPECT_NEAR(image.residual, rest.residual, 1e-9);
-      EXPECT_NEAR(image.pressByCartilage[0], rest.pressByCartilage[1], 1e-8);
-      EXPECT_NEAR(image.gapeByCartilage[0], rest.gapeByCartilage[1], 1e-8);
+      EXPECT_NEAR(image.pressGranted[0], rest.pressGranted[1], 1e-8);
+      EXPECT_NEAR(image.gapeGranted[0], rest.gapeGranted[1], 1e-8);
     }
   }
 }

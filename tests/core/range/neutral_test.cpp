@@ -224,7 +224,7 @@ TEST(Articulate, survivesAnyBones) {
       const Articulation::Rest rest = articulate(specimen, kOnlyJoint, i % 5 * 0.02, by);
       ASSERT_TRUE((rest.rotation * rest.rotation.transpose()).isIdentity(1e-9)) << i;
       ASSERT_TRUE(std::isfinite(rest.residual + rest.cartilage)) << i;
-      ASSERT_GE(std::min(rest.pressByCartilage[0], rest.gapeByCartilage[1]), 0) << i;
+      ASSERT_GE(std::min(rest.pressGranted[0], rest.gapeGranted[1]), 0) << i;
       solved += rest.solved;
       EXPECT_EQ(rest.solved, articulationNote(specimen, kOnlyJoint, rest).outcome <= ArticulationNote::Outcome::Poor);
     }
@@ -232,14 +232,33 @@ TEST(Articulate, survivesAnyBones) {
   EXPECT_GT(solved, 400);
 }
 
+// Facets of two scans that lie 2 mm in each other at rest are granted that, of a table's nothing, and none more than a
+// quarter of a facet's length.
+TEST(Articulate, grantsScansWhatTheirMarksDoNotFit) {
+  anatomy::Specimen specimen = test::twoVertebrae();
+  const auto deepen = [](anatomy::Specimen of, double by) {
+    for (anatomy::Bone& bone : of.bones)
+      for (anatomy::Facet& facet : bone.facets)
+        if (isPrezyg(facet.role)) facet.centre += by * facet.normal;
+    return of;
+  };
+  const double length = facetsOf(specimen, kOnlyJoint)[0].prezyg->length();
+  EXPECT_EQ(articulate(deepen(specimen, 0.002), kOnlyJoint, 0).pressGranted, (std::array<double, 2>{0, 0}));
+  for (anatomy::Bone& bone : specimen.bones) bone.scanned = true;
+  const Articulation::Rest rest = articulate(deepen(specimen, 0.002), kOnlyJoint, 0);
+  EXPECT_NEAR(rest.pressGranted[0], 0.002, 2e-4);
+  EXPECT_NEAR(rest.misfitGranted, 0.002, 2e-4);
+  EXPECT_NEAR(articulate(deepen(specimen, 0.4 * length), kOnlyJoint, 0).pressGranted[1], 0.25 * length, 1e-9);
+}
+
 // Cartilage wedges the facets of a joint open; a pose is not blamed for it, but has no more room than before.
 TEST(Articulate, tellsWhatCartilageDoesToTheFacets) {
   const anatomy::Specimen specimen = test::twoVertebrae();
-  EXPECT_EQ(articulate(specimen, kOnlyJoint, 0).pressByCartilage, (std::array<double, 2>{0, 0}));
+  EXPECT_EQ(articulate(specimen, kOnlyJoint, 0).pressGranted, (std::array<double, 2>{0, 0}));
   const Articulation::Rest rest = articulate(specimen, kOnlyJoint, 0.06);  // turns 0.3 rad, seen over half of 60 mm
   for (const int side : {0, 1}) {
     const auto s = static_cast<std::size_t>(side);
-    EXPECT_NEAR(rest.pressByCartilage[s] + rest.gapeByCartilage[s], 0.06 * std::tan(0.3), 0.0015);
+    EXPECT_NEAR(rest.pressGranted[s] + rest.gapeGranted[s], 0.06 * std::tan(0.3), 0.0015);
   }
 }
 
