@@ -9,6 +9,7 @@
 #include "core/anatomy/plan/build_specimen.h"
 #include "core/anatomy/specimen_reasons.h"
 #include "core/anatomy/tables/landmark_table.h"
+#include "core/anatomy/tables/plausibility.h"
 #include "core/anatomy/tables/table_reasons.h"
 #include "core/study/ground/trackway_table.h"
 #include "ui/words/say.h"
@@ -101,9 +102,10 @@ TEST(AnatomyWords, ACellSaysHowFarItMayBeOff) {
 TEST(TableWords, AMessageTellsPlaceCauseAndMend) {
   const auto messages = anatomy::readMeasurementTable("bone,length (mm)\nC3,abc\n", "t.csv").messages;
   ASSERT_EQ(messages.size(), 1u);
-  EXPECT_EQ(say(messages[0]),
-            "t.csv:2, column 2: 'abc' is not a number; write a number in mm, or leave the cell blank when it is not "
-            "known");
+  EXPECT_EQ(
+      say(messages[0]),
+      "t.csv:2, column 2 (C3, length): 'abc' is not a number; write a number in mm, or leave the cell blank when it "
+      "is not known");
   const auto empty = anatomy::readMeasurementTable("", "t.csv").messages;
   EXPECT_TRUE(say(empty).startsWith("t.csv:1: the table is empty; ")) << say(empty).toStdString();
   anatomy::TableMessage whole;
@@ -150,6 +152,22 @@ TEST(TableWords, EveryFaultIsWorded) {
                    "bone,facet height (mm),facet tilt (deg)\nC5,150,40\nC6,1600,-80\nC7,170,41\n", "t.csv")
                    .messages,
                2);
+  // Every way in which a cell can be hard to believe, with every slip that may be behind it.
+  std::vector<anatomy::TableMessage> implausible;
+  using anatomy::Misfit;
+  using anatomy::Slip;
+  for (const Misfit misfit :
+       {Misfit::Neighbours, Misfit::OtherSide, Misfit::SameBone, Misfit::Animal, Misfit::Column}) {
+    for (const Slip slip : {Slip::Unclear, Slip::TooLarge, Slip::TooSmall, Slip::DigitsSwapped, Slip::NoFacet}) {
+      const anatomy::ImplausibleCell cell{
+          *anatomy::parseBoneId("C5"), anatomy::Measure::Length, 0.63, 0.36, misfit, slip, 10, 0.36};
+      anatomy::TableMessage message;
+      message.cause = causeOf(cell);
+      message.mend = mendOf(cell);
+      implausible.push_back(message);
+    }
+  }
+  expectWorded(implausible, 25);
   expectWorded(anatomy::readLandmarkTable("bone,mark,x,y (mm),z (mm)\n", "m.csv").messages, 2);
   expectWorded(anatomy::readLandmarkTable("bone,landmark,x (mm),y (mm),z (mm)\nQ9,cranialRim,1,2,3\nC5,,1,2,3\n"
                                           "C5,cranialRim,a,2,3\nC5,caudalRim,1e9,2,3\nC5,top,1,2,3\nC5,top,1,2,3\n",

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 
 #include "ui/parts/panel_parts.h"
+#include "ui/theme/typography.h"
 
 namespace zyga::ui {
 

@@ -47,7 +47,11 @@ QTableWidget* listOf(const std::vector<TableMessage>& messages) {
     const TableMessage& message = messages[static_cast<std::size_t>(row)];
     table->setItem(row, 0, cell(isError(message) ? TableFaultsDialog::tr("fault") : TableFaultsDialog::tr("remark")));
     table->setItem(row, 1, cell(message.line > 0 ? QString::number(message.line) : QString()));
-    table->setItem(row, 2, cell(message.column > 0 ? QString::number(message.column) : QString()));
+    // The column by its number, and whose cell it is.
+    QStringList where;
+    if (message.column > 0) where << QString::number(message.column);
+    if (message.bone) where << cellOf(message);
+    table->setItem(row, 2, cell(where.join(": ")));
     table->setItem(row, 3, cell(say(message.cause)));
     table->setItem(row, 4, cell(say(message.mend)));
   }

@@ -37,9 +37,19 @@ struct Document::State {
     beforeAssumed.reset();
     posePreviewed = false;
   }
+  /// What was chosen among the bones and joints of `before` is sought by its name.
+  void followSelection(const anatomy::Specimen& before);
   const range::Scenario& settled() const { return beforeAssumed ? *beforeAssumed : scenario; }
   Pose carriedTo(const kinematics::Articulation& next) const;
 };
+
+void Document::State::followSelection(const anatomy::Specimen& before) {
+  const anatomy::Specimen& now = project->specimen();
+  if (selectedBone) selectedBone = now.findBone(before[*selectedBone].id);
+  if (hoveredBone) hoveredBone = now.findBone(before[*hoveredBone].id);
+  if (selectedJoint) selectedJoint = now.findJoint(before[*selectedJoint].id);
+  if (bendBase) bendBase = now.findJoint(before[*bendBase].id);
+}
 
 /// The project's pose as it is under another articulation.
 Pose Document::State::carriedTo(const kinematics::Articulation& next) const {
@@ -268,7 +278,12 @@ void Document::setScans(std::vector<files::ProjectScan> scans) {
 
 void Document::setSkeleton(Skeleton skeleton) {
   State& s = *state_;
+  const auto before = s.project->sharedSpecimen;
   s.project->setSpecimen(files::specimenOf(skeleton.table, skeleton.scans));
+  s.followSelection(*before);
+  if (skeleton.notes) s.project->notes = std::move(*skeleton.notes);
+  if (s.selectedNote && *s.selectedNote >= s.project->notes.size()) s.selectedNote.reset();
+  if (skeleton.lockedJoints) s.project->lockedJoints = std::move(*skeleton.lockedJoints);
   s.project->table = std::move(skeleton.table);
   s.project->scans = std::move(skeleton.scans);
   s.project->pose = std::move(skeleton.pose);

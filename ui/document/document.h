@@ -49,6 +49,9 @@ struct Skeleton {
   std::vector<files::ProjectScan> scans;
   kinematics::Pose pose;
   std::vector<files::NamedPose> poses;
+  // Where the bones or joints are other ones; none: as they are.
+  std::optional<std::vector<anatomy::Note>> notes = {};
+  std::optional<std::vector<JointIndex>> lockedJoints = {};
 };
 
 /// Owns the project, everything derived from it, and the undo stack. Views read from it and listen to `changed`; every
@@ -159,7 +162,8 @@ class Document : public QObject {
   void setBoneRecord(BoneIndex bone, anatomy::Evidence evidence, const std::string& source);
   /// Throws std::invalid_argument, and changes nothing, for a scan of a bone the animal has no room for.
   void setScans(std::vector<files::ProjectScan> scans);
-  /// Told as a change of everything. Throws as setScans does.
+  /// Told as a change of everything. What is chosen stays chosen where the bone is still there. Throws as setScans
+  /// does.
   void setSkeleton(Skeleton skeleton);
 
  signals:

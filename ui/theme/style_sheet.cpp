@@ -94,6 +94,7 @@ QTreeView::branch:has-children:closed { image: url(:/icons/small/branch-closed.s
 QTreeView::branch:has-children:open { image: url(:/icons/small/branch-open.svg); }
 QHeaderView::section { background: @panel; color: @muted; border: none; border-bottom: 1px solid @line;
   padding: 4px 8px; }
+QTableCornerButton::section { background: @panel; border: none; border-bottom: 1px solid @line; }
 
 QCheckBox, QRadioButton { spacing: 8px; }
 QCheckBox::indicator, QRadioButton::indicator, QMenu::indicator { width: 14px; height: 14px; background: @field;

@@ -3,6 +3,8 @@
 #include <QCoreApplication>
 #include <QStringList>
 
+#include "core/anatomy/tables/blank_table.h"
+#include "ui/words/anatomy_words.h"
 #include "ui/words/wordings.h"
 
 namespace zyga::ui {
@@ -44,6 +46,13 @@ Wordings tableWordings() {
       {"table.second-row", QT_TRANSLATE_NOOP("words", "a second row '%1'")},
       {"table.beyond-count", QT_TRANSLATE_NOOP("words", "%1 is beyond the %2 %3")},
       {"table.no-such-bone", QT_TRANSLATE_NOOP("words", "an animal with these counts has no %1")},
+      {"table.implausible", QT_TRANSLATE_NOOP("words", "%1, %2: %3, where about %4 would be expected from %5")},
+      {"table.by-neighbours", QT_TRANSLATE_NOOP("words", "the bones beside it")},
+      {"table.by-other-side", QT_TRANSLATE_NOOP("words", "the bone of the other side")},
+      {"table.by-same-bone", QT_TRANSLATE_NOOP("words", "the other measures of the bone")},
+      {"table.by-animal", QT_TRANSLATE_NOOP("words", "the size of the animal")},
+      {"table.measured-bone-goes", QT_TRANSLATE_NOOP("words", "%1 is measured and would be gone")},
+      {"table.scanned-bone-goes", QT_TRANSLATE_NOOP("words", "%1 has a scan and would be gone")},
       {"table.humerus-to-femur", QT_TRANSLATE_NOOP("words", "humerus to femur is %1, outside the published %2 to %3")},
       {"table.tibia-to-femur", QT_TRANSLATE_NOOP("words", "tibia to femur is %1, outside the published %2 to %3")},
 
@@ -100,6 +109,18 @@ Wordings tableWordings() {
       {"table.correct-id-or-counts",
        QT_TRANSLATE_NOOP("words", "correct the id, or the counts in the lines that start with #")},
       {"table.check-two-lengths", QT_TRANSLATE_NOOP("words", "check the two lengths")},
+      {"table.slip-not-carried",
+       QT_TRANSLATE_NOOP("words",
+                         "%1; it counts for this bone and the facets that meet it, and is not carried along the "
+                         "column")},
+      {"table.times-too-large", QT_TRANSLATE_NOOP("words", "%1 times too large? Check the decimal point and the unit")},
+      {"table.times-too-small", QT_TRANSLATE_NOOP("words", "%1 times too small? Check the decimal point and the unit")},
+      {"table.digits-swapped", QT_TRANSLATE_NOOP("words", "digits swapped? %1 would fit")},
+      {"table.zero-means-none",
+       QT_TRANSLATE_NOOP("words", "0 says that the bone has no facet; leave the cell blank where that is not meant")},
+      {"table.clear-it-first", QT_TRANSLATE_NOOP("words", "clear its row first")},
+      {"table.remove-scan-first", QT_TRANSLATE_NOOP("words", "remove the scan first")},
+      {"table.check-cell", QT_TRANSLATE_NOOP("words", "check it; it is used as it stands")},
 
       // Tables of landmarks.
       {"landmark.no-header", QT_TRANSLATE_NOOP("words", "there is no header")},
@@ -168,12 +189,50 @@ Wordings tableWordings() {
   return kWordings;
 }
 
+QString cellName(const anatomy::BoneName& bone, anatomy::Measure measure) {
+  return filled(translated(QT_TRANSLATE_NOOP("words", "%1, %2")),
+                {QString::fromStdString(toId(bone)), measureName(measure)});
+}
+
+QString cellOf(const anatomy::TableMessage& message) {
+  if (!message.bone) return {};
+  return message.measure ? cellName(*message.bone, *message.measure) : QString::fromStdString(toId(*message.bone));
+}
+
 QString say(const anatomy::TableMessage& message) {
-  const QStringList parts{QString::fromStdString(message.file), QString::number(message.line),
-                          QString::number(message.column), say(message.cause), say(message.mend)};
+  const QString cell = cellOf(message);
+  const QStringList parts{QString::fromStdString(message.file),
+                          QString::number(message.line),
+                          QString::number(message.column),
+                          say(message.cause),
+                          say(message.mend),
+                          cell};
   if (message.line == 0) return filled(translated(QT_TRANSLATE_NOOP("words", "%4; %5")), parts);
   if (message.column == 0) return filled(translated(QT_TRANSLATE_NOOP("words", "%1:%2: %4; %5")), parts);
-  return filled(translated(QT_TRANSLATE_NOOP("words", "%1:%2, column %3: %4; %5")), parts);
+  if (cell.isEmpty()) return filled(translated(QT_TRANSLATE_NOOP("words", "%1:%2, column %3: %4; %5")), parts);
+  return filled(translated(QT_TRANSLATE_NOOP("words", "%1:%2, column %3 (%6): %4; %5")), parts);
+}
+
+std::string blankTableText(anatomy::BodyPlan plan, const anatomy::RegionCounts& counts) {
+  std::vector<std::string> remarks;
+  const char* lines[] = {
+      QT_TRANSLATE_NOOP("words",
+                        "A measurement table to be filled in. Lengths in mm, angles in degrees; other units "
+                        "may be written in the titles."),
+      QT_TRANSLATE_NOOP("words",
+                        "What is not known stays blank, and rows and columns that are not needed may be taken "
+                        "out; the program infers the rest and says by which rule."),
+      QT_TRANSLATE_NOOP("words",
+                        "The length of a vertebra is its functional length, without the condyle; that with it "
+                        "has a column of its own."),
+      QT_TRANSLATE_NOOP("words",
+                        "Under evidence stands found, 'found, deformed', mirrored, 'scaled from another' or "
+                        "inferred; under source where the value is written."),
+      QT_TRANSLATE_NOOP("words",
+                        "A measured total of a region may be added as a row neck, trunk, sacrum or tail with a "
+                        "length.")};
+  for (const char* line : lines) remarks.push_back(translated(line).toStdString());
+  return anatomy::blankMeasurementTable(plan, counts, remarks);
 }
 
 QString say(const std::vector<anatomy::TableMessage>& messages) {

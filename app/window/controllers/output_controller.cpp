@@ -19,7 +19,7 @@
 namespace zyga::ui {
 namespace {
 
-constexpr char kFolderKey[] = "files/outputFolder";
+constexpr char kOutputFolderKey[] = "files/outputFolder";
 
 ExportFacts exportFacts(const Document& document) {
   const solid::PosedSkeleton skeleton{document.specimen(), document.meshes(), document.placement()};
@@ -61,7 +61,7 @@ bool OutputController::bonesReady() {
 void OutputController::askFile(const QString& title, const QString& ending,
                                const std::function<void(const QString&)>& then) {
   const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-  auto* dialog = new QFileDialog(&window_, title, QSettings().value(kFolderKey, documents).toString());
+  auto* dialog = new QFileDialog(&window_, title, QSettings().value(kOutputFolderKey, documents).toString());
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   dialog->setAcceptMode(QFileDialog::AcceptSave);
   dialog->setNameFilter(QString("*.%1").arg(ending));
@@ -70,7 +70,7 @@ void OutputController::askFile(const QString& title, const QString& ending,
                                                 : QString::fromStdString(document_.path().stem().string());
   dialog->selectFile(QString(stem).replace('/', '-') + '.' + ending);
   connect(dialog, &QFileDialog::fileSelected, this, [then](const QString& file) {
-    QSettings().setValue(kFolderKey, QFileInfo(file).absolutePath());
+    QSettings().setValue(kOutputFolderKey, QFileInfo(file).absolutePath());
     then(file);
   });
   dialog->open();

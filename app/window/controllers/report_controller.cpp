@@ -18,7 +18,7 @@
 namespace zyga::ui {
 namespace {
 
-constexpr char kFolderKey[] = "files/outputFolder";
+constexpr char kReportFolderKey[] = "files/outputFolder";
 constexpr int kPictureWidth = 1800;  ///< pixels
 constexpr double kBuilt = 0.6;       ///< share of the work when the numbers are there
 
@@ -52,7 +52,7 @@ void ReportController::writeReport() {
 
 void ReportController::askFile(const ReportChoice& choice) {
   const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-  auto* dialog = new QFileDialog(&window_, tr("Report"), QSettings().value(kFolderKey, documents).toString());
+  auto* dialog = new QFileDialog(&window_, tr("Report"), QSettings().value(kReportFolderKey, documents).toString());
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   dialog->setAcceptMode(QFileDialog::AcceptSave);
   dialog->setNameFilter("*." + choice.ending);
@@ -61,7 +61,7 @@ void ReportController::askFile(const ReportChoice& choice) {
                                                 : QString::fromStdString(document_.path().stem().string());
   dialog->selectFile(QString(stem).replace('/', '-') + '.' + choice.ending);
   connect(dialog, &QFileDialog::fileSelected, this, [this, choice](const QString& file) {
-    QSettings().setValue(kFolderKey, QFileInfo(file).absolutePath());
+    QSettings().setValue(kReportFolderKey, QFileInfo(file).absolutePath());
     start(choice, file);
   });
   dialog->open();

@@ -9,8 +9,11 @@
 #include <utility>
 
 #include "core/anatomy/plan/body_plan.h"
-#include "core/anatomy/plan/odd_facets.h"
+#include "core/anatomy/plan/plan_table.h"
+#include "core/anatomy/tables/blank_table.h"
+#include "core/anatomy/tables/cell_checks.h"
 #include "core/anatomy/tables/csv.h"
+#include "core/anatomy/tables/plausibility.h"
 #include "core/anatomy/tables/table_reasons.h"
 
 namespace zyga::anatomy {
@@ -53,14 +56,15 @@ struct CountRange {
   reason::Term term;
   BoneKind kind;
   int RegionCounts::*count;
-  int min, max;
+  CountBounds PlanTable::*bounds;
 };
 
-constexpr std::array<CountRange, 4> kCountRanges{
-    {{"cervicals", "neck", {"vertebrae.cervical"}, BoneKind::Cervical, &RegionCounts::cervical, 2, 19},
-     {"dorsals", "trunk", {"vertebrae.dorsal"}, BoneKind::Dorsal, &RegionCounts::dorsal, 9, 14},
-     {"sacrals", "sacrum", {"vertebrae.sacral"}, BoneKind::Sacral, &RegionCounts::sacral, 4, 6},
-     {"caudals", "tail", {"vertebrae.caudal"}, BoneKind::Caudal, &RegionCounts::caudal, 10, 90}}};
+constexpr std::array<CountRange, 5> kCountRanges{
+    {{"cervicals", "neck", {"vertebrae.cervical"}, BoneKind::Cervical, &RegionCounts::cervical, &PlanTable::cervicals},
+     {"dorsals", "trunk", {"vertebrae.dorsal"}, BoneKind::Dorsal, &RegionCounts::dorsal, &PlanTable::dorsals},
+     {"lumbars", "trunk", {"vertebrae.lumbar"}, BoneKind::Lumbar, &RegionCounts::lumbar, &PlanTable::lumbars},
+     {"sacrals", "sacrum", {"vertebrae.sacral"}, BoneKind::Sacral, &RegionCounts::sacral, &PlanTable::sacrals},
+     {"caudals", "tail", {"vertebrae.caudal"}, BoneKind::Caudal, &RegionCounts::caudal, &PlanTable::caudals}}};
 
 /// What stands over one column of the table.
 struct Column {
@@ -79,13 +83,16 @@ class MeasurementReader {
     readDirectives();
     if (readHeader()) readRows();
     settleCounts();
-    if (reading_.usable()) warnOfOddFacets();
+    if (!columns_.empty()) judgeCells();
+    const auto place = [](const TableMessage& m) { return std::pair(m.line, m.column); };
+    std::stable_sort(reading_.messages.begin(), reading_.messages.end(),
+                     [place](const TableMessage& a, const TableMessage& b) { return place(a) < place(b); });
     return std::move(reading_);
   }
 
  private:
   void say(Severity severity, int line, int column, Reason cause, Reason mend) {
-    reading_.messages.push_back({severity, file_, line, column, std::move(cause), std::move(mend)});
+    reading_.messages.push_back({severity, file_, line, column, std::move(cause), std::move(mend), bone_, measure_});
   }
   void fault(int line, int column, Reason cause, Reason mend) {
     say(Severity::Error, line, column, std::move(cause), std::move(mend));
@@ -95,12 +102,15 @@ class MeasurementReader {
   }
 
   void readDirectives() {
-    for (const CsvLine& line : lines_) {
-      if (!line.comment) continue;
-      const std::string remark = trimmed(std::string_view(line.fields[0]).substr(1));
-      const auto colon = remark.find(':');
-      if (colon == std::string::npos) continue;  // a plain remark
-      readDirective(line.number, lower(trimmed(remark.substr(0, colon))), trimmed(remark.substr(colon + 1)));
+    for (const bool plan : {true, false}) {
+      for (const CsvLine& line : lines_) {
+        if (!line.comment) continue;
+        const std::string remark = trimmed(std::string_view(line.fields[0]).substr(1));
+        const auto colon = remark.find(':');
+        if (colon == std::string::npos) continue;  // a plain remark
+        const std::string key = lower(trimmed(remark.substr(0, colon)));
+        if ((key == "plan") == plan) readDirective(line.number, key, trimmed(remark.substr(colon + 1)));
+      }
     }
   }
 
@@ -116,11 +126,14 @@ class MeasurementReader {
     }
   }
 
+  const PlanTable& plan() const { return planTable(reading_.table.plan); }
+
   void readCount(int line, const CountRange& range, const std::string& value) {
+    const CountBounds bounds = plan().*range.bounds;
     double number = 0;
-    if (!parseNumber(value, number) || number != std::floor(number) || number < range.min || number > range.max) {
+    if (!parseNumber(value, number) || number != std::floor(number) || number < bounds.least || number > bounds.most) {
       return fault(line, 0, {table::kImpossibleCount, {text(value), range.term}},
-                   {table::kWriteCount, {Count{range.min}, Count{range.max}}});
+                   {table::kWriteCount, {Count{bounds.least}, Count{bounds.most}}});
     }
     reading_.table.counts.*range.count = static_cast<int>(number);
     stated_[range.kind] = line;
@@ -193,16 +206,17 @@ class MeasurementReader {
     }
   }
 
+  /// Every cell is looked at, whatever is wrong with the others: all faults of a row are told at once.
   void readRow(const CsvLine& line) {
-    if (line.fields.size() > columns_.size()) {
-      return fault(line.number, static_cast<int>(columns_.size()) + 1,
-                   {table::kSurplusCells, {countOf(line.fields), countOf(columns_)}}, {table::kRemoveSurplus});
-    }
     TableRow row;
     std::string total;
-    if (!readName(line, row, total)) return;
+    const bool named = readName(line, row, total);
+    if (line.fields.size() > columns_.size()) {
+      fault(line.number, static_cast<int>(columns_.size()) + 1,
+            {table::kSurplusCells, {countOf(line.fields), countOf(columns_)}}, {table::kRemoveSurplus});
+    }
     bool evidenceStated = false;
-    for (std::size_t i = 0; i < line.fields.size(); ++i) {
+    for (std::size_t i = 0; i < std::min(line.fields.size(), columns_.size()); ++i) {
       if (line.fields[i].empty()) continue;
       const int number = static_cast<int>(i) + 1;
       if (columns_[i].what == Column::What::Source) row.source = line.fields[i];
@@ -211,9 +225,22 @@ class MeasurementReader {
       }
       if (columns_[i].what == Column::What::Measure) readCell(line.number, number, line.fields[i], columns_[i], row);
     }
-    if (!total.empty()) return keepTotal(line, total, row);
-    checkRatios(line.number, row);
-    checkFacet(line.number, row);
+    if (named && !total.empty())
+      keepTotal(line, total, row);
+    else if (named)
+      keepRow(line, std::move(row), evidenceStated);
+    bone_.reset();
+  }
+
+  void keepRow(const CsvLine& line, TableRow row, bool evidenceStated) {
+    for (const CellFault& wrong : rowFaults(row)) {
+      // Which of the two is meant is known once all of the table is (judgeCells).
+      if (wrong.cause.id == table::kImpossibleShape)
+        impossible_[row.name] = wrong;
+      else
+        fault(line.number, wrong.measure ? columnOf(*wrong.measure) : 0, wrong.cause, wrong.mend);
+    }
+    warnOfUnused(line.number, row);
     if (!evidenceStated && row.measures.anyMeasured()) row.evidence = Evidence::Found;
     lineOf_[row.name] = line.number;
     reading_.table.rows.push_back(std::move(row));
@@ -235,6 +262,7 @@ class MeasurementReader {
             {table::kWriteBoneId});
       return false;
     }
+    bone_ = *name;
     if (const auto other = lineOf_.find(*name); other != lineOf_.end()) {
       fault(line.number, number, {table::kBoneTwice, {text(id), Count{other->second}}}, {table::kKeepOneRow});
       return false;
@@ -254,78 +282,70 @@ class MeasurementReader {
   }
 
   void readCell(int line, int column, const std::string& field, const Column& title, TableRow& row) {
+    measure_ = title.measure;
     double number = 0;
     if (!parseNumber(field, number)) {
-      return fault(line, column, {table::kNotANumber, {text(field)}}, {table::kWriteNumber, {text(title.unit)}});
+      fault(line, column, {table::kNotANumber, {text(field)}}, {table::kWriteNumber, {text(title.unit)}});
+    } else if (const auto wrong = valueFault(title.measure, number * title.toSi, field, title.unit)) {
+      fault(line, column, wrong->cause, wrong->mend);
+    } else {
+      row.measures[title.measure] = {number * title.toSi, CellOrigin::Measured, {}};
     }
-    const double value = number * title.toSi;
-    const bool mayBeZero = title.measure == Measure::SpineFork || title.measure == Measure::FacetLength ||
-                           title.measure == Measure::FacetWidth || title.measure == Measure::FacetHeight ||
-                           title.measure == Measure::FacetSpread || title.measure == Measure::PostzygSpread;
-    if (!isSigned(title.measure) && (value < 0 || (value == 0 && !mayBeZero))) {
-      return fault(line, column, {table::kNotALength, {text(field), text(title.unit)}}, {table::kWriteLength});
-    }
-    if (!isAngle(title.measure) && std::abs(value) > 20) {
-      return fault(line, column, {table::kTooLong, {text(field), text(title.unit)}}, {table::kCheckHeaderUnit});
-    }
-    if (isAngle(title.measure) && std::abs(value) > std::numbers::pi / 2) {
-      return fault(line, column, {table::kBeyondRightAngle, {text(field)}}, {table::kCheckAngle});
-    }
-    row.measures[title.measure] = {value, CellOrigin::Measured, {}};
+    measure_.reset();
   }
 
-  /// Ratios that no bone has: nearly always a slip of the decimal point or a wrong unit.
-  void checkRatios(int line, const TableRow& row) {
-    const auto& m = row.measures;
-    const auto both = [&m](Measure a, Measure b) { return m[a].measured() && m[b].measured(); };
-    if (both(Measure::Length, Measure::LengthWithCondyle) &&
-        m[Measure::LengthWithCondyle].value < m[Measure::Length].value) {
-      fault(line, 0, {table::kShorterWithCondyle, {text(toId(row.name))}}, {table::kSwapLengths});
-    }
-    if (isVertebra(row.name.kind) && both(Measure::Length, Measure::CotyleHeight)) {
-      const double ratio = m[Measure::Length].value / m[Measure::CotyleHeight].value;
-      const double least = row.name.number <= 1 ? 0.02 : 0.1;
-      if (ratio < least || ratio > 15) {
-        fault(line, 0, {table::kImpossibleShape, {text(toId(row.name)), Quantity{ratio}}}, {table::kCheckDecimalPoint});
-      }
-    }
+  void warnOfUnused(int line, const TableRow& row) {
     for (int i = 0; i < kMeasureCount; ++i) {
       const auto measure = static_cast<Measure>(i);
-      const auto has = [measure](const std::vector<Measure>& list) {
-        return std::find(list.begin(), list.end(), measure) != list.end();
-      };
-      if (!m[measure].measured() || has(measuresOf(row.name.kind)) || has(furtherMeasuresOf(row.name.kind))) continue;
-      warn(line, 0, {table::kMeasureNotUsed, {text(toText(measure)), text(toId(row.name))}}, {table::kIgnored});
+      if (!row.measures[measure].measured() || takesMeasure(row.name.kind, measure)) continue;
+      warn(line, columnOf(measure), {table::kMeasureNotUsed, {text(toText(measure)), text(toId(row.name))}},
+           {table::kIgnored});
     }
   }
 
-  /// A facet of no length is none (a rod of the tail), and may be written so; one of no width or height is a slip.
-  void checkFacet(int line, const TableRow& row) {
-    const auto zero = [&row](Measure measure) {
-      return row.measures[measure].measured() && row.measures[measure].value == 0;
+  /// Once all of the table is known: cells that are hard to believe, and which cell of an impossible shape is meant.
+  void judgeCells() {
+    std::set<BoneName> doubted;
+    for (const ImplausibleCell& cell : implausibleCells(reading_.table)) {
+      bone_ = cell.bone;
+      measure_ = cell.measure;
+      doubted.insert(cell.bone);
+      const bool ofShape = cell.measure == Measure::Length || cell.measure == Measure::CotyleHeight;
+      const auto shape = impossible_.find(cell.bone);
+      if (ofShape && shape != impossible_.end()) {
+        fault(lineOf_[cell.bone], columnOf(cell.measure), shape->second.cause, shape->second.mend);
+        impossible_.erase(shape);
+      } else {
+        warn(lineOf_[cell.bone], columnOf(cell.measure), causeOf(cell), mendOf(cell));
+      }
+    }
+    measure_.reset();
+    for (const auto& [bone, shape] : impossible_) {
+      bone_ = bone;
+      fault(lineOf_[bone], 0, shape.cause, shape.mend);
+    }
+    bone_.reset();
+    if (reading_.usable()) judgeProportions(doubted);
+  }
+
+  /// Proportions outside the published ones, where they do not come of a cell that has been remarked on.
+  void judgeProportions(const std::set<BoneName>& doubted) {
+    const auto isDoubted = [&doubted](const BoneName& bone) {
+      const bool leg = bone.kind == BoneKind::Femur || bone.kind == BoneKind::Tibia || bone.kind == BoneKind::Humerus;
+      return leg && doubted.contains(bone);
     };
-    if (zero(Measure::FacetLength)) return;
-    if (zero(Measure::FacetWidth)) {
-      fault(line, columnOf(Measure::FacetWidth), {table::kFacetWithoutWidth, {text(toId(row.name))}},
-            {table::kWriteFacetWidth});
-    }
-    if (zero(Measure::FacetHeight) && row.measures[Measure::FacetLength].measured()) {
-      fault(line, columnOf(Measure::FacetHeight), {table::kFacetWithoutHeight, {text(toId(row.name))}},
-            {table::kWriteFacetHeight});
-    }
-  }
-
-  void warnOfOddFacets() {
-    const bool any = std::any_of(columns_.begin(), columns_.end(), [](const Column& c) {
-      return c.what == Column::What::Measure && (mateOf(c.measure) || c.measure == Measure::FacetTurn);
-    });
-    if (!any) return;
-    for (const OddFacet& odd : oddFacets(reading_.table)) {
-      const reason::Unit unit = isAngle(odd.measure) ? reason::Unit::Angle : reason::Unit::Length;
-      warn(lineOf_[odd.bone], columnOf(odd.measure),
-           {table::kOddFacet,
-            {text(toId(odd.bone)), termOf(odd.measure), Quantity{odd.value, unit}, Quantity{odd.expected, unit}}},
-           {table::kNotCarried});
+    if (std::any_of(doubted.begin(), doubted.end(), isDoubted)) return;
+    for (TableMessage message : proportionWarnings(fillBlanks(reading_.table))) {
+      message.file = file_;
+      // Where none of the two was measured no line of the table is at fault.
+      for (const BoneName& bone : {*message.bone, mirrored(*message.bone)}) {
+        const auto line = lineOf_.find(bone);
+        if (line == lineOf_.end()) continue;
+        message.bone = bone;
+        message.line = line->second;
+        message.column = columnOf(*message.measure);
+      }
+      reading_.messages.push_back(std::move(message));
     }
   }
 
@@ -352,9 +372,10 @@ class MeasurementReader {
       if (!stated_.contains(range.kind)) count = defaultCount(range);
       for (const TableRow& row : reading_.table.rows) {
         if (row.name.kind != range.kind || row.name.number <= count) continue;
-        const bool tooMany = stated_.contains(range.kind) || row.name.number > range.max;
+        const int possible = (plan().*range.bounds).most;
+        const bool tooMany = stated_.contains(range.kind) || row.name.number > possible;
         if (tooMany) {
-          const int most = stated_.contains(range.kind) ? count : range.max;
+          const int most = stated_.contains(range.kind) ? count : possible;
           fault(lineOf_[row.name], 0, {table::kBeyondCount, {text(toId(row.name)), Count{most}, range.term}},
                 {table::kCorrectNumberOrCount, {text(range.word)}});
         } else {
@@ -372,6 +393,7 @@ class MeasurementReader {
   /// measured.
   void warnOfStretch(const CountRange& range, int count) {
     const int planned = defaultCount(range);
+    if (planned == 0) return;
     const double stretch = static_cast<double>(count) / planned;
     if (std::abs(stretch - 1) <= 0.1 || reading_.table.regionTotals.contains(std::string(range.total))) return;
     const auto measured =
@@ -385,11 +407,7 @@ class MeasurementReader {
          {table::kMeasureRegion});
   }
 
-  int defaultCount(const CountRange& range) const {
-    const RegionCounts counts =
-        reading_.table.plan == BodyPlan::HighBrowser ? RegionCounts{13, 11, 5, 52} : RegionCounts{15, 10, 5, 80};
-    return counts.*range.count;
-  }
+  int defaultCount(const CountRange& range) const { return plan().counts.*range.count; }
 
   /// Rows of bones that this animal does not have (a rib of D14 where there are 11 dorsals, an eleventh toe).
   void dropStrays() {
@@ -409,6 +427,9 @@ class MeasurementReader {
   std::map<BoneKind, int> stated_;   ///< the line that states a count
   std::map<BoneKind, int> grownAt_;  ///< the line of the vertebra that made a count grow last
   std::map<BoneName, int> lineOf_;
+  std::map<BoneName, CellFault> impossible_;  ///< centra of a shape that none has
+  std::optional<BoneName> bone_;              ///< whose cells are being looked at
+  std::optional<Measure> measure_;
   TableReading reading_;
 };
 
@@ -431,11 +452,23 @@ std::vector<Measure> usedMeasures(const MeasurementTable& table) {
 
 }  // namespace
 
-std::string_view toText(BodyPlan plan) { return plan == BodyPlan::HighBrowser ? "high browser" : "low browser"; }
+std::string_view toText(BodyPlan plan) {
+  switch (plan) {
+    case BodyPlan::LowBrowser:
+      return "low browser";
+    case BodyPlan::Mammal:
+      return "mammal";
+    case BodyPlan::Bird:
+      return "bird";
+    case BodyPlan::HighBrowser:
+      break;
+  }
+  return "high browser";
+}
 
 std::optional<BodyPlan> bodyPlanFromText(std::string_view text) {
-  if (text == "high browser") return BodyPlan::HighBrowser;
-  if (text == "low browser") return BodyPlan::LowBrowser;
+  for (const BodyPlan plan : kBodyPlans)
+    if (text == toText(plan)) return plan;
   return std::nullopt;
 }
 
@@ -469,6 +502,7 @@ std::string writeMeasurementTable(const MeasurementTable& table) {
   const std::vector<Measure> used = usedMeasures(table);
   std::string out = "# specimen: " + table.name + "\n# plan: " + std::string(toText(table.plan)) + "\n";
   for (const CountRange& range : kCountRanges) {
+    if ((planTable(table.plan).*range.bounds).most == 0) continue;
     out += "# " + std::string(range.word) + ": " + std::to_string(table.counts.*range.count) + "\n";
   }
   out += "bone";

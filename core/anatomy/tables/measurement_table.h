@@ -1,6 +1,8 @@
 #pragma once
 
+#include <array>
 #include <map>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -11,7 +13,8 @@
 namespace zyga::anatomy {
 
 /// Which animal's proportions fill what neither neighbours nor the other side can tell.
-enum class BodyPlan { HighBrowser, LowBrowser };
+enum class BodyPlan { HighBrowser, LowBrowser, Mammal, Bird };
+inline constexpr std::array kBodyPlans{BodyPlan::HighBrowser, BodyPlan::LowBrowser, BodyPlan::Mammal, BodyPlan::Bird};
 
 /// What tables and files call it: "high browser".
 std::string_view toText(BodyPlan plan);
@@ -25,6 +28,9 @@ struct TableMessage {
   int line = 0;    ///< 1 for the first line of the file
   int column = 0;  ///< 1 for the first column; 0 when the whole line is meant
   reason::Reason cause, mend;
+  /// Whose cell it is, where that is known.
+  std::optional<BoneName> bone = {};
+  std::optional<Measure> measure = {};
 };
 
 /// For logs and failing tests, not for people: "neck.csv:4, column 3: table.not-a-number(abc); table.write-number(mm)".
@@ -46,7 +52,7 @@ struct MeasurementTable {
   BodyPlan plan = BodyPlan::HighBrowser;
   RegionCounts counts;
   std::vector<TableRow> rows;
-  /// Measured totals along the column, m: "neck", "trunk", "sacrum", "tail".
+  /// Measured totals along the column, m: "neck", "trunk" (with the loins), "sacrum", "tail".
   std::map<std::string, double> regionTotals;
   bool operator==(const MeasurementTable&) const = default;
 
@@ -77,7 +83,8 @@ MeasurementTable fillBlanks(const MeasurementTable& measured);
 /// The same for a filled table whose measured cells have changed: what was filled in before is forgotten first.
 MeasurementTable fillAnew(MeasurementTable filled);
 
-/// Warnings about proportions outside what has been published (humerus to femur, tibia to femur).
+/// Warnings about proportions outside what has been published (humerus to femur, tibia to femur), each naming the left
+/// bone that is compared with the femur. Part of what readMeasurementTable says.
 std::vector<TableMessage> proportionWarnings(const MeasurementTable& filled);
 
 }  // namespace zyga::anatomy

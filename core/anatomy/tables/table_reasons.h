@@ -39,6 +39,12 @@ inline constexpr Id kTotalWithoutLength{"table.total-without-length", 1};
 inline constexpr Id kSecondRow{"table.second-row", 1};
 inline constexpr Id kBeyondCount{"table.beyond-count", 3};  ///< bone, count, term of the vertebrae
 inline constexpr Id kNoSuchBone{"table.no-such-bone", 1};
+/// Bone, term of the measure, its value, what was expected, by what (an Inner of one of the four below).
+inline constexpr Id kImplausible{"table.implausible", 5};
+inline constexpr Id kByNeighbours{"table.by-neighbours"};
+inline constexpr Id kByOtherSide{"table.by-other-side"};
+inline constexpr Id kBySameBone{"table.by-same-bone"};
+inline constexpr Id kByAnimal{"table.by-animal"};
 inline constexpr Id kHumerusToFemur{"table.humerus-to-femur", 3};  ///< ratio, published from, to
 inline constexpr Id kTibiaToFemur{"table.tibia-to-femur", 3};      ///< the same
 
@@ -71,6 +77,12 @@ inline constexpr Id kWriteTotal{"table.write-total"};
 inline constexpr Id kCorrectNumberOrCount{"table.correct-number-or-count", 1};  ///< the line's word, "cervicals"
 inline constexpr Id kCorrectIdOrCounts{"table.correct-id-or-counts"};
 inline constexpr Id kCheckTwoLengths{"table.check-two-lengths"};
+inline constexpr Id kSlipNotCarried{"table.slip-not-carried", 1};  ///< the slip it may be, an Inner
+inline constexpr Id kTimesTooLarge{"table.times-too-large", 1};    ///< 10, 100 or 1000
+inline constexpr Id kTimesTooSmall{"table.times-too-small", 1};    ///< the same
+inline constexpr Id kDigitsSwapped{"table.digits-swapped", 1};     ///< what would fit
+inline constexpr Id kZeroMeansNone{"table.zero-means-none"};
+inline constexpr Id kCheckCell{"table.check-cell"};
 
 }  // namespace zyga::anatomy::table
 
