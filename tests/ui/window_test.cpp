@@ -188,7 +188,7 @@ TEST_F(WindowTest, BrokenTableTellsEveryFaultAndLeavesTheRest) {
   const auto* list = faults->findChild<QTableWidget*>("faults");
   ASSERT_GE(list->rowCount(), 2);
   EXPECT_EQ(list->item(0, 1)->text(), "2");
-  EXPECT_EQ(list->item(0, 2)->text(), "2");
+  EXPECT_EQ(list->item(0, 2)->text(), "2: C6, length");
   EXPECT_TRUE(list->item(0, 3)->text().contains("abc"));
   EXPECT_FALSE(list->item(0, 4)->text().isEmpty());
   EXPECT_EQ(list->item(1, 1)->text(), "3");

@@ -5,6 +5,7 @@
 #include "ui/document/document.h"
 
 class QComboBox;
+class QLabel;
 class QLineEdit;
 
 namespace zyga::ui {
@@ -23,6 +24,7 @@ class BoneRecordEditor : public QWidget {
   Document& document_;
   QComboBox* evidence_;
   QLineEdit* source_;
+  QLabel* missing_;
 };
 
 }  // namespace zyga::ui

@@ -5,23 +5,40 @@
 #include <algorithm>
 
 #include "ui/commands/project_edits.h"
+#include "ui/commands/scan_edits.h"
 #include "ui/parts/evidence_mark.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/typography.h"
 #include "ui/words/anatomy_words.h"
 #include "ui/words/say.h"
+#include "ui/words/scan_words.h"
 
 namespace zyga::ui {
 namespace {
 
 constexpr int kMarkSize = 14;
 
+QIcon warningIcon() {
+  QPixmap pixmap(2 * kMarkSize, 2 * kMarkSize);
+  pixmap.setDevicePixelRatio(2);
+  pixmap.fill(Qt::transparent);
+  QPainter painter(&pixmap);
+  painter.setRenderHint(QPainter::Antialiasing);
+  paintVerdict(painter, {0.5 * kMarkSize, 0.5 * kMarkSize}, 0.75 * kMarkSize, range::Level::Beyond);
+  return QIcon(pixmap);
+}
+
 }  // namespace
+
+QStringList missingOf(const Document& document, const anatomy::BoneName& bone) {
+  const files::ProjectScan* kept = document.hasProject() ? scanOf(document, bone) : nullptr;
+  return kept ? missingSaid(kept->borders, {}) : QStringList();
+}
 
 BonesModel::BonesModel(Document& document, QObject* parent) : QAbstractItemModel(parent), document_(document) {
   connect(&document_, &Document::changed, this, [this](Changes what) {
     if (what & Change::Specimen) return regroup();
-    if (what & Change::Bones) announceAll();
+    if (what & (Changes(Change::Bones) | Change::Scans)) announceAll();
   });
   connect(&ThemeSwitch::instance(), &ThemeSwitch::changed, this, &BonesModel::announceAll);
   regroup();
@@ -109,6 +126,11 @@ QVariant BonesModel::boneData(const anatomy::Bone& bone, int column, int role) c
   if (role == kIdRole) return QString::fromStdString(bone.id);
   if (role == kEvidenceRole) return static_cast<int>(bone.evidence);
   const QString name = capital(boneName(bone.name));
+  if (column == kBone && bone.scanned && (role == Qt::ToolTipRole || role == Qt::DecorationRole))
+    if (const auto missing = missingOf(document_, bone.name); !missing.isEmpty()) {
+      if (role == Qt::DecorationRole) return warningIcon();
+      return tr("%1\nIncomplete scan: %2.").arg(name, missing.join("; "));
+    }
   if (role == kTitleRole || (role == Qt::ToolTipRole && column == kBone)) return name;
   // Under the heading of its region a vertebra is best told by its number.
   if (column == kBone && role == Qt::DisplayRole)

@@ -8,6 +8,9 @@
 
 namespace zyga::ui {
 
+/// What is missing of the scan of a bone, as its open borders tell it; empty where nothing is, or where it has none.
+QStringList missingOf(const Document& document, const anatomy::BoneName& bone);
+
 /// The bones of the document as a tree: regions, and under each its bones. Evidence and source can be edited, each edit
 /// an undoable step.
 class BonesModel : public QAbstractItemModel {

@@ -6,6 +6,7 @@
 #include <QSortFilterProxyModel>
 #include <QSplitter>
 #include <QTableView>
+#include <QToolButton>
 #include <QTreeView>
 #include <QVBoxLayout>
 
@@ -68,7 +69,14 @@ BonesPanel::BonesPanel(Document& document, QWidget* parent)
   split->setSizes({300, 200});
   auto* layout = new QVBoxLayout(this);
   setPanelMargins(*layout);
-  layout->addWidget(search_);
+  auto* table = iconButton("table", tr("Measurement table"));
+  table->setObjectName("measurementTableButton");
+  connect(table, &QToolButton::clicked, this, &BonesPanel::tableAsked);
+  auto* top = new QHBoxLayout;
+  top->setSpacing(kGridStep);
+  top->addWidget(search_, 1);
+  top->addWidget(table);
+  layout->addLayout(top);
   found_->setObjectName("completeness");
   found_->setFont(smallFont(font()));
   layout->addWidget(found_);
@@ -156,6 +164,7 @@ void BonesPanel::filter(const QString& words) {
 
 void BonesPanel::updateFound() {
   found_->setVisible(document_.hasProject());
+  findChild<QToolButton*>("measurementTableButton")->setEnabled(document_.hasProject());
   if (!document_.hasProject()) return;
   const anatomy::Completeness count = anatomy::completeness(document_.specimen());
   found_->setText(tr("%1 of %2 bones preserved (%3); counting mirrored counterparts %4 (%5)")

@@ -23,6 +23,8 @@ class BonesPanel : public QWidget {
  signals:
   /// Show this bone close up.
   void frameBone(zyga::anatomy::BoneIndex bone);
+  /// Show the measures of all bones.
+  void tableAsked();
 
  private:
   void createSearch();

@@ -270,6 +270,7 @@ void BringInDialog::takeRead(int ticket, const std::shared_ptr<const files::Clea
   if (!row) return;
   row->state = State::Read;
   row->scan = scan;
+  row->missing = scan->flaws.closed() ? QStringList() : missingSaid(solid::openBorders(scan->mesh), {});
   if (!row->upChosen) row->up = scan->up;
   row->upBox->setCurrentIndex(row->upBox->findData(static_cast<int>(row->up)));
   guessUnit(*row);
@@ -306,6 +307,7 @@ QString BringInDialog::outcome(const Row& row) const {
   }
   if (const QString hindered = obstacle(row); !hindered.isEmpty()) return hindered;
   QStringList said{sizeInWords(row.scan->mesh, metresOf(row.unit))};
+  if (!row.missing.isEmpty()) said += tr("incomplete scan: %1").arg(row.missing.join("; "));
   if (row.doubtsUnit) said += tr("the unit is not sure");
   for (const auto& doubt : row.doubts) said += say(doubt);
   if (scanOf(document_, *row.bone)) said += tr("takes the place of the scan that is there");
@@ -330,7 +332,10 @@ void BringInDialog::refresh() {
     told->setToolTip(words);
     const bool bad = row.state == State::Failed || (row.state == State::Read && !ready(row));
     told->setForeground(bad ? theme().text : theme().muted);
-    told->setIcon(bad ? verdictIcon(row.state == State::Failed ? range::Level::Beyond : range::Level::Near) : QIcon());
+    const bool incomplete = row.state == State::Read && !row.missing.isEmpty();
+    told->setIcon(row.state == State::Failed || (incomplete && !bad) ? verdictIcon(range::Level::Beyond)
+                  : bad                                              ? verdictIcon(range::Level::Near)
+                                                                     : QIcon());
     for (QComboBox* box : {row.boneBox, row.unitBox, row.upBox}) box->setEnabled(row.state != State::Failed);
     table_->resizeRowToContents(at);
   }

@@ -55,6 +55,7 @@ class BringInDialog : public QDialog {
     anatomy::ScanUp up = anatomy::ScanUp::Z;
     bool unitChosen = false, upChosen = false, doubtsUnit = false;
     QComboBox *boneBox = nullptr, *unitBox = nullptr, *upBox = nullptr;
+    QStringList missing;  ///< of its surface
   };
 
   void createTable();

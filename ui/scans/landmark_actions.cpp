@@ -91,6 +91,11 @@ void LandmarkEditor::fillStraighten(QMenu& menu) {
     });
   };
   try {
+    const auto advised = anatomy::advisedStraightening(marks_.scan());
+    QAction* advice = menu.addAction(advised.by ? tr("Advised: %1").arg(say(advised.why))
+                                                : tr("Advised: leave it as it was found; %1").arg(say(advised.why)));
+    advice->setObjectName("straightenAdvice");
+    advice->setEnabled(false);
     for (const DeformedBy by : {DeformedBy::Shear, DeformedBy::Squash}) {
       const auto found = anatomy::straightening(marks_.scan(), by);
       const QString amount = by == DeformedBy::Shear ? tr("Undo shear of %1").arg(degrees(found.amount))
@@ -99,6 +104,9 @@ void LandmarkEditor::fillStraighten(QMenu& menu) {
       add(tr("%1 (pairs off by %2, then %3)")
               .arg(amount, millimetres(scale * found.before), millimetres(scale * found.asymmetry)),
           found.map);
+      if (advised.by != by) continue;
+      menu.actions().constLast()->setObjectName("straightenAdvised");
+      menu.setDefaultAction(menu.actions().constLast());
     }
   } catch (const std::exception& error) {
     menu.addAction(capital(sayFailure(error)))->setEnabled(false);

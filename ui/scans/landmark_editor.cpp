@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
@@ -11,7 +12,10 @@
 #include <QToolButton>
 #include <QTreeWidget>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <set>
 
+#include "core/range/neutral.h"
 #include "ui/commands/scan_edits.h"
 #include "ui/parts/panel_parts.h"
 #include "ui/scans/scan_choices.h"
@@ -20,7 +24,9 @@
 #include "ui/theme/typography.h"
 #include "ui/theme/unit_spin_box.h"
 #include "ui/words/anatomy_words.h"
+#include "ui/words/limit_words.h"
 #include "ui/words/say.h"
+#include "ui/words/scan_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -30,8 +36,9 @@ using anatomy::WantedMark;
 using picture::StandardView;
 
 constexpr Qt::Key kAcceptKey = Qt::Key_A;
-constexpr int kSideWidth = 360;        // px
-constexpr double kBrushShare = 0.035;  // of the bone's size, at first
+constexpr int kLeastSide = 392, kMostSide = 620;  // px
+constexpr double kSideShare = 0.27;               // of the window's width
+constexpr double kBrushShare = 0.035;             // of the bone's size, at first
 constexpr int kMarkRole = Qt::UserRole + 1;
 
 QString howTo(MarkBy by) {
@@ -90,7 +97,25 @@ LandmarkEditor::LandmarkEditor(Document& document, QWidget* parent)
     fillBones();
     if (document_.hasProject() && !marks_.hasScan()) close();
   });
+  createKeys();
   resize(1160, 740);
+}
+
+void LandmarkEditor::resizeEvent(QResizeEvent* event) {
+  side_->setFixedWidth(std::clamp(static_cast<int>(kSideShare * width()), kLeastSide, kMostSide));
+  QDialog::resizeEvent(event);
+}
+
+/// Keys of the editor that mean nothing in a field of numbers work there too: letters, undo and redo.
+bool LandmarkEditor::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() != QEvent::ShortcutOverride) return QDialog::eventFilter(watched, event);
+  const auto* key = static_cast<QKeyEvent*>(event);
+  const bool letter = key->key() >= Qt::Key_A && key->key() <= Qt::Key_Z && !(key->modifiers() & Qt::ControlModifier);
+  const bool step = key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo) ||
+                    (key->key() == Qt::Key_Z && key->modifiers() & Qt::ControlModifier);
+  if (!letter && !step) return QDialog::eventFilter(watched, event);
+  event->ignore();
+  return true;
 }
 
 QWidget* LandmarkEditor::createTop() {
@@ -100,10 +125,19 @@ QWidget* LandmarkEditor::createTop() {
   row->setSpacing(kGridStep);
   bones_->setObjectName("landmarkBone");
   bones_->setAccessibleName(tr("Bone to be marked"));
-  bones_->setMinimumWidth(220);
+  bones_->setMinimumWidth(300);
+  bones_->setMaximumWidth(460);
+  bones_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  bones_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   connect(bones_, &QComboBox::activated, this,
           [this] { showBone(anatomy::parseBoneId(bones_->currentData().toString().toStdString()).value()); });
-  row->addWidget(bones_);
+  row->addWidget(bones_, 1);
+  for (const bool next : {false, true}) {
+    QToolButton* step = iconButton(next ? "next" : "previous", next ? tr("Next bone (N)") : tr("Previous bone (P)"));
+    step->setObjectName(next ? "nextBone" : "previousBone");
+    connect(step, &QToolButton::clicked, this, [this, next] { stepBone(next ? 1 : -1); });
+    row->addWidget(step);
+  }
   row->addStretch(1);
   struct View {
     StandardView view;
@@ -131,24 +165,14 @@ QWidget* LandmarkEditor::createTop() {
     step->setEnabled(redo ? stack.canRedo() : stack.canUndo());
     connect(&stack, redo ? &QUndoStack::canRedoChanged : &QUndoStack::canUndoChanged, step, &QWidget::setEnabled);
     connect(step, &QToolButton::clicked, &stack, redo ? &QUndoStack::redo : &QUndoStack::undo);
-    auto* key = new QAction(this);
-    key->setShortcut(redo ? QKeySequence::Redo : QKeySequence::Undo);
-    connect(key, &QAction::triggered, &stack, redo ? &QUndoStack::redo : &QUndoStack::undo);
-    addAction(key);
     row->addWidget(step);
   }
-  auto* back = new QAction(this);
-  back->setShortcut(Qt::Key_Backspace);
-  connect(back, &QAction::triggered, &marks_, &LandmarkMarks::takeBackPlace);
-  addAction(back);
-  auto* remove = new QAction(this);
-  remove->setShortcut(QKeySequence::Delete);
-  connect(remove, &QAction::triggered, &marks_, &LandmarkMarks::takeAway);
-  addAction(remove);
-  auto* accept = new QAction(this);
-  accept->setShortcut(kAcceptKey);
-  connect(accept, &QAction::triggered, &marks_, &LandmarkMarks::accept);
-  addAction(accept);
+  auto* keys = new QPushButton(tr("Keys"));
+  keys->setObjectName("landmarkKeysButton");
+  keys->setAutoDefault(false);
+  keys->setToolTip(tr("What the keys do here (?)"));
+  connect(keys, &QPushButton::clicked, this, &LandmarkEditor::showKeys);
+  row->addWidget(keys);
   return top;
 }
 
@@ -156,7 +180,8 @@ QWidget* LandmarkEditor::createSide() {
   auto* side = new QWidget;
   side->setProperty("role", "panel");
   side->setAttribute(Qt::WA_StyledBackground);
-  side->setFixedWidth(kSideWidth);
+  side_ = side;
+  side->setFixedWidth(kLeastSide);
   list_->setObjectName("landmarkList");
   list_->setAccessibleName(tr("Marks of this bone"));
   list_->setColumnCount(2);
@@ -177,9 +202,17 @@ QWidget* LandmarkEditor::createSide() {
   auto* lackingScroll = scrolling(lacking_);
   lackingScroll->setMaximumHeight(112);
   lacking_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+  open_ = mutedLabel();
+  open_->setObjectName("landmarkOpen");
   auto* layout = new QVBoxLayout(side);
   setPanelMargins(*layout);
+  createSigned();
+  layout->insertSpacing(0, kGap);
+  layout->addWidget(missing_);
+  layout->addWidget(open_);
   layout->addWidget(list_, 1);
+  layout->addWidget(doubt_);
+  layout->addWidget(showDoubt_, 0, Qt::AlignLeft);
   layout->addWidget(purpose_);
   layout->addWidget(createTools());
   layout->addWidget(told_);
@@ -189,12 +222,35 @@ QWidget* LandmarkEditor::createSide() {
   return side;
 }
 
+void LandmarkEditor::createSigned() {
+  for (QLabel** label : {&missing_, &doubt_}) {
+    *label = new QLabel;
+    (*label)->setWordWrap(true);
+    (*label)->setTextFormat(Qt::RichText);
+    (*label)->hide();
+  }
+  missing_->setObjectName("scanMissing");
+  doubt_->setObjectName("markDoubt");
+  showDoubt_ = button(tr("Show it"), "showDoubt");
+  showDoubt_->setToolTip(tr("Goes to the next mark that is in doubt and shows it large (D)"));
+  showDoubt_->hide();
+  connect(showDoubt_, &QPushButton::clicked, this, &LandmarkEditor::showDoubt);
+}
+
+/// Words behind a warning sign.
+QString LandmarkEditor::warned(const QString& words) {
+  return QString("<span style='color:%1'>\u25B2</span>\u2002%2")
+      .arg(theme().beyond.name(), words.toHtmlEscaped().replace('\n', "<br>"));
+}
+
 QWidget* LandmarkEditor::createTools() {
   auto* tools = new QWidget;
   brush_ = new UnitSpinBox(QStringLiteral("mm"));
   brush_->setObjectName("brushSize");
   brush_->setAccessibleName(tr("Radius of the brush"));
   brush_->setRange(0.1, 500);
+  for (QObject* inner : brush_->children()) inner->installEventFilter(this);
+  brush_->installEventFilter(this);
   connect(brush_, &QDoubleSpinBox::valueChanged, this, [this](double mm) { view_->setBrushRadius(mm / 1000); });
   outline_ = calmComboBox();
   outline_->setObjectName("facetOutline");
@@ -277,18 +333,31 @@ void LandmarkEditor::fillBones() {
   bones_->clear();
   if (!document_.hasProject()) return;
   for (const auto& kept : document_.project().scans)
-    bones_->addItem(boneNameAndId(kept.scan.bone), QString::fromStdString(toId(kept.scan.bone)));
+    bones_->addItem(bonesEntry(kept.scan), QString::fromStdString(toId(kept.scan.bone)));
   bones_->setCurrentIndex(bones_->findData(QString::fromStdString(toId(bone_))));
+}
+
+/// "C5 (cervical vertebra 5): 3 open, 2 suggested"
+QString LandmarkEditor::bonesEntry(const anatomy::Scan& scan) const {
+  const auto open = marks_.openMarks(scan);
+  const QString name = boneNameAndId(scan.bone);
+  if (!open.any()) return name;
+  if (open.suggested == 0) return tr("%1: %2 open").arg(name).arg(open.lacking);
+  if (open.lacking == 0) return tr("%1: %2 suggested").arg(name).arg(open.suggested);
+  return tr("%1: %2 open, %3 suggested").arg(name).arg(open.lacking).arg(open.suggested);
 }
 
 void LandmarkEditor::showBone(const anatomy::BoneName& bone) {
   const files::ProjectScan* scan = scanOf(document_, bone);
   if (!scan) return;
   bone_ = bone;
-  fillBones();
+  surface_.reset();
+  sides_.reset();
+  turnOver_ = false;
   setWindowTitle(tr("Landmarks: %1").arg(boneNameAndId(bone)));
   told_->clear();
   marks_.setBone(bone, nullptr);
+  fillBones();
   prepare();
 }
 
@@ -304,6 +373,7 @@ void LandmarkEditor::prepare() {
       const QSignalBlocker quiet(brush_);
       brush_->setValue(1000 * kBrushShare * bone->box_S().sizes().maxCoeff());
       view_->setBrushRadius(brush_->value() / 1000);
+      surface_ = bone;
       marks_.setSurface(bone);
     };
   };
@@ -313,6 +383,8 @@ void LandmarkEditor::prepare() {
 void LandmarkEditor::refresh() {
   if (!marks_.hasScan()) return;
   refreshList();
+  refreshDoubts();
+  refreshMissing();
   refreshTools();
   refreshLacking();
   view_->setPatch(marks_.patch());
@@ -334,15 +406,63 @@ void LandmarkEditor::refreshList() {
     item->setText(0, capital(markName(mark)));
     item->setText(1, !made.isEmpty() ? marks_.madeBriefly(mark) : mark.required ? tr("required") : tr("optional"));
     item->setData(0, kMarkRole, QString::fromStdString(mark.name));
-    item->setIcon(0, verdictIcon(marks_.suggested(mark) ? range::Level::Near
-                                 : !made.isEmpty()      ? range::Level::Supported
-                                 : mark.required        ? range::Level::Near
-                                                        : range::Level::NotJudged));
-    item->setForeground(1, theme().muted);
-    item->setToolTip(0, capital(say(mark.purpose)));
-    item->setToolTip(1, made.isEmpty() ? item->text(1) : made);
+    const QStringList doubts = doubtsSaid(marks_.doubtsOf(mark));
+    item->setIcon(0, verdictIcon(!doubts.isEmpty()        ? range::Level::Beyond
+                                 : marks_.suggested(mark) ? range::Level::Near
+                                 : !made.isEmpty()        ? range::Level::Supported
+                                 : mark.required          ? range::Level::Near
+                                                          : range::Level::NotJudged));
+    if (!doubts.isEmpty()) item->setText(1, tr("in doubt"));
+    item->setForeground(1, doubts.isEmpty() ? theme().muted : theme().beyond);
+    item->setToolTip(0, doubts.isEmpty() ? capital(say(mark.purpose)) : doubts.join('\n'));
+    item->setToolTip(1, !doubts.isEmpty() ? doubts.join('\n') : made.isEmpty() ? item->text(1) : made);
     if (current == &mark) list_->setCurrentItem(item);
   }
+}
+
+/// Of the current mark why it is doubted, else how many are.
+void LandmarkEditor::refreshDoubts() {
+  const WantedMark* mark = marks_.current();
+  const auto now = mark ? marks_.doubtsOf(*mark) : std::vector<anatomy::MarkDoubt>{};
+  std::set<std::string> doubted;
+  for (const auto& doubt : marks_.doubts()) doubted.insert(doubt.mark);
+  doubt_->setVisible(!doubted.empty());
+  showDoubt_->setVisible(!doubted.empty());
+  if (doubted.empty()) return;
+  QStringList lines;
+  for (const QString& line : doubtsSaid(now)) lines << line + '.';
+  if (lines.isEmpty())
+    lines << (doubted.size() == 1 ? tr("One mark can hardly be right.")
+                                  : tr("%1 marks can hardly be right.").arg(doubted.size()));
+  doubt_->setText(warned(lines.join('\n')));
+}
+
+void LandmarkEditor::refreshMissing() {
+  const files::ProjectScan* kept = scanOf(document_, bone_);
+  if (!kept) return;
+  const Eigen::Affine3d lies = boneFromScan(kept->scan);
+  if (surface_ && (!sides_ || !lies.isApprox(sidesOf_, 1e-6))) {
+    // The coarsest level tells as much, and at once.
+    sides_ = solid::oneSidedness(kept->scan, surface_->levels().levels.back());
+    sidesOf_ = lies;
+  }
+  const QStringList missing = missingSaid(kept->borders, sides_);
+  missing_->setVisible(!missing.isEmpty());
+  if (!missing.isEmpty()) missing_->setText(warned(tr("Incomplete scan: %1.").arg(missing.join("; "))));
+}
+
+void LandmarkEditor::showDoubt() {
+  const WantedMark* current = marks_.current();
+  const WantedMark* mark = marks_.nextDoubted();
+  if (!mark) return;
+  // The one that is read about is shown first, then the others in turn.
+  if (sender() == showDoubt_ && current && !marks_.doubtsOf(*current).empty() && shownDoubt_ != current->name)
+    mark = current;
+  shownDoubt_ = mark->name;
+  const std::string name = mark->name;
+  marks_.choose(name);
+  view_->setPlace(boneFromScan(marks_.scan()));
+  if (const auto p_S = placeOf(marks_.scan(), *marks_.current())) view_->showPlace(*p_S);
 }
 
 void LandmarkEditor::chooseMark() {
@@ -364,6 +484,11 @@ void LandmarkEditor::refreshTools() {
   const bool paired = mark->role || mark->name.ends_with(".L") || mark->name.ends_with(".R");
   mirrorOne_->setVisible(paired);
   mirrorOne_->setEnabled(marks_.isMade(*mark) && marks_.scan().placed);
+  const auto open = marks_.openMarks(marks_.scan());
+  open_->setText(
+      open.lacking == 0 && open.suggested == 0
+          ? tr("Every required mark is made.")
+          : tr("Required and open: %1; suggested, to be looked at: %2.").arg(open.lacking).arg(open.suggested));
   const bool midline = bone_.side == anatomy::Side::Midline;
   mirrorAll_->setEnabled(midline && marks_.scan().placed);
 }
@@ -379,8 +504,12 @@ void LandmarkEditor::refreshLacking() {
     if (!joint.hasFacets() || (joint.proximal != *bone && joint.distal != *bone)) continue;
     const auto lacks = anatomy::missingInputs(specimen, {j}, records);
     const QString id = QString::fromStdString(joint.id);
-    if (lacks.empty()) lines += tr("%1 can be assessed.").arg(id);
-    for (const auto& reason : lacks) lines += tr("%1: %2").arg(id, say(reason));
+    const QString suspects = suspectsSaid(anatomy::suspectsAtEnd(marks_.doubts(), specimen.caudalBone({j}) == *bone));
+    const QString articulation =
+        articulationWords(specimen, {j}, range::articulationNote(specimen, {j}, document_.articulation()[{j}]));
+    for (const auto& reason : lacks) lines += tr("%1: %2").arg(id, say(reason)) + suspects;
+    if (!lacks.empty()) continue;
+    lines += (articulation.isEmpty() ? tr("%1 can be assessed").arg(id) : articulation) + suspects + '.';
   }
   lacking_->setText(lines.join('\n'));
 }

@@ -20,16 +20,6 @@ using anatomy::WantedMark;
 
 constexpr double kFacetTurn = 0.6, kBallTurn = 1.1;  // rad from the place under the brush
 
-/// Where the record holds this mark, in the scan's axes.
-std::optional<Eigen::Vector3d> placeIn(const anatomy::Scan& scan, const WantedMark& mark) {
-  if (mark.role) {
-    const auto* facet = facetOf(scan, *mark.role);
-    return facet ? std::optional(facet->facet.centre) : std::nullopt;
-  }
-  const auto found = scan.landmarks.find(mark.name);
-  return found == scan.landmarks.end() ? std::nullopt : std::optional(found->second);
-}
-
 std::vector<Eigen::Vector3d> outlineOf(const anatomy::Facet& facet) {
   std::vector<Eigen::Vector3d> corners;
   for (std::size_t i = 0; i < facet.outline.size(); ++i) corners.push_back(facet.corner(i));
@@ -42,6 +32,7 @@ LandmarkMarks::LandmarkMarks(Document& document, QObject* parent) : QObject(pare
   connect(&document_, &Document::changed, this, [this](Changes what) {
     if (!(what & Change::Scans) || !hasScan()) return;
     adoptTrace();
+    doubt();
     emit changed();
   });
 }
@@ -57,12 +48,55 @@ void LandmarkMarks::setBone(const anatomy::BoneName& bone, std::shared_ptr<const
   for (auto mark = wanted_.rbegin(); mark != wanted_.rend(); ++mark)
     if (mark->required && !isMade(*mark)) current_ = mark->name;
   adoptTrace();
+  doubt();
   emit changed();
 }
 
 void LandmarkMarks::setSurface(std::shared_ptr<const ScanSurface> surface) {
   surface_ = std::move(surface);
+  doubt();
   emit changed();
+}
+
+void LandmarkMarks::doubt() {
+  doubts_.clear();
+  if (surface_ && hasScan()) doubts_ = solid::markDoubts(scan(), sculpted(), surface_->marked());
+}
+
+std::vector<anatomy::MarkDoubt> LandmarkMarks::doubtsOf(const WantedMark& mark) const {
+  std::vector<anatomy::MarkDoubt> out;
+  std::copy_if(doubts_.begin(), doubts_.end(), std::back_inserter(out),
+               [&](const anatomy::MarkDoubt& doubt) { return doubt.mark == mark.name; });
+  return out;
+}
+
+LandmarkMarks::Open LandmarkMarks::openMarks(const anatomy::Scan& scan) const {
+  Open open;
+  const auto index = sculptedAnimal_.findBone(toId(scan.bone));
+  if (!index) return open;
+  for (const WantedMark& mark : anatomy::marksFor(sculptedAnimal_[*index])) {
+    const bool made = placeOf(scan, mark).has_value();
+    open.lacking += mark.required && !made;
+    open.suggested += made && scan.suggested.contains(mark.name);
+  }
+  return open;
+}
+
+const WantedMark* LandmarkMarks::nextDoubted() const {
+  const auto now = std::find_if(wanted_.begin(), wanted_.end(), [this](const auto& w) { return w.name == current_; });
+  const auto start = now == wanted_.end() ? 0 : now - wanted_.begin() + 1;
+  for (std::size_t k = 0; k < wanted_.size(); ++k) {
+    const WantedMark& mark = wanted_[(static_cast<std::size_t>(start) + k) % wanted_.size()];
+    if (!doubtsOf(mark).empty()) return &mark;
+  }
+  return nullptr;
+}
+
+void LandmarkMarks::step(int places) {
+  const auto now = std::find_if(wanted_.begin(), wanted_.end(), [this](const auto& w) { return w.name == current_; });
+  if (now == wanted_.end()) return;
+  const auto last = static_cast<std::ptrdiff_t>(wanted_.size()) - 1;
+  choose(wanted_[static_cast<std::size_t>(std::clamp<std::ptrdiff_t>(now - wanted_.begin() + places, 0, last))].name);
 }
 
 bool LandmarkMarks::hasScan() const { return scanOf(document_, bone_) != nullptr; }
@@ -81,7 +115,7 @@ void LandmarkMarks::choose(const std::string& mark) {
   emit changed();
 }
 
-bool LandmarkMarks::isMade(const WantedMark& mark) const { return hasScan() && placeIn(scan(), mark).has_value(); }
+bool LandmarkMarks::isMade(const WantedMark& mark) const { return hasScan() && placeOf(scan(), mark).has_value(); }
 
 std::optional<double> LandmarkMarks::suggested(const WantedMark& mark) const {
   if (!isMade(mark)) return std::nullopt;
@@ -94,7 +128,7 @@ void LandmarkMarks::adoptTrace() {
   trace_ = {};
   trace_.mark = current_;
   const WantedMark* mark = current();
-  const auto now = mark ? placeIn(scan(), *mark) : std::nullopt;
+  const auto now = mark ? placeOf(scan(), *mark) : std::nullopt;
   for (const MarkTrace& trace : traces_)
     if (trace.mark == current_ && now && trace.made_S == now) trace_ = trace;
 }
@@ -103,25 +137,26 @@ QString LandmarkMarks::made(const WantedMark& mark) const {
   if (!isMade(mark)) return {};
   if (const auto sure = suggested(mark))
     return tr("suggested by the program, %1 sure: accept it, or mark it anew").arg(percent(*sure));
+  const double scale = scan().scale;
   if (mark.role) {
     const anatomy::ScanFacet& facet = *facetOf(scan(), *mark.role);
-    const double scale = scan().scale;
-    return tr("%1 × %2, residual %3")
-        .arg(millimetres(scale * facet.facet.length(), 0), millimetres(scale * facet.facet.width(), 0),
-             millimetres(scale * facet.residual, 2));
+    const QString length = millimetres(scale * facet.facet.length(), 0),
+                  width = millimetres(scale * facet.facet.width(), 0);
+    return facet.measured ? tr("%1 × %2, residual %3").arg(length, width, millimetres(scale * facet.residual, 2))
+                          : tr("%1 × %2, mirrored, not measured").arg(length, width);
   }
-  const auto now = placeIn(scan(), mark);
-  for (const MarkTrace& trace : traces_)
-    if (trace.mark == mark.name && trace.made_S == now && trace.radius > 0)
-      return tr("radius %1, residual %2").arg(millimetres(trace.radius), millimetres(trace.rms, 2));
+  if (const auto fit = scan().fits.find(mark.name); fit != scan().fits.end())
+    return tr("radius %1, residual %2")
+        .arg(millimetres(scale * fit->second.radius), millimetres(scale * fit->second.residual, 2));
   return tr("marked");
 }
 
 QString LandmarkMarks::madeBriefly(const WantedMark& mark) const {
   if (!isMade(mark)) return {};
   if (const auto sure = suggested(mark)) return tr("suggested, %1").arg(percent(*sure));
-  if (mark.role) return millimetres(scan().scale * facetOf(scan(), *mark.role)->residual, 2);
-  return tr("marked");
+  if (!mark.role) return tr("marked");
+  const anatomy::ScanFacet& facet = *facetOf(scan(), *mark.role);
+  return facet.measured ? millimetres(scan().scale * facet.residual, 2) : tr("mirrored");
 }
 
 void LandmarkMarks::place(const ScanHit& at) {
@@ -180,7 +215,10 @@ void LandmarkMarks::makeBall() {
                 : (fit.hollow ? tr("Centre known to %1; the surface is concave.")
                               : tr("Centre known to %1; the surface is convex."))
                       .arg(millimetres(fit.centreError)));
-  set(*current(), fit.centre);
+  // Of a flat patch the centre is not known at all; records hold numbers.
+  constexpr double kUnknown = 1e3;  // m
+  const auto known = [](double length) { return length < kUnknown ? length : kUnknown; };
+  set(*current(), fit.centre, anatomy::MarkFit{known(fit.radius), known(fit.quality.rms), known(fit.centreError)});
 }
 
 void LandmarkMarks::makeRing() {
@@ -189,7 +227,7 @@ void LandmarkMarks::makeRing() {
   trace_.radius = fit.radius;
   trace_.rms = fit.rms;
   traces_.push_back(trace_);
-  set(*current(), fit.centre);
+  set(*current(), fit.centre, anatomy::MarkFit{fit.radius, fit.rms, 0});
 }
 
 Eigen::Vector3d LandmarkMarks::slideOf(anatomy::FacetRole role) const {
@@ -213,9 +251,13 @@ void LandmarkMarks::makeFacet(const WantedMark& mark) {
   push(after, tr("Mark the %1 of %2").arg(markName(mark), QString::fromStdString(toId(bone_))));
 }
 
-void LandmarkMarks::set(const WantedMark& mark, const Eigen::Vector3d& p_S) {
+void LandmarkMarks::set(const WantedMark& mark, const Eigen::Vector3d& p_S,
+                        const std::optional<anatomy::MarkFit>& fit) {
   anatomy::Scan after = scan();
-  setLandmark(after, sculpted(), mark.name, p_S);
+  if (fit)
+    setLandmark(after, sculpted(), mark.name, p_S, *fit);
+  else
+    setLandmark(after, sculpted(), mark.name, p_S);
   push(after, tr("Mark the %1 of %2").arg(markName(mark), QString::fromStdString(toId(bone_))));
 }
 
@@ -266,6 +308,7 @@ void LandmarkMarks::mirrorAll() {
   try {
     const int made = anatomy::mirrorMarks(after, sculpted());
     if (made == 0) return emit told(tr("Every mark of one side has its partner already."));
+    if (surface_) solid::measureMirrored(after, surface_->marked());
     push(after, tr("Mirror the marks of %1").arg(QString::fromStdString(toId(bone_))));
     emit told(tr("Mirrored across the mid-plane: %1.").arg(made));
   } catch (const std::exception& error) {
@@ -280,6 +323,7 @@ void LandmarkMarks::mirrorCurrent() {
   try {
     const int made = anatomy::mirrorMarks(after, sculpted(), mark->name);
     if (made == 0) return emit told(tr("There is nothing here that could be mirrored: mark one side of a pair first."));
+    if (surface_) solid::measureMirrored(after, surface_->marked());
     push(after, tr("Mirror the %1 of %2").arg(markName(*mark), QString::fromStdString(toId(bone_))));
   } catch (const std::exception& error) {
     emit told(capital(sayFailure(error)) + ".");
@@ -290,9 +334,10 @@ std::vector<ShownMark> LandmarkMarks::shown() const {
   std::vector<ShownMark> out;
   if (!hasScan()) return out;
   for (const WantedMark& mark : wanted_) {
-    const auto at = placeIn(scan(), mark);
+    const auto at = placeOf(scan(), mark);
     if (!at) continue;
     ShownMark drawn{markName(mark), *at, {}, 0, mark.name == current_};
+    drawn.doubted = !doubtsOf(mark).empty();
     if (mark.role) drawn.outline = outlineOf(facetOf(scan(), *mark.role)->facet);
     if (drawn.chosen && mark.by == MarkBy::Ball) drawn.radius = trace_.radius;
     out.push_back(drawn);

@@ -38,6 +38,19 @@ class LandmarkMarks : public QObject {
   bool isMade(const anatomy::WantedMark& mark) const;
   /// How sure the program was of a mark that it suggested and that nobody has accepted yet, 0 to 1.
   std::optional<double> suggested(const anatomy::WantedMark& mark) const;
+  /// What can hardly be right, once the bone's surface is ready: of all its marks, and of one.
+  const std::vector<anatomy::MarkDoubt>& doubts() const { return doubts_; }
+  std::vector<anatomy::MarkDoubt> doubtsOf(const anatomy::WantedMark& mark) const;
+  /// Marks that are required and open, that are suggested and not accepted, of this bone or of any scan.
+  struct Open {
+    int lacking = 0, suggested = 0;
+    bool any() const { return lacking + suggested > 0; }
+  };
+  Open openMarks(const anatomy::Scan& scan) const;
+  /// The next mark of the list that is doubted, after the current one; none when none is.
+  const anatomy::WantedMark* nextDoubted() const;
+  /// So many places down the list, or up.
+  void step(int places);
   /// "radius 61.2 mm, residual 0.4 mm"; empty when it has not been made.
   QString made(const anatomy::WantedMark& mark) const;
   /// The same for a narrow column: "0.40 mm", the residual of a facet alone, or "marked".
@@ -68,11 +81,13 @@ class LandmarkMarks : public QObject {
 
  private:
   void adoptTrace();
+  void doubt();
   void make();
   void makeBall();
   void makeRing();
   void makeFacet(const anatomy::WantedMark& mark);
-  void set(const anatomy::WantedMark& mark, const Eigen::Vector3d& p_S);
+  void set(const anatomy::WantedMark& mark, const Eigen::Vector3d& p_S,
+           const std::optional<anatomy::MarkFit>& fit = {});
   void push(const anatomy::Scan& after, const QString& text);
   Eigen::Vector3d slideOf(anatomy::FacetRole role) const;
 
@@ -85,6 +100,7 @@ class LandmarkMarks : public QObject {
   std::string current_;
   MarkTrace trace_;                ///< of the current mark
   std::vector<MarkTrace> traces_;  ///< of all that were made
+  std::vector<anatomy::MarkDoubt> doubts_;
   solid::OutlineBy outlineBy_ = solid::OutlineBy::Ellipse;
 };
 

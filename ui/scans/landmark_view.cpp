@@ -115,6 +115,26 @@ void LandmarkView::frameAll() {
   update();
 }
 
+void LandmarkView::showPlace(const Eigen::Vector3d& p_S) {
+  if (box_W_.isEmpty()) return;
+  using picture::StandardView;
+  const Camera before = camera_;
+  for (const StandardView view :
+       {StandardView::Left, StandardView::Right, StandardView::Dorsal, StandardView::Cranial, StandardView::Caudal}) {
+    camera_.turnTo(view);
+    frameAll();
+    if (!hidden(p_S)) break;
+    camera_.turnTo(StandardView::Left);
+  }
+  constexpr double kShown = 0.6;  // of the bone
+  const Eigen::Vector3d p_W = X_WS_ * p_S;
+  frameAll();
+  camera_.target = p_W;
+  camera_.viewHeight = std::min(camera_.viewHeight, kShown * box_W_.sizes().maxCoeff());
+  camera_.lens = before.lens;
+  update();
+}
+
 std::optional<QPointF> LandmarkView::placeOf(const Eigen::Vector3d& p_S) const {
   const auto at = camera_.project(X_WS_ * p_S);
   if (!at) return std::nullopt;
@@ -243,6 +263,16 @@ void LandmarkView::paintMarks(QPainter& painter) {
     const QPointF at = project(mark.p_S);
     const bool behind = !moving_ && hidden(mark.p_S);
     const QColor ink = mark.chosen ? now.choice : now.text;
+    if (mark.doubted) {
+      // A triangle round the mark, as findings beyond range have it, on a ground of its own.
+      painter.setOpacity(1);
+      painter.setPen(Qt::NoPen);
+      painter.setBrush(withAlpha(now.panel, 0.9));
+      painter.drawEllipse(at, 14, 14);
+      painter.setPen(QPen(now.beyond, 2));
+      painter.setBrush(Qt::NoBrush);
+      painter.drawPolygon(QPolygonF{at + QPointF(0, -12), at + QPointF(10.5, 7), at + QPointF(-10.5, 7)});
+    }
     painter.setOpacity(behind ? 0.45 : 1);
     painter.setBrush(Qt::NoBrush);
     if (mark.outline.size() > 1) {
@@ -387,7 +417,7 @@ void LandmarkView::keyPressEvent(QKeyEvent* event) {
 }
 
 ScanSurface::ScanSurface(std::shared_ptr<const solid::TriangleMesh> mesh)
-    : mesh_(std::move(mesh)), levels_(solid::displayLevels(*mesh_)), picker_({mesh_}) {
+    : mesh_(std::move(mesh)), levels_(solid::displayLevels(*mesh_)), picker_({mesh_}), marked_(*mesh_) {
   for (const auto& p : mesh_->positions) box_S_.extend(p.cast<double>());
 }
 

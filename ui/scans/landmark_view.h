@@ -5,6 +5,7 @@
 
 #include "core/files/project/project_scan.h"
 #include "core/picture/picker.h"
+#include "core/solid/facets/mark_fit.h"
 #include "core/solid/sculpt/sculpt.h"
 #include "ui/viewport/camera.h"
 #include "ui/viewport/gl.h"
@@ -26,6 +27,8 @@ class ScanSurface {
   const solid::TriangleMesh& mesh() const { return *mesh_; }
   const solid::BoneMesh& levels() const { return levels_; }
   const Eigen::AlignedBox3d& box_S() const { return box_S_; }
+  /// Asked where marks lie on it.
+  const solid::MarkedSurface& marked() const { return marked_; }
   /// `ray` in the editor's world, X_WS from the scan's axes to it.
   std::optional<ScanHit> pick(const Ray& ray, const Eigen::Affine3d& X_WS) const;
 
@@ -34,6 +37,7 @@ class ScanSurface {
   solid::BoneMesh levels_;
   Eigen::AlignedBox3d box_S_;
   picture::Picker picker_;
+  solid::MarkedSurface marked_;
 };
 
 /// The named triangles alone, to be drawn over the mesh.
@@ -46,6 +50,7 @@ struct ShownMark {
   std::vector<Eigen::Vector3d> outline;  ///< of a facet or a ring; empty for a point
   double radius = 0;                     ///< of a ball
   bool chosen = false;
+  bool doubted = false;  ///< it can hardly be right
 };
 
 /// One bone in the landmark editor: turned with the right button (or on empty space), moved with the middle one,
@@ -69,6 +74,8 @@ class LandmarkView : public QOpenGLWidget {
   void setMarks(std::vector<ShownMark> marks);
   void showView(picture::StandardView view);
   void frameAll();
+  /// Turns to where the bone does not hide this place, in the scan's axes, and shows it large in the middle.
+  void showPlace(const Eigen::Vector3d& p_S);
 
   const Camera& camera() const { return camera_; }
   /// Where a point of the scan appears, pixels.

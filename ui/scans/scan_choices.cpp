@@ -33,10 +33,15 @@ QComboBox* boneChoice(const anatomy::Specimen& specimen) {
   box->setMaxVisibleItems(14);
   box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   box->setCurrentIndex(-1);
-  // Its name or its id is a choice, half a word typed and left is none.
+  // Its name, its id or both are a choice, half a word typed and left is none.
   QObject::connect(box->lineEdit(), &QLineEdit::editingFinished, box, [box] {
-    int at = box->findText(box->currentText(), Qt::MatchFixedString);
-    if (at < 0) at = box->findData(box->currentText(), Qt::UserRole, Qt::MatchFixedString);
+    const QString typed = box->currentText().simplified();
+    int at = box->findText(typed, Qt::MatchFixedString);
+    if (at < 0) at = box->findData(typed, Qt::UserRole, Qt::MatchFixedString);
+    for (int i = 0; at < 0 && i < box->count(); ++i)
+      if (const auto bone = anatomy::parseBoneId(box->itemData(i).toString().toStdString());
+          bone && boneName(*bone).compare(typed, Qt::CaseInsensitive) == 0)
+        at = i;
     if (at >= 0) box->setCurrentIndex(at);
     box->setEditText(box->itemText(box->currentIndex()));
   });

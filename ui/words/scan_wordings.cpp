@@ -60,6 +60,8 @@ Wordings scanWordings() {
       {"scan.no-room", QT_TRANSLATE_NOOP("words", "there is no room for it in %1")},
       // Files that belong together.
       {"scan-set.no-mesh-in-folder", QT_TRANSLATE_NOOP("words", "there is no mesh file in this folder")},
+      {"scan-set.no-bone-among-scans",
+       QT_TRANSLATE_NOOP("words", "none of the files is known by its name to be a bone of such an animal")},
       {"scan-set.name-tells-no-bone", QT_TRANSLATE_NOOP("words", "its name does not tell which bone it is")},
       {"scan-set.name-not-sure", QT_TRANSLATE_NOOP("words", "it may be %1, but its name does not say so surely: %2")},
       {"scan-set.animal-has-none", QT_TRANSLATE_NOOP("words", "the animal has no %1")},
@@ -70,6 +72,63 @@ Wordings scanWordings() {
       {"fit.too-few-for-sphere", QT_TRANSLATE_NOOP("words", "a sphere needs at least four triangles brushed")},
       {"fit.too-few-for-ring", QT_TRANSLATE_NOOP("words", "a ring needs at least three places")},
       {"fit.ring-on-line", QT_TRANSLATE_NOOP("words", "the places lie along one line: click round the rim")},
+      // Marks that can hardly be right.
+      {"doubt.left", QT_TRANSLATE_NOOP("words", "left %1")},
+      {"doubt.right", QT_TRANSLATE_NOOP("words", "right %1")},
+      {"doubt.off-mid-plane",
+       QT_TRANSLATE_NOOP("words",
+                         "%1 lies %2 off the mid-plane of the other marks; on a bone of this size that is doubted from "
+                         "%3 on (program default, no source)")},
+      {"doubt.uneven",
+       QT_TRANSLATE_NOOP("words",
+                         "%1 lies %3 off the mirror image of %2; on a bone of this size one of the two is doubted from "
+                         "%4 on (program default, no source)")},
+      {"doubt.areas-differ",
+       QT_TRANSLATE_NOOP("words",
+                         "%1 and %2 differ in area %3 times; one of the two is doubted from %4 times on (program "
+                         "default, no source)")},
+      {"doubt.turned",
+       QT_TRANSLATE_NOOP("words",
+                         "%1 is turned by %3 from the mirror image of %2; one of the two is doubted from %4 on "
+                         "(program default, no source)")},
+      {"doubt.other-side", QT_TRANSLATE_NOOP("words", "%1 lies on the other side of the mid-plane")},
+      {"doubt.poor-facet",
+       QT_TRANSLATE_NOOP("words",
+                         "%1: the surface lies %2 off its plane; at this size it is doubted to be one facet from %3 on "
+                         "(program default, no source)")},
+      {"doubt.poor-fit",
+       QT_TRANSLATE_NOOP("words",
+                         "%1: the places lie %2 off the ball or ring; on a bone of this size the fit is doubted from "
+                         "%3 on (program default, no source)")},
+      {"doubt.centre-unsure",
+       QT_TRANSLATE_NOOP("words",
+                         "%1: the centre is only known to %2; on a bone of this size it is doubted from %3 on (program "
+                         "default, no source). Brush more of the curve")},
+      {"doubt.off-surface",
+       QT_TRANSLATE_NOOP("words",
+                         "%1 lies %2 off the surface; on a bone of this size that is doubted from %3 on (program "
+                         "default, no source)")},
+      {"doubt.no-surface", QT_TRANSLATE_NOOP("words", "%1 has surface under only %2 of its outline")},
+      {"doubt.far-from-bone",
+       QT_TRANSLATE_NOOP("words",
+                         "%1 lies %2 from the nearest surface; on a bone of this size that is doubted from %3 on "
+                         "(program default, no source)")},
+      {"doubt.wrong-way", QT_TRANSLATE_NOOP("words", "%1 faces the wrong way for its role")},
+      {"doubt.into-bone", QT_TRANSLATE_NOOP("words", "%1 faces into the bone")},
+      // Which correction of a deformation is advised.
+      {"straighten.advise-shear",
+       QT_TRANSLATE_NOOP("words", "a shear of %1 explains the marks: pairs are off by %2 as found, by %3 without it")},
+      {"straighten.advise-squash",
+       QT_TRANSLATE_NOOP("words",
+                         "a compression of %1 explains the marks better than a shear: pairs are off by %2 as found, by "
+                         "%3 without it")},
+      {"straighten.advise-as-found",
+       QT_TRANSLATE_NOOP("words",
+                         "pairs are off by %1 only; from %2 on that tells a deformation (program default, no source)")},
+      {"straighten.advise-no-gain",
+       QT_TRANSLATE_NOOP("words",
+                         "pairs are off by %1, and by %2 after a correction: it would only follow the scatter of the "
+                         "marks")},
       // What is suggested where two bones meet.
       {"bone-of-pair.cranial", QT_TRANSLATE_NOOP("words", "the cranial bone")},
       {"bone-of-pair.caudal", QT_TRANSLATE_NOOP("words", "the caudal bone")},

@@ -162,6 +162,7 @@ std::vector<WantedMark> marksFor(const Bone& sculpted) {
 
 void setLandmark(Scan& scan, const Bone& sculpted, const std::string& name, std::optional<Vector3d> p_S) {
   const auto set = [&scan](const std::string& which, const std::optional<Vector3d>& p) {
+    scan.fits.erase(which);
     if (p)
       scan.landmarks[which] = *p;
     else
@@ -183,6 +184,11 @@ void setLandmark(Scan& scan, const Bone& sculpted, const std::string& name, std:
     set("canal", both ? std::optional<Vector3d>((front->second + back->second) / 2) : std::nullopt);
   }
   layAnew(scan, sculpted);
+}
+
+void setLandmark(Scan& scan, const Bone& sculpted, const std::string& name, const Vector3d& p_S, const MarkFit& fit) {
+  setLandmark(scan, sculpted, name, p_S);
+  scan.fits[name] = fit;
 }
 
 const ScanFacet* facetOf(const Scan& scan, FacetRole role) {
@@ -224,6 +230,7 @@ int mirrorMarks(Scan& scan, const Bone& sculpted, std::string_view only) {
     if (partner.empty() || !wanted) continue;
     scan.landmarks[partner] = across * p;
     scan.suggested.erase(partner);
+    scan.fits.erase(partner);
     ++made;
   }
   const auto facets = scan.facets;
@@ -231,7 +238,7 @@ int mirrorMarks(Scan& scan, const Bone& sculpted, std::string_view only) {
     const FacetRole partner = mirrored(marked.facet.role);
     const bool wanted = only.empty() ? !facetOf(scan, partner) : only == toText(marked.facet.role);
     if (!wanted) continue;
-    ScanFacet other{mapped(marked.facet, across), marked.residual};
+    ScanFacet other{mapped(marked.facet, across), 0, false};
     other.facet.role = partner;
     removeFacet(scan, partner);
     scan.facets.push_back(other);

@@ -11,6 +11,18 @@ namespace zyga::anatomy {
 struct ScanFacet {
   Facet facet;
   double residual = 0;  ///< rms distance of the brushed surface from the facet's plane, m
+  /// False of a facet that was mirrored from the other side while nobody has looked at the surface on this one: the
+  /// residual then says nothing.
+  bool measured = true;
+};
+
+/// How well the ball or ring that a landmark is the centre of goes through what was brushed or clicked, m.
+struct MarkFit {
+  double radius = 0;
+  double residual = 0;     ///< rms distance of the places from it
+  double centreError = 0;  ///< of a ball: standard error of its centre along the worst direction
+
+  bool operator==(const MarkFit&) const = default;
 };
 
 /// A real bone that stands in the place of a sculpted one: where its mesh is kept, how it lies in the bone's frame, and
@@ -37,6 +49,8 @@ struct Scan {
   /// Landmarks and facets (by the words of their roles) that were taken over from a suggestion and that nobody has
   /// accepted or made anew since, with how sure the suggestion was, 0 to 1.
   std::map<std::string, double, std::less<>> suggested;
+  /// Of landmarks that are centres of something that was fitted, by their names; those from tables have none.
+  std::map<std::string, MarkFit, std::less<>> fits;
 };
 
 /// Landmarks that only help to place a vertebra: "canalCranial" and "canalCaudal", the ends of the neural canal's axis.

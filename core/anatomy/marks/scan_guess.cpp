@@ -306,7 +306,11 @@ std::vector<std::optional<BoneGuess>> guessBones(const std::vector<std::string>&
   const int before = lastThoracic > 0 ? lastThoracic : std::max(0, counts.dorsal - lastLumbar);
   std::vector<std::optional<BoneGuess>> guesses;
   for (Reading& reading : readings) {
-    if (reading.lumbar) {
+    if (reading.lumbar && counts.lumbar > 0) {
+      reading.guess->name.kind = BoneKind::Lumbar;
+      reading.guess->doubts.clear();
+      reading.guess->confidence = kShort;
+    } else if (reading.lumbar) {
       reading.guess->doubts = {{scan::kLumbarCounted, {reason::Count{reading.guess->name.number}}}};
       reading.guess->name.number += before;
       reading.guess->confidence = 0.6;

@@ -14,6 +14,11 @@ using Eigen::Matrix3d;
 using Eigen::Vector3d;
 using Pairs = std::span<const std::pair<Vector3d, Vector3d>>;
 
+// Program defaults, no source.
+constexpr double kUnbent = 0.02;       ///< of the distance of pairs, by which they may be off without being bent
+constexpr double kClearlyLess = 0.95;  ///< of what a shear leaves, for a compression to be advised instead
+constexpr double kPlaneFreedoms = 3, kMapFreedoms = 2;
+
 struct MidPlane {
   Vector3d point = Vector3d::Zero();
   Vector3d normal = Vector3d::UnitY();
@@ -75,6 +80,30 @@ double asymmetryOf(Pairs pairs, const Matrix3d& map, const MidPlane& plane) {
   return std::sqrt(squares / static_cast<double>(pairs.size()));
 }
 
+struct SymmetryMarks {
+  std::vector<std::pair<Vector3d, Vector3d>> pairs;
+  std::vector<Vector3d> midline;
+};
+
+SymmetryMarks symmetryMarks(const Scan& scan) {
+  if (scan.bone.side != Side::Midline) throw reason::Failure({scan::kNoSymmetry, {reason::text(toId(scan.bone))}});
+  SymmetryMarks out;
+  for (const auto& [name, p] : scan.landmarks) {
+    if (name.ends_with(".R")) continue;
+    if (!name.ends_with(".L")) {
+      out.midline.push_back(p);
+    } else if (const auto right = scan.landmarks.find(name.substr(0, name.size() - 2) + ".R");
+               right != scan.landmarks.end()) {
+      out.pairs.emplace_back(p, right->second);
+    }
+  }
+  for (const ScanFacet& left : scan.facets)
+    for (const ScanFacet& right : scan.facets)
+      if (isLeft(left.facet.role) && right.facet.role == mirrored(left.facet.role))
+        out.pairs.emplace_back(left.facet.centre, right.facet.centre);
+  return out;
+}
+
 }  // namespace
 
 Straightening straighten(Pairs pairs, std::span<const Vector3d> midline, DeformedBy by) {
@@ -94,23 +123,32 @@ Straightening straighten(Pairs pairs, std::span<const Vector3d> midline, Deforme
 }
 
 Straightening straightening(const Scan& scan, DeformedBy by) {
-  if (scan.bone.side != Side::Midline) throw reason::Failure({scan::kNoSymmetry, {reason::text(toId(scan.bone))}});
-  std::vector<std::pair<Eigen::Vector3d, Eigen::Vector3d>> pairs;
-  std::vector<Eigen::Vector3d> midline;
-  for (const auto& [name, p] : scan.landmarks) {
-    if (name.ends_with(".R")) continue;
-    if (!name.ends_with(".L")) {
-      midline.push_back(p);
-    } else if (const auto right = scan.landmarks.find(name.substr(0, name.size() - 2) + ".R");
-               right != scan.landmarks.end()) {
-      pairs.emplace_back(p, right->second);
-    }
-  }
-  for (const ScanFacet& left : scan.facets)
-    for (const ScanFacet& right : scan.facets)
-      if (isLeft(left.facet.role) && right.facet.role == mirrored(left.facet.role))
-        pairs.emplace_back(left.facet.centre, right.facet.centre);
-  return straighten(pairs, midline, by);
+  const SymmetryMarks marks = symmetryMarks(scan);
+  return straighten(marks.pairs, marks.midline, by);
+}
+
+AdvisedStraightening advisedStraightening(const Scan& scan) {
+  const SymmetryMarks marks = symmetryMarks(scan);
+  const Straightening shear = straighten(marks.pairs, marks.midline, DeformedBy::Shear),
+                      squash = straighten(marks.pairs, marks.midline, DeformedBy::Squash);
+  const double pairs = static_cast<double>(marks.pairs.size());
+  double wide = 0;
+  for (const auto& [left, right] : marks.pairs) wide += (left - right).norm() / pairs;
+  const auto perFreedom = [&](double asymmetry, double freedoms) {
+    return asymmetry * std::sqrt(pairs / std::max(1.0, 3 * pairs - kPlaneFreedoms - freedoms));
+  };
+  const bool squashIsBetter = squash.asymmetry < kClearlyLess * shear.asymmetry;
+  const Straightening& better = squashIsBetter ? squash : shear;
+  const auto told = [&scan](double length) { return reason::Quantity{scan.scale * length, reason::Unit::Length}; };
+  if (better.before < kUnbent * wide)
+    return {{}, better, {straightening_advice::kAsFound, {told(better.before), told(kUnbent * wide)}}};
+  if (perFreedom(better.asymmetry, kMapFreedoms) >= perFreedom(better.before, 0))
+    return {{}, better, {straightening_advice::kNoGain, {told(better.before), told(better.asymmetry)}}};
+  const reason::Quantity amount{better.amount, squashIsBetter ? reason::Unit::Share : reason::Unit::Angle};
+  return {squashIsBetter ? DeformedBy::Squash : DeformedBy::Shear,
+          better,
+          {squashIsBetter ? straightening_advice::kSquash : straightening_advice::kShear,
+           {amount, told(better.before), told(better.asymmetry)}}};
 }
 
 Scan straightened(Scan scan, const Bone& sculpted, const Eigen::Matrix3d& map) {

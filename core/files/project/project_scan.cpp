@@ -120,6 +120,7 @@ ProjectScan projectScan(const CleanScan& clean, const anatomy::Bone& sculpted, a
   out.scan.file = std::string(kFolder) + sculpted.id + "-" + out.scan.checksum.substr(0, kNamedBy) + ".ply";
   out.scan.source = "scan " + original.filename().string();
   out.scan.X_BoneScan = guessedPlace(*mesh, sculpted, clean.up);
+  out.borders = solid::openBorders(*mesh);
   out.mesh = std::move(mesh);
   return out;
 }

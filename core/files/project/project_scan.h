@@ -7,6 +7,7 @@
 
 #include "core/anatomy/marks/scan.h"
 #include "core/reason/reason.h"
+#include "core/solid/mesh/open_borders.h"
 #include "core/solid/mesh/triangle_mesh.h"
 
 namespace zyga::files {
@@ -21,6 +22,7 @@ struct ProjectScan {
   std::shared_ptr<const solid::TriangleMesh> mesh;  ///< none when its file could not be read
   reason::Reason trouble;                           ///< why there is no mesh; empty when there is one
   reason::Reason moved;                             ///< where it was found instead of in its place; else empty
+  solid::OpenBorders borders;                       ///< of the mesh: how much of its surface is missing
 };
 
 /// The record and mesh of a scan that was just read: taken to `unit` (m), laid by a guess (up axis, middle on the

@@ -105,6 +105,7 @@ std::size_t tryFile(const fs::path& file, const fs::path& project, std::vector<P
       if (!stillWanted(kept) || kept.scan.checksum != checksum) continue;
       if (!mesh) mesh = std::make_shared<solid::TriangleMesh>(parseScanPly(bytes));
       kept.mesh = mesh;
+      kept.borders = solid::openBorders(*kept.mesh);
       kept.trouble = {};
       kept.moved = {fault::kScanMoved,
                     {reason::text(toId(kept.scan.bone)), pathText(project / kept.scan.file), pathText(file)}};
@@ -219,6 +220,7 @@ void loadScanMeshes(std::vector<ProjectScan>& scans, const fs::path& project) {
     try {
       if (!plainPlace(kept.scan.file)) throw FileError(fault::kScanElsewhere);
       kept.mesh = meshFrom(readPlain(file), kept.scan);
+      kept.borders = solid::openBorders(*kept.mesh);
       kept.trouble = {};
       SeenFiles::all().note(file, kept.scan.checksum);
     } catch (const FileError& error) {
@@ -234,6 +236,7 @@ void loadScanMeshes(std::vector<ProjectScan>& scans, const Container& container,
     try {
       if (!plainPlace(kept.scan.file)) throw FileError(fault::kScanElsewhere);
       kept.mesh = meshFrom(container.read(kept.scan.file, kLargestMesh), kept.scan);
+      kept.borders = solid::openBorders(*kept.mesh);
       kept.trouble = {};
     } catch (const FileError& error) {
       kept.trouble = unusable(kept, name / kept.scan.file, error.reason());

@@ -39,12 +39,25 @@ json::Value facetJson(const anatomy::ScanFacet& marked) {
   const auto& facet = marked.facet;
   json::Value outline = json::array({});
   for (const auto& p : facet.outline) outline.push(coordinatesJson(p, schema::kMillimetres));
-  return json::object({{"role", schema::wordOf(kRoles, facet.role)},
-                       {"centre_mm", coordinatesJson(facet.centre, schema::kMillimetres)},
-                       {"normal", coordinatesJson(facet.normal, 0)},
-                       {"slide", coordinatesJson(facet.slide, 0)},
-                       {"outline_mm", outline},
-                       {"residual_mm", schema::numeral(marked.residual, schema::kMillimetres, kPlacing)}});
+  json::Value members =
+      json::object({{"role", schema::wordOf(kRoles, facet.role)},
+                    {"centre_mm", coordinatesJson(facet.centre, schema::kMillimetres)},
+                    {"normal", coordinatesJson(facet.normal, 0)},
+                    {"slide", coordinatesJson(facet.slide, 0)},
+                    {"outline_mm", outline},
+                    {"residual_mm", schema::numeral(marked.residual, schema::kMillimetres, kPlacing)}});
+  if (!marked.measured) members.add("measured", false);
+  return members;
+}
+
+json::Value fitsJson(const anatomy::Scan& scan) {
+  json::Value fits = json::object({});
+  const auto millimetres = [](double length) { return schema::numeral(length, schema::kMillimetres, kPlacing); };
+  for (const auto& [name, fit] : scan.fits)
+    fits.add(name, json::object({{"radius_mm", millimetres(fit.radius)},
+                                 {"residual_mm", millimetres(fit.residual)},
+                                 {"centre_error_mm", millimetres(fit.centreError)}}));
+  return fits;
 }
 
 json::Value scanJson(const anatomy::Scan& scan) {
@@ -71,6 +84,7 @@ json::Value scanJson(const anatomy::Scan& scan) {
     for (const auto& [name, confidence] : scan.suggested) suggested.add(name, schema::numeral(confidence, 0, kPlacing));
     members.add("suggested", std::move(suggested));
   }
+  if (!scan.fits.empty()) members.add("fits", fitsJson(scan));
   return members;
 }
 
@@ -115,7 +129,7 @@ std::vector<Eigen::Vector2d> readOutline(const JsonPlace& place) {
 }
 
 anatomy::ScanFacet readFacet(const JsonPlace& place) {
-  place.allowOnly({"role", "centre_mm", "normal", "slide", "outline_mm", "residual_mm"});
+  place.allowOnly({"role", "centre_mm", "normal", "slide", "outline_mm", "residual_mm", "measured"});
   anatomy::ScanFacet marked;
   marked.facet.role = schema::readWord(place["role"], kRoles);
   marked.facet.centre = readVector(place["centre_mm"], schema::kMillimetres);
@@ -124,7 +138,18 @@ anatomy::ScanFacet readFacet(const JsonPlace& place) {
   if (std::abs(marked.facet.normal.dot(marked.facet.slide)) > kTolerance) place["slide"].fail(fault::kOffFacetPlane);
   marked.facet.outline = readOutline(place["outline_mm"]);
   marked.residual = fromNumeral(place["residual_mm"].numeral(), schema::kMillimetres);
+  if (const auto measured = place.find("measured")) marked.measured = measured->boolean();
   return marked;
+}
+
+anatomy::MarkFit readFit(const JsonPlace& place) {
+  place.allowOnly({"radius_mm", "residual_mm", "centre_error_mm"});
+  const auto length = [&](const char* key) {
+    const double value = fromNumeral(place[key].numeral(), schema::kMillimetres);
+    if (!std::isfinite(value)) place[key].fail(fault::kNumberTooLarge);
+    return value;
+  };
+  return {length("radius_mm"), length("residual_mm"), length("centre_error_mm")};
 }
 
 anatomy::BoneName readName(const JsonPlace& place) {
@@ -141,7 +166,7 @@ anatomy::Evidence readEvidence(const JsonPlace& place) {
 
 anatomy::Scan readScan(const JsonPlace& place) {
   place.allowOnly({"bone", "file", "sha256", "unit", "evidence", "source", "placed", "position_mm", "rotation", "scale",
-                   "mirror", "straighten", "landmarks_mm", "facets", "suggested"});
+                   "mirror", "straighten", "landmarks_mm", "facets", "suggested", "fits"});
   anatomy::Scan scan;
   scan.bone = readName(place["bone"]);
   scan.file = place["file"].string();
@@ -168,6 +193,8 @@ anatomy::Scan readScan(const JsonPlace& place) {
       scan.suggested[name] = sure;
     }
   }
+  if (const auto fits = place.find("fits"))
+    for (const auto& [name, fit] : fits->members()) scan.fits[name] = readFit(fit);
   return scan;
 }
 

@@ -54,7 +54,10 @@ class ProjectScanTest : public testing::Test {
     facet.slide = Eigen::Vector3d(1, -1, 0).normalized();
     facet.outline = anatomy::ellipseOutline(0.03, 0.02, 8);
     scan().facets.push_back({facet, 0.00012345});
+    facet.role = anatomy::FacetRole::PostzygLeft;
+    scan().facets.push_back({facet, 0, false});
     scan().suggested = {{"cranialRim", 1.0 / 3}, {"postzyg.R", 0.92}};
+    scan().fits = {{"cranialRim", {1.0 / 3, 0.0001, 0}}, {"cranial", {0.03, 0.00012345, 0.5507}}};
   }
 
   Project project_;
@@ -77,9 +80,11 @@ void expectSame(const anatomy::Scan& a, const anatomy::Scan& b) {
   EXPECT_EQ(a.X_BoneScan.matrix(), b.X_BoneScan.matrix());
   EXPECT_EQ(a.landmarks, b.landmarks);
   EXPECT_EQ(a.suggested, b.suggested);
+  EXPECT_EQ(a.fits, b.fits);
   ASSERT_EQ(a.facets.size(), b.facets.size());
   for (std::size_t i = 0; i < a.facets.size(); ++i) {
     EXPECT_EQ(a.facets[i].residual, b.facets[i].residual);
+    EXPECT_EQ(a.facets[i].measured, b.facets[i].measured);
     EXPECT_EQ(a.facets[i].facet.centre, b.facets[i].facet.centre);
     EXPECT_EQ(a.facets[i].facet.normal, b.facets[i].facet.normal);
     EXPECT_EQ(a.facets[i].facet.slide, b.facets[i].facet.slide);
