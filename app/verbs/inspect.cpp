@@ -8,6 +8,7 @@
 #include "app/verbs/verbs.h"
 #include "core/anatomy/marks/scan_guess.h"
 #include "core/files/json/json_write.h"
+#include "core/solid/mesh/open_borders.h"
 #include "core/solid/mesh/triangle_mesh.h"
 #include "ui/words/anatomy_words.h"
 #include "ui/words/numbers.h"
@@ -27,6 +28,7 @@ struct Inspection {
   Eigen::AlignedBox3d bounds;
   solid::MassProperties mass;
   std::optional<anatomy::BoneGuess> bone;
+  solid::OpenBorders borders;
 };
 
 Inspection inspect(const Arguments& arguments) {
@@ -37,6 +39,7 @@ Inspection inspect(const Arguments& arguments) {
   for (const auto& p : out.scan.mesh.positions) out.bounds.extend(p.cast<double>() * out.unit);
   out.mass = solid::massProperties(out.scan.mesh);
   out.bone = anatomy::guessBone(arguments.file);
+  out.borders = solid::openBorders(out.scan.mesh);
   return out;
 }
 
@@ -91,7 +94,11 @@ std::string answerJson(const Inspection& it) {
                     {"up_guess", scan.up == anatomy::ScanUp::Y ? "y" : "z"},
                     {"bone_guess", boneJson(it.bone)},
                     {"repairs", texts(ui::repairsSaid(scan))},
-                    {"flaws", texts(ui::flawsSaid(scan.flaws, it.unit))}},
+                    {"flaws", texts(ui::flawsSaid(scan.flaws, it.unit))},
+                    {"missing", json::object({{"borders", it.borders.borders},
+                                              {"border_length_mm", json::number(it.borders.length * it.unit * 1000)},
+                                              {"share", json::millionths(it.borders.missing())},
+                                              {"said", texts(ui::missingSaid(it.borders, {}))}})}},
                    json::Layout::OnLines));
 }
 
@@ -132,6 +139,9 @@ void print(const Inspection& it) {
   printAll(translated(flaws.isEmpty() ? QT_TRANSLATE_NOOP("words", "left as found: nothing")
                                       : QT_TRANSLATE_NOOP("words", "left as found:")),
            flaws);
+  const QStringList missing = ui::missingSaid(it.borders, {});
+  if (!missing.isEmpty())
+    line(filled(translated(QT_TRANSLATE_NOOP("words", "incomplete scan: %1")), {missing.join("; ")}));
 }
 
 int inspectVerbRun(const VerbSpec&, const Arguments& arguments) {
@@ -147,15 +157,17 @@ int inspectVerbRun(const VerbSpec&, const Arguments& arguments) {
 }  // namespace
 
 Verb inspectVerb() {
-  return {
-      {"inspect",
-       "MESH",
-       QT_TRANSLATE_NOOP("words", "tells what a mesh file holds and what cleaning it takes"),
-       {{"--unit", "mm|cm|m", QT_TRANSLATE_NOOP("words", "the file's unit; guessed from its size unless said")},
-        {"--json", "", QT_TRANSLATE_NOOP("words", "everything, for machines")}},
-       QT_TRANSLATE_NOOP(
-           "words", "The file is read by a process of its own with limits on time and memory, and is not changed.\n")},
-      inspectVerbRun};
+  return {{"inspect",
+           "MESH",
+           QT_TRANSLATE_NOOP("words", "tells what a mesh file holds and what cleaning it takes"),
+           {{"--unit", "mm|cm|m", QT_TRANSLATE_NOOP("words", "the file's unit; guessed from its size unless said")},
+            {"--json", "", QT_TRANSLATE_NOOP("words", "everything, for machines")}},
+           QT_TRANSLATE_NOOP(
+               "words",
+               "The file is read by a process of its own with limits on time and memory, and is not changed.\n"
+               "--json: also missing (borders, border_length_mm, share, said): of the surface closed flat over "
+               "its open borders,\nwhat is not there, at least.\n")},
+          inspectVerbRun};
 }
 
 }  // namespace zyga::app

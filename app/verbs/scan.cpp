@@ -12,11 +12,12 @@
 #include "core/anatomy/marks/mark_plan.h"
 #include "core/anatomy/marks/scan_measures.h"
 #include "core/files/disk/atomic_file.h"
-#include "core/files/project/project.h"
+#include "core/files/project/scan_animal.h"
 #include "core/files/scan/scan_faults.h"
 #include "ui/words/anatomy_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/say.h"
+#include "ui/words/scan_words.h"
 #include "ui/words/table_words.h"
 
 namespace zyga::app {
@@ -77,7 +78,16 @@ std::optional<anatomy::ScanUnit> unitSaid(const Arguments& arguments) {
                             {{"mm", ScanUnit::Millimetre}, {"cm", ScanUnit::Centimetre}, {"m", ScanUnit::Metre}});
 }
 
-files::ScanSet readSet(const Arguments& arguments, const anatomy::Specimen& sculpted) {
+/// The kind of animal that the scans make on their own.
+std::optional<anatomy::BodyPlan> planSaid(const Arguments& arguments) {
+  using anatomy::BodyPlan;
+  if (!arguments.has("--plan")) return std::nullopt;
+  std::vector<std::pair<std::string_view, BodyPlan>> choices{{"sauropod", BodyPlan::HighBrowser}};
+  for (const BodyPlan plan : anatomy::kBodyPlans) choices.emplace_back(toText(plan), plan);
+  return choiceOf<BodyPlan>(arguments, "--plan", choices);
+}
+
+files::ScanSet readSet(const Arguments& arguments, const std::variant<anatomy::BodyPlan, anatomy::Specimen>& sculpted) {
   files::ScanSetWish wish;
   wish.paths.assign(arguments.files.begin(), arguments.files.end());
   wish.bones = bonesSaid(arguments);
@@ -152,11 +162,25 @@ void tellTenfold(ScansBroughtIn& scans) {
                         {ui::plain(1 / factor, 1)}));
 }
 
-ScansBroughtIn bringIn(const Arguments& arguments, const anatomy::Specimen& sculpted) {
-  const GivenMarks given = marksSaid(arguments);
+void remarkOn(const anatomy::Specimen& sculpted, ScansBroughtIn& scans) {
+  for (const files::ProjectScan& kept : scans.scans) {
+    const anatomy::Bone& bone = sculpted[*sculpted.findBone(toId(kept.scan.bone))];
+    ScanRemarks remarks;
+    remarks.doubts = solid::markDoubts(kept.scan, bone, solid::MarkedSurface(*kept.mesh));
+    remarks.sides = solid::oneSidedness(kept.scan, *kept.mesh);
+    try {
+      remarks.advised = anatomy::advisedStraightening(kept.scan);
+    } catch (const reason::Failure&) {  // too few pairs, or a bone that was never symmetric: nothing to advise
+    }
+    scans.remarks.push_back(std::move(remarks));
+  }
+}
+
+ScansBroughtIn bringIn(const Arguments& arguments, const GivenMarks& given, files::ScanSet set,
+                       const anatomy::Specimen& sculpted) {
   ScansBroughtIn out;
   out.facetsGiven = given.facets;
-  out.set = readSet(arguments, sculpted);
+  out.set = std::move(set);
   std::vector<solid::ColumnBone> column;
   for (const files::ScanOfSet& of : out.set.bones) {
     const anatomy::Bone& bone = sculpted[*sculpted.findBone(toId(of.bone.name))];
@@ -167,10 +191,12 @@ ScansBroughtIn bringIn(const Arguments& arguments, const anatomy::Specimen& scul
   tellTenfold(out);
   putMarksOf(given, sculpted, out);
   tellUnusedRows(given, out);
-  if (!arguments.has("--suggest")) return out;
-  out.found = solid::suggestColumn(column, sculpted);
-  for (std::size_t i = 0; i < out.scans.size(); ++i)
-    takeOver(out.scans[i].scan, sculpted[*sculpted.findBone(toId(out.scans[i].scan.bone))], out.found->marks[i]);
+  if (arguments.has("--suggest")) {
+    out.found = solid::suggestColumn(column, sculpted);
+    for (std::size_t i = 0; i < out.scans.size(); ++i)
+      takeOver(out.scans[i].scan, sculpted[*sculpted.findBone(toId(out.scans[i].scan.bone))], out.found->marks[i]);
+  }
+  remarkOn(sculpted, out);
   return out;
 }
 
@@ -195,8 +221,8 @@ void put(files::Project& project, files::ProjectScan scan) {
   project.scans.push_back(std::move(scan));
 }
 
-/// "  C7 measures length 412.3 mm, facet tilt 31.0°", and into the table with it.
-std::string enterMeasures(files::Project& project, const anatomy::Scan& scan) {
+/// "  C7 measures length 412.3 mm, facet tilt 31.0°"
+std::string measuresText(const anatomy::Scan& scan) {
   const auto measures = anatomy::measuresOf(scan);
   QStringList parts;
   for (const auto& [measure, value] : measures)
@@ -204,37 +230,96 @@ std::string enterMeasures(files::Project& project, const anatomy::Scan& scan) {
                         {ui::measureName(measure), ui::measureValue(measure, value)});
   const char* form = measures.empty() ? QT_TRANSLATE_NOOP("words", "%1 is not marked enough to be measured")
                                       : QT_TRANSLATE_NOOP("words", "%1 measures %2");
-  project.table = fillAnew(withMeasures(std::move(project.table), scan, measures));
   return "  " + said(form, {toId(scan.bone), ui::inOneLine(parts)}) + "\n";
 }
 
-std::vector<std::string> whatIsLacking(const files::Project& project) {
-  std::vector<std::string> out;
-  const auto records = files::recordsOf(project.scans);
-  for (std::size_t j = 0; j < project.specimen().joints.size(); ++j)
-    for (const auto& reason : anatomy::missingInputs(project.specimen(), {j}, records))
-      out.push_back(project.specimen().joints[j].id + ": " + ui::say(reason).toStdString());
-  return out;
-}
-
-int scanVerbRun(const VerbSpec& spec, const Arguments& arguments) {
-  const auto into = required(spec, arguments, "--into"), out = required(spec, arguments, "--out");
-  auto project = openProject(into);
-  const auto sculpted = files::specimenOf(project.table, {});
-  auto scans = bringIn(arguments, sculpted);
-  std::string measured, wrote;
+/// The scans in the animal; what they measured, said.
+std::string putAll(const Arguments& arguments, const ScansBroughtIn& scans, files::Project& project) {
+  std::string told;
+  const bool own = scans.set.table.has_value();
   for (const auto& scan : scans.scans) {
     put(project, scan);
-    if (arguments.has("--measures")) measured += enterMeasures(project, scan.scan);
+    if (own || arguments.has("--measures")) told += measuresText(scan.scan);
   }
   try {
+    if (own) {
+      using Joints = std::span<const solid::FoundJoint>;
+      for (const auto& shown : settleAnimal(project, scans.found ? Joints(scans.found->joints) : Joints()))
+        told += "  " + ui::cartilageShownSaid(shown).toStdString() + "\n";
+      return told;
+    }
+    if (arguments.has("--measures"))
+      for (const auto& scan : scans.scans)
+        project.table = withMeasures(std::move(project.table), scan.scan, anatomy::measuresOf(scan.scan));
+    project.table = fillAnew(std::move(project.table));
     project.setSpecimen(files::specimenOf(project.table, project.scans));
   } catch (const reason::Failure& failure) {
     throw BadInput(ui::say(failure.reason()).toStdString());
   }
-  scans.lacking = whatIsLacking(project);
+  return told;
+}
+
+/// With the marks that are in doubt, which may be why, or why not to trust what can be assessed.
+std::vector<std::string> whatIsLacking(const files::Project& project, const ScansBroughtIn& scans) {
+  std::vector<std::string> out;
+  const auto records = files::recordsOf(project.scans);
+  const anatomy::Specimen& specimen = project.specimen();
+  const auto suspectsOf = [&](const anatomy::Bone& bone, bool cranialEnd) {
+    for (std::size_t i = 0; i < scans.scans.size(); ++i)
+      if (scans.scans[i].scan.bone == bone.name) return suspectsAtEnd(scans.remarks[i].doubts, cranialEnd);
+    return std::vector<reason::Value>{};
+  };
+  for (std::size_t j = 0; j < specimen.joints.size(); ++j) {
+    if (!specimen.joints[j].hasFacets()) continue;
+    const anatomy::Bone &cranial = specimen[specimen.cranialBone({j})], &caudal = specimen[specimen.caudalBone({j})];
+    QStringList suspects;
+    for (const auto& [bone, marks] :
+         {std::pair(&cranial, suspectsOf(cranial, false)), {&caudal, suspectsOf(caudal, true)}})
+      for (const reason::Value& mark : marks)
+        suspects << ui::filled(ui::translated(QT_TRANSLATE_NOOP("words", "%1 of %2")),
+                               {ui::say(mark), QString::fromStdString(bone->id)});
+    const std::string inDoubt = suspects.isEmpty()
+                                    ? std::string()
+                                    : said(QT_TRANSLATE_NOOP("words", "; in doubt: %1"), {ui::inOneLine(suspects)});
+    const std::string id = specimen.joints[j].id;
+    const auto lacks = anatomy::missingInputs(specimen, {j}, records);
+    for (const auto& reason : lacks) out.push_back(id + ": " + ui::say(reason).toStdString() + inDoubt);
+    if (lacks.empty() && !suspects.isEmpty())
+      out.push_back(said(QT_TRANSLATE_NOOP("words", "%1 can be assessed"), {id}) + inDoubt);
+  }
+  return out;
+}
+
+/// The animal that gets the scans, and the scans as read.
+struct AnimalAndScans {
+  files::Project project;
+  files::ScanSet set;
+};
+
+AnimalAndScans animalAndScans(const VerbSpec& spec, const Arguments& arguments, const std::string& out) {
+  AnimalAndScans got;
+  if (const auto plan = planSaid(arguments)) {
+    if (arguments.has("--into"))
+      refuse(QT_TRANSLATE_NOOP("words", "--plan makes an animal of its own: leave out one of --plan and --into"));
+    got.set = readSet(arguments, *plan);
+    got.set.table->name = std::filesystem::path(out).stem().string();
+    got.project = files::projectFromTable(*got.set.table);
+  } else {
+    got.project = openProject(required(spec, arguments, "--into"));
+    got.set = readSet(arguments, files::specimenOf(got.project.table, {}));
+  }
+  return got;
+}
+
+int scanVerbRun(const VerbSpec& spec, const Arguments& arguments) {
+  const auto out = required(spec, arguments, "--out");
+  const GivenMarks given = marksSaid(arguments);
+  auto [project, set] = animalAndScans(spec, arguments, out);
+  auto scans = bringIn(arguments, given, std::move(set), files::specimenOf(project.table, {}));
+  const std::string measured = putAll(arguments, scans, project);
+  scans.lacking = whatIsLacking(project, scans);
   for (const std::string& warning : scans.warnings) warn(QString::fromStdString(warning));
-  wrote = saveProject(project, out, arguments.has("--json"));
+  std::string wrote = saveProject(project, out, arguments.has("--json"));
   writeMarks(arguments, scans, wrote);
   if (arguments.has("--json")) {
     std::cout << scansJson(scans, out);
@@ -272,6 +357,8 @@ Verb scanVerb() {
         {"--measures", "",
          QT_TRANSLATE_NOOP("words", "what the landmarks measure goes into the table: bones around the scans follow")},
         {"--into", "FILE.zyga", QT_TRANSLATE_NOOP("words", "the project that gets them")},
+        {"--plan", "sauropod|mammal|bird",
+         QT_TRANSLATE_NOOP("words", "instead of --into: they make an animal of their own, measured by them")},
         {"--out", "FILE2.zyga",
          QT_TRANSLATE_NOOP("words",
                            "the project to write; cleaned meshes are kept beside it in the folder scans, those of a "
@@ -282,6 +369,9 @@ Verb scanVerb() {
            "Every file is read by a process of its own with limits on time and memory. Nothing is written unless all\n"
            "files that are named can be used; what a folder holds beside bones is told and left out. A file in which\n"
            "several parts are named as bones gives them all. Bones keep the frame that they share.\n"
+           "\n"
+           "Mammals and birds have a column alone, with as many vertebrae as the names of the files say; a body plan\n"
+           "can also be named as tables name it: high browser, low browser.\n"
            "\n"
            "Columns of a table of facets: bone, facet (prezyg.L, prezyg.R, postzyg.L, postzyg.R), centre x (mm),\n"
            "centre y (mm), centre z (mm), normal x, normal y, normal z, length (mm), width (mm); where known slide x,\n"
@@ -294,7 +384,11 @@ Verb scanVerb() {
            "(centre_mm, normal, slide, area_mm2, length_mm, width_mm, residual_mm, confidence from 0 to 1, set_by, "
            "taken),\n"
            "left_open (why not); joints: id, found, confidence, ball_and_socket, disc_mm, joint_space_mm, why_not;\n"
-           "left_out; lacking; warnings. Places are mm in the file's own frame. Suggestions less sure than 0.5 are "
+           "left_out; lacking; warnings. Of each bone also doubts (mark, id, why): marks that can hardly be right; "
+           "missing\n"
+           "(borders, border_length_mm, share, one_sided_share, said): what the scan lacks of a closed and symmetric\n"
+           "surface, at least; advised (correction, why): whether its marks tell a shear or a compression.\n"
+           "Places are mm in the file's own frame. Suggestions less sure than 0.5 are "
            "told\n"
            "and not taken.\n"),
        true},

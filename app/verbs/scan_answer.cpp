@@ -57,6 +57,17 @@ void printBone(const files::ScanOfSet& of, const files::ProjectScan& scan) {
     std::cout << "  " << flaw.toStdString() << "\n";
 }
 
+/// "  Incomplete scan: open borders: 3, at least 33 % of the closed surface is missing"
+void printRemarks(const files::ProjectScan& scan, const ScanRemarks& remarks) {
+  const QStringList missing = ui::missingSaid(scan.borders, remarks.sides);
+  if (!missing.isEmpty())
+    std::cout << "  " << said(QT_TRANSLATE_NOOP("words", "incomplete scan: %1"), {missing.join("; ")}) << "\n";
+  for (const QString& doubt : ui::doubtsSaid(remarks.doubts))
+    std::cout << "  " << said(QT_TRANSLATE_NOOP("words", "in doubt: %1"), {doubt}) << "\n";
+  if (remarks.advised && remarks.advised->by)
+    std::cout << "  " << said(QT_TRANSLATE_NOOP("words", "advised: %1"), {ui::say(remarks.advised->why)}) << "\n";
+}
+
 /// What a landmark is called in the list of marks.
 QString markWords(const std::string& name, const std::vector<anatomy::WantedMark>& wanted) {
   for (const anatomy::WantedMark& mark : wanted)
@@ -180,6 +191,28 @@ json::Value canalJson(const std::optional<solid::NeuralCanal>& canal) {
                        {"confidence", json::millionths(canal->confidence)}});
 }
 
+json::Value doubtsJson(const std::vector<anatomy::MarkDoubt>& doubts) {
+  std::vector<json::Value> out;
+  for (const anatomy::MarkDoubt& doubt : doubts)
+    out.push_back(
+        json::object({{"mark", doubt.mark}, {"id", doubt.why.id.text}, {"why", ui::say(doubt.why).toStdString()}}));
+  return json::arrayOf(out);
+}
+
+json::Value missingJson(const files::ProjectScan& scan, const ScanRemarks& remarks) {
+  return json::object({{"borders", scan.borders.borders},
+                       {"border_length_mm", millimetresJson(scan.borders.length)},
+                       {"share", json::millionths(scan.borders.missing())},
+                       {"one_sided_share", remarks.sides ? json::millionths(remarks.sides->share) : json::Value()},
+                       {"said", sentences(ui::missingSaid(scan.borders, remarks.sides))}});
+}
+
+json::Value advisedJson(const std::optional<anatomy::AdvisedStraightening>& advised) {
+  if (!advised) return {};
+  const char* correction = !advised->by ? "none" : *advised->by == anatomy::DeformedBy::Shear ? "shear" : "compression";
+  return json::object({{"correction", correction}, {"why", ui::say(advised->why).toStdString()}});
+}
+
 json::Value partJson(const std::string& part) { return part.empty() ? json::Value() : json::Value(part); }
 
 json::Value boneJson(const ScansBroughtIn& scans, std::size_t i) {
@@ -205,6 +238,9 @@ json::Value boneJson(const ScansBroughtIn& scans, std::size_t i) {
                        {"neural_canal", scans.found ? canalJson(scans.found->canals[i]) : json::Value()},
                        {"landmarks", landmarksJson(scan, scans.given[i], suggested)},
                        {"facets", facetsJson(scan, scans.given[i], suggested)},
+                       {"doubts", doubtsJson(scans.remarks[i].doubts)},
+                       {"missing", missingJson(scans.scans[i], scans.remarks[i])},
+                       {"advised", advisedJson(scans.remarks[i].advised)},
                        {"left_open", suggested ? reasonsJson(suggested->leftOut) : json::array({})}});
 }
 
@@ -224,6 +260,7 @@ void printScans(const ScansBroughtIn& scans) {
   printUnit(scans.set);
   for (std::size_t i = 0; i < scans.scans.size(); ++i) {
     printBone(scans.set.bones[i], scans.scans[i]);
+    printRemarks(scans.scans[i], scans.remarks[i]);
     if (!scans.found) continue;
     const SuggestedMarks& marks = scans.found->marks[i];
     printUnsure(marks, scans.wanted[i]);

@@ -1,11 +1,21 @@
 #pragma once
 
 #include "core/anatomy/marks/mark_plan.h"
+#include "core/anatomy/marks/straighten.h"
 #include "core/files/project/project_scan.h"
 #include "core/files/scan/scan_set.h"
+#include "core/solid/facets/mark_fit.h"
+#include "core/solid/facets/missing_parts.h"
 #include "core/solid/facets/suggest_column.h"
 
 namespace zyga::app {
+
+/// What is to be remarked on a scan and its marks.
+struct ScanRemarks {
+  std::vector<anatomy::MarkDoubt> doubts;
+  std::optional<solid::OneSidedness> sides;
+  std::optional<anatomy::AdvisedStraightening> advised;  ///< none where pairs do not tell
+};
 
 /// What became of a set of scans.
 struct ScansBroughtIn {
@@ -17,6 +27,7 @@ struct ScansBroughtIn {
   std::optional<solid::ColumnSuggestion> found;          ///< where suggestions were asked for
   std::vector<std::string> warnings;                     ///< said already
   std::vector<std::string> lacking;                      ///< what joints still lack, said already
+  std::vector<ScanRemarks> remarks;                      ///< beside the bones
 };
 
 /// For people: what each file is, what was put right on it, what was suggested and what not.

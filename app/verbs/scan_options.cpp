@@ -24,7 +24,8 @@ files::CleanScan readCleanScan(const std::string& file, double expected) {
   return std::move(*scan);  // nothing cancels it here
 }
 
-files::ScanSet readScans(const files::ScanSetWish& wish, const anatomy::Specimen& animal) {
+files::ScanSet readScans(const files::ScanSetWish& wish,
+                         const std::variant<anatomy::BodyPlan, anatomy::Specimen>& animal) {
   files::ScanReader reader;
   const bool shown = isatty(STDERR_FILENO);
   if (shown)
@@ -33,7 +34,7 @@ files::ScanSet readScans(const files::ScanSetWish& wish, const anatomy::Specimen
                 << said(QT_TRANSLATE_NOOP("words", "reading scans %1"), {ui::percent(std::floor(100 * share) / 100)})
                 << std::flush;
     });
-  auto set = files::readScanSet(wish, animal, reader);
+  auto set = std::visit([&](const auto& of) { return files::readScanSet(wish, of, reader); }, animal);
   if (shown) std::cerr << "\n";
   return std::move(*set);  // nothing cancels it here
 }

@@ -10,10 +10,12 @@
 #include <QVBoxLayout>
 #include <utility>
 
+#include "app/window/controllers/animal_from_scans.h"
 #include "app/window/controllers/file_controller.h"
 #include "app/window/controllers/output_controller.h"
 #include "app/window/controllers/report_controller.h"
 #include "app/window/controllers/scan_controller.h"
+#include "app/window/controllers/table_controller.h"
 #include "app/window/docks/docks.h"
 #include "app/window/recent_files.h"
 #include "app/window/samples.h"
@@ -70,6 +72,10 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   files_ = new FileController(document_, *messages_, *recent_, *this, folders.recovery);
   output_ = new OutputController(document_, *viewport_, *messages_, *this);
   scans_ = new ScanController(document_, *messages_, *this);
+  animals_ = new AnimalFromScans(*files_, *messages_, *this);
+  connect(animals_, &AnimalFromScans::marksAsked, scans_, [this] { scans_->openLandmarks({}); });
+  tables_ = new TableController(document_, *this);
+  connect(scans_, &ScanController::helpAsked, this, &MainWindow::openHelp);
   report_ = new ReportController(document_, studies_->answers(), *messages_, *this);
   createStatusBar();
   createMenus();
@@ -130,6 +136,7 @@ void MainWindow::createDocks() {
     panes_ += &dock->content();
   }
   connect(bones, &BonesPanel::frameBone, viewport_, &Viewport::frameBone);
+  connect(bones, &BonesPanel::tableAsked, this, [this] { tables_->show(); });
   connect(findings, &FindingsPanel::frameJoint, this,
           [this](JointIndex joint) { viewport_->frameBone(document_.specimen()[joint].distal); });
   connect(findings, &FindingsPanel::frameContact, this,
@@ -155,6 +162,7 @@ void MainWindow::createStatusBar() {
   layout->addWidget(output_->pictureReadout());
   layout->addWidget(report_->readout());
   layout->addWidget(scans_->readout());
+  layout->addWidget(animals_->readout());
   auto* lengths = new LengthsReadout(document_);
   textIsLarge() ? rows->addWidget(lengths) : layout->addWidget(lengths);
   layout->addWidget(new VerdictReadout(document_));

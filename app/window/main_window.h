@@ -22,10 +22,12 @@ class PosesPanel;
 class RangeStrip;
 class ReachDock;
 class RecentFiles;
+class AnimalFromScans;
 class ScanController;
 class ReportController;
 class StanceActions;
 class StudiesDock;
+class TableController;
 class Viewport;
 class WindowLayout;
 
@@ -116,6 +118,8 @@ class MainWindow : public QMainWindow {
   FileController* files_ = nullptr;
   OutputController* output_ = nullptr;
   ScanController* scans_ = nullptr;
+  AnimalFromScans* animals_ = nullptr;
+  TableController* tables_ = nullptr;
   ReportController* report_ = nullptr;
   StanceActions* stances_ = nullptr;
   ElidedLabel *pointer_ = nullptr, *hint_ = nullptr;

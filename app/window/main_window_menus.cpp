@@ -7,6 +7,7 @@
 #include <QSettings>
 #include <QToolBar>
 
+#include "app/window/controllers/animal_from_scans.h"
 #include "app/window/controllers/file_controller.h"
 #include "app/window/controllers/menu_action.h"
 #include "app/window/controllers/output_controller.h"
@@ -14,6 +15,7 @@
 #include "app/window/controllers/report_controller.h"
 #include "app/window/controllers/scan_controller.h"
 #include "app/window/controllers/stance_actions.h"
+#include "app/window/controllers/table_controller.h"
 #include "app/window/docks/docks.h"
 #include "app/window/main_window.h"
 #include "app/window/recent_files.h"
@@ -54,6 +56,9 @@ void MainWindow::createMenus() {
 void MainWindow::createFileMenu() {
   QMenu& menu = *menuBar()->addMenu(tr("&File"));
   add(menu, tr("&New from a table…"), QKeySequence::New, [this] { files_->chooseTable(); });
+  add(menu, tr("New from s&cans…"), QKeySequence("Ctrl+Alt+A"), [this] {
+    animals_->ask();
+  })->setObjectName("newFromScans");
   open_ = add(
       menu, tr("&Open…"), QKeySequence::Open, [this] { files_->chooseProject(); }, "open");
   recent_->fill(*menu.addMenu(tr("Open &recent")));
@@ -146,6 +151,8 @@ void MainWindow::createPoseMenu() {
 
 void MainWindow::createBonesMenu() {
   QMenu& menu = *menuBar()->addMenu(tr("&Bones"));
+  needProject_ += tables_->addTo(menu);
+  menu.addSeparator();
   scans_->addTo(menu);
   menu.addSeparator();
   needProject_ += notes_->addActions(menu, *this);

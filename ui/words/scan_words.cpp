@@ -82,6 +82,66 @@ QStringList flawsSaid(const solid::Flaws& f, double unit) {
   return said;
 }
 
+QStringList missingSaid(const solid::OpenBorders& borders, const std::optional<solid::OneSidedness>& sides) {
+  QStringList said;
+  const bool oneSided = sides && sides->share > solid::kOneSided;
+  const double missing = std::max(borders.missing(), oneSided ? sides->missing() : 0);
+  if (borders.missing() >= solid::kMuchMissing || (borders.borders > 0 && oneSided))
+    said << filled(
+        translated(QT_TRANSLATE_NOOP("words", "open borders: %1, at least %2 of the closed surface is missing")),
+        {QString::number(borders.borders), percent(missing)});
+  if (!oneSided) return said;
+  const auto side = [&said](double cranial, double caudal, const char* all, const char* front, const char* back) {
+    const bool noFront = cranial > solid::kQuarterMissing, noBack = caudal > solid::kQuarterMissing;
+    if (noFront || noBack) said << translated(noFront && noBack ? all : noFront ? front : back);
+  };
+  side(sides->leftCranial, sides->leftCaudal, QT_TRANSLATE_NOOP("words", "left side missing"),
+       QT_TRANSLATE_NOOP("words", "left side missing: cranial half"),
+       QT_TRANSLATE_NOOP("words", "left side missing: caudal half"));
+  side(sides->rightCranial, sides->rightCaudal, QT_TRANSLATE_NOOP("words", "right side missing"),
+       QT_TRANSLATE_NOOP("words", "right side missing: cranial half"),
+       QT_TRANSLATE_NOOP("words", "right side missing: caudal half"));
+  if (said.isEmpty())
+    said << filled(translated(QT_TRANSLATE_NOOP("words", "%1 of the surface has no counterpart on the other side")),
+                   {percent(sides->share)});
+  return said;
+}
+
+QStringList doubtsSaid(const std::vector<anatomy::MarkDoubt>& doubts) {
+  QStringList said;
+  for (const anatomy::MarkDoubt& doubt : doubts) said << capital(say(doubt.why));
+  return said;
+}
+
+QString suspectsSaid(const std::vector<reason::Value>& marks) {
+  if (marks.empty()) return {};
+  QStringList names;
+  for (const reason::Value& mark : marks) names << say(mark);
+  return filled(translated(QT_TRANSLATE_NOOP("words", "; in doubt: %1")), {inOneLine(names)});
+}
+
+QString cartilageShownSaid(const files::ShownCartilage& shown) {
+  const char* form =
+      shown.region == anatomy::Region::Cervical
+          ? QT_TRANSLATE_NOOP("words",
+                              "cartilage of the neck: %1 of the centra's length, as %2 of its joints show (%3 to %4)")
+      : shown.region == anatomy::Region::Dorsal
+          ? QT_TRANSLATE_NOOP("words",
+                              "cartilage of the trunk: %1 of the centra's length, as %2 of its joints show (%3 to %4)")
+          : QT_TRANSLATE_NOOP("words",
+                              "cartilage of the tail: %1 of the centra's length, as %2 of its joints show (%3 to %4)");
+  return filled(translated(form), {percent(shown.percent / 100, 1), QString::number(shown.joints),
+                                   percent(shown.least / 100, 1), percent(shown.most / 100, 1)});
+}
+
+QString leftOutSaid(const files::LeftOutOfSet& left) {
+  const QString file = QString::fromStdString(left.file.filename().string());
+  const QString name = left.part.empty() ? file
+                                         : filled(translated(QT_TRANSLATE_NOOP("words", "%1 of %2")),
+                                                  {QString::fromStdString(left.part), file});
+  return filled(translated(QT_TRANSLATE_NOOP("words", "%1 is left out: %2")), {name, say(left.why)});
+}
+
 QString causeAlone(const std::exception& error) {
   const auto* failure = dynamic_cast<const reason::Failure*>(&error);
   if (failure && failure->reason().id == files::fault::kCannotRead) return say(failure->reason().values.back());

@@ -4,7 +4,10 @@
 
 #include "core/files/export/sculpting_base.h"
 #include "core/files/project/project_scan_files.h"
-#include "core/files/scan/clean_scan.h"
+#include "core/files/project/scan_cartilage.h"
+#include "core/files/scan/scan_set.h"
+#include "core/solid/facets/mark_fit.h"
+#include "core/solid/facets/missing_parts.h"
 
 namespace zyga::ui {
 
@@ -14,6 +17,17 @@ QStringList repairsSaid(const files::CleanScan& scan);
 /// What is left as it was found: "2 holes left open, the longest border 14.2 mm". `unit` is that of the mesh, m; 0 when
 /// it is not known, and lengths are then said without unit.
 QStringList flawsSaid(const solid::Flaws& flaws, double unit);
+/// What is missing of a scan, a phrase each: "open borders: 3, at least 33 % of the closed surface is missing", "left
+/// side missing: caudal half". Empty when too little is missing to be told.
+QStringList missingSaid(const solid::OpenBorders& borders, const std::optional<solid::OneSidedness>& sides);
+/// Why marks are doubted, a sentence each, without its full stop.
+QStringList doubtsSaid(const std::vector<anatomy::MarkDoubt>& doubts);
+/// "; in doubt: left prezygapophyseal facet" for the end of a sentence about a joint; empty when nothing is.
+QString suspectsSaid(const std::vector<reason::Value>& marks);
+/// "cartilage of the neck: 8.5 % of the centra's length, as 5 of its joints show (0.0 % to 13.2 %)".
+QString cartilageShownSaid(const files::ShownCartilage& shown);
+/// "BONERibcage.stl is left out: its name does not tell which bone it is"; a part of a file with the file's name.
+QString leftOutSaid(const files::LeftOutOfSet& left);
 /// Why a scan cannot be used, where its name stands already.
 QString causeAlone(const std::exception& error);
 

@@ -113,6 +113,16 @@ void FileController::adopt(Opened opened, bool remember) {
   emit this->opened();
 }
 
+void FileController::openUnsaved(files::Project project) {
+  messages_.clearPassing();
+  document_.open(std::move(project), {});
+  document_.undoStack().resetClean();
+  guardFile();
+  toldPlace_.clear();
+  amiss_->tell();
+  emit opened();
+}
+
 void FileController::recover(const Leftover& leftover, Autosave& autosave) {
   reader_.start([this, leftover, &autosave](const Worker::Control&) -> Worker::Delivery {
     auto read = std::make_shared<Opened>(openFile(leftover.file));

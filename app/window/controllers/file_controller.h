@@ -33,6 +33,8 @@ class FileController : public QObject {
   void openQuietly(const QString& file);
   /// Takes up work that an earlier run left behind; it stays unsaved work.
   void recover(const Leftover& leftover, Autosave& autosave);
+  /// Shows an animal that no file has yet, as unsaved work; what was open must be safe (whenSafe).
+  void openUnsaved(files::Project project);
   void save(std::function<void()> then = {});
   void saveAs(std::function<void()> then = {});
   /// Runs `then` once no unsaved work would be lost: at once, or after the person has saved or given it up.

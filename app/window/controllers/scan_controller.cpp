@@ -177,6 +177,7 @@ void ScanController::openLandmarks(std::optional<BoneIndex> bone) {
   if (!editor_) {
     editor_ = new LandmarkEditor(document_, &window_);
     editor_->setAttribute(Qt::WA_DeleteOnClose);
+    connect(editor_, &LandmarkEditor::helpAsked, this, &ScanController::helpAsked);
   }
   const auto* scan = bone ? scanOf(document_, document_.specimen()[*bone].name) : nullptr;
   editor_->showBone(scan ? scan->scan.bone : document_.project().scans.front().scan.bone);

@@ -36,6 +36,10 @@ class ScanController : public QObject {
   void bringIn(const QStringList& paths);
   void openLandmarks(std::optional<BoneIndex> bone);
 
+ signals:
+  /// Somebody wants to read a page of the help.
+  void helpAsked(const QString& page);
+
  private:
   static QStringList withoutFolders(const QStringList& paths);
   void chooseFiles(BringInDialog& dialog);

@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "core/anatomy/plan/build_specimen.h"
 #include "core/kinematics/standing.h"
@@ -19,8 +20,7 @@ double rounded(double value, anatomy::Measure measure) {
   return anatomy::isAngle(measure) ? toStep(value * 180 / pi) * pi / 180 : toStep(value);
 }
 
-anatomy::MeasurementTable filledTable(const anatomy::MeasurementTable& measured) {
-  auto table = anatomy::fillBlanks(measured);
+anatomy::MeasurementTable withRoundedBlanks(anatomy::MeasurementTable table) {
   for (auto& row : table.rows) {
     for (int i = 0; i < anatomy::kMeasureCount; ++i) {
       const auto measure = static_cast<anatomy::Measure>(i);
@@ -44,11 +44,21 @@ kinematics::Pose standingPose(const anatomy::Specimen& specimen, const range::As
 Project projectFromTable(const anatomy::MeasurementTable& measured) {
   Project project;
   project.assumptions = range::grownAnimal();
-  project.table = filledTable(measured);
+  project.table = withRoundedBlanks(anatomy::fillBlanks(measured));
   project.setSpecimen(anatomy::buildSpecimen(project.table));
-  project.pose = standingPose(project.specimen(), project.assumptions);
-  project.poses.push_back({"neutral standing", project.pose});
+  standAnew(project);
   return project;
+}
+
+void standAnew(Project& project) {
+  constexpr const char* kStanding = "neutral standing";
+  project.pose = standingPose(project.specimen(), project.assumptions);
+  std::erase_if(project.poses, [](const NamedPose& pose) { return pose.name == kStanding; });
+  project.poses.push_back({kStanding, project.pose});
+}
+
+anatomy::MeasurementTable filledAnew(anatomy::MeasurementTable table) {
+  return withRoundedBlanks(anatomy::fillAnew(std::move(table)));
 }
 
 range::Scenario scenarioOf(const Project& project, std::shared_ptr<const range::ContactModel> contact) {

@@ -95,5 +95,12 @@ bool takeScansOf(Project& project, const std::filesystem::path& other);
 /// A project with the table's bones in a standing pose and the cartilage of a grown sauropod (range::kGrownCartilage),
 /// from a measured table. Used by `make` and by the window.
 Project projectFromTable(const anatomy::MeasurementTable& measured);
+/// The table of a project after an edit: what was filled in is forgotten and filled anew from the measured cells, to a
+/// micrometre and a millionth of a degree as projectFromTable has it, so that bones that an edit does not touch stay as
+/// they are to the last digit.
+anatomy::MeasurementTable filledAnew(anatomy::MeasurementTable table);
+/// The project's animal in its neutral standing pose under its assumptions, which is named "neutral standing"; for an
+/// animal whose bones have changed since it was made.
+void standAnew(Project& project);
 
 }  // namespace zyga::files

@@ -44,14 +44,13 @@ double readNotNegative(const JsonPlace& place, int places = 0) {
   return value;
 }
 
-anatomy::RegionCounts readCounts(const JsonPlace& place) {
-  static constexpr std::array<std::pair<int, int>, 4> kLimits{{{2, 19}, {9, 14}, {4, 6}, {10, 90}}};
+anatomy::RegionCounts readCounts(const JsonPlace& place, const anatomy::PlanTable& plan) {
   anatomy::RegionCounts counts;
-  for (std::size_t i = 0; i < schema::kCounts.size(); ++i) {
-    const auto& [key, field] = schema::kCounts[i];
-    const auto [least, most] = kLimits[i];
-    counts.*field = place[key].integer();
-    if (counts.*field < least || counts.*field > most) {
+  for (const auto& [key, count, bounds] : schema::kCounts) {
+    const auto [least, most] = plan.*bounds;
+    if (most == 0) continue;
+    counts.*count = place[key].integer();
+    if (counts.*count < least || counts.*count > most) {
       place[key].fail({fault::kOutOfBounds, {reason::Count{least}, reason::Count{most}}});
     }
   }
@@ -171,7 +170,7 @@ anatomy::MeasurementTable readTable(const JsonPlace& root) {
   const auto known = anatomy::bodyPlanFromText(plan.string());
   if (!known) plan.fail({fault::kNoPlan, {shown(plan.string())}});
   table.plan = *known;
-  table.counts = readCounts(root["counts"]);
+  table.counts = readCounts(root["counts"], anatomy::planTable(table.plan));
   root["region_totals_mm"].allowOnly({"neck", "trunk", "sacrum", "tail"});
   for (const auto& [key, total] : root["region_totals_mm"].members()) {
     table.regionTotals[key] = readNotNegative(total, schema::kMillimetres);

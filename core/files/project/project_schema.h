@@ -7,6 +7,7 @@
 #include <string_view>
 #include <utility>
 
+#include "core/anatomy/plan/plan_table.h"
 #include "core/files/json/json.h"
 #include "core/files/json/json_write.h"
 #include "core/files/json/numeral.h"
@@ -25,11 +26,18 @@ inline constexpr std::string_view kAxialTyped = "axial_typed";
 inline constexpr int kMillimetres = 3;  ///< m to mm
 inline constexpr int kPercent = 2;      ///< share to %
 
-inline constexpr std::array<std::pair<std::string_view, int anatomy::RegionCounts::*>, 4> kCounts{
-    {{"cervical", &anatomy::RegionCounts::cervical},
-     {"dorsal", &anatomy::RegionCounts::dorsal},
-     {"sacral", &anatomy::RegionCounts::sacral},
-     {"caudal", &anatomy::RegionCounts::caudal}}};
+struct CountKey {
+  std::string_view key;
+  int anatomy::RegionCounts::*count;
+  anatomy::CountBounds anatomy::PlanTable::*bounds;  ///< how many a plan may have
+};
+/// Of regions that a plan does not have the key is absent.
+inline constexpr std::array kCounts{
+    CountKey{"cervical", &anatomy::RegionCounts::cervical, &anatomy::PlanTable::cervicals},
+    CountKey{"dorsal", &anatomy::RegionCounts::dorsal, &anatomy::PlanTable::dorsals},
+    CountKey{"lumbar", &anatomy::RegionCounts::lumbar, &anatomy::PlanTable::lumbars},
+    CountKey{"sacral", &anatomy::RegionCounts::sacral, &anatomy::PlanTable::sacrals},
+    CountKey{"caudal", &anatomy::RegionCounts::caudal, &anatomy::PlanTable::caudals}};
 
 inline constexpr std::array<std::pair<std::string_view, double range::Assumptions::*>, 4> kShares{
     {{"least_overlap_percent", &range::Assumptions::minOverlap},

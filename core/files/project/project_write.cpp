@@ -13,9 +13,10 @@
 namespace zyga::files {
 namespace {
 
-json::Value countsJson(const anatomy::RegionCounts& counts) {
+json::Value countsJson(const anatomy::MeasurementTable& table) {
   json::Value members = json::object({});
-  for (const auto& [key, field] : schema::kCounts) members.add(key, counts.*field);
+  for (const auto& [key, count, bounds] : schema::kCounts)
+    if ((anatomy::planTable(table.plan).*bounds).most > 0) members.add(key, table.counts.*count);
   return members;
 }
 
@@ -131,7 +132,7 @@ std::string writeProjectText(const Project& project) {
                                    {"version", kProjectVersion},
                                    {"specimen", table.name},
                                    {"plan", toText(table.plan)},
-                                   {"counts", countsJson(table.counts)},
+                                   {"counts", countsJson(table)},
                                    {"region_totals_mm", totalsJson(table.regionTotals)},
                                    {"assumptions", assumptionsJson(project.assumptions)}},
                                   kOnLines);

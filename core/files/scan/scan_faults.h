@@ -58,6 +58,7 @@ inline constexpr reason::Term kVertices{"scan.vertices"}, kFaces{"scan.faces"}, 
 namespace zyga::files::fault {
 
 inline constexpr Id kNoMeshInFolder{"scan-set.no-mesh-in-folder"};
+inline constexpr Id kNoBoneAmongScans{"scan-set.no-bone-among-scans"};
 inline constexpr Id kNameTellsNoBone{"scan-set.name-tells-no-bone"};
 inline constexpr Id kNameNotSure{"scan-set.name-not-sure", 2};      ///< bone, what is in doubt
 inline constexpr Id kAnimalHasNone{"scan-set.animal-has-none", 1};  ///< bone

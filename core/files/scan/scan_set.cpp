@@ -5,6 +5,10 @@
 #include <map>
 
 #include "core/anatomy/marks/scan.h"
+#include "core/anatomy/plan/body_plan.h"
+#include "core/anatomy/plan/build_specimen.h"
+#include "core/anatomy/plan/plan_table.h"
+#include "core/anatomy/specimen_reasons.h"
 #include "core/files/scan/scan_faults.h"
 #include "core/task/parallel.h"
 
@@ -87,19 +91,30 @@ struct PieceOfSet {
   CleanScan clean;
 };
 
+std::string nameOf(const PieceOfSet& piece, const std::vector<FileOfSet>& files) {
+  return piece.clean.part.empty() ? files[piece.file].path.string() : piece.clean.part;
+}
+
+std::vector<std::optional<anatomy::BoneGuess>> guessesOf(const std::vector<PieceOfSet>& pieces,
+                                                         const std::vector<FileOfSet>& files,
+                                                         const anatomy::RegionCounts& counts) {
+  std::vector<std::string> names;
+  for (const PieceOfSet& piece : pieces) names.push_back(nameOf(piece, files));
+  auto guesses = anatomy::guessBones(names, counts);
+  for (std::size_t i = 0; i < pieces.size(); ++i)
+    if (const auto& said = files[pieces[i].file].bone) guesses[i] = anatomy::BoneGuess{*said, 1, {}};
+  return guesses;
+}
+
 void nameAll(std::vector<PieceOfSet> pieces, const std::vector<FileOfSet>& files, const anatomy::Specimen& animal,
              ScanSet& out) {
-  std::vector<std::string> names;
-  for (const PieceOfSet& piece : pieces)
-    names.push_back(piece.clean.part.empty() ? files[piece.file].path.string() : piece.clean.part);
-  auto guesses = anatomy::guessBones(names, animal.counts);
+  const auto guesses = guessesOf(pieces, files, animal.counts);
   std::map<anatomy::BoneName, std::string> taken;
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     const FileOfSet& file = files[pieces[i].file];
-    if (file.bone) guesses[i] = anatomy::BoneGuess{*file.bone, 1, {}};
     reason::Reason why = whyNotTaken(guesses[i], file.asked, animal);
     if (why.empty()) {
-      const auto [first, fresh] = taken.emplace(guesses[i]->name, names[i]);
+      const auto [first, fresh] = taken.emplace(guesses[i]->name, nameOf(pieces[i], files));
       if (!fresh) why = {fault::kBoneInOtherFile, {reason::text(toId(guesses[i]->name)), reason::text(first->second)}};
     }
     if (!why.empty())
@@ -107,6 +122,24 @@ void nameAll(std::vector<PieceOfSet> pieces, const std::vector<FileOfSet>& files
     else
       out.bones.push_back({file.path, std::move(pieces[i].clean), *guesses[i], {}, {}, {}});
   }
+}
+
+/// The animal that the bones of a set belong to, nothing measured.
+anatomy::MeasurementTable tableFor(anatomy::BodyPlan plan, const std::vector<PieceOfSet>& pieces,
+                                   const std::vector<FileOfSet>& files) {
+  anatomy::MeasurementTable table;
+  table.plan = plan;
+  std::vector<anatomy::BoneName> known;
+  bool wholeSacrum = false;
+  for (const auto& guess : guessesOf(pieces, files, anatomy::planTable(plan).counts)) {
+    if (!guess || guess->confidence < kHalfSure) continue;
+    known.push_back(guess->name);
+    for (const reason::Reason& doubt : guess->doubts) wholeSacrum |= doubt.id == anatomy::scan::kWholeSacrum;
+  }
+  table.counts = anatomy::countsFrom(plan, known);
+  // A sacrum in one piece is one bone, if the plan can have it so.
+  if (wholeSacrum) table.counts.sacral = anatomy::planTable(plan).sacrals.least;
+  return table;
 }
 
 /// One for all; where the format fixes it, that one.
@@ -130,6 +163,24 @@ void giveUnits(const std::optional<anatomy::ScanUnit>& said, const anatomy::Spec
   if (said) set.unit.unit = *said;
   set.unit.factor = anatomy::sizeFactor(taken, anatomy::ScanUnit::Metre);
   set.unit.bones = taken.size();
+}
+
+/// What is in the files, and what of it cannot be read. Empty when cancelled.
+std::optional<std::vector<PieceOfSet>> piecesOf(const std::vector<FileOfSet>& files, const ScanReader& reader,
+                                                ScanSet& out) {
+  auto read = readAll(files, reader);
+  if (reader.task.cancelled()) return std::nullopt;
+  std::vector<PieceOfSet> pieces;
+  for (std::size_t i = 0; i < files.size(); ++i) {
+    if (!read[i].scans) {
+      out.leftOut.push_back({files[i].path, {}, read[i].why, files[i].asked});
+      continue;
+    }
+    for (CleanScan& clean : read[i].scans->bones) pieces.push_back({i, std::move(clean)});
+    for (const std::string& part : read[i].scans->partsLeftOut)
+      out.leftOut.push_back({files[i].path, part, fault::kNameTellsNoBone, false});
+  }
+  return pieces;
 }
 
 }  // namespace
@@ -159,20 +210,22 @@ std::vector<fs::path> meshFilesIn(const fs::path& folder) {
 
 std::optional<ScanSet> readScanSet(const ScanSetWish& wish, const anatomy::Specimen& animal, const ScanReader& reader) {
   const auto files = filesOf(wish);
-  auto read = readAll(files, reader);
-  if (reader.task.cancelled()) return std::nullopt;
   ScanSet out;
-  std::vector<PieceOfSet> pieces;
-  for (std::size_t i = 0; i < files.size(); ++i) {
-    if (!read[i].scans) {
-      out.leftOut.push_back({files[i].path, {}, read[i].why, files[i].asked});
-      continue;
-    }
-    for (CleanScan& clean : read[i].scans->bones) pieces.push_back({i, std::move(clean)});
-    for (const std::string& part : read[i].scans->partsLeftOut)
-      out.leftOut.push_back({files[i].path, part, fault::kNameTellsNoBone, false});
-  }
-  nameAll(std::move(pieces), files, animal, out);
+  auto pieces = piecesOf(files, reader, out);
+  if (!pieces) return std::nullopt;
+  nameAll(std::move(*pieces), files, animal, out);
+  giveUnits(wish.unit, animal, out);
+  return out;
+}
+
+std::optional<ScanSet> readScanSet(const ScanSetWish& wish, anatomy::BodyPlan plan, const ScanReader& reader) {
+  const auto files = filesOf(wish);
+  ScanSet out;
+  auto pieces = piecesOf(files, reader, out);
+  if (!pieces) return std::nullopt;
+  out.table = tableFor(plan, *pieces, files);
+  const anatomy::Specimen animal = buildSpecimen(fillBlanks(*out.table));
+  nameAll(std::move(*pieces), files, animal, out);
   giveUnits(wish.unit, animal, out);
   return out;
 }

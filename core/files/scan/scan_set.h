@@ -2,6 +2,7 @@
 
 #include <span>
 
+#include "core/anatomy/tables/measurement_table.h"
 #include "core/files/scan/clean_scan.h"
 
 namespace zyga::files {
@@ -45,6 +46,8 @@ struct ScanSet {
   /// The one unit of all whose format does not fix theirs, and how many times as large as the animal's bones they are
   /// in the units taken.
   anatomy::SetUnitGuess unit;
+  /// Of a set that makes an animal of its own: its counts, nothing measured yet.
+  std::optional<anatomy::MeasurementTable> table;
 };
 
 /// Endings of mesh files that are read, in lower case: ".stl".
@@ -58,5 +61,8 @@ std::vector<std::filesystem::path> meshFilesIn(const std::filesystem::path& fold
 /// and of two scans of one bone the second. Throws FileError for a path that is not there and a folder without meshes.
 /// Empty when cancelled.
 std::optional<ScanSet> readScanSet(const ScanSetWish& wish, const anatomy::Specimen& animal, const ScanReader& reader);
+/// The same for a set that makes an animal of its own, as the plan has it and with as many vertebrae as the names say
+/// (anatomy::countsFrom).
+std::optional<ScanSet> readScanSet(const ScanSetWish& wish, anatomy::BodyPlan plan, const ScanReader& reader);
 
 }  // namespace zyga::files
