@@ -263,6 +263,20 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%n measured cells are hard to believe</source>
+        <translation>
+            <numerusform>%n measured cell is hard to believe</numerusform>
+            <numerusform>%n measured cells are hard to believe</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cells blank</source>
+        <translation>
+            <numerusform>%n cell blank</numerusform>
+            <numerusform>%n cells blank</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%n pinned</source>
         <translation>
             <numerusform>%n pinned</numerusform>

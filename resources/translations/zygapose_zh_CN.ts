@@ -540,6 +540,10 @@
         <translation>向前 %1</translation>
     </message>
     <message>
+        <source>%1; %2</source>
+        <translation>%1；%2</translation>
+    </message>
+    <message>
         <source>ventral – dorsal, °</source>
         <translation>腹 – 背，°</translation>
     </message>
@@ -562,6 +566,10 @@
     <message>
         <source>over the ground, m</source>
         <translation>离地，米</translation>
+    </message>
+    <message>
+        <source>%1: neck %2</source>
+        <translation>%1：颈 %2</translation>
     </message>
     <message>
         <source>%1: %2, neck %3</source>
@@ -1232,6 +1240,10 @@
         <translation>背椎</translation>
     </message>
     <message>
+        <source>lumbar vertebrae</source>
+        <translation>腰椎</translation>
+    </message>
+    <message>
         <source>sacral vertebrae</source>
         <translation>荐椎</translation>
     </message>
@@ -1756,6 +1768,10 @@
         <translation>第 %1 背椎</translation>
     </message>
     <message>
+        <source>lumbar vertebra %1</source>
+        <translation>第 %1 腰椎</translation>
+    </message>
+    <message>
         <source>sacral vertebra %1</source>
         <translation>第 %1 荐椎</translation>
     </message>
@@ -1934,12 +1950,20 @@
         <translation>%1，第 %2 指节</translation>
     </message>
     <message>
-        <source>high browser</source>
-        <translation>高处取食者</translation>
-    </message>
-    <message>
         <source>low browser</source>
         <translation>低处取食者</translation>
+    </message>
+    <message>
+        <source>mammal</source>
+        <translation>哺乳动物</translation>
+    </message>
+    <message>
+        <source>bird</source>
+        <translation>鸟类</translation>
+    </message>
+    <message>
+        <source>high browser</source>
+        <translation>高处取食者</translation>
     </message>
     <message>
         <source>inferred: %1</source>
@@ -3274,6 +3298,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>%1，周长为推断</translation>
     </message>
     <message>
+        <source>The animal has no feet: no balance to tell.</source>
+        <translation>该动物没有足：无平衡可言。</translation>
+    </message>
+    <message>
         <source>Nothing touches the ground: no balance to tell.</source>
         <translation>没有任何部分接触地面：无平衡可言。</translation>
     </message>
@@ -3316,6 +3344,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>mean error %1, not a bound: single animals lie farther off</source>
         <translation>平均误差 %1，并非界限：个别动物偏差更大</translation>
+    </message>
+    <message>
+        <source>no feet</source>
+        <translation>没有足</translation>
     </message>
     <message>
         <source>off the ground</source>
@@ -3588,6 +3620,14 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>%1: %2 is a scan, the facets of %3 are inferred; a verdict on the joint is one against an inferred neighbour</source>
         <translation>%1：%2 为扫描，%3 的关节面为推断；对该关节的判定即对照推断的邻骨</translation>
+    </message>
+    <message>
+        <source>%1: the scans' facets lie up to %2 off each other in neutral; that much is granted in every pose</source>
+        <translation>%1：在中性位中两块扫描的关节面彼此相差至多 %2；任何姿势都容许这一差距</translation>
+    </message>
+    <message>
+        <source>%1: poor articulation, facet centres %2 apart; the scans' facets lie up to %3 off each other, which is granted in every pose</source>
+        <translation>%1：关节连接不佳，关节面中心相距 %2；两块扫描的关节面彼此相差至多 %3，任何姿势都容许这一差距</translation>
     </message>
     <message>
         <source>%1: poor articulation, facet centres %2 apart</source>
@@ -3980,6 +4020,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>此文件夹中没有网格文件</translation>
     </message>
     <message>
+        <source>none of the files is known by its name to be a bone of such an animal</source>
+        <translation>没有一个文件的名称表明它是此类动物的骨骼</translation>
+    </message>
+    <message>
         <source>its name does not tell which bone it is</source>
         <translation>其名称没有表明是哪块骨骼</translation>
     </message>
@@ -4014,6 +4058,74 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>the places lie along one line: click round the rim</source>
         <translation>各处在一条直线上：请绕边缘点击</translation>
+    </message>
+    <message>
+        <source>%1 lies %2 off the mid-plane of the other marks; on a bone of this size that is doubted from %3 on (program default, no source)</source>
+        <translation>%1 偏离其他标记的中矢面 %2；对这一大小的骨骼，自 %3 起存疑（程序默认值，无出处）</translation>
+    </message>
+    <message>
+        <source>%1 lies %3 off the mirror image of %2; on a bone of this size one of the two is doubted from %4 on (program default, no source)</source>
+        <translation>%1 偏离 %2 的镜像 %3；对这一大小的骨骼，自 %4 起两者之一存疑（程序默认值，无出处）</translation>
+    </message>
+    <message>
+        <source>%1 and %2 differ in area %3 times; one of the two is doubted from %4 times on (program default, no source)</source>
+        <translation>%1 与 %2 的面积相差 %3 倍；自 %4 倍起两者之一存疑（程序默认值，无出处）</translation>
+    </message>
+    <message>
+        <source>%1 is turned by %3 from the mirror image of %2; one of the two is doubted from %4 on (program default, no source)</source>
+        <translation>%1 相对 %2 的镜像转了 %3；自 %4 起两者之一存疑（程序默认值，无出处）</translation>
+    </message>
+    <message>
+        <source>%1 lies on the other side of the mid-plane</source>
+        <translation>%1 位于中矢面的另一侧</translation>
+    </message>
+    <message>
+        <source>%1: the surface lies %2 off its plane; at this size it is doubted to be one facet from %3 on (program default, no source)</source>
+        <translation>%1：表面偏离其平面 %2；以此大小，自 %3 起不像一个关节面（程序默认值，无出处）</translation>
+    </message>
+    <message>
+        <source>%1: the places lie %2 off the ball or ring; on a bone of this size the fit is doubted from %3 on (program default, no source)</source>
+        <translation>%1：所标位置偏离球或环 %2；对这一大小的骨骼，自 %3 起拟合存疑（程序默认值，无出处）</translation>
+    </message>
+    <message>
+        <source>%1: the centre is only known to %2; on a bone of this size it is doubted from %3 on (program default, no source). Brush more of the curve</source>
+        <translation>%1：中心仅知到 %2；对这一大小的骨骼，自 %3 起存疑（程序默认值，无出处）。请多刷一些曲面</translation>
+    </message>
+    <message>
+        <source>%1 lies %2 off the surface; on a bone of this size that is doubted from %3 on (program default, no source)</source>
+        <translation>%1 偏离表面 %2；对这一大小的骨骼，自 %3 起存疑（程序默认值，无出处）</translation>
+    </message>
+    <message>
+        <source>%1 has surface under only %2 of its outline</source>
+        <translation>%1 的轮廓下仅 %2 有表面</translation>
+    </message>
+    <message>
+        <source>%1 lies %2 from the nearest surface; on a bone of this size that is doubted from %3 on (program default, no source)</source>
+        <translation>%1 距最近的表面 %2；对这一大小的骨骼，自 %3 起存疑（程序默认值，无出处）</translation>
+    </message>
+    <message>
+        <source>%1 faces the wrong way for its role</source>
+        <translation>%1 的朝向与其作用相反</translation>
+    </message>
+    <message>
+        <source>%1 faces into the bone</source>
+        <translation>%1 朝向骨内</translation>
+    </message>
+    <message>
+        <source>a shear of %1 explains the marks: pairs are off by %2 as found, by %3 without it</source>
+        <translation>%1 的剪切可以解释这些标记：成对偏差发现时为 %2，消除后为 %3</translation>
+    </message>
+    <message>
+        <source>a compression of %1 explains the marks better than a shear: pairs are off by %2 as found, by %3 without it</source>
+        <translation>%1 的压缩比剪切更能解释这些标记：成对偏差发现时为 %2，消除后为 %3</translation>
+    </message>
+    <message>
+        <source>pairs are off by %1 only; from %2 on that tells a deformation (program default, no source)</source>
+        <translation>成对偏差仅为 %1；自 %2 起才表明变形（程序默认值，无出处）</translation>
+    </message>
+    <message>
+        <source>pairs are off by %1, and by %2 after a correction: it would only follow the scatter of the marks</source>
+        <translation>成对偏差为 %1，校正后为 %2：校正只会迁就标记的离散</translation>
     </message>
     <message>
         <source>the cranial bone</source>
@@ -4252,6 +4364,62 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>
             <numerusform>内有 %n 个空腔，已从体积中扣除</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>open borders: %1, at least %2 of the closed surface is missing</source>
+        <translation>开放边界：%1，封闭表面至少缺失 %2</translation>
+    </message>
+    <message>
+        <source>left side missing</source>
+        <translation>缺左侧</translation>
+    </message>
+    <message>
+        <source>left side missing: cranial half</source>
+        <translation>缺左侧：颅侧半</translation>
+    </message>
+    <message>
+        <source>left side missing: caudal half</source>
+        <translation>缺左侧：尾侧半</translation>
+    </message>
+    <message>
+        <source>right side missing</source>
+        <translation>缺右侧</translation>
+    </message>
+    <message>
+        <source>right side missing: cranial half</source>
+        <translation>缺右侧：颅侧半</translation>
+    </message>
+    <message>
+        <source>right side missing: caudal half</source>
+        <translation>缺右侧：尾侧半</translation>
+    </message>
+    <message>
+        <source>%1 of the surface has no counterpart on the other side</source>
+        <translation>表面的 %1 在另一侧没有对应部分</translation>
+    </message>
+    <message>
+        <source>; in doubt: %1</source>
+        <translation>；存疑：%1</translation>
+    </message>
+    <message>
+        <source>cartilage of the neck: %1 of the centra's length, as %2 of its joints show (%3 to %4)</source>
+        <translation>颈部软骨：椎体长度的 %1，由其 %2 个关节显示（%3 至 %4）</translation>
+    </message>
+    <message>
+        <source>cartilage of the trunk: %1 of the centra's length, as %2 of its joints show (%3 to %4)</source>
+        <translation>躯干软骨：椎体长度的 %1，由其 %2 个关节显示（%3 至 %4）</translation>
+    </message>
+    <message>
+        <source>cartilage of the tail: %1 of the centra's length, as %2 of its joints show (%3 to %4)</source>
+        <translation>尾部软骨：椎体长度的 %1，由其 %2 个关节显示（%3 至 %4）</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 / %2</translation>
+    </message>
+    <message>
+        <source>%1 is left out: %2</source>
+        <translation>%1 已略去：%2</translation>
     </message>
     <message>
         <source>The scans are inside the project file.</source>
@@ -4736,6 +4904,14 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>发生意外错误：%1</translation>
     </message>
     <message>
+        <source>%1: neck rising by %2, its base at %3.</source>
+        <translation>%1：颈上扬 %2，颈基部 %3。</translation>
+    </message>
+    <message>
+        <source>%1: neck falling by %2, its base at %3.</source>
+        <translation>%1：颈下垂 %2，颈基部 %3。</translation>
+    </message>
+    <message>
         <source>%1: snout %2 over the ground, neck rising by %3, its base at %4.</source>
         <translation>%1：吻端离地 %2，颈部上升 %3，颈基为 %4。</translation>
     </message>
@@ -5034,6 +5210,34 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>按这些椎骨数目，没有 %1</translation>
     </message>
     <message>
+        <source>%1, %2: %3, where about %4 would be expected from %5</source>
+        <translation>%1 的%2：%3，而依%5应约为 %4</translation>
+    </message>
+    <message>
+        <source>the bones beside it</source>
+        <translation>相邻骨骼</translation>
+    </message>
+    <message>
+        <source>the bone of the other side</source>
+        <translation>另一侧的骨骼</translation>
+    </message>
+    <message>
+        <source>the other measures of the bone</source>
+        <translation>该骨骼的其他量度</translation>
+    </message>
+    <message>
+        <source>the size of the animal</source>
+        <translation>动物的大小</translation>
+    </message>
+    <message>
+        <source>%1 is measured and would be gone</source>
+        <translation>%1 已有实测，将会消失</translation>
+    </message>
+    <message>
+        <source>%1 has a scan and would be gone</source>
+        <translation>%1 有扫描，将会消失</translation>
+    </message>
+    <message>
         <source>humerus to femur is %1, outside the published %2 to %3</source>
         <translation>肱骨与股骨之比为 %1，超出已发表的 %2 至 %3</translation>
     </message>
@@ -5152,6 +5356,38 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>check the two lengths</source>
         <translation>请检查这两个长度</translation>
+    </message>
+    <message>
+        <source>%1; it counts for this bone and the facets that meet it, and is not carried along the column</source>
+        <translation>%1；它只对该骨骼及与之相接的关节面有效，不沿脊柱推及其他</translation>
+    </message>
+    <message>
+        <source>%1 times too large? Check the decimal point and the unit</source>
+        <translation>是否大了 %1 倍？请检查小数点和单位</translation>
+    </message>
+    <message>
+        <source>%1 times too small? Check the decimal point and the unit</source>
+        <translation>是否小了 %1 倍？请检查小数点和单位</translation>
+    </message>
+    <message>
+        <source>digits swapped? %1 would fit</source>
+        <translation>数字是否对调？%1 则相符</translation>
+    </message>
+    <message>
+        <source>0 says that the bone has no facet; leave the cell blank where that is not meant</source>
+        <translation>0 表示该骨骼没有关节面；若非此意，请将单元格留空</translation>
+    </message>
+    <message>
+        <source>clear its row first</source>
+        <translation>请先清空它的行</translation>
+    </message>
+    <message>
+        <source>remove the scan first</source>
+        <translation>请先移除扫描</translation>
+    </message>
+    <message>
+        <source>check it; it is used as it stands</source>
+        <translation>请检查；它按原样使用</translation>
     </message>
     <message>
         <source>there is no header</source>
@@ -5328,6 +5564,30 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>%1:%2, column %3: %4; %5</source>
         <translation>%1:%2，第 %3 列：%4；%5</translation>
+    </message>
+    <message>
+        <source>%1:%2, column %3 (%6): %4; %5</source>
+        <translation>%1:%2，第 %3 列（%6）：%4；%5</translation>
+    </message>
+    <message>
+        <source>A measurement table to be filled in. Lengths in mm, angles in degrees; other units may be written in the titles.</source>
+        <translation>待填写的测量表。长度以 mm 计，角度以度计；也可在列标题中写其他单位。</translation>
+    </message>
+    <message>
+        <source>What is not known stays blank, and rows and columns that are not needed may be taken out; the program infers the rest and says by which rule.</source>
+        <translation>未知的留空，不需要的行和列可以删去；其余由程序推断，并说明依据何种规则。</translation>
+    </message>
+    <message>
+        <source>The length of a vertebra is its functional length, without the condyle; that with it has a column of its own.</source>
+        <translation>椎骨的长度为功能长度，不含关节髁；含关节髁的长度另有一列。</translation>
+    </message>
+    <message>
+        <source>Under evidence stands found, 'found, deformed', mirrored, 'scaled from another' or inferred; under source where the value is written.</source>
+        <translation>evidence 一列写 found、'found, deformed'、mirrored、'scaled from another' 或 inferred；source 一列写数值的出处。</translation>
+    </message>
+    <message>
+        <source>A measured total of a region may be added as a row neck, trunk, sacrum or tail with a length.</source>
+        <translation>区段的实测总长可另加一行 neck、trunk、sacrum 或 tail，并写长度。</translation>
     </message>
     <message>
         <source>unknown option %1; %2 knows %3</source>
@@ -5841,10 +6101,6 @@ hold a single mesh; a body guide then goes into a file beside it. Z up: x forwar
         <translation>按名称为%1</translation>
     </message>
     <message>
-        <source>%1; %2</source>
-        <translation>%1；%2</translation>
-    </message>
-    <message>
         <source>repairs: none</source>
         <translation>修复：无</translation>
     </message>
@@ -5861,6 +6117,10 @@ hold a single mesh; a body guide then goes into a file beside it. Z up: x forwar
         <translation>保持原样：</translation>
     </message>
     <message>
+        <source>incomplete scan: %1</source>
+        <translation>不完整的扫描：%1</translation>
+    </message>
+    <message>
         <source>tells what a mesh file holds and what cleaning it takes</source>
         <translation>说明一个网格文件的内容以及清理它需要什么</translation>
     </message>
@@ -5874,8 +6134,11 @@ hold a single mesh; a body guide then goes into a file beside it. Z up: x forwar
     </message>
     <message>
         <source>The file is read by a process of its own with limits on time and memory, and is not changed.
+--json: also missing (borders, border_length_mm, share, said): of the surface closed flat over its open borders,
+what is not there, at least.
 </source>
         <translation>文件由单独的进程读取，时间与内存受限，文件不会被改动。
+--json 另有 missing（borders、border_length_mm、share、said）：将开放边界以平面封闭后，表面至少缺多少。
 </translation>
     </message>
     <message>
@@ -5907,14 +6170,6 @@ hold a single mesh; a body guide then goes into a file beside it. Z up: x forwar
         <translation>转角</translation>
     </message>
     <message>
-        <source>snout</source>
-        <translation>吻端</translation>
-    </message>
-    <message>
-        <source>eyes</source>
-        <translation>眼</translation>
-    </message>
-    <message>
         <source>ahead</source>
         <translation>前方</translation>
     </message>
@@ -5925,6 +6180,14 @@ hold a single mesh; a body guide then goes into a file beside it. Z up: x forwar
     <message>
         <source>swing</source>
         <translation>摆角</translation>
+    </message>
+    <message>
+        <source>snout</source>
+        <translation>吻端</translation>
+    </message>
+    <message>
+        <source>eyes</source>
+        <translation>眼</translation>
     </message>
     <message>
         <source>%1 into the ground</source>
@@ -6004,8 +6267,36 @@ extremes take every joint to its own limit from neutral, the rest of the animal 
         <translation>%1 块骨骼，%2 块已保存；%3 个单元格为实测，%4 个为推断并注明其规则</translation>
     </message>
     <message>
+        <source>--blank writes a table of its own and reads none; leave out %1</source>
+        <translation>--blank 写出新表，不读取表；请去掉 %1</translation>
+    </message>
+    <message>
+        <source>--blank writes a table and --out a project; give one of the two</source>
+        <translation>--blank 写出测量表，--out 写出项目；请只给其一</translation>
+    </message>
+    <message>
+        <source>%1 is there already and is not written over</source>
+        <translation>%1 已经存在，不予覆盖</translation>
+    </message>
+    <message>
+        <source>--plan goes with --blank; a table names its plan in a line '# plan: ...'</source>
+        <translation>--plan 须与 --blank 同用；测量表在“# plan: ...”一行写明其方案</translation>
+    </message>
+    <message>
+        <source>--out: %1 is the table that is read; give the project a name of its own</source>
+        <translation>--out：%1 是所读取的测量表；请为项目另起一个名字</translation>
+    </message>
+    <message>
         <source>builds a whole animal from a measurement table, blanks inferred and marked</source>
         <translation>由测量表建成整只动物，空格由推断补出并加标记</translation>
+    </message>
+    <message>
+        <source>writes a blank table with all bones instead, to be filled in</source>
+        <translation>改为写出含全部骨骼的空白表，供填写</translation>
+    </message>
+    <message>
+        <source>of the blank table: 'high browser' (default), 'low browser', mammal or bird</source>
+        <translation>空白表的体型方案：'high browser'（默认）、'low browser'、mammal 或 bird</translation>
     </message>
     <message>
         <source>prints the summary for machines</source>
@@ -6013,10 +6304,13 @@ extremes take every joint to its own limit from neutral, the rest of the animal 
     </message>
     <message>
         <source>The animal stands in its neutral articulation, saved as the pose 'neutral standing'. Every fault of the table
-is told with line and column; warnings do not stop the work.
+is told with line, column, bone and measure; warnings do not stop the work. Measured cells that are hard to
+believe are remarked on: against the bones beside them, the other side, the bone's other measures and
+the size of the animal.
 </source>
-        <translation>动物以中性关节位站立，存为姿态“neutral standing”。表中每处错误都以行和列指出；
-警告不会使工作停止。
+        <translation>动物以中性关节位站立，保存为姿态“neutral standing”。表中每处错误都给出行、列、骨骼与量度；
+警告不会中止工作。难以置信的实测单元格会加以提示：与相邻骨骼、另一侧、
+该骨骼的其他量度以及动物的大小相比较。
 </translation>
     </message>
     <message>
@@ -6503,6 +6797,14 @@ Every verb reads both kinds.</source>
         <translation>%1 量得%2</translation>
     </message>
     <message>
+        <source>%1 can be assessed</source>
+        <translation>%1 可以评定</translation>
+    </message>
+    <message>
+        <source>--plan makes an animal of its own: leave out one of --plan and --into</source>
+        <translation>--plan 会做出独立的动物：--plan 与 --into 只能给一个</translation>
+    </message>
+    <message>
         <source>puts bone scans in the place of sculpted bones</source>
         <translation>把骨骼扫描放到塑形骨骼的位置</translation>
     </message>
@@ -6543,6 +6845,10 @@ Every verb reads both kinds.</source>
         <translation>接收它们的项目</translation>
     </message>
     <message>
+        <source>instead of --into: they make an animal of their own, measured by them</source>
+        <translation>代替 --into：扫描自成一只动物，尺寸由它们量得</translation>
+    </message>
+    <message>
         <source>the project to write; cleaned meshes are kept beside it in the folder scans, those of a FILE.zygazip inside it</source>
         <translation>要写出的项目；清理后的网格保存在其旁的 scans 文件夹中，FILE.zygazip 的则保存在文件之内</translation>
     </message>
@@ -6550,6 +6856,9 @@ Every verb reads both kinds.</source>
         <source>Every file is read by a process of its own with limits on time and memory. Nothing is written unless all
 files that are named can be used; what a folder holds beside bones is told and left out. A file in which
 several parts are named as bones gives them all. Bones keep the frame that they share.
+
+Mammals and birds have a column alone, with as many vertebrae as the names of the files say; a body plan
+can also be named as tables name it: high browser, low browser.
 
 Columns of a table of facets: bone, facet (prezyg.L, prezyg.R, postzyg.L, postzyg.R), centre x (mm),
 centre y (mm), centre z (mm), normal x, normal y, normal z, length (mm), width (mm); where known slide x,
@@ -6559,12 +6868,18 @@ slide y, slide z (direction of sliding), radius (mm), residual (mm), confidence,
 unit, unit_by (size, format, person), unit_sure, placed, mid_plane, neural_canal, landmarks (place_mm), facets
 (centre_mm, normal, slide, area_mm2, length_mm, width_mm, residual_mm, confidence from 0 to 1, set_by, taken),
 left_open (why not); joints: id, found, confidence, ball_and_socket, disc_mm, joint_space_mm, why_not;
-left_out; lacking; warnings. Places are mm in the file's own frame. Suggestions less sure than 0.5 are told
+left_out; lacking; warnings. Of each bone also doubts (mark, id, why): marks that can hardly be right; missing
+(borders, border_length_mm, share, one_sided_share, said): what the scan lacks of a closed and symmetric
+surface, at least; advised (correction, why): whether its marks tell a shear or a compression.
+Places are mm in the file's own frame. Suggestions less sure than 0.5 are told
 and not taken.
 </source>
         <translation>每个文件由单独的进程读取，时间和内存有限制。所列文件须全部可用，
 否则不写出任何内容；文件夹中不是骨骼的内容会说明并略去。
 若一个文件有几个部分以骨骼命名，则全部取用。骨骼保持其共同的坐标系。
+
+哺乳动物与鸟类只有脊柱，椎骨数目由文件名得出；体型方案也可按表格中的名称给出：
+high browser、low browser。
 
 关节面表格的列：bone、facet（prezyg.L、prezyg.R、postzyg.L、postzyg.R）、centre x (mm)、
 centre y (mm)、centre z (mm)、normal x、normal y、normal z、length (mm)、width (mm)；已知时还有 slide x、
@@ -6574,7 +6889,10 @@ slide y、slide z（滑动方向）、radius (mm)、residual (mm)、confidence�
 unit、unit_by（size、format、person）、unit_sure、placed、mid_plane、neural_canal、landmarks（place_mm）、facets
 （centre_mm、normal、slide、area_mm2、length_mm、width_mm、residual_mm、0 至 1 的 confidence、set_by、taken）、
 left_open（为何没有）；joints：id、found、confidence、ball_and_socket、disc_mm、joint_space_mm、why_not；
-left_out；lacking；warnings。位置以毫米计，在文件自身的坐标系中。可信度低于 0.5 的建议只说明，
+left_out；lacking；warnings。每块骨骼另有 doubts（mark、id、why）：几乎不可能正确的标记；missing
+（borders、border_length_mm、share、one_sided_share、said）：扫描相对封闭且对称的表面至少缺什么；
+advised（correction、why）：标记是否表明剪切或压缩。
+位置以毫米计，在文件自身的坐标系中。可信度低于 0.5 的建议只说明，
 不采用。
 </translation>
     </message>
@@ -6615,6 +6933,14 @@ left_out；lacking；warnings。位置以毫米计，在文件自身的坐标系
         <translation>按猜测放置</translation>
     </message>
     <message>
+        <source>in doubt: %1</source>
+        <translation>存疑：%1</translation>
+    </message>
+    <message>
+        <source>advised: %1</source>
+        <translation>建议：%1</translation>
+    </message>
+    <message>
         <source>found but not sure enough, left to be marked by hand: %1</source>
         <translation>已找到但不够确定，留待手工标记：%1</translation>
     </message>
@@ -6625,10 +6951,6 @@ left_out；lacking；warnings。位置以毫米计，在文件自身的坐标系
     <message>
         <source>%1: facets and flat ends of the centra suggested, %2 sure</source>
         <translation>%1：建议了关节面与椎体的平坦端面，可信度 %2</translation>
-    </message>
-    <message>
-        <source>%1 is left out: %2</source>
-        <translation>%1 已略去：%2</translation>
     </message>
     <message>
         <source>reading %1 %2</source>
@@ -6918,6 +7240,10 @@ stress：颈部每个关节在各姿态中受压多大、是否均匀，以及�
 </translation>
     </message>
     <message>
+        <source>  neck %1, trunk %2, sacrum %3, tail %4: a column of %5</source>
+        <translation>  颈 %1，躯干 %2，荐椎 %3，尾 %4：脊柱共 %5</translation>
+    </message>
+    <message>
         <source>skull %1, neck %2, trunk %3, sacrum %4, tail %5</source>
         <translation>头骨 %1，颈 %2，躯干 %3，荐椎 %4，尾 %5</translation>
     </message>
@@ -7058,6 +7384,82 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>裸骨给出一个范围；软骨、肌肉和皮肤使它变窄或变宽，而无人测量过。受支持的姿态只是可能，并未证实；样本动物均为虚构。
 
 对于承重或立于人上方的装架与模型，本程序并非工程文件；以当地规范和持证从业者的意见为准。</translation>
+    </message>
+    <message>
+        <source>New animal from scans</source>
+        <translation>由扫描新建动物</translation>
+    </message>
+    <message>
+        <source>Bones scanned in one common frame</source>
+        <translation>在同一坐标系中扫描的骨骼</translation>
+    </message>
+    <message>
+        <source>Folder with a mesh file for each bone</source>
+        <translation>每块骨骼一个网格文件的文件夹</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>选择…</translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation>文件夹</translation>
+    </message>
+    <message>
+        <source>Body plan</source>
+        <translation>体型方案</translation>
+    </message>
+    <message>
+        <source>Make the animal</source>
+        <translation>生成动物</translation>
+    </message>
+    <message>
+        <source>Folder of bone scans</source>
+        <translation>骨骼扫描的文件夹</translation>
+    </message>
+    <message>
+        <source>Head, limbs and what has not been scanned are sculpted after the scans' sizes.</source>
+        <translation>头、四肢和未扫描的部分按扫描的尺寸塑造。</translation>
+    </message>
+    <message>
+        <source>The column alone, with as many vertebrae as the files' names say; what has not been scanned is sculpted after the scans' sizes.</source>
+        <translation>仅有脊柱，椎骨数目依文件名而定；未扫描的部分按扫描的尺寸塑造。</translation>
+    </message>
+    <message>
+        <source>Landmarks and facets are suggested where neighbours lie in articulation.</source>
+        <translation>在相邻骨骼处于关节连接之处建议标志点和关节面。</translation>
+    </message>
+    <message>
+        <source>There is no mesh file in this folder.</source>
+        <translation>此文件夹中没有网格文件。</translation>
+    </message>
+    <message>
+        <source>There is no such folder.</source>
+        <translation>没有这个文件夹。</translation>
+    </message>
+    <message>
+        <source>Mesh files in the folder: %1.</source>
+        <translation>文件夹中的网格文件：%1。</translation>
+    </message>
+    <message>
+        <source>Making an animal of scans</source>
+        <translation>正在由扫描生成动物</translation>
+    </message>
+    <message>
+        <source>Look at the marks</source>
+        <translation>查看标记</translation>
+    </message>
+    <message>
+        <source>Show all</source>
+        <translation>全部显示</translation>
+    </message>
+    <message>
+        <source>Bones of %1 in the animal: %2. Joints with suggested marks: %3; they come from shape alone: look at each and accept it, or mark it anew. Files and parts left out: %4.</source>
+        <translation>%1 中的骨骼已放入动物：%2。带有建议标记的关节：%3；它们仅来自形状：请逐一查看并接受，或重新标记。未采用的文件和部件：%4。</translation>
+    </message>
+    <message>
+        <source>What was found on the scans</source>
+        <translation>在扫描上找到的内容</translation>
     </message>
     <message>
         <source>Stopped by %1</source>
@@ -7384,6 +7786,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>记载于何处，或由谁选定</translation>
     </message>
     <message>
+        <source>Incomplete scan: %1.</source>
+        <translation>不完整的扫描：%1。</translation>
+    </message>
+    <message>
         <source>Evidence of %1</source>
         <translation>%1 的证据</translation>
     </message>
@@ -7392,8 +7798,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>%1 的出处</translation>
     </message>
     <message>
-        <source>%1 of %2</source>
-        <translation>%1 / %2</translation>
+        <source>%1
+Incomplete scan: %2.</source>
+        <translation>%1
+不完整的扫描：%2。</translation>
     </message>
     <message>
         <source>Bone</source>
@@ -7402,6 +7810,10 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Choose a bone to see its measures</source>
         <translation>选择一块骨骼以查看其量度</translation>
+    </message>
+    <message>
+        <source>Measurement table</source>
+        <translation>测量表</translation>
     </message>
     <message>
         <source>Find a bone</source>
@@ -8384,6 +8796,14 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>%2 的%1写入测量表</translation>
     </message>
     <message>
+        <source>Advised: %1</source>
+        <translation>建议：%1</translation>
+    </message>
+    <message>
+        <source>Advised: leave it as it was found; %1</source>
+        <translation>建议：保持发现时的样子；%1</translation>
+    </message>
+    <message>
         <source>Undo shear of %1</source>
         <translation>消除 %1 的剪切</translation>
     </message>
@@ -8428,6 +8848,14 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>要标记的骨骼</translation>
     </message>
     <message>
+        <source>Next bone (N)</source>
+        <translation>下一块骨骼（N）</translation>
+    </message>
+    <message>
+        <source>Previous bone (P)</source>
+        <translation>上一块骨骼（P）</translation>
+    </message>
+    <message>
         <source>Left lateral</source>
         <translation>左侧视</translation>
     </message>
@@ -8460,6 +8888,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>撤销</translation>
     </message>
     <message>
+        <source>What the keys do here (?)</source>
+        <translation>此处各键的作用（?）</translation>
+    </message>
+    <message>
         <source>Marks of this bone</source>
         <translation>此骨骼的标记</translation>
     </message>
@@ -8474,6 +8906,14 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>What its joints still need</source>
         <translation>其关节还需要什么</translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation>显示它</translation>
+    </message>
+    <message>
+        <source>Goes to the next mark that is in doubt and shows it large (D)</source>
+        <translation>转到下一个存疑标记并放大显示（D）</translation>
     </message>
     <message>
         <source>Radius of the brush</source>
@@ -8532,6 +8972,18 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>导出标志点……</translation>
     </message>
     <message>
+        <source>%1: %2 open</source>
+        <translation>%1：%2 个未做</translation>
+    </message>
+    <message>
+        <source>%1: %2 suggested</source>
+        <translation>%1：%2 个建议</translation>
+    </message>
+    <message>
+        <source>%1: %2 open, %3 suggested</source>
+        <translation>%1：%2 个未做，%3 个建议</translation>
+    </message>
+    <message>
         <source>Landmarks: %1</source>
         <translation>标志点：%1</translation>
     </message>
@@ -8548,12 +9000,128 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>可选</translation>
     </message>
     <message>
+        <source>in doubt</source>
+        <translation>存疑</translation>
+    </message>
+    <message>
+        <source>One mark can hardly be right.</source>
+        <translation>有一个标记几乎不可能正确。</translation>
+    </message>
+    <message>
+        <source>%1 marks can hardly be right.</source>
+        <translation>有 %1 个标记几乎不可能正确。</translation>
+    </message>
+    <message>
+        <source>Every required mark is made.</source>
+        <translation>必需标记均已做。</translation>
+    </message>
+    <message>
+        <source>Required and open: %1; suggested, to be looked at: %2.</source>
+        <translation>必需而未做：%1；建议待查看：%2。</translation>
+    </message>
+    <message>
         <source>The bone lies by a guess: its landmarks do not suffice yet.</source>
         <translation>骨骼按猜测放置：其标志点尚不足。</translation>
     </message>
     <message>
-        <source>%1 can be assessed.</source>
-        <translation>%1 可以评定。</translation>
+        <source>Accept the suggested mark</source>
+        <translation>接受建议的标记</translation>
+    </message>
+    <message>
+        <source>Next mark</source>
+        <translation>下一个标记</translation>
+    </message>
+    <message>
+        <source>Previous mark</source>
+        <translation>上一个标记</translation>
+    </message>
+    <message>
+        <source>Remove the mark</source>
+        <translation>移除标记</translation>
+    </message>
+    <message>
+        <source>Take the last place back</source>
+        <translation>收回最后一处</translation>
+    </message>
+    <message>
+        <source>Mirror this mark</source>
+        <translation>镜像此标记</translation>
+    </message>
+    <message>
+        <source>Mirror all marks</source>
+        <translation>镜像全部标记</translation>
+    </message>
+    <message>
+        <source>Show the next mark in doubt</source>
+        <translation>显示下一个存疑标记</translation>
+    </message>
+    <message>
+        <source>Next bone</source>
+        <translation>下一块骨骼</translation>
+    </message>
+    <message>
+        <source>Previous bone</source>
+        <translation>上一块骨骼</translation>
+    </message>
+    <message>
+        <source>Next bone with open or suggested marks</source>
+        <translation>下一块有未做或建议标记的骨骼</translation>
+    </message>
+    <message>
+        <source>Turn the bone upright</source>
+        <translation>将骨骼摆正</translation>
+    </message>
+    <message>
+        <source>Show the whole bone</source>
+        <translation>显示整块骨骼</translation>
+    </message>
+    <message>
+        <source>Larger brush</source>
+        <translation>刷子加大</translation>
+    </message>
+    <message>
+        <source>Smaller brush</source>
+        <translation>刷子减小</translation>
+    </message>
+    <message>
+        <source>These keys</source>
+        <translation>这些按键</translation>
+    </message>
+    <message>
+        <source>Help on marks</source>
+        <translation>关于标记的帮助</translation>
+    </message>
+    <message>
+        <source>Turn the view; so do the other arrows</source>
+        <translation>转动视图；其他方向键亦同</translation>
+    </message>
+    <message>
+        <source>Magnify; minus goes back</source>
+        <translation>放大；减号缩回</translation>
+    </message>
+    <message>
+        <source>Mark what lies under the middle of the view</source>
+        <translation>标记视图正中之处</translation>
+    </message>
+    <message>
+        <source>Only this bone has marks that are open or suggested.</source>
+        <translation>只有这块骨骼有未做或建议的标记。</translation>
+    </message>
+    <message>
+        <source>No bone has marks that are open or suggested.</source>
+        <translation>没有骨骼有未做或建议的标记。</translation>
+    </message>
+    <message>
+        <source>Upright by its marks.</source>
+        <translation>已按标记摆正。</translation>
+    </message>
+    <message>
+        <source>Upright by the marks there are and its shape.</source>
+        <translation>已按现有标记与形状摆正。</translation>
+    </message>
+    <message>
+        <source>Upright by its shape alone, which does not tell up from down: U again turns it over.</source>
+        <translation>仅按形状摆正，形状分不出上下：再按 U 可翻转。</translation>
     </message>
     <message>
         <source>suggested by the program, %1 sure: accept it, or mark it anew</source>
@@ -8562,6 +9130,10 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>%1 × %2, residual %3</source>
         <translation>%1 × %2，残差 %3</translation>
+    </message>
+    <message>
+        <source>%1 × %2, mirrored, not measured</source>
+        <translation>%1 × %2，镜像，未测量</translation>
     </message>
     <message>
         <source>radius %1, residual %2</source>
@@ -8652,6 +9224,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>沿脊柱从吻端到尾端的长度；头高为吻端离地的高度</translation>
     </message>
     <message>
+        <source>neck %1 · trunk %2 · tail %3 · column %4 m</source>
+        <translation>颈 %1 · 躯干 %2 · 尾 %3 · 脊柱 %4 m</translation>
+    </message>
+    <message>
         <source>neck %1 · trunk %2 · tail %3 · total %4 · head at %5 m</source>
         <translation>颈 %1 · 躯干 %2 · 尾 %3 · 全长 %4 · 头高 %5 米</translation>
     </message>
@@ -8706,6 +9282,10 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>&amp;New from a table…</source>
         <translation>由测量表新建(&amp;N)……</translation>
+    </message>
+    <message>
+        <source>New from s&amp;cans…</source>
+        <translation>由扫描新建(&amp;C)…</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
@@ -8866,6 +9446,130 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>The bones are still being sculpted. Try again when they are on screen.</source>
         <translation>骨骼仍在塑形。待其显示后再试。</translation>
+    </message>
+    <message>
+        <source>All measures</source>
+        <translation>全部量度</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>提示</translation>
+    </message>
+    <message>
+        <source>Plain: measured. Dim: inferred; point at a cell to see by which rule. Type a number in mm or degrees to measure a cell, Delete to have it inferred again.</source>
+        <translation>正常墨色：实测。浅色：推断；指向单元格可看到依据何种规则。键入以毫米或度计的数字即为实测，按 Delete 恢复为推断。</translation>
+    </message>
+    <message>
+        <source>Vertebrae</source>
+        <translation>椎骨数</translation>
+    </message>
+    <message>
+        <source>Measured total, mm</source>
+        <translation>实测总长，毫米</translation>
+    </message>
+    <message>
+        <source>Of these without ribs</source>
+        <translation>其后无肋者</translation>
+    </message>
+    <message>
+        <source>Vertebrae: %1</source>
+        <translation>椎骨数：%1</translation>
+    </message>
+    <message>
+        <source>Measured total: %1</source>
+        <translation>实测总长：%1</translation>
+    </message>
+    <message>
+        <source>What is not measured is fitted to it</source>
+        <translation>未实测的按它拟合</translation>
+    </message>
+    <message>
+        <source>Part of the skeleton</source>
+        <translation>骨架的部分</translation>
+    </message>
+    <message>
+        <source>Also those that facets need not have, such as those of the postzygapophyses</source>
+        <translation>也包括关节面不必有的量度，例如后关节突的量度</translation>
+    </message>
+    <message>
+        <source>Open a table…</source>
+        <translation>打开表格…</translation>
+    </message>
+    <message>
+        <source>Save the table…</source>
+        <translation>保存表格…</translation>
+    </message>
+    <message>
+        <source>Save a blank table…</source>
+        <translation>保存空白表…</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>关闭</translation>
+    </message>
+    <message>
+        <source>Takes a CSV file in the place of this table; scans, poses and notes stay</source>
+        <translation>用一个 CSV 文件代替此表；扫描、姿态与注记保留</translation>
+    </message>
+    <message>
+        <source>Writes what is measured as a CSV file</source>
+        <translation>将实测的内容写成 CSV 文件</translation>
+    </message>
+    <message>
+        <source>Writes a CSV file with all bones of this plan and these counts, to be filled in</source>
+        <translation>写出含此方案与椎骨数的全部骨骼的 CSV 文件，供填写</translation>
+    </message>
+    <message>
+        <source>All bones</source>
+        <translation>全部骨骼</translation>
+    </message>
+    <message>
+        <source>Go to the cell</source>
+        <translation>到该单元格</translation>
+    </message>
+    <message>
+        <source>No measured cell is hard to believe</source>
+        <translation>没有难以置信的实测单元格</translation>
+    </message>
+    <message>
+        <source>One measured cell is hard to believe</source>
+        <translation>有一个实测单元格难以置信</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n measured cells are hard to believe</source>
+        <translation><numerusform>有 %n 个实测单元格难以置信</numerusform></translation>
+    </message>
+    <message>
+        <source>Body plan: %1</source>
+        <translation>体型方案：%1</translation>
+    </message>
+    <message>
+        <source>%1: %2 vertebrae</source>
+        <translation>%1：%2 节椎骨</translation>
+    </message>
+    <message>
+        <source>not measured, and not needed</source>
+        <translation>未测量，亦不需要</translation>
+    </message>
+    <message>
+        <source>%1: blank</source>
+        <translation>%1：留空</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cells blank</source>
+        <translation><numerusform>%n 个单元格留空</numerusform></translation>
+    </message>
+    <message>
+        <source>Paste measures</source>
+        <translation>粘贴量度</translation>
+    </message>
+    <message>
+        <source>(°)</source>
+        <translation>（°）</translation>
+    </message>
+    <message>
+        <source>(mm)</source>
+        <translation>（mm）</translation>
     </message>
     <message>
         <source>Measure</source>
@@ -9738,10 +10442,6 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>已在 %1 上放置建议的标记：%2 个。它们仅由形状得出：请逐一查看，接受或重新标记。</translation>
     </message>
     <message>
-        <source>Look at the marks</source>
-        <translation>查看标记</translation>
-    </message>
-    <message>
         <source>%1.</source>
         <translation>%1。</translation>
     </message>
@@ -9760,10 +10460,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>Further scans: %1</source>
         <translation>其余扫描：%1</translation>
-    </message>
-    <message>
-        <source>Show all</source>
-        <translation>全部显示</translation>
     </message>
     <message>
         <source>Scans that are not in their place</source>
@@ -9900,10 +10596,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>&amp;Save as PDF, SVG or PNG…</source>
         <translation>存为 PDF、SVG 或 PNG(&amp;S)……</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>关闭</translation>
     </message>
     <message>
         <source>PNG width</source>
@@ -10138,6 +10830,10 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>最后一节颈椎按其%1的倾角，向前升高为正</translation>
     </message>
     <message>
+        <source>trunk %1</source>
+        <translation>躯干 %1</translation>
+    </message>
+    <message>
         <source>trunk %1, hip %2</source>
         <translation>躯干 %1，髋 %2</translation>
     </message>
@@ -10298,6 +10994,30 @@ For mounts and models that carry weight or stand over people this is not an engi
         <translation>背屈 %1，侧屈 %2，%3</translation>
     </message>
     <message>
+        <source>Measurement &amp;table…</source>
+        <translation>测量表(&amp;T)…</translation>
+    </message>
+    <message>
+        <source>Open a measurement table into this project</source>
+        <translation>在此项目中打开测量表</translation>
+    </message>
+    <message>
+        <source>%1 is no measurement table.</source>
+        <translation>%1 不是测量表。</translation>
+    </message>
+    <message>
+        <source>Table from %1</source>
+        <translation>来自 %1 的表格</translation>
+    </message>
+    <message>
+        <source>Save the measurement table</source>
+        <translation>保存测量表</translation>
+    </message>
+    <message>
+        <source>Save a blank measurement table</source>
+        <translation>保存空白测量表</translation>
+    </message>
+    <message>
         <source>%1 was opened with remarks</source>
         <translation>%1 已打开，有备注</translation>
     </message>
@@ -10338,10 +11058,6 @@ For mounts and models that carry weight or stand over people this is not an engi
     <message>
         <source>remark</source>
         <translation>备注</translation>
-    </message>
-    <message>
-        <source>Measurement table</source>
-        <translation>测量表</translation>
     </message>
     <message>
         <source>Nothing was opened, and what was open is as it was. Correct the table and open it again.</source>

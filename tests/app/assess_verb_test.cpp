@@ -14,13 +14,6 @@ class AssessVerb : public Program {
     run({"bend", smallAnimal(), "--joint", "C3-C4", "--dorsiflexion", "40", "--lateral", "-2", "--out", "beyond.zyga"});
     return "beyond.zyga";
   }
-  static QJsonObject jointOf(const QJsonObject& json, const QString& id) {
-    for (const auto& joint : json["joints"].toArray()) {
-      if (joint.toObject()["id"].toString() == id) return joint.toObject();
-    }
-    ADD_FAILURE() << "no joint " << id.toStdString();
-    return {};
-  }
   static std::set<std::string> keys(const QJsonObject& object) {
     std::set<std::string> out;
     for (const auto& key : object.keys()) out.insert(key.toStdString());

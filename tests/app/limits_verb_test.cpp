@@ -16,13 +16,6 @@ using testing::HasSubstr;
 
 class LimitsVerb : public Program {
  protected:
-  static QJsonObject jointOf(const QJsonObject& json, const QString& id) {
-    for (const auto& joint : json["joints"].toArray()) {
-      if (joint.toObject()["id"].toString() == id) return joint.toObject();
-    }
-    ADD_FAILURE() << "no joint " << id.toStdString();
-    return {};
-  }
   static double degrees(const QJsonObject& joint, const char* direction) {
     return joint[direction].toObject()["deg"].toDouble(std::nan(""));
   }

@@ -1,3 +1,4 @@
+#include "core/files/disk/atomic_file.h"
 #include "core/files/project/project.h"
 #include "tests/app/program.h"
 
@@ -69,6 +70,51 @@ TEST_F(MakeVerb, RefusesAFolderThatIsNotThere) {
   const auto made = run({"make", "neck.csv", "--out", "no/whole.zyga"});
   EXPECT_EQ(made.exit, 2);
   EXPECT_THAT(made.err, HasSubstr("there is no folder no"));
+}
+
+TEST_F(MakeVerb, WhatIsHardToBelieveIsAWarningAtItsCell) {
+  std::string neck = kJanenschNeck;
+  neck.replace(neck.find("13.8"), 4, "138");
+  write("slip.csv", neck);
+  const auto made = run({"make", "slip.csv", "--out", "slip.zyga"});
+  EXPECT_EQ(made.exit, 0) << made.err;
+  EXPECT_THAT(made.err, AllOf(HasSubstr("warning: slip.csv:6, column 3 (C4, cotyle height): C4, cotyle height: 1380.0"),
+                              HasSubstr("would be expected from"), HasSubstr("10 times too large?")));
+  EXPECT_TRUE(std::filesystem::exists(path("slip.zyga")));
+}
+
+TEST_F(MakeVerb, ABlankTableIsWrittenFilledInAndMade) {
+  const auto blank = run({"make", "--blank", "blank.csv", "--plan", "low browser"});
+  EXPECT_EQ(blank.exit, 0) << blank.err;
+  EXPECT_THAT(blank.out, HasSubstr("wrote blank.csv"));
+  std::string text = files::readWhole(path("blank.csv"));
+  EXPECT_THAT(text, AllOf(HasSubstr("# plan: low browser\n# cervicals: 15\n"), HasSubstr("\nfemur.L,,"),
+                          HasSubstr("length (mm)"), HasSubstr("wedge (deg)")));
+  EXPECT_TRUE(text.starts_with("# "));
+  EXPECT_EQ(run({"make", "blank.csv", "--out", "plan.zyga"}).err, "");
+  text.insert(text.find("\nfemur.L,") + 9, "1500");
+  write("filled.csv", text.c_str());
+  const auto made = run({"make", "filled.csv", "--out", "filled.zyga"});
+  EXPECT_EQ(made.exit, 0) << made.err;
+  EXPECT_THAT(made.out, HasSubstr("1 cells measured"));
+}
+
+TEST_F(MakeVerb, ABlankTableReplacesNothing) {
+  write("neck.csv", kJanenschNeck);
+  const auto over = run({"make", "--blank", "neck.csv"});
+  EXPECT_EQ(over.exit, 2);
+  EXPECT_THAT(over.err, HasSubstr("neck.csv is there already and is not written over"));
+  EXPECT_EQ(files::readWhole(path("neck.csv")), kJanenschNeck);
+  const auto itself = run({"make", "neck.csv", "--out", "./neck.csv"});
+  EXPECT_EQ(itself.exit, 2);
+  EXPECT_THAT(itself.err, HasSubstr("./neck.csv is the table that is read"));
+  EXPECT_EQ(files::readWhole(path("neck.csv")), kJanenschNeck);
+  EXPECT_EQ(run({"make", "neck.csv", "--blank", "new.csv"}).exit, 2);
+  EXPECT_EQ(run({"make", "--blank", "new.csv", "--out", "new.zyga"}).exit, 2);
+  EXPECT_EQ(run({"make", "neck.csv", "--out", "new.zyga", "--plan", "low browser"}).exit, 2);
+  EXPECT_THAT(run({"make", "--blank", "new.csv", "--plan", "crawler"}).err, HasSubstr("low browser"));
+  EXPECT_FALSE(std::filesystem::exists(path("new.csv")) || std::filesystem::exists(path("new.zyga")));
+  EXPECT_THAT(run({"make", "--out", "new.zyga"}).err, HasSubstr("TABLE.csv"));
 }
 
 TEST_F(MakeVerb, BothSamplesAreMadeWithoutAWarning) {

@@ -78,7 +78,9 @@ struct Runs {
 
 const std::map<std::string, Runs>& usualRuns() {
   static const std::map<std::string, Runs> runs{
-      {"make", {{{"TABLE", "--out", "made.zyga"}, {"TABLE", "--out", "made.zyga", "--json"}}}},
+      {"make",
+       {{{"TABLE", "--out", "made.zyga"}, {"TABLE", "--out", "made.zyga", "--json"}},
+        {{"--blank", "blank1.csv"}, {"--blank", "blank2.csv", "--plan", "mammal", "--json"}}}},
       {"assess",
        {{{"animal.zyga", "--no-contact"},
          {"bent.zyga", "--no-contact"},
@@ -174,7 +176,7 @@ bool holdsId(const QString& key) {
                                 "planted",  "unit",          "overlap_by", "chain",      "neutral_by", "direction",
                                 "stance",   "reading",       "part",       "unit_guess", "up_guess",   "circumferences",
                                 "kind",     "horizontal_by", "likelihood", "evidence",   "axial",      "set_by",
-                                "unit_by",  "landmark",      "facet"};
+                                "unit_by",  "landmark",      "facet",      "mark",       "correction"};
   return keys.contains(key) || key.endsWith("_level");
 }
 

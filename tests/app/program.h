@@ -31,6 +31,16 @@ struct Ended {
   }
 };
 
+inline QJsonObject jointOf(const QJsonObject& json, const QString& id) {
+  for (const auto& joint : json["joints"].toArray())
+    if (joint.toObject()["id"].toString() == id) return joint.toObject();
+  ADD_FAILURE() << "no joint " << id.toStdString();
+  return {};
+}
+inline QString levelOf(const QJsonObject& assessed, const QString& id) {
+  return jointOf(assessed, id)["level"].toString();
+}
+
 /// Runs the real executable in a folder of its own, without a display.
 class Program : public testing::Test {
  protected:

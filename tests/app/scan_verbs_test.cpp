@@ -96,17 +96,57 @@ TEST_F(ScanVerbs, ScanRefusesWhatItCannotPlace) {
   EXPECT_FALSE(std::filesystem::exists(path("real.zyga")));
 }
 
+TEST_F(ScanVerbs, InspectTellsWhatIsMissingOfTheSurface) {
+  std::string open = kBox;
+  open.erase(open.find("f 5 6 7 8\n"), 10);  // the box without its lid: 300 x 100 of 156000 mm2 in all
+  write("C5.obj", open.c_str());
+  const auto ended = run({"inspect", "C5.obj", "--json"});
+  ASSERT_EQ(ended.exit, 0) << ended.err;
+  const auto missing = ended.json()["missing"].toObject();
+  EXPECT_EQ(missing["borders"].toInt(), 1);
+  EXPECT_NEAR(missing["border_length_mm"].toDouble(), 800, 1e-3);
+  EXPECT_NEAR(missing["share"].toDouble(), 30.0 / 156, 1e-5);
+  EXPECT_THAT(run({"inspect", "C5.obj"}).out,
+              HasSubstr("incomplete scan: open borders: 1, at least 19\u00A0% of the closed surface is missing"));
+  write("C5.obj", kBox);
+  EXPECT_EQ(run({"inspect", "C5.obj", "--json"}).json()["missing"].toObject()["said"].toArray().size(), 0);
+}
+
+TEST_F(ScanVerbs, AMarkThatCannotBeRightIsToldWithItsNumbersAndItsJoint) {
+  const auto project = smallAnimal();
+  write("C3.obj", kBox);
+  const auto marked = [&](const char* canal) {
+    write("marks.csv",
+          (std::string("bone,landmark,x (mm),y (mm),z (mm)\n"
+                       "C3,caudalRim,0,50,30\nC3,cranialRim,300,50,30\nC3,spineTop,150,50,120\n"
+                       "C3,canalCaudal,60,50,90\nC3,diapophysis.L,150,100,60\nC3,diapophysis.R,150,0,60\n") +
+           canal)
+              .c_str());
+    return run({"scan", "C3.obj", "--landmarks", "marks.csv", "--into", project, "--out", "real.zyga", "--json"});
+  };
+  const auto good = marked("C3,canalCranial,240,50,90\n");
+  ASSERT_EQ(good.exit, 0) << good.err;
+  EXPECT_EQ(good.json()["bones"].toArray()[0].toObject()["doubts"].toArray().size(), 0) << good.out;
+  const auto bad = marked("C3,canalCranial,240,95,90\n");
+  ASSERT_EQ(bad.exit, 0) << bad.err;
+  const auto told = bad.json()["bones"].toArray()[0].toObject();
+  ASSERT_EQ(told["doubts"].toArray().size(), 1) << bad.out;
+  const auto doubt = told["doubts"].toArray()[0].toObject();
+  EXPECT_EQ(doubt["mark"].toString(), "canalCranial");
+  EXPECT_EQ(doubt["id"].toString(), "doubt.off-mid-plane");
+  EXPECT_THAT(doubt["why"].toString().toStdString(), HasSubstr("lies 45.0\u00A0mm off the mid-plane"));
+  EXPECT_TRUE(told["missing"].isObject());
+  EXPECT_EQ(told["missing"].toObject()["share"].toDouble(), 0);
+  const auto people = run({"scan", "C3.obj", "--landmarks", "marks.csv", "--into", project, "--out", "again.zyga"});
+  EXPECT_THAT(people.out, AllOf(HasSubstr("in doubt: Cranial opening of the neural canal lies 45.0"),
+                                HasSubstr("; in doubt: cranial opening of the neural canal of C3")));
+}
+
 QJsonObject boneOf(const QJsonObject& json, const QString& id) {
   for (const auto& bone : json["bones"].toArray())
     if (bone.toObject()["bone"] == id) return bone.toObject();
   return {};
 }
-QJsonObject jointOf(const QJsonObject& json, const QString& id) {
-  for (const auto& joint : json["joints"].toArray())
-    if (joint.toObject()["id"] == id) return joint.toObject();
-  return {};
-}
-QString levelOf(const QJsonObject& assessed, const QString& id) { return jointOf(assessed, id)["level"].toString(); }
 
 // The program's own export comes back: many bones in one file, each its own scan, marks suggested where they meet; and
 // the marks that came of it come back by their tables.
