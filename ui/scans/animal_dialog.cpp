@@ -23,6 +23,7 @@ namespace zyga::ui {
 AnimalDialog::AnimalDialog(const QString& startFolder, QWidget* parent)
     : QDialog(parent), startFolder_(startFolder), folder_(new QLineEdit), plan_(calmComboBox()), told_(mutedLabel()) {
   setObjectName("animalDialog");
+  setProperty("helpPage", "animals");
   setWindowTitle(tr("New animal from scans"));
   auto* title = new QLabel(tr("Bones scanned in one common frame"));
   title->setFont(titleFont(font()));
