@@ -368,9 +368,10 @@ Searched evenly(const anatomy::Specimen& specimen, const Articulation& articulat
   if (!turnsBack(*whole, found.search.pose(), *asked)) return found;
   const double near = std::max(found.distance(), kReachedWithin);
   if (!ahead) ahead = searchAhead(from);
-  // A drag may have been led into a corner of its ranges: once more from well inside them. Where some turn back already
-  // that was tried when they began to.
-  if (goesOnAhead && ahead->distance() > near) {
+  // A drag may have been led into a corner of its ranges: once more from well inside them. Out of reach that is tried
+  // when the first joint turns back, and not in every frame after it.
+  const bool worthWhile = goesOnAhead || (from && found.distance() <= kReachedWithin);
+  if (worthWhile && ahead->distance() > near) {
     const Pose bent = whole->bent(sharesAhead(*asked, kThrown));
     ahead = searchAhead(&bent);
   }
