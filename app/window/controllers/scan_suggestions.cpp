@@ -7,9 +7,16 @@
 #include "ui/commands/scan_edits.h"
 #include "ui/parts/message_bar.h"
 #include "ui/words/say.h"
+#include "ui/words/scan_words.h"
 
 namespace zyga::ui {
 namespace {
+
+/// Whether nobody has marked the scan anew since.
+bool sameMarks(const anatomy::Scan& a, const anatomy::Scan& b) {
+  return a.bone == b.bone && a.checksum == b.checksum && a.landmarks == b.landmarks &&
+         a.facets.size() == b.facets.size() && a.suggested == b.suggested;
+}
 
 /// Scans that a column can be made of, and where each lies among all.
 struct Column {
@@ -82,6 +89,55 @@ void ScanSuggestions::take(const Scans& asked, const solid::ColumnSuggestion& fo
          "it anew.")
           .arg(inOneLine(bones))
           .arg(marks),
+      {{tr("Look at the marks"), [this, first] { emit marksAsked(first); }}}, MessageBar::Stays::WithProject);
+}
+
+void ScanSuggestions::carry() {
+  if (!document_.hasProject()) return;
+  const auto scans = std::make_shared<const Scans>(document_.project().scans);
+  readout_->setTask(tr("Carrying marks over"));
+  const auto work = [this, scans,
+                     table = document_.project().table](const Worker::Control& control) -> Worker::Delivery {
+    auto after = std::make_shared<Scans>(*scans);
+    auto carried = files::carryMissing(*after, anatomy::buildSpecimen(table), control.task);
+    if (control.task.cancelled()) return {};
+    return [this, scans, after, carried = std::move(carried)] { takeCarried(*scans, *after, carried); };
+  };
+  finder_.start(work, [this](const QString& cause) { messages_.warn(capital(cause)); });
+}
+
+void ScanSuggestions::takeCarried(const Scans& asked, const Scans& after,
+                                  const std::vector<files::CarriedTo>& carried) {
+  if (!document_.hasProject()) return;
+  Scans scans = document_.project().scans;
+  std::size_t marks = 0;
+  QStringList sentences;
+  std::optional<anatomy::BoneIndex> first;
+  for (const files::CarriedTo& to : carried) {
+    sentences << carriedSaid(to) + '.';
+    if (to.marks == 0) continue;
+    const auto i = static_cast<std::size_t>(
+        std::find_if(asked.begin(), asked.end(), [&](const auto& scan) { return scan.scan.bone == to.to; }) -
+        asked.begin());
+    const auto now = std::find_if(scans.begin(), scans.end(), [&](const auto& scan) {
+      return i < asked.size() && sameMarks(scan.scan, asked[i].scan);
+    });
+    if (now == scans.end()) continue;  // taken out or marked meanwhile
+    now->scan = after[i].scan;
+    marks += to.marks;
+    if (!first) first = document_.specimen().findBone(toId(to.to));
+  }
+  if (marks == 0) {
+    return messages_.tell(sentences.isEmpty() ? tr("No vertebra lacks marks that another scanned one has.")
+                                              : tr("Nothing was carried over: no other vertebra is enough alike."));
+  }
+  changeScans(document_, std::move(scans), tr("Carry marks over"));
+  document_.selectBone(first);
+  messages_.tell(
+      tr("Marks carried over: %1. They are suggestions from another bone: look at each and accept it, or mark "
+         "it anew.")
+              .arg(marks) +
+          '\n' + sentences.mid(0, 3).join('\n'),
       {{tr("Look at the marks"), [this, first] { emit marksAsked(first); }}}, MessageBar::Stays::WithProject);
 }
 

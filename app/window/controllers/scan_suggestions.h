@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/files/project/carried_scans.h"
 #include "core/solid/facets/suggest_column.h"
 #include "ui/document/document.h"
 #include "ui/document/worker.h"
@@ -21,6 +22,8 @@ class ScanSuggestions : public QObject {
   QWidget* readout() const;
   bool busy() const { return finder_.busy(); }
   void start();
+  /// Marks that vertebrae lack are carried over from the nearest one that has some.
+  void carry();
 
  signals:
   /// Somebody wants to look at the marks of a bone.
@@ -29,6 +32,7 @@ class ScanSuggestions : public QObject {
  private:
   using Scans = std::vector<files::ProjectScan>;
   void take(const Scans& asked, const solid::ColumnSuggestion& found);
+  void takeCarried(const Scans& asked, const Scans& after, const std::vector<files::CarriedTo>& carried);
   void tellNothing(const solid::ColumnSuggestion& found);
 
   Document& document_;
