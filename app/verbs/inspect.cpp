@@ -93,7 +93,8 @@ std::string answerJson(const Inspection& it) {
                     {"unit_used_m", json::number(it.unit)},
                     {"up_guess", scan.up == anatomy::ScanUp::Y ? "y" : "z"},
                     {"bone_guess", boneJson(it.bone)},
-                    {"repairs", texts(ui::repairsSaid(scan))},
+                    {"repairs", texts(ui::repairsSaid(scan, it.unit))},
+                    {"thinned", thinnedJson(scan, it.unit)},
                     {"flaws", texts(ui::flawsSaid(scan.flaws, it.unit))},
                     {"missing", json::object({{"borders", it.borders.borders},
                                               {"border_length_mm", json::number(it.borders.length * it.unit * 1000)},
@@ -132,7 +133,7 @@ void print(const Inspection& it) {
     const QString doubts = doubtsOf(*it.bone);
     line(doubts.isEmpty() ? named : filled(translated(QT_TRANSLATE_NOOP("words", "%1; %2")), {named, doubts}));
   }
-  const QStringList repairs = ui::repairsSaid(scan), flaws = ui::flawsSaid(scan.flaws, it.unit);
+  const QStringList repairs = ui::repairsSaid(scan, it.unit), flaws = ui::flawsSaid(scan.flaws, it.unit);
   printAll(translated(repairs.isEmpty() ? QT_TRANSLATE_NOOP("words", "repairs: none")
                                         : QT_TRANSLATE_NOOP("words", "repairs:")),
            repairs);
@@ -166,7 +167,8 @@ Verb inspectVerb() {
                "words",
                "The file is read by a process of its own with limits on time and memory, and is not changed.\n"
                "--json: also missing (borders, border_length_mm, share, said): of the surface closed flat over "
-               "its open borders,\nwhat is not there, at least.\n")},
+               "its open borders,\nwhat is not there, at least; thinned (from, to, error_mm): triangles where there "
+               "were more than\na bone may have, else null.\n")},
           inspectVerbRun};
 }
 

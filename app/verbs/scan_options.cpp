@@ -46,4 +46,12 @@ double unitOf(const Arguments& arguments, const files::CleanScan& scan) {
       arguments, "--unit", {{"mm", ScanUnit::Millimetre}, {"cm", ScanUnit::Centimetre}, {"m", ScanUnit::Metre}}));
 }
 
+files::json::Value thinnedJson(const files::CleanScan& scan, double unit) {
+  namespace json = files::json;
+  if (!scan.thinned) return {};
+  return json::object({{"from", scan.thinned->from},
+                       {"to", scan.thinned->to},
+                       {"error_mm", json::millionths(scan.thinned->error * unit * 1000)}});
+}
+
 }  // namespace zyga::app

@@ -3,6 +3,7 @@
 #include <variant>
 
 #include "app/arguments/arguments.h"
+#include "core/files/json/json_write.h"
 #include "core/files/scan/scan_set.h"
 
 namespace zyga::app {
@@ -17,5 +18,8 @@ files::ScanSet readScans(const files::ScanSetWish& wish,
 
 /// Metres to one unit of the file: `--unit`, or the guess.
 double unitOf(const Arguments& arguments, const files::CleanScan& scan);
+
+/// {"from": triangles, "to": triangles, "error_mm": ...} of a scan that was thinned, else null. `unit` as unitOf.
+files::json::Value thinnedJson(const files::CleanScan& scan, double unit);
 
 }  // namespace zyga::app

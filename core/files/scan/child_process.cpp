@@ -69,7 +69,7 @@ void start(QProcess& process, const std::filesystem::path& program, const std::v
   process.setArguments(words);
   process.setStandardInputFile(QProcess::nullDevice());
   process.setStandardErrorFile(QProcess::nullDevice());
-  process.setChildProcessModifier([seconds = static_cast<rlim_t>(std::ceil(limits.seconds)),
+  process.setChildProcessModifier([seconds = static_cast<rlim_t>(limits.processorSeconds),
                                    memory = static_cast<rlim_t>(limits.memory)] { takeLimits(seconds, memory); });
   process.start(QIODevice::ReadOnly);
   if (!process.waitForStarted())
@@ -94,7 +94,7 @@ struct Guard {
 ChildEnd runChild(const std::filesystem::path& program, const std::vector<std::string>& arguments,
                   const ChildLimits& limits, const task::Task& task,
                   const std::function<void(std::string_view line)>& line) {
-  const QDeadlineTimer deadline(std::chrono::milliseconds(std::llround(limits.seconds * 1000)), Qt::PreciseTimer);
+  const QDeadlineTimer deadline(std::chrono::milliseconds(std::llround(limits.clockSeconds * 1000)), Qt::PreciseTimer);
   QProcess process;
   const Guard guard{process};
   start(process, program, arguments, limits);

@@ -4,6 +4,8 @@
 #include <map>
 
 #include "core/files/scan/scan_faults.h"
+#include "core/solid/mesh/simplify.h"
+#include "core/solid/mesh/surface_distance.h"
 
 namespace zyga::files {
 namespace {
@@ -21,6 +23,7 @@ CleanScan::LeftOut leftOut(const RawScan& raw) {
   if (raw.facesDeclared > raw.facesRead) out.facesLost = raw.facesDeclared - raw.facesRead;
   out.badFaces = raw.badFaces;
   out.pointsAndLines = raw.pointsAndLines;
+  out.looks = raw.looks;
   return out;
 }
 
@@ -34,9 +37,34 @@ OfFormat formatOf(const RawScan& raw, const std::filesystem::path& path) {
   return {raw.unit, raw.yUp ? anatomy::ScanUp::Y : anatomy::guessUp(path.extension().string())};
 }
 
+bool flawedAlike(const solid::Flaws& a, const solid::Flaws& b) {
+  return a.holes == b.holes && a.openEdges == b.openEdges && a.nonManifoldEdges == b.nonManifoldEdges &&
+         a.twisted == b.twisted && a.surfaces == b.surfaces;
+}
+
+/// Mesh and flaws of a scan with fewer triangles. The quick way may have torn a mesh that has borders anyhow: the
+/// careful one takes over then.
+solid::Repaired withFewer(const CleanScan& scan, std::size_t triangles, const solid::RepairOptions& options) {
+  if (scan.flaws.closed() && scan.flaws.twisted == 0)
+    return {solid::simplified(scan.mesh, triangles, options.task), {}, scan.flaws};
+  auto quick = solid::repair(solid::simplifiedWithBorders(scan.mesh, triangles), options);
+  if (options.task.cancelled() || flawedAlike(quick.flaws, scan.flaws)) return quick;
+  return solid::repair(solid::carefullySimplifiedWithBorders(scan.mesh, triangles, options.task), options);
+}
+
+void thin(CleanScan& scan, std::size_t triangles, const solid::RepairOptions& options) {
+  auto fewer = withFewer(scan, triangles, options);
+  if (options.task.cancelled() || fewer.mesh.triangles.size() >= scan.mesh.triangles.size()) return;
+  scan.thinned = {scan.mesh.triangles.size(), fewer.mesh.triangles.size(),
+                  solid::greatestDistance(scan.mesh.positions, fewer.mesh, options.task)};
+  scan.mesh = std::move(fewer.mesh);
+  scan.flaws = fewer.flaws;
+}
+
 /// Empty when cancelled or when nothing usable is left.
-std::optional<CleanScan> cleaned(solid::TriangleMesh mesh, const OfFormat& format, const task::Task& task,
+std::optional<CleanScan> cleaned(solid::TriangleMesh mesh, const OfFormat& format, const ScanReader& reader,
                                  double expected) {
+  const task::Task& task = reader.task;
   solid::RepairOptions options;
   options.task = task.quiet();
   auto repaired = solid::repair(std::move(mesh), options);
@@ -45,6 +73,8 @@ std::optional<CleanScan> cleaned(solid::TriangleMesh mesh, const OfFormat& forma
   out.repairs = repaired.repairs;
   out.mesh = std::move(repaired.mesh);
   out.flaws = repaired.flaws;
+  if (out.mesh.triangles.size() > reader.limits.triangles) thin(out, reader.limits.triangles, options);
+  if (task.cancelled()) return std::nullopt;
   out.extent = extentOf(out.mesh);
   out.unitGuess = anatomy::guessUnit(out.extent, expected);
   out.unitFixed = format.unit == 1.0;
@@ -57,11 +87,11 @@ FileError nothingUsable(const std::filesystem::path& path) {
   return FileError({fault::kCannotRead, {pathText(path), reason::inner(fault::kNoUsableTriangle)}});
 }
 
-std::optional<CleanScan> cleanedWhole(RawScan raw, const std::filesystem::path& path, const task::Task& task,
+std::optional<CleanScan> cleanedWhole(RawScan raw, const std::filesystem::path& path, const ScanReader& reader,
                                       double expected) {
   const auto left = leftOut(raw);
-  auto out = cleaned(std::move(raw.mesh), formatOf(raw, path), task, expected);
-  if (task.cancelled()) return std::nullopt;
+  auto out = cleaned(std::move(raw.mesh), formatOf(raw, path), reader, expected);
+  if (reader.task.cancelled()) return std::nullopt;
   if (!out) throw nothingUsable(path);
   out->leftOut = left;
   return out;
@@ -108,7 +138,7 @@ solid::TriangleMesh meshOf(const RawScan& raw, const std::vector<std::size_t>& p
 std::optional<CleanScan> readCleanScan(const std::filesystem::path& path, const ScanReader& reader, double expected) {
   auto raw = readScan(path, reader);
   if (!raw) return std::nullopt;
-  return cleanedWhole(std::move(*raw), path, reader.task, expected);
+  return cleanedWhole(std::move(*raw), path, reader, expected);
 }
 
 std::optional<CleanScans> readCleanScans(const std::filesystem::path& path, const ScanReader& reader, bool asOne,
@@ -118,14 +148,14 @@ std::optional<CleanScans> readCleanScans(const std::filesystem::path& path, cons
   CleanScans out;
   auto parts = asOne ? PartsOfBones() : partsOfBones(raw->parts);
   if (parts.bones.size() < 2) {
-    auto whole = cleanedWhole(std::move(*raw), path, reader.task, expected);
+    auto whole = cleanedWhole(std::move(*raw), path, reader, expected);
     if (!whole) return std::nullopt;
     out.bones.push_back(std::move(*whole));
     return out;
   }
   out.partsLeftOut = std::move(parts.others);
   for (const auto& [bone, which] : parts.bones) {
-    auto clean = cleaned(meshOf(*raw, which), formatOf(*raw, path), reader.task, expected);
+    auto clean = cleaned(meshOf(*raw, which), formatOf(*raw, path), reader, expected);
     if (reader.task.cancelled()) return std::nullopt;
     const std::string& name = raw->parts[which.front()].name;
     if (!clean) {

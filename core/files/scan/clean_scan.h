@@ -17,16 +17,24 @@ struct CleanScan {
     std::uint64_t facesLost = 0;       ///< of those declared, which could not be used
     std::uint64_t badFaces = 0;        ///< that name vertices which are not there
     std::uint64_t pointsAndLines = 0;  ///< primitives without area
+    RawScan::Looks looks;              ///< what is not kept
   } leftOut;
   double extent = 0;             ///< greatest side of its box, in its own unit
   anatomy::UnitGuess unitGuess;  ///< sure where the format fixes it
   bool unitFixed = false;        ///< by the format; the size was not asked
   anatomy::ScanUp up = anatomy::ScanUp::Z;
   std::string part;  ///< name of the part of the file that it is; empty when it is the whole file
+  /// Of one that had more triangles than ScanLimits::triangles.
+  struct Thinned {
+    std::size_t from = 0, to = 0;  ///< triangles, repaired
+    double error = 0;              ///< greatest distance of a vertex it had from the surface it has, in its own unit
+    bool operator==(const Thinned&) const = default;
+  };
+  std::optional<Thinned> thinned;
 };
 
-/// readScan, then solid::repair. `expected` is the extent the bone should have, m, if anything is known. Throws
-/// FileError as readScan does, and when nothing usable is left. Empty when cancelled.
+/// readScan, then solid::repair, then as few triangles as are allowed. `expected` is the extent the bone should have,
+/// m, if anything is known. Throws FileError as readScan does, and when nothing usable is left. Empty when cancelled.
 std::optional<CleanScan> readCleanScan(const std::filesystem::path& path, const ScanReader& reader,
                                        double expected = anatomy::kUsualExtent);
 

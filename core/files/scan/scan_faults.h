@@ -36,8 +36,10 @@ inline constexpr Id kCompressed{"scan.compressed", 1};      ///< name of the ext
 
 // The process that reads it.
 inline constexpr Id kNoTemporaryFolder{"scan.no-temporary-folder", 1};
-inline constexpr Id kCannotStart{"scan.cannot-start", 2};   ///< program, the system's words
-inline constexpr Id kTookTooLong{"scan.took-too-long", 1};  ///< seconds allowed
+inline constexpr Id kCannotStart{"scan.cannot-start", 2};               ///< program, the system's words
+inline constexpr Id kTookTooLong{"scan.took-too-long", 1};              ///< seconds allowed by the clock
+inline constexpr Id kTookProcessorTime{"scan.took-processor-time", 1};  ///< seconds allowed
+inline constexpr Id kNeedsMemory{"scan.needs-memory", 3};  ///< triangles, bytes it would need, bytes allowed
 inline constexpr Id kStoppedBySystem{"scan.stopped-by-system"};
 inline constexpr Id kMeshTooLarge{"scan.mesh-too-large", 1};  ///< bytes allowed
 inline constexpr Id kBrokeDown{"scan.broke-down", 1};         ///< name of the signal

@@ -11,7 +11,6 @@
 #include <limits>
 
 #include "core/files/scan/scan_faults.h"
-#include "core/files/scan/scan_precheck.h"
 #include "core/files/scan/scan_wire.h"
 
 namespace zyga::files {
@@ -164,10 +163,27 @@ const aiScene& read(Assimp::Importer& importer, const std::filesystem::path& pat
   return *scene;
 }
 
+bool hasTexture(const aiMaterial& material) {
+  for (unsigned type = aiTextureType_NONE; type <= AI_TEXTURE_TYPE_MAX; ++type)
+    if (material.GetTextureCount(static_cast<aiTextureType>(type)) > 0) return true;
+  return false;
+}
+
+/// What the file has and a scan does not keep.
+void tellLooks(const aiScene& scene, const ScanHead& head, RawScan::Looks& looks) {
+  looks.faceColours = head.faceColours;
+  looks.vertexColours = head.vertexColours;
+  for (unsigned i = 0; i < scene.mNumMeshes; ++i) {
+    const aiMesh& mesh = *scene.mMeshes[i];
+    looks.vertexColours |= mesh.HasVertexColors(0);
+    if (mesh.mMaterialIndex < scene.mNumMaterials) looks.textures |= hasTexture(*scene.mMaterials[mesh.mMaterialIndex]);
+  }
+}
+
 }  // namespace
 
-RawScan importScan(const std::filesystem::path& path, std::uint64_t largestFile, const task::Task& task) {
-  const ScanHead head = checkScanHead(path);
+RawScan importScan(const std::filesystem::path& path, const ScanHead& head, std::uint64_t largestFile,
+                   const task::Task& task) {
   Assimp::Importer importer;
   importer.SetIOHandler(new ScanFolder(path, largestFile));  // the importer owns both handlers
   importer.SetProgressHandler(new Progress(task));
@@ -176,6 +192,7 @@ RawScan importScan(const std::filesystem::path& path, std::uint64_t largestFile,
   RawScan out;
   out.facesDeclared = head.facesDeclared;
   out.facesRead = faces(*scene);
+  tellLooks(*scene, head, out.looks);
   if (hasPolygons(*scene) && !hasBadIndices(*scene)) scene = importer.ApplyPostProcessing(aiProcess_Triangulate);
   if (!scene) throw FileError(causeOf(importer.GetErrorString()));
   Gatherer(*scene, out).gather();

@@ -93,6 +93,7 @@ struct PlyElement {
   std::string name;
   std::uint64_t count = 0;
   std::uint64_t bytes = 0;  ///< least size of one
+  bool colours = false;
 };
 
 reason::Value elementsCalled(const std::string& name) {
@@ -103,11 +104,13 @@ reason::Value elementsCalled(const std::string& name) {
 
 /// Property lines of a PLY header: "property float x", "property list uchar int vertex_indices".
 void addProperty(PlyElement& element, std::istringstream& words, bool ascii) {
-  std::string type, counted;
+  std::string type, counted, name;
   words >> type;
   if (type == "list") words >> type >> counted;
   const std::uint64_t size = sizeOfPlyType(type);
   element.bytes += ascii ? 2 : size;  // in text at least a digit and a blank
+  words >> name;
+  element.colours |= name == "red" || name == "diffuse_red";
 }
 
 ScanHead checkPly(const Head& head) {
@@ -129,8 +132,15 @@ ScanHead checkPly(const Head& head) {
   ScanHead out;
   for (const PlyElement& element : elements) {
     checkRoom(element.count, element.bytes, left, elementsCalled(element.name));
-    if (element.name == "face") out.facesDeclared = element.count;
+    if (element.name == "face") {
+      out.facesDeclared = out.triangles = element.count;
+      out.faceColours = element.colours;
+    } else if (element.name == "vertex") {
+      out.vertices = element.count;
+      out.vertexColours = element.colours;
+    }
   }
+  out.declares = true;
   return out;
 }
 
@@ -152,8 +162,11 @@ ScanHead checkOff(const Head& head) {
   if (vertices == "BINARY") return {};
   std::uint64_t left = head.fileSize + 1;
   ScanHead out;
-  out.facesDeclared = countFrom(faces, kFaces);
-  checkRoom(countFrom(vertices, kVertices), 6, left, kVertices);
+  out.declares = true;
+  out.facesDeclared = out.triangles = countFrom(faces, kFaces);
+  out.vertices = countFrom(vertices, kVertices);
+  out.vertexColours = keyword.find('C') != std::string::npos;
+  checkRoom(out.vertices, 6, left, kVertices);
   checkRoom(out.facesDeclared, 2, left, kFaces);
   return out;
 }
@@ -201,27 +214,65 @@ ScanHead checkStl(const Head& head) {
   if (head.fileSize < kHeader) throw FileError(fault::kTooShortForStl);
   std::uint64_t left = head.fileSize - kHeader;
   checkRoom(declared, kTriangle, left, kTriangles);
-  return {declared, false};
+  ScanHead out;
+  out.stl = out.declares = true;
+  out.facesDeclared = out.triangles = declared;
+  out.vertices = 3 * declared;
+  return out;
 }
 
-/// What the document asks its reader to know. The faults of the JSON come out with their place in it, without a name.
-std::vector<std::string> requiredExtensions(std::string_view json) {
+/// What the document asks its reader to know.
+std::vector<std::string> requiredExtensions(const JsonDocument& document) {
   std::vector<std::string> names;
+  if (const auto required = JsonPlace(document).find("extensionsRequired"))
+    for (const auto& extension : required->items()) names.push_back(extension.string());
+  return names;
+}
+
+/// The primitives of all meshes, as their accessors have it.
+void countPrimitives(const JsonDocument& document, ScanHead& head) {
+  const JsonPlace root(document);
+  const auto meshes = root.find("meshes"), accessors = root.find("accessors");
+  if (!meshes || !accessors) return;
+  const std::vector<JsonPlace> known = accessors->items();
+  const auto countOf = [&](const JsonPlace& accessor) {
+    const int i = accessor.integer();
+    if (i < 0 || static_cast<std::size_t>(i) >= known.size()) return std::uint64_t{0};
+    return static_cast<std::uint64_t>(std::max(0, known[static_cast<std::size_t>(i)]["count"].integer()));
+  };
+  for (const JsonPlace& mesh : meshes->items())
+    for (const JsonPlace& primitive : mesh["primitives"].items()) {
+      const std::uint64_t vertices = countOf(primitive["attributes"]["POSITION"]);
+      const auto indices = primitive.find("indices");
+      head.vertices += vertices;
+      head.triangles += (indices ? countOf(*indices) : vertices) / 3;
+    }
+}
+
+/// The faults of the JSON come out with their place in it, without a name; whatever else is wrong with the document is
+/// left to the reader.
+ScanHead checkDocument(std::string_view json) {
+  ScanHead out;
+  out.gltf = true;
+  std::vector<std::string> required;
+  std::optional<JsonDocument> document;
   try {
-    const auto document = parseJson(json, "");
-    if (const auto required = JsonPlace(document).find("extensionsRequired"))
-      for (const auto& extension : required->items()) names.push_back(extension.string());
+    document = parseJson(json, "");
+    required = requiredExtensions(*document);
   } catch (const FileError& error) {
     const auto& values = error.reason().values;  // name, line, column, perhaps the way, cause
     throw FileError({fault::kGltfJson, {values[1], values[2], values.back()}});
   }
-  return names;
-}
-
-void checkExtensions(std::string_view json) {
-  for (const std::string& name : requiredExtensions(json))
+  for (const std::string& name : required)
     if (name == "KHR_draco_mesh_compression" || name == "EXT_meshopt_compression")
       throw FileError({fault::kCompressed, {reason::text(name)}});
+  try {
+    countPrimitives(*document, out);
+    out.declares = out.triangles > 0;
+  } catch (const FileError&) {
+    out.vertices = out.triangles = 0;
+  }
+  return out;
 }
 
 std::string wholeText(const std::filesystem::path& path, std::uint64_t offset, std::uint64_t size) {
@@ -239,21 +290,18 @@ ScanHead checkGlb(const Head& head, const std::filesystem::path& path) {
     if (head.word(8) > head.fileSize)
       throw FileError({fault::kGlbCutShort, {counted(head.word(8)), counted(head.fileSize)}});
     if (head.word(12) > head.fileSize - 20) throw FileError(fault::kGltfJsonCutShort);
-    checkExtensions(wholeText(path, 20, head.word(12)));
+    return checkDocument(wholeText(path, 20, head.word(12)));
   }
-  return {0, true};
+  ScanHead old;
+  old.gltf = true;
+  return old;
 }
 
 ScanHead checkGltf(const Head& head, const std::filesystem::path& path) {
-  checkExtensions(wholeText(path, 0, head.fileSize));
-  return {0, true};
+  return checkDocument(wholeText(path, 0, head.fileSize));
 }
 
-}  // namespace
-
-ScanHead checkScanHead(const std::filesystem::path& path) {
-  const Head head = headOf(path);
-  if (head.bytes.empty()) throw FileError(fault::kEmptyFile);
+ScanHead checkedHead(const Head& head, const std::filesystem::path& path) {
   const std::string ending = endingOf(path);
   if (head.startsWith("ply\n") || head.startsWith("ply\r")) return checkPly(head);
   if (head.startsWith("glTF")) return checkGlb(head, path);
@@ -265,6 +313,18 @@ ScanHead checkScanHead(const std::filesystem::path& path) {
   }
   if (ending == ".stl") return checkStl(head);
   return {};
+}
+
+}  // namespace
+
+ScanHead checkScanHead(const std::filesystem::path& path) {
+  // In text half a vertex of three numbers and a line of three indices.
+  constexpr std::uint64_t kTextTriangle = 30;
+  const Head head = headOf(path);
+  if (head.bytes.empty()) throw FileError(fault::kEmptyFile);
+  ScanHead out = checkedHead(head, path);
+  if (!out.declares) out.triangles = head.fileSize / kTextTriangle;
+  return out;
 }
 
 }  // namespace zyga::files

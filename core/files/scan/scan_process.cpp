@@ -1,20 +1,26 @@
 #include "core/files/scan/scan_process.h"
 
 #include <fcntl.h>
+#include <sys/resource.h>
 #include <unistd.h>
 
 #include <algorithm>
 #include <charconv>
 #include <cstdlib>
 #include <cstring>
+#include <fstream>
 #include <new>
+#include <optional>
 #include <span>
 
 #include "core/files/json/json.h"
 #include "core/files/json/json_write.h"
 #include "core/files/json/utf8.h"
+#include "core/files/scan/sanitizer_shadow.h"
+#include "core/files/scan/scan_allowance.h"
 #include "core/files/scan/scan_faults.h"
 #include "core/files/scan/scan_import.h"
+#include "core/files/scan/scan_precheck.h"
 #include "core/files/scan/scan_wire.h"
 
 namespace zyga::files {
@@ -39,9 +45,45 @@ void keepOutputForOurselves() {
   if (nowhere >= 0) dup2(nowhere, STDOUT_FILENO);
 }
 
+template <class Number>
+Number numberFrom(std::string_view text) {
+  Number number{};
+  std::from_chars(text.data(), text.data() + text.size(), number);
+  return number;
+}
+
+/// Lowers the limit, never raises it.
+void allowProcessorTime(rlim_t seconds) {
+  rlimit limit{};
+  getrlimit(RLIMIT_CPU, &limit);
+  limit.rlim_cur = std::min(limit.rlim_cur, seconds);
+  setrlimit(RLIMIT_CPU, &limit);
+  say(std::string(protocol::kAllowed) + std::to_string(limit.rlim_cur) + "\n");
+}
+
+/// Bytes that this process maps already: the program with its libraries.
+std::uint64_t mappedNow() {
+  std::uint64_t pages = 0;
+  if (!kShadowed) std::ifstream("/proc/self/statm") >> pages;
+  return pages * static_cast<std::uint64_t>(sysconf(_SC_PAGESIZE));
+}
+
+void refuseBeyond(std::uint64_t memory, const ScanHead& head) {
+  const std::uint64_t needed = memoryNeeded(head) + mappedNow();
+  if (memoryNeeded(head) == 0 || needed <= memory) return;
+  const auto bytes = [](std::uint64_t count) {
+    return reason::Quantity{static_cast<double>(count), reason::Unit::Bytes};
+  };
+  throw FileError(
+      {fault::kNeedsMemory, {reason::Count{static_cast<long long>(head.triangles)}, bytes(needed), bytes(memory)}});
+}
+
 void run(char** argv) {
-  const std::uint64_t largestFile = std::strtoull(argv[3], nullptr, 10);
+  const auto largestFile = numberFrom<std::uint64_t>(argv[3]);
   std::set_new_handler(outOfMemory);
+  const ScanHead head = checkScanHead(argv[1]);
+  allowProcessorTime(secondsAllowed(numberFrom<double>(argv[4]), numberFrom<double>(argv[5]), head.triangles));
+  refuseBeyond(numberFrom<std::uint64_t>(argv[6]), head);
   int last = -1;
   const task::Task task(nullptr, [&](double share) {
     const int percent = static_cast<int>(100 * share);
@@ -49,7 +91,7 @@ void run(char** argv) {
     last = percent;
     say(std::string(protocol::kProgress) + std::to_string(percent) + "\n");
   });
-  writeWire(importScan(argv[1], largestFile, task), argv[2]);
+  writeWire(importScan(argv[1], head, largestFile, task), argv[2]);
 }
 
 constexpr std::size_t kLongestText = 300;  ///< bytes of a text in a cause
@@ -61,6 +103,7 @@ constexpr reason::Id kTold[] = {
     fault::kCountsBeyondMeasure, fault::kTooManyVertices, fault::kBadCount, fault::kElements, fault::kDeclaresTooMany,
     fault::kNoPlyType, fault::kPlyHeadOpen, fault::kFaceNamesNoVertex, fault::kTooShortForStl, fault::kTooShortForGlb,
     fault::kGltfJson, fault::kGltfJsonCutShort, fault::kGlbCutShort, fault::kCompressed, fault::kNoRoom,
+    fault::kNeedsMemory,
     // What the reader of JSON says of a glTF document.
     fault::kFoundInstead, fault::kEndsHere, fault::kExpectedMemberEnd, fault::kExpectedItemEnd, fault::kExpectedColon,
     fault::kExpectedKey, fault::kExpectedValue, fault::kExpectedDigit, fault::kExpectedHex, fault::kMoreAfterEnd,
@@ -91,7 +134,10 @@ json::Value causeJson(const reason::Reason& cause) {
     json::Value operator()(const reason::Text& v) const { return shortened(v.text); }
     json::Value operator()(const reason::Term& v) const { return json::object({{"term", v.id}}); }
     json::Value operator()(const reason::Count& v) const { return v.value; }
-    json::Value operator()(const reason::Quantity&) const { return {}; }
+    json::Value operator()(const reason::Quantity& v) const {
+      if (v.unit != reason::Unit::Bytes) return {};
+      return json::object({{"bytes", static_cast<long long>(v.value)}});
+    }
     json::Value operator()(const reason::Inner& v) const { return causeJson(*v); }
     json::Value operator()(const std::shared_ptr<const reason::List>&) const { return {}; }
   };
@@ -112,15 +158,20 @@ const FileError& damaged() {
   return error;
 }
 
+std::optional<long long> wholeFrom(const JsonValue& value) {
+  long long count = 0;
+  const auto read = std::from_chars(value.text.data(), value.text.data() + value.text.size(), count);
+  return value.kind == JsonValue::Kind::Number && read.ec == std::errc() ? std::optional(count) : std::nullopt;
+}
+
 reason::Value valueFrom(const JsonValue& value, int depth) {
   using Kind = JsonValue::Kind;
   if (value.kind == Kind::String) return reason::text(onOneLine(std::string(shortened(value.text))));
-  if (value.kind == Kind::Number) {
-    long long count = 0;
-    const auto read = std::from_chars(value.text.data(), value.text.data() + value.text.size(), count);
-    if (read.ec == std::errc()) return reason::Count{count};
-  }
+  if (value.kind == Kind::Number)
+    if (const auto count = wholeFrom(value)) return reason::Count{*count};
   if (value.kind != Kind::Object) throw damaged();
+  if (const JsonValue* bytes = find(value, "bytes"))
+    if (const auto count = wholeFrom(*bytes)) return reason::Quantity{static_cast<double>(*count), reason::Unit::Bytes};
   const JsonValue* term = find(value, "term");
   if (!term) return reason::inner(causeFrom(value, depth + 1));
   for (const reason::Term& known : kTermsTold)
@@ -153,7 +204,7 @@ reason::Reason readCause(std::string_view line) {
 
 int readScanProcess(int argc, char** argv) {
   keepOutputForOurselves();
-  if (argc < 4) return protocol::kMisused;
+  if (argc < 7) return protocol::kMisused;
   try {
     run(argv);
     return protocol::kRead;

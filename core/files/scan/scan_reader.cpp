@@ -12,6 +12,7 @@
 
 #include "core/files/json/numeral.h"
 #include "core/files/scan/child_process.h"
+#include "core/files/scan/scan_allowance.h"
 #include "core/files/scan/scan_faults.h"
 #include "core/files/scan/scan_process.h"
 #include "core/files/scan/scan_wire.h"
@@ -29,7 +30,8 @@ reason::Reason systemsWords(int error) { return {fault::kInItsWords, {reason::te
 
 reason::Quantity bytes(std::uint64_t count) { return {static_cast<double>(count), reason::Unit::Bytes}; }
 
-void checkFile(const fs::path& path, std::uint64_t largest) {
+/// Returns its bytes.
+std::uint64_t checkFile(const fs::path& path, std::uint64_t largest) {
   struct stat info {};
   if (stat(path.c_str(), &info) != 0) refuse(path, systemsWords(errno));
   if (S_ISDIR(info.st_mode)) refuse(path, fault::kIsFolder);
@@ -37,6 +39,7 @@ void checkFile(const fs::path& path, std::uint64_t largest) {
   if (access(path.c_str(), R_OK) != 0) refuse(path, systemsWords(errno));
   const auto size = static_cast<std::uint64_t>(info.st_size);
   if (size > largest) refuse(path, {fault::kFileTooLarge, {bytes(size), bytes(largest)}});
+  return size;
 }
 
 /// A folder only this user may look into, gone with all it holds at the end of the scope.
@@ -64,46 +67,62 @@ class PrivateFolder {
 struct Heard {
   const task::Task& task;
   std::string cause;
+  std::uint64_t allowed;  ///< seconds of processor time
 
   void operator()(std::string_view line) {
+    // It can only lower what it was given.
+    if (line.starts_with(protocol::kAllowed)) allowed = std::min(allowed, numberAfter(protocol::kAllowed, line));
     if (line.starts_with(protocol::kCause)) cause = line.substr(protocol::kCause.size());
     if (!line.starts_with(protocol::kProgress)) return;
-    line.remove_prefix(protocol::kProgress.size());
-    int percent = 0;
-    std::from_chars(line.data(), line.data() + line.size(), percent);
-    task.tell(std::clamp(percent, 0, 100) / 100.0);
+    task.tell(static_cast<double>(std::min<std::uint64_t>(100, numberAfter(protocol::kProgress, line))) / 100);
+  }
+
+ private:
+  static std::uint64_t numberAfter(std::string_view word, std::string_view line) {
+    std::uint64_t number = 0;
+    std::from_chars(line.data() + word.size(), line.data() + line.size(), number);
+    return number;
   }
 };
 
-reason::Reason causeOf(const ChildEnd& end, const std::string& said, const ScanLimits& limits) {
-  const reason::Reason tooLong(fault::kTookTooLong, {reason::text(toNumeral(limits.seconds))});
-  if (end.how == ChildEnd::How::TookTooLong) return tooLong;
+reason::Reason causeOf(const ChildEnd& end, const Heard& heard, const ChildLimits& limits) {
+  if (end.how == ChildEnd::How::TookTooLong)
+    return {fault::kTookTooLong, {reason::text(toNumeral(limits.clockSeconds))}};
   if (end.how == ChildEnd::How::Signalled) {
-    if (end.number == SIGXCPU) return tooLong;
+    if (end.number == SIGXCPU)
+      return {fault::kTookProcessorTime, {reason::Count{static_cast<long long>(heard.allowed)}}};
     if (end.number == SIGKILL) return fault::kStoppedBySystem;
     if (end.number == SIGXFSZ) return {fault::kMeshTooLarge, {bytes(limits.memory)}};
     const char* name = sigabbrev_np(end.number);
     return {fault::kBrokeDown, {reason::text("SIG" + std::string(name ? name : "?"))}};
   }
   if (end.number == protocol::kOutOfMemory) return {fault::kTooMuchMemory, {bytes(limits.memory)}};
-  if (end.number == protocol::kFailed && !said.empty()) return readCause(said);
+  if (end.number == protocol::kFailed && !heard.cause.empty()) return readCause(heard.cause);
   return {fault::kEndedWithCode, {reason::Count{end.number}}};
+}
+
+/// The process lowers its processor time once it has seen what the file declares.
+ChildLimits limitsFor(std::uint64_t fileSize, const ScanLimits& limits) {
+  const double most = static_cast<double>(mostTrianglesIn(fileSize)) / 1e6;
+  return {secondsAllowed(limits.seconds, limits.secondsPerMillion, mostTrianglesIn(fileSize)),
+          limits.clockTimes * limits.seconds + std::ceil(limits.clockTimes * limits.secondsPerMillion * most),
+          limits.memory};
 }
 
 }  // namespace
 
 std::optional<RawScan> readScan(const fs::path& path, const ScanReader& reader) {
-  checkFile(path, reader.limits.fileSize);
+  const std::uint64_t size = checkFile(path, reader.limits.fileSize);
   const PrivateFolder folder;
-  Heard heard{reader.task, {}};
-  const ChildEnd end =
-      runChild(reader.program,
-               {std::string(protocol::kVerb), fs::absolute(path).string(), folder.file().string(),
-                std::to_string(reader.limits.fileSize)},
-               {reader.limits.seconds, reader.limits.memory}, reader.task, [&](std::string_view line) { heard(line); });
+  const ChildLimits limits = limitsFor(size, reader.limits);
+  Heard heard{reader.task, {}, limits.processorSeconds};
+  const ChildEnd end = runChild(reader.program,
+                                {std::string(protocol::kVerb), fs::absolute(path).string(), folder.file().string(),
+                                 std::to_string(reader.limits.fileSize), toNumeral(reader.limits.seconds),
+                                 toNumeral(reader.limits.secondsPerMillion), std::to_string(reader.limits.memory)},
+                                limits, reader.task, [&](std::string_view line) { heard(line); });
   if (end.how == ChildEnd::How::Cancelled) return std::nullopt;
-  if (end.how != ChildEnd::How::Exited || end.number != protocol::kRead)
-    refuse(path, causeOf(end, heard.cause, reader.limits));
+  if (end.how != ChildEnd::How::Exited || end.number != protocol::kRead) refuse(path, causeOf(end, heard, limits));
   try {
     return readWire(folder.file());
   } catch (const FileError& error) {

@@ -16,9 +16,13 @@
 namespace zyga::files {
 
 struct ScanLimits {
-  double seconds = 18;                              ///< by the clock, and of processor time
-  std::uint64_t memory = std::uint64_t{2} << 30;    ///< bytes, everything the reading process maps
+  // Program defaults, no source: ten times and more what reading was measured to take, 0.2 to 0.9 s a million.
+  double seconds = 18;            ///< of processor time; the process is ended after them, rounded up
+  double secondsPerMillion = 10;  ///< more for every million triangles that the file declares or has room for
+  double clockTimes = 10;         ///< as many times that by the clock end a process that only waits
+  std::uint64_t memory = std::uint64_t{4} << 30;    ///< bytes, everything the reading process maps
   std::uint64_t fileSize = std::uint64_t{1} << 30;  ///< bytes of the scan; larger ones are refused unread
+  std::size_t triangles = 2'000'000;                ///< of a bone; one of more is thinned to so many
 };
 
 struct ScanReader {
@@ -44,10 +48,16 @@ struct RawScan {
   std::optional<double> unit;        ///< m, where the format fixes it
   bool yUp = false;                  ///< the format fixes Y as up
   std::vector<ScanPart> parts;       ///< which triangles are whose: each has those that follow the one before
+  /// What the file has and a scan does not keep.
+  struct Looks {
+    bool vertexColours = false, faceColours = false, textures = false;
+    bool operator==(const Looks&) const = default;
+  } looks;
 };
 
 /// Throws FileError naming the file and the cause: not there, not a file, too large, no mesh in it, cut short,
-/// compressed in a way that is not read, crashed the reader, took too long or too much memory. Empty when cancelled.
+/// compressed in a way that is not read, crashed the reader, took too long or too much memory, or would by what it
+/// declares. Empty when cancelled.
 std::optional<RawScan> readScan(const std::filesystem::path& path, const ScanReader& reader);
 
 }  // namespace zyga::files

@@ -11,7 +11,7 @@
 namespace zyga::files {
 namespace {
 
-constexpr std::array<char, 8> kMagic{'z', 'y', 's', 'c', 'a', 'n', '0', '2'};
+constexpr std::array<char, 8> kMagic{'z', 'y', 's', 'c', 'a', 'n', '0', '3'};
 
 struct WireHead {
   std::array<char, 8> magic = kMagic;
@@ -20,8 +20,9 @@ struct WireHead {
   double unit = 0;  ///< 0 when not fixed
   std::uint64_t yUp = 0;
   std::uint64_t parts = 0, partBytes = 0;
+  std::uint64_t vertexColours = 0, faceColours = 0, textures = 0;
 };
-static_assert(sizeof(WireHead) == 88);
+static_assert(sizeof(WireHead) == 112);
 
 /// Before each part's name.
 struct WirePart {
@@ -87,6 +88,9 @@ void writeWire(const RawScan& scan, const std::filesystem::path& path) {
   head.pointsAndLines = scan.pointsAndLines;
   head.unit = scan.unit.value_or(0);
   head.yUp = scan.yUp;
+  head.vertexColours = scan.looks.vertexColours;
+  head.faceColours = scan.looks.faceColours;
+  head.textures = scan.looks.textures;
   const std::string parts = partsOnWire(scan.parts);
   head.parts = scan.parts.size();
   head.partBytes = parts.size();
@@ -125,6 +129,7 @@ RawScan readWire(const std::filesystem::path& path) {
   scan.pointsAndLines = head.pointsAndLines;
   if (head.unit > 0) scan.unit = head.unit;
   scan.yUp = head.yUp != 0;
+  scan.looks = {head.vertexColours != 0, head.faceColours != 0, head.textures != 0};
   return scan;
 }
 

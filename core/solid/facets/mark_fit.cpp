@@ -7,6 +7,8 @@
 #include <set>
 
 #include "core/solid/facets/face_surface.h"
+#include "core/solid/facets/outline.h"
+#include "core/solid/mesh/surface_distance.h"
 
 namespace zyga::solid {
 namespace {
@@ -26,47 +28,6 @@ constexpr double kFacesInwards = -0.5;  ///< cosine
 std::array<Vector3d, 3> cornersAt(const TriangleMesh& mesh, std::size_t t) {
   return {mesh.positions[mesh.triangles[t][0]].cast<double>(), mesh.positions[mesh.triangles[t][1]].cast<double>(),
           mesh.positions[mesh.triangles[t][2]].cast<double>()};
-}
-
-/// Nearest point of a triangle (Ericson 2005, Real-Time Collision Detection, 5.1.5).
-Vector3d nearestOn(const std::array<Vector3d, 3>& t, const Vector3d& p) {
-  const Vector3d ab = t[1] - t[0], ac = t[2] - t[0], ap = p - t[0];
-  const double d1 = ab.dot(ap), d2 = ac.dot(ap);
-  if (d1 <= 0 && d2 <= 0) return t[0];
-  const Vector3d bp = p - t[1];
-  const double d3 = ab.dot(bp), d4 = ac.dot(bp);
-  if (d3 >= 0 && d4 <= d3) return t[1];
-  const double vc = d1 * d4 - d3 * d2;
-  if (vc <= 0 && d1 >= 0 && d3 <= 0) return t[0] + d1 / (d1 - d3) * ab;
-  const Vector3d cp = p - t[2];
-  const double d5 = ab.dot(cp), d6 = ac.dot(cp);
-  if (d6 >= 0 && d5 <= d6) return t[2];
-  const double vb = d5 * d2 - d1 * d6;
-  if (vb <= 0 && d2 >= 0 && d6 <= 0) return t[0] + d2 / (d2 - d6) * ac;
-  const double va = d3 * d6 - d5 * d4;
-  if (va <= 0 && d4 - d3 >= 0 && d5 - d6 >= 0) return t[1] + (d4 - d3) / ((d4 - d3) + (d5 - d6)) * (t[2] - t[1]);
-  const double sum = va + vb + vc;
-  if (!(std::abs(sum) > 0)) return t[0];
-  return t[0] + vb / sum * ab + vc / sum * ac;
-}
-
-double outlineArea(const std::vector<Vector2d>& outline) {
-  double twice = 0;
-  for (std::size_t i = 0; i < outline.size(); ++i) {
-    const Vector2d &a = outline[i], &b = outline[(i + 1) % outline.size()];
-    twice += a.x() * b.y() - a.y() * b.x();
-  }
-  return std::abs(twice) / 2;
-}
-
-bool withinOutline(const std::vector<Vector2d>& outline, const Vector2d& q) {
-  bool inside = false;
-  for (std::size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {
-    const Vector2d &a = outline[i], &b = outline[j];
-    if ((a.y() > q.y()) != (b.y() > q.y()) && q.x() < (b.x() - a.x()) * (q.y() - a.y()) / (b.y() - a.y()) + a.x())
-      inside = !inside;
-  }
-  return inside;
 }
 
 /// One mark against the surface.

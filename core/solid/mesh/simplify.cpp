@@ -8,6 +8,7 @@
 #include <cmath>
 #include <tuple>
 
+#include "core/solid/mesh/edge_table.h"
 #include "core/task/parallel.h"
 
 namespace zyga::solid {
@@ -202,11 +203,12 @@ bool sound(const TriangleMesh& mesh, std::size_t components) {
   return health.closed && health.oriented && health.components == components && health.volume > 0;
 }
 
-std::vector<std::array<std::uint32_t, 3>> fewerTriangles(const TriangleMesh& mesh, std::size_t triangles) {
+std::vector<std::array<std::uint32_t, 3>> fewerTriangles(const TriangleMesh& mesh, std::size_t triangles,
+                                                         unsigned options = 0) {
   std::vector<std::array<std::uint32_t, 3>> kept(mesh.triangles.size());
   const std::size_t count = meshopt_simplify(kept.data()->data(), mesh.triangles.data()->data(), 3 * kept.size(),
                                              mesh.positions.data()->data(), mesh.positions.size(),
-                                             sizeof(Eigen::Vector3f), 3 * triangles, 1.0f, 0, nullptr);
+                                             sizeof(Eigen::Vector3f), 3 * triangles, 1.0f, options, nullptr);
   kept.resize(count / 3);
   return kept;
 }
@@ -225,6 +227,19 @@ TriangleMesh simplified(const TriangleMesh& mesh, std::size_t triangles, const t
     if (task.cancelled()) return mesh;
   }
   return withTriangles(mesh, collapseEdges(mesh, triangles, {}, task).triangles);
+}
+
+TriangleMesh simplifiedWithBorders(const TriangleMesh& mesh, std::size_t triangles) {
+  if (mesh.triangles.size() <= triangles) return mesh;
+  return withTriangles(mesh, fewerTriangles(mesh, triangles, meshopt_SimplifyLockBorder));
+}
+
+TriangleMesh carefullySimplifiedWithBorders(const TriangleMesh& mesh, std::size_t triangles, const task::Task& task) {
+  std::vector<bool> keep(mesh.positions.size(), false);
+  EdgeTable(mesh).forEachEdge([&](std::uint32_t lower, std::span<const EdgeTable::Use> uses) {
+    if (uses.size() != 2) keep[lower] = keep[uses[0].upper] = true;
+  });
+  return collapseEdges(mesh, triangles, keep, task);
 }
 
 BoneMesh displayLevels(TriangleMesh mesh, std::size_t coarsest) {

@@ -20,6 +20,13 @@ TriangleMesh collapseEdges(const TriangleMesh& mesh, std::size_t triangles, cons
 /// occlusion are a subset of the input's. Stops early, with more triangles, when cancelled.
 TriangleMesh simplified(const TriangleMesh& mesh, std::size_t triangles, const task::Task& task = {});
 
+/// About `triangles` triangles of a mesh with open borders or other flaws, which stay as they are: no vertex of an edge
+/// that has not exactly two triangles moves. Quick, but may leave flaws of its own, which `repair` finds.
+TriangleMesh simplifiedWithBorders(const TriangleMesh& mesh, std::size_t triangles);
+/// The same by collapseEdges, which leaves none. Vertices that are no longer used stay in `positions`.
+TriangleMesh carefullySimplifiedWithBorders(const TriangleMesh& mesh, std::size_t triangles,
+                                            const task::Task& task = {});
+
 /// Levels of detail of a repaired mesh for display, finest first: the mesh itself, then a quarter each time, down to
 /// about `coarsest` triangles; each with normals, without occlusion. The quick simplifier (meshoptimizer) serves here,
 /// which may open or close thin parts of the coarser levels: never measure on them.

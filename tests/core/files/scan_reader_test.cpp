@@ -16,10 +16,13 @@
 #include "core/files/json/json.h"
 #include "core/files/scan/clean_scan.h"
 #include "core/files/scan/sanitizer_shadow.h"
+#include "core/files/scan/scan_allowance.h"
 #include "core/files/scan/scan_faults.h"
 #include "core/files/scan/scan_process.h"
 #include "core/files/scan/scan_wire.h"
+#include "core/solid/mesh/surface_distance.h"
 #include "tests/core/files/example_skeleton.h"
+#include "tests/core/solid/mesh_library.h"
 #include "ui/words/say.h"
 #include "ui/words/scan_words.h"
 
@@ -108,6 +111,19 @@ std::string off(const solid::TriangleMesh& mesh) {
   for (const auto& p : mesh.positions) text << p.transpose() << "\n";
   for (const auto& t : mesh.triangles) text << "3 " << t[0] << " " << t[1] << " " << t[2] << "\n";
   return text.str();
+}
+
+/// A binary glTF of its text and one buffer.
+std::string glb(std::string json, std::string buffer) {
+  json.resize((json.size() + 3) / 4 * 4, ' ');
+  buffer.resize((buffer.size() + 3) / 4 * 4, '\0');
+  std::string bytes = "glTF";
+  append(bytes, std::uint32_t{2});
+  append(bytes, static_cast<std::uint32_t>(28 + json.size() + buffer.size()));
+  append(bytes, static_cast<std::uint32_t>(json.size()));
+  bytes += "JSON" + json;
+  append(bytes, static_cast<std::uint32_t>(buffer.size()));
+  return bytes + std::string("BIN\0", 4) + buffer;
 }
 
 /// A glTF text with one triangle strip of the required extension.
@@ -249,9 +265,27 @@ TEST_F(ScanReaderTest, AFaceOfAnOffFileThatNamesNoVertexIsTold) {
   }
 }
 
+TEST_F(ScanReaderTest, MemoryThatItWouldNeedIsToldBeforeItIsUsed) {
+  reader_.limits.memory = std::uint64_t{100} << 20;
+  const auto big = solid::sphereMesh(1, 700);
+  ASSERT_EQ(big.triangles.size(), 1'957'200u);
+  const auto told = AllOf(HasSubstr("its 1957200 triangles would need about "),
+                          HasSubstr(" of memory, more than the 100.0\u00A0MB allowed"));
+  EXPECT_THAT(failure(write("big.stl", stl(big))), AllOf(HasSubstr("big.stl"), told));
+  EXPECT_THAT(failure(write("big.ply", ply(big))), AllOf(HasSubstr("big.ply"), told));
+  // Nothing is behind these counts: they are believed for the estimate alone.
+  EXPECT_THAT(failure(write("big.gltf",
+                            R"({"asset": {"version": "2.0"}, "accessors": [{"count": 978602}, {"count": 5871600}],
+                                "meshes": [{"primitives": [{"attributes": {"POSITION": 0}, "indices": 1}]}]})")),
+              AllOf(HasSubstr("big.gltf"), told));
+}
+
 TEST_F(ScanReaderTest, TooMuchMemoryIsAMessage) {
   if (kShadowed) GTEST_SKIP() << "the sanitizer's shadow alone maps terabytes, no limit is set";
   reader_.limits.memory = std::uint64_t{100} << 20;
+  // A text declares nothing: it is read until the limit is met.
+  EXPECT_THAT(failure(write("big.obj", obj(example::boxMesh({1, 2, 3}, 300)))),
+              AllOf(HasSubstr("big.obj"), testing::ContainsRegex("memory|broke down")));
   // A million triangles: 54 MB of file, 3.2 million vertices with normals, a list of corners each.
   EXPECT_THAT(failure(write("big.stl", stl(example::boxMesh({1, 2, 3}, 300)))),
               AllOf(HasSubstr("big.stl"), testing::ContainsRegex("memory|broke down")));
@@ -259,8 +293,49 @@ TEST_F(ScanReaderTest, TooMuchMemoryIsAMessage) {
 
 TEST_F(ScanReaderTest, TooMuchTimeIsAMessage) {
   reader_.limits.seconds = 0.05;
+  reader_.limits.secondsPerMillion = 0;
+  reader_.limits.clockTimes = 1;
   EXPECT_THAT(failure(write("big.obj", obj(example::boxMesh({1, 2, 3}, 300)))),
               AllOf(HasSubstr("big.obj"), HasSubstr("longer than the 0.05 seconds")));
+}
+
+TEST_F(ScanReaderTest, ProcessorTimeGoesByWhatTheFileHasRoomFor) {
+  // Ten million faces in 80 MB of text: at 30 bytes a triangle 2.67 million, so 0.05 + 0.5 x 2.67 s, rounded up. The
+  // same bytes in the tersest format would be 6.67 million, which is what the process starts with.
+  std::string text = "v 0 0 0\nv 1 0 0\nv 0 1 0\n";
+  for (int i = 0; i < 10'000'000; ++i) text += "f 1 2 3\n";
+  reader_.limits.seconds = 0.05;
+  reader_.limits.secondsPerMillion = 0.5;
+  EXPECT_EQ(secondsAllowed(0.05, 0.5, mostTrianglesIn(text.size())), 4u);
+  EXPECT_THAT(failure(write("long.obj", text)),
+              AllOf(HasSubstr("long.obj"), HasSubstr("took more than 2\u00A0s of processor time")));
+}
+
+TEST_F(ScanReaderTest, AReaderThatSpinsIsEndedByProcessorTime) {
+  reader_.program = write("spins", "#!/bin/bash\nwhile :; do :; done\n");
+  fs::permissions(reader_.program, fs::perms::owner_all);
+  reader_.limits.seconds = 0.5;
+  EXPECT_THAT(failure(write("a.stl", stl(box()))),
+              AllOf(HasSubstr("a.stl"), HasSubstr("took more than 1\u00A0s of processor time")));
+}
+
+TEST_F(ScanReaderTest, ABusyMachineDoesNotEndAReaderThatWaits) {
+  // It waits for longer than its processor time and reads then, while others have the cores.
+  reader_.program = write("waits", "#!/bin/bash\nsleep 1.6\nexec " ZYGAPOSE_READ_SCAN " \"$@\"\n");
+  fs::permissions(reader_.program, fs::perms::owner_all);
+  reader_.limits.seconds = 0.5;
+  reader_.limits.clockTimes = 100;
+  std::atomic<bool> over{false};
+  std::vector<std::thread> busy;
+  for (unsigned i = 0; i < 2 * std::max(1U, std::thread::hardware_concurrency()); ++i)
+    busy.emplace_back([&] {
+      while (!over) {
+      }
+    });
+  const std::string message = failure(write("a.stl", stl(box())));
+  over = true;
+  for (std::thread& thread : busy) thread.join();
+  EXPECT_EQ(message, "");
 }
 
 TEST_F(ScanReaderTest, AReaderThatDiesOrHangsIsAMessage) {
@@ -269,6 +344,7 @@ TEST_F(ScanReaderTest, AReaderThatDiesOrHangsIsAMessage) {
     reader_.program = write(name, "#!/bin/bash\n" + text + "\n");
     fs::permissions(reader_.program, fs::perms::owner_all);
     reader_.limits.seconds = 0.5;
+    reader_.limits.clockTimes = 1;
     return failure(scan);
   };
   EXPECT_THAT(script("dies", "kill -SEGV $$"), AllOf(HasSubstr("a.stl"), HasSubstr("SIGSEGV")));
@@ -281,6 +357,118 @@ TEST_F(ScanReaderTest, AReaderThatDiesOrHangsIsAMessage) {
   EXPECT_THAT(script("chatters", "head -c 300000 /dev/urandom; exit 7"), HasSubstr("code 7"));
   reader_.program = path("missing");
   EXPECT_THAT(failure(scan), HasSubstr("cannot start"));
+}
+
+TEST_F(ScanReaderTest, ThreeMillionTrianglesComeThinnedAndTellByHowMuch) {
+  constexpr int kRings = 867;
+  solid::TriangleMesh ball = solid::sphereMesh(100, kRings);  // as of mm
+  for (auto& p : ball.positions)
+    p *= 1 + 0.05F * std::sin(0.09F * p.x()) * std::cos(0.07F * p.y()) + 0.0005F * std::sin(0.7F * p.z());
+  ASSERT_GT(ball.triangles.size(), 3'000'000u);
+  const auto scan = readCleanScan(write("C3.ply", ply(ball)), reader_);
+  ASSERT_TRUE(scan);
+  ASSERT_TRUE(scan->thinned);
+  EXPECT_EQ(scan->thinned->from, ball.triangles.size());
+  EXPECT_EQ(scan->thinned->to, scan->mesh.triangles.size());
+  EXPECT_LE(scan->mesh.triangles.size(), 2'000'000u);
+  EXPECT_GT(scan->mesh.triangles.size(), 1'800'000u);
+  EXPECT_TRUE(scan->flaws.closed());
+  EXPECT_EQ(scan->flaws.surfaces, 1u);
+  EXPECT_NEAR(solid::volume(scan->mesh) / solid::volume(ball), 1, 1e-5);
+  EXPECT_GT(scan->thinned->error, 0);
+  EXPECT_LT(scan->thinned->error, 0.05);
+  // Some of the points, against every triangle.
+  double farthest = 0;
+  for (std::size_t i = 1; i < ball.positions.size(); i += ball.positions.size() / 8) {
+    const Eigen::Vector3d p = ball.positions[i].cast<double>();
+    double nearest = std::numeric_limits<double>::infinity();
+    for (const auto& t : scan->mesh.triangles) {
+      const auto corner = [&](std::size_t k) { return Eigen::Vector3d(scan->mesh.positions[t[k]].cast<double>()); };
+      nearest = std::min(nearest, (solid::nearestOn({corner(0), corner(1), corner(2)}, p) - p).norm());
+    }
+    farthest = std::max(farthest, nearest);
+  }
+  EXPECT_LE(farthest, scan->thinned->error);
+  EXPECT_THAT(ui::repairsSaid(*scan).join("\n").toStdString(),
+              testing::ContainsRegex("thinned from 300[0-9]{4} to (2000000|1[89][0-9]{5}) triangles, no point moved by "
+                                     "more than 0\\.0[0-9]+.*mm"));
+}
+
+TEST_F(ScanReaderTest, ThinningKeepsHolesAndEveryBoneOfAFile) {
+  reader_.limits.triangles = 1000;
+  auto open = example::boxMesh({1, 2, 3}, 20);
+  open.triangles.erase(open.triangles.begin(), open.triangles.begin() + 800);  // one side
+  const auto scan = readCleanScan(write("open.ply", ply(open)), reader_);
+  ASSERT_TRUE(scan && scan->thinned);
+  EXPECT_EQ(scan->thinned->from, 4000u);
+  EXPECT_LE(scan->mesh.triangles.size(), 1000u);
+  EXPECT_EQ(scan->flaws.holes, 1u);
+  EXPECT_EQ(scan->flaws.nonManifoldEdges, 0u);
+  EXPECT_NEAR(scan->thinned->error, 0, 1e-5) << "its sides are flat";
+
+  const auto grid = example::boxMesh({1, 2, 3}, 20);
+  std::ostringstream two;
+  for (const int at : {0, 1}) {
+    two << "o C" << 3 + at << "\n";
+    for (const auto& p : grid.positions)
+      two << "v " << p.x() + 5 * static_cast<float>(at) << " " << p.y() << " " << p.z() << "\n";
+    const std::size_t first = 1 + static_cast<std::size_t>(at) * grid.positions.size();
+    for (const auto& t : grid.triangles)
+      two << "f " << t[0] + first << " " << t[1] + first << " " << t[2] + first << "\n";
+  }
+  const auto scans = readCleanScans(write("two.obj", two.str()), reader_);
+  ASSERT_TRUE(scans);
+  ASSERT_EQ(scans->bones.size(), 2u);
+  for (const CleanScan& bone : scans->bones) {
+    ASSERT_TRUE(bone.thinned);
+    EXPECT_EQ(bone.thinned->from, 4800u);
+    EXPECT_LE(bone.mesh.triangles.size(), 1000u);
+    EXPECT_TRUE(bone.flaws.closed());
+    EXPECT_NEAR(solid::volume(bone.mesh), 48, 1e-3);
+  }
+  reader_.limits.triangles = 4800;
+  const auto whole = readCleanScan(write("whole.ply", ply(grid)), reader_);
+  ASSERT_TRUE(whole);
+  EXPECT_FALSE(whole->thinned);
+}
+
+TEST_F(ScanReaderTest, ColoursAndTexturesThatAreNotKeptAreTold) {
+  const auto said = [&](const std::string& name, const std::string& bytes) {
+    const auto scan = readCleanScan(write(name, bytes), reader_);
+    return scan ? ui::repairsSaid(*scan).join("\n").toStdString() : std::string("nothing was read");
+  };
+  const std::string head =
+      "ply\nformat ascii 1.0\nelement vertex 3\nproperty float x\nproperty float y\nproperty float z\n";
+  const std::string rgb = "property uchar red\nproperty uchar green\nproperty uchar blue\n";
+  const std::string face = "element face 1\nproperty list uchar int vertex_indices\n", end = "end_header\n";
+  EXPECT_EQ(said("plain.ply", head + face + end + "0 0 0\n9 0 0\n0 9 0\n3 0 1 2\n"), "");
+  EXPECT_EQ(said("vertices.ply", head + rgb + face + end + "0 0 0 9 9 9\n9 0 0 9 9 9\n0 9 0 9 9 9\n3 0 1 2\n"),
+            "vertex colours were left out");
+  EXPECT_EQ(said("faces.ply", head + face + rgb + end + "0 0 0\n9 0 0\n0 9 0\n3 0 1 2 9 9 9\n"),
+            "colours of faces were left out");
+  EXPECT_EQ(said("vertices.off", "COFF\n3 1 3\n0 0 0 9 9 9 255\n9 0 0 9 9 9 255\n0 9 0 9 9 9 255\n3 0 1 2\n"),
+            "vertex colours were left out");
+
+  const std::string triangle = "v 0 0 0\nv 9 0 0\nv 0 9 0\nvt 0 0\nvt 1 0\nvt 0 1\nusemtl skin\nf 1/1 2/2 3/3\n";
+  write("plain.mtl", "newmtl skin\nKd 0.8 0.7 0.6\n");
+  write("skin.mtl", "newmtl skin\nKd 0.8 0.7 0.6\nmap_Kd skin.png\n");
+  EXPECT_EQ(said("plain.obj", "mtllib plain.mtl\n" + triangle), "");
+  EXPECT_EQ(said("skin.obj", "mtllib skin.mtl\n" + triangle), "textures were left out");
+
+  std::string places;
+  for (const float x : {0.F, 0.F, 0.F, 9.F, 0.F, 0.F, 0.F, 9.F, 0.F}) append(places, x);
+  const std::string json = R"({"asset": {"version": "2.0"}, "scene": 0, "scenes": [{"nodes": [0]}],
+    "nodes": [{"mesh": 0}], "meshes": [{"primitives": [{"attributes": {"POSITION": 0}, "material": 0}]}],
+    "materials": [{"pbrMetallicRoughness": {BASE}}],
+    "textures": [{"source": 0}], "images": [{"uri": "skin.png"}],
+    "accessors": [{"bufferView": 0, "componentType": 5126, "count": 3, "type": "VEC3", "min": [0,0,0], "max": [9,9,0]}],
+    "bufferViews": [{"buffer": 0, "byteLength": 36}], "buffers": [{"byteLength": 36}]})";
+  const auto with = [&](const std::string& base) {
+    std::string text = json;
+    return glb(text.replace(text.find("BASE"), 4, base), places);
+  };
+  EXPECT_EQ(said("plain.glb", with(R"("baseColorFactor": [1, 0.9, 0.8, 1])")), "");
+  EXPECT_EQ(said("skin.glb", with(R"("baseColorTexture": {"index": 0})")), "textures were left out");
 }
 
 TEST_F(ScanReaderTest, FilesOutsideTheScansFolderStayClosed) {
@@ -308,12 +496,14 @@ TEST(ScanWire, AnythingButItsOwnFormIsRefused) {
   scan.mesh = box();
   scan.facesDeclared = 7;
   scan.unit = 0.001;
+  scan.looks = {true, false, true};
   writeWire(scan, file);
   const auto again = readWire(file);
   EXPECT_EQ(again.mesh.positions, scan.mesh.positions);
   EXPECT_EQ(again.mesh.triangles, scan.mesh.triangles);
   EXPECT_EQ(again.facesDeclared, 7u);
   EXPECT_EQ(again.unit, 0.001);
+  EXPECT_EQ(again.looks, scan.looks);
 
   const std::string good = bytesOf(file);
   const auto refused = [&](const std::string& bytes) {
@@ -340,6 +530,10 @@ TEST(ScanCause, ComesBackAsItWasTold) {
       {reason::Count{2}, reason::Count{13},
        reason::inner({fault::kFoundInstead, {reason::inner(fault::kExpectedColon), reason::text("\"")}})});
   EXPECT_EQ(readCause(writeCause(within)), within);
+  const reason::Reason memory(fault::kNeedsMemory,
+                              {reason::Count{12'000'000}, reason::Quantity{2e9, reason::Unit::Bytes},
+                               reason::Quantity{1e9, reason::Unit::Bytes}});
+  EXPECT_EQ(readCause(writeCause(memory)), memory);
 }
 
 TEST(ScanCause, NothingFromTheOtherProcessIsTrusted) {
@@ -349,7 +543,8 @@ TEST(ScanCause, NothingFromTheOtherProcessIsTrusted) {
         R"({"id": "scan.invented", "values": []})", R"({"id": "file.cannot-save", "values": ["a", "b", "c"]})",
         R"({"id": "scan.no-surface", "values": ["too many"]})", R"({"id": "scan.compressed", "values": []})",
         R"({"id": "scan.compressed", "values": [{"term": "scan.invented"}]})",
-        R"({"id": "scan.compressed", "values": [null]})", R"({"id": 7, "values": [1]})"})
+        R"({"id": "scan.compressed", "values": [null]})", R"({"id": "scan.compressed", "values": [{"bytes": "many"}]})",
+        R"({"id": 7, "values": [1]})"})
     EXPECT_EQ(readCause(line), damaged) << line;
   // Reasons within reasons beyond any that are told.
   std::string deep = R"({"id": "scan.no-surface", "values": []})";
