@@ -165,8 +165,11 @@ std::vector<MarkedMeasure> measuresOf(const Scan& scan) {
   const Marks marks(scan);
   const std::span<const Rule> rules = isVertebra(scan.bone.kind) ? std::span<const Rule>(kOfVertebrae) : kOfOthers;
   std::vector<MarkedMeasure> out;
-  for (const Rule& rule : rules)
-    if (const Value value = rule.value(marks); value && std::isfinite(*value)) out.push_back({rule.measure, *value});
+  for (const Rule& rule : rules) {
+    const Value value = rule.value(marks);
+    if (value && std::isfinite(*value) && (isSigned(rule.measure) || *value >= 0))
+      out.push_back({rule.measure, *value});
+  }
   return out;
 }
 

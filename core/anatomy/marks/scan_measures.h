@@ -15,7 +15,8 @@ struct MarkedMeasure {
 
 /// What the marks of a scan measure, scaled and straightened as it is, in the order of the table's columns. Lengths
 /// between two marks need those; heights, widths from one side and tilts also need that the bone lies by its landmarks.
-/// A pair of facets counts with its mean.
+/// A pair of facets counts with its mean. What comes out below zero though it cannot be (the top of a spine under the
+/// canal) is no measure: its marks are wrong (mark_doubts.h).
 std::vector<MarkedMeasure> measuresOf(const Scan& scan);
 
 /// The table with these measures in the scan's row, as measured cells, so that what is blank around it follows. A row

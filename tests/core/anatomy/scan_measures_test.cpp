@@ -109,6 +109,17 @@ TEST(ScanMeasures, OnlyDistancesCountBeforeItLies) {
     EXPECT_FALSE(valueOf(measures, open)) << toText(open);
 }
 
+// Half a vertebra had its spine taken for the rim: the project that held −12 mm could not be opened again.
+TEST(ScanMeasures, NoLengthIsBelowZero) {
+  Scan scan = scanOf(bone(sculpted(), "C6"));
+  const Vector3d middle = (scan.landmarks["cranialRim"] + scan.landmarks["caudalRim"]) / 2;
+  ASSERT_TRUE(valueOf(measuresOf(scan), Measure::SpineHeight));
+  scan.landmarks["spineTop"] = 2 * middle - scan.landmarks["spineTop"];
+  for (const auto& [measure, value] : measuresOf(scan))
+    EXPECT_TRUE(isSigned(measure) || value >= 0) << toText(measure) << " " << value;
+  EXPECT_FALSE(valueOf(measuresOf(scan), Measure::SpineHeight));
+}
+
 TEST(ScanMeasures, OneSideTellsTheWidthOfBoth) {
   const Bone& original = bone(sculpted(), "C7");
   Scan scan = scanOf(original);

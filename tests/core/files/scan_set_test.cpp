@@ -53,8 +53,8 @@ class ScanSetTest : public testing::Test {
   QTemporaryDir folder_;
 };
 
-/// About the size of the sample's necks' bones, mm.
-const Eigen::Vector3d kBone(400, 150, 200);
+/// About the size of the bones of the sample's neck with their ribs, mm.
+const Eigen::Vector3d kBone(700, 150, 200);
 
 TEST_F(ScanSetTest, AFolderStandsForItsMeshes) {
   write("C5.obj", box(0, kBone));
