@@ -17,6 +17,7 @@
 #include "ui/words/anatomy_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/say.h"
+#include "ui/words/scan_size_words.h"
 #include "ui/words/scan_words.h"
 #include "ui/words/table_words.h"
 
@@ -150,16 +151,9 @@ void tellUnusedRows(const GivenMarks& given, ScansBroughtIn& scans) {
 
 void tellTenfold(ScansBroughtIn& scans) {
   const double factor = scans.set.unit.factor;
-  if (!anatomy::isTenfold(factor)) return;
-  scans.warnings.push_back(
-      factor > 1 ? said(QT_TRANSLATE_NOOP("words",
-                                          "these bones are about %1 times as large as the animal's: fit the "
-                                          "animal to them (--measures), or give --unit"),
-                        {ui::plain(factor, 1)})
-                 : said(QT_TRANSLATE_NOOP("words",
-                                          "the animal's bones are about %1 times as large as these: fit the "
-                                          "animal to them (--measures), or give --unit"),
-                        {ui::plain(1 / factor, 1)}));
+  if (anatomy::isTenfold(factor))
+    scans.warnings.push_back(said(QT_TRANSLATE_NOOP("words", "%1: fit the animal to them (--measures), or give --unit"),
+                                  {ui::sizeOfSetSaid(factor)}));
 }
 
 void remarkOn(const anatomy::Specimen& sculpted, ScansBroughtIn& scans) {
@@ -196,6 +190,7 @@ ScansBroughtIn bringIn(const Arguments& arguments, const GivenMarks& given, file
     for (std::size_t i = 0; i < out.scans.size(); ++i)
       takeOver(out.scans[i].scan, sculpted[*sculpted.findBone(toId(out.scans[i].scan.bone))], out.found->marks[i]);
   }
+  if (arguments.has("--carry")) out.carried = files::carryMissing(out.scans, sculpted);
   remarkOn(sculpted, out);
   return out;
 }
@@ -346,6 +341,8 @@ Verb scanVerb() {
         {"--suggest", "",
          QT_TRANSLATE_NOOP("words",
                            "finds facets, ends of the centra and neural canals where neighbours lie in articulation")},
+        {"--carry", "",
+         QT_TRANSLATE_NOOP("words", "marks that vertebrae still lack come from the nearest one that has some")},
         {"--landmarks", "FILE.csv",
          QT_TRANSLATE_NOOP("words", "bone,landmark,x (mm),y (mm),z (mm) in the axes of the scans")},
         {"--facets", "FILE.csv",
@@ -384,13 +381,13 @@ Verb scanVerb() {
            "(centre_mm, normal, slide, area_mm2, length_mm, width_mm, residual_mm, confidence from 0 to 1, set_by, "
            "taken),\n"
            "left_open (why not); joints: id, found, confidence, ball_and_socket, disc_mm, joint_space_mm, why_not;\n"
-           "left_out; lacking; warnings. Of each bone also doubts (mark, id, why): marks that can hardly be right; "
-           "missing\n"
-           "(borders, border_length_mm, share, one_sided_share, said): what the scan lacks of a closed and symmetric\n"
-           "surface, at least; advised (correction, why): whether its marks tell a shear or a compression.\n"
-           "Places are mm in the file's own frame. Suggestions less sure than 0.5 are "
-           "told\n"
-           "and not taken.\n"),
+           "left_out; carried (to, from, misfit, marks, left_out): marks from other bones; lacking; warnings. Of each\n"
+           "bone also thinned (from, to, error_mm) where it had too many triangles;\n"
+           "doubts (mark, id, why): marks that can hardly be right; missing (borders, border_length_mm, share,\n"
+           "one_sided_share, said): what the scan lacks of a closed and symmetric surface, at least; advised\n"
+           "(correction, why): whether its marks tell a shear or a compression. Places are mm in the file's own "
+           "frame.\n"
+           "Suggestions less sure than 0.5 are told and not taken.\n"),
        true},
       scanVerbRun};
 }

@@ -4,12 +4,14 @@
 #include <QStringList>
 #include <iostream>
 
+#include "app/verbs/scan_options.h"
 #include "app/verbs/verb_words.h"
 #include "core/files/json/json_write.h"
 #include "core/range/overlap.h"
 #include "ui/words/anatomy_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/say.h"
+#include "ui/words/scan_size_words.h"
 #include "ui/words/scan_words.h"
 
 namespace zyga::app {
@@ -22,22 +24,15 @@ std::string nameOf(const std::filesystem::path& file, const std::string& part) {
   return part.empty() ? file.string() : said(QT_TRANSLATE_NOOP("words", "%1, part %2"), {file.string(), part});
 }
 
-QString unitText(anatomy::ScanUnit unit) { return QString::fromUtf8(toText(unit).data()); }
-
-/// "all taken to be in m (so 7 bones are in the middle 0.08 times as large as the animal's)"
+/// What is known of the unit of several.
 void printUnit(const files::ScanSet& set) {
   if (set.bones.size() < 2) return;
-  const char* form = set.bones.front().unitBy != files::UnitBy::Size
-                         ? QT_TRANSLATE_NOOP("words", "unit %1: the middle one of %2 bones is %3 times the animal's")
-                     : set.unit.sure
-                         ? QT_TRANSLATE_NOOP("words",
-                                             "unit of all guessed %1, in which the middle one of %2 bones is %3 times "
-                                             "the animal's; no other unit comes near")
-                         : QT_TRANSLATE_NOOP("words",
-                                             "unit of all guessed %1, in which the middle one of %2 bones is %3 times "
-                                             "the animal's; not sure: give --unit");
-  std::cout << said(form, {unitText(set.unit.unit), QString::number(set.unit.bones), ui::plain(set.unit.factor, 2)})
-            << "\n";
+  const files::UnitBy by = set.bones.front().unitBy;
+  const QString known = ui::unitOfSetSaid(set.unit, by);
+  if (by == files::UnitBy::Size && !set.unit.sure)
+    std::cout << said(QT_TRANSLATE_NOOP("words", "%1: give --unit"), {known}) << "\n";
+  else
+    std::cout << known.toStdString() << "\n";
 }
 
 void printBone(const files::ScanOfSet& of, const files::ProjectScan& scan) {
@@ -48,11 +43,12 @@ void printBone(const files::ScanOfSet& of, const files::ProjectScan& scan) {
           ui::translated(QT_TRANSLATE_NOOP("words", "%1 is %2")),
           {QString::fromStdString(nameOf(of.file, of.clean.part)), QString::fromStdString(toId(scan.scan.bone))}),
       ui::translated(QT_TRANSLATE_N_NOOP("words", "%n triangles"), static_cast<int>(of.clean.mesh.triangles.size())),
-      ui::filled(ui::translated(unit), {unitText(scan.scan.unit)}),
+      ui::filled(ui::translated(unit), {ui::unitText(scan.scan.unit)}),
       ui::translated(scan.scan.placed ? QT_TRANSLATE_NOOP("words", "placed by its landmarks")
                                       : QT_TRANSLATE_NOOP("words", "placed by a guess"))};
   std::cout << ui::inOneLine(parts).toStdString() << "\n";
-  for (const QString& repair : ui::repairsSaid(of.clean)) std::cout << "  " << repair.toStdString() << "\n";
+  for (const QString& repair : ui::repairsSaid(of.clean, anatomy::metresOf(scan.scan.unit)))
+    std::cout << "  " << repair.toStdString() << "\n";
   for (const QString& flaw : ui::flawsSaid(of.clean.flaws, anatomy::metresOf(scan.scan.unit)))
     std::cout << "  " << flaw.toStdString() << "\n";
 }
@@ -231,7 +227,8 @@ json::Value boneJson(const ScansBroughtIn& scans, std::size_t i) {
                        {"extent_mm", millimetresJson(of.clean.extent * unit)},
                        {"triangles", of.clean.mesh.triangles.size()},
                        {"closed", of.clean.flaws.closed()},
-                       {"repairs", sentences(ui::repairsSaid(of.clean))},
+                       {"repairs", sentences(ui::repairsSaid(of.clean, unit))},
+                       {"thinned", thinnedJson(of.clean, unit)},
                        {"flaws", sentences(ui::flawsSaid(of.clean.flaws, unit))},
                        {"placed", scan.placed},
                        {"mid_plane", scans.found ? midPlaneJson(scans.found->midPlanes[i]) : json::Value()},
@@ -268,6 +265,7 @@ void printScans(const ScansBroughtIn& scans) {
       if (why.id != solid::fault::kAtJoint) std::cout << "  " << ui::say(why).toStdString() << "\n";
   }
   if (scans.found) printSuggested(*scans.found);
+  for (const files::CarriedTo& carried : scans.carried) std::cout << ui::carriedSaid(carried).toStdString() << "\n";
   for (const auto& left : scans.set.leftOut)
     std::cout << said(QT_TRANSLATE_NOOP("words", "%1 is left out: %2"),
                       {nameOf(left.file, left.part), ui::say(left.why)})
@@ -275,7 +273,13 @@ void printScans(const ScansBroughtIn& scans) {
 }
 
 std::string scansJson(const ScansBroughtIn& scans, const std::string& out) {
-  std::vector<json::Value> bones, left, joints;
+  std::vector<json::Value> bones, left, joints, carried;
+  for (const files::CarriedTo& of : scans.carried)
+    carried.push_back(json::object({{"to", toId(of.to)},
+                                    {"from", toId(of.from)},
+                                    {"misfit", json::millionths(of.misfit)},
+                                    {"marks", of.marks},
+                                    {"left_out", reasonsJson(of.leftOut)}}));
   for (std::size_t i = 0; i < scans.scans.size(); ++i) bones.push_back(boneJson(scans, i));
   for (const auto& each : scans.set.leftOut)
     left.push_back(json::object(
@@ -289,6 +293,7 @@ std::string scansJson(const ScansBroughtIn& scans, const std::string& out) {
                                       {"bones", json::arrayOf(bones, json::Layout::OnLines)},
                                       {"joints", json::arrayOf(joints, json::Layout::OnLines)},
                                       {"left_out", json::arrayOf(left, json::Layout::OnLines)},
+                                      {"carried", json::arrayOf(carried, json::Layout::OnLines)},
                                       {"lacking", json::arrayOf(scans.lacking)},
                                       {"warnings", json::arrayOf(scans.warnings)}},
                                      json::Layout::OnLines));

@@ -2,6 +2,7 @@
 
 #include "core/anatomy/marks/mark_plan.h"
 #include "core/anatomy/marks/straighten.h"
+#include "core/files/project/carried_scans.h"
 #include "core/files/project/project_scan.h"
 #include "core/files/scan/scan_set.h"
 #include "core/solid/facets/mark_fit.h"
@@ -25,6 +26,7 @@ struct ScansBroughtIn {
   std::vector<anatomy::Scan> given;                      ///< the same with the marks of tables alone
   std::vector<std::vector<anatomy::WantedMark>> wanted;  ///< what can be marked on each
   std::optional<solid::ColumnSuggestion> found;          ///< where suggestions were asked for
+  std::vector<files::CarriedTo> carried;                 ///< marks carried over from other bones
   std::vector<std::string> warnings;                     ///< said already
   std::vector<std::string> lacking;                      ///< what joints still lack, said already
   std::vector<ScanRemarks> remarks;                      ///< beside the bones

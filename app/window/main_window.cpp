@@ -74,6 +74,8 @@ MainWindow::MainWindow(Document& document, const WindowFolders& folders, QWidget
   scans_ = new ScanController(document_, *messages_, *this);
   animals_ = new AnimalFromScans(*files_, *messages_, *this);
   connect(animals_, &AnimalFromScans::marksAsked, scans_, [this] { scans_->openLandmarks({}); });
+  connect(scans_, &ScanController::animalAsked, animals_, &AnimalFromScans::ask);
+  connect(scans_, &ScanController::resized, viewport_, &Viewport::frameAll);
   tables_ = new TableController(document_, *this);
   connect(scans_, &ScanController::helpAsked, this, &MainWindow::openHelp);
   report_ = new ReportController(document_, studies_->answers(), *messages_, *this);

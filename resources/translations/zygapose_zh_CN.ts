@@ -3869,6 +3869,46 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <source>Not an engineering document; local codes and licensed practice decide.</source>
         <translation>并非工程文件；以当地规范和持证从业者的意见为准。</translation>
     </message>
+    <message>
+        <source>unit %1: the bone is %2 times the animal's</source>
+        <translation>单位 %1：该骨骼为动物的 %2 倍</translation>
+    </message>
+    <message>
+        <source>unit guessed %1, in which the bone is %2 times the animal's; no other unit comes near</source>
+        <translation>推测为单位 %1，该骨骼为动物的 %2 倍；其他单位相差甚远</translation>
+    </message>
+    <message>
+        <source>unit guessed %1, in which the bone is %2 times the animal's; not sure</source>
+        <translation>推测为单位 %1，该骨骼为动物的 %2 倍；不确定</translation>
+    </message>
+    <message>
+        <source>unit %1: the middle one of %2 bones is %3 times the animal's</source>
+        <translation>单位 %1：%2 块骨骼的中位数为动物的 %3 倍</translation>
+    </message>
+    <message>
+        <source>unit of all guessed %1, in which the middle one of %2 bones is %3 times the animal's; no other unit comes near</source>
+        <translation>全部推测为单位 %1，其中 %2 块骨骼的中位数为动物的 %3 倍；其他单位相差甚远</translation>
+    </message>
+    <message>
+        <source>unit of all guessed %1, in which the middle one of %2 bones is %3 times the animal's; not sure</source>
+        <translation>全部推测为单位 %1，其中 %2 块骨骼的中位数为动物的 %3 倍；不确定</translation>
+    </message>
+    <message>
+        <source>these bones are about %1 times as large as the animal's</source>
+        <translation>这些骨骼约为动物骨骼的 %1 倍</translation>
+    </message>
+    <message>
+        <source>the animal's bones are about %1 times as large as these</source>
+        <translation>动物的骨骼约为这些骨骼的 %1 倍</translation>
+    </message>
+    <message>
+        <source>beside the others about %1 times too large: another unit, or another bone?</source>
+        <translation>与其他骨骼相比约大 %1 倍：是另一个单位，还是另一块骨骼？</translation>
+    </message>
+    <message>
+        <source>beside the others about %1 times too small: another unit, or another bone?</source>
+        <translation>与其他骨骼相比约小 %1 倍：是另一个单位，还是另一块骨骼？</translation>
+    </message>
     <message numerus="yes">
         <source>%n bytes</source>
         <translation>
@@ -3988,6 +4028,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
         <translation>读取它所需的时间超过允许的 %1 秒</translation>
     </message>
     <message>
+        <source>reading it took more than %1 s of processor time</source>
+        <translation>读取它所用的处理器时间超过 %1 s</translation>
+    </message>
+    <message>
         <source>the system stopped the process that read it, most likely for want of memory</source>
         <translation>系统终止了读取它的进程，多半是因为内存不足</translation>
     </message>
@@ -4002,6 +4046,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>reading it needs more memory than the %1 allowed</source>
         <translation>读取它所需的内存超过允许的 %1</translation>
+    </message>
+    <message>
+        <source>reading its %1 triangles would need about %2 of memory, more than the %3 allowed: thin it first in the program that made it</source>
+        <translation>读取其 %1 个三角形约需 %2 内存，超过允许的 %3：请先在生成它的程序中减少三角形</translation>
     </message>
     <message>
         <source>the process that read it ended with code %1</source>
@@ -4038,6 +4086,14 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>it would be %1, which %2 is already</source>
         <translation>它会是 %1，而 %2 已经是</translation>
+    </message>
+    <message>
+        <source>%2 is too different from %1 for its marks</source>
+        <translation>%2 与 %1 差异过大，无法转移其标记</translation>
+    </message>
+    <message>
+        <source>%1: there is too little surface where it should lie</source>
+        <translation>%1：它应在之处表面太少</translation>
     </message>
     <message>
         <source>nothing has been brushed</source>
@@ -4335,6 +4391,22 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
             <numerusform>去掉了 %n 个没有三角形的顶点</numerusform>
         </translation>
     </message>
+    <message>
+        <source>thinned from %1 to %2 triangles, no point moved by more than %3</source>
+        <translation>三角形由 %1 个减至 %2 个，各点移动不超过 %3</translation>
+    </message>
+    <message>
+        <source>vertex colours were left out</source>
+        <translation>顶点颜色已略去</translation>
+    </message>
+    <message>
+        <source>colours of faces were left out</source>
+        <translation>面的颜色已略去</translation>
+    </message>
+    <message>
+        <source>textures were left out</source>
+        <translation>纹理已略去</translation>
+    </message>
     <message numerus="yes">
         <source>%n holes left open, the longest border %1</source>
         <translation>
@@ -4412,6 +4484,10 @@ Kuznetsov &amp; Tereschenko 2010; Cobley, Rayfield &amp; Barrett 2013, PLoS ONE 
     <message>
         <source>cartilage of the tail: %1 of the centra's length, as %2 of its joints show (%3 to %4)</source>
         <translation>尾部软骨：椎体长度的 %1，由其 %2 个关节显示（%3 至 %4）</translation>
+    </message>
+    <message>
+        <source>%1: marks carried over from %2: %3, the surfaces %4 of the bone's size apart</source>
+        <translation>%1：自 %2 转移的标记：%3，两表面相距骨骼大小的 %4</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -6135,10 +6211,12 @@ hold a single mesh; a body guide then goes into a file beside it. Z up: x forwar
     <message>
         <source>The file is read by a process of its own with limits on time and memory, and is not changed.
 --json: also missing (borders, border_length_mm, share, said): of the surface closed flat over its open borders,
-what is not there, at least.
+what is not there, at least; thinned (from, to, error_mm): triangles where there were more than
+a bone may have, else null.
 </source>
         <translation>文件由单独的进程读取，时间与内存受限，文件不会被改动。
---json 另有 missing（borders、border_length_mm、share、said）：将开放边界以平面封闭后，表面至少缺多少。
+--json 另有 missing（borders、border_length_mm、share、said）：将开放边界以平面封闭后，表面至少缺多少；
+thinned（from、to、error_mm）：三角形多于一块骨骼所允许的数目时减少前后的数目，否则为 null。
 </translation>
     </message>
     <message>
@@ -6781,12 +6859,8 @@ Every verb reads both kinds.</source>
         <translation>表格中有不在这些扫描之列的骨骼的标记：%1</translation>
     </message>
     <message>
-        <source>these bones are about %1 times as large as the animal's: fit the animal to them (--measures), or give --unit</source>
-        <translation>这些骨骼约为动物骨骼的 %1 倍：请让动物与之相配（--measures），或给出 --unit</translation>
-    </message>
-    <message>
-        <source>the animal's bones are about %1 times as large as these: fit the animal to them (--measures), or give --unit</source>
-        <translation>动物的骨骼约为这些骨骼的 %1 倍：请让动物与之相配（--measures），或给出 --unit</translation>
+        <source>%1: fit the animal to them (--measures), or give --unit</source>
+        <translation>%1：请让动物与之相配（--measures），或给出 --unit</translation>
     </message>
     <message>
         <source>%1 is not marked enough to be measured</source>
@@ -6819,6 +6893,10 @@ Every verb reads both kinds.</source>
     <message>
         <source>finds facets, ends of the centra and neural canals where neighbours lie in articulation</source>
         <translation>在相邻骨骼按关节相接摆放之处寻找关节面、椎体端面和椎管</translation>
+    </message>
+    <message>
+        <source>marks that vertebrae still lack come from the nearest one that has some</source>
+        <translation>椎骨仍缺的标记取自最近的已有标记的椎骨</translation>
     </message>
     <message>
         <source>bone,landmark,x (mm),y (mm),z (mm) in the axes of the scans</source>
@@ -6868,11 +6946,12 @@ slide y, slide z (direction of sliding), radius (mm), residual (mm), confidence,
 unit, unit_by (size, format, person), unit_sure, placed, mid_plane, neural_canal, landmarks (place_mm), facets
 (centre_mm, normal, slide, area_mm2, length_mm, width_mm, residual_mm, confidence from 0 to 1, set_by, taken),
 left_open (why not); joints: id, found, confidence, ball_and_socket, disc_mm, joint_space_mm, why_not;
-left_out; lacking; warnings. Of each bone also doubts (mark, id, why): marks that can hardly be right; missing
-(borders, border_length_mm, share, one_sided_share, said): what the scan lacks of a closed and symmetric
-surface, at least; advised (correction, why): whether its marks tell a shear or a compression.
-Places are mm in the file's own frame. Suggestions less sure than 0.5 are told
-and not taken.
+left_out; carried (to, from, misfit, marks, left_out): marks from other bones; lacking; warnings. Of each
+bone also thinned (from, to, error_mm) where it had too many triangles;
+doubts (mark, id, why): marks that can hardly be right; missing (borders, border_length_mm, share,
+one_sided_share, said): what the scan lacks of a closed and symmetric surface, at least; advised
+(correction, why): whether its marks tell a shear or a compression. Places are mm in the file's own frame.
+Suggestions less sure than 0.5 are told and not taken.
 </source>
         <translation>每个文件由单独的进程读取，时间和内存有限制。所列文件须全部可用，
 否则不写出任何内容；文件夹中不是骨骼的内容会说明并略去。
@@ -6889,7 +6968,8 @@ slide y、slide z（滑动方向）、radius (mm)、residual (mm)、confidence�
 unit、unit_by（size、format、person）、unit_sure、placed、mid_plane、neural_canal、landmarks（place_mm）、facets
 （centre_mm、normal、slide、area_mm2、length_mm、width_mm、residual_mm、0 至 1 的 confidence、set_by、taken）、
 left_open（为何没有）；joints：id、found、confidence、ball_and_socket、disc_mm、joint_space_mm、why_not；
-left_out；lacking；warnings。每块骨骼另有 doubts（mark、id、why）：几乎不可能正确的标记；missing
+left_out；carried（to、from、misfit、marks、left_out）：来自其他骨骼的标记；lacking；warnings。
+每块骨骼另有 thinned（from、to、error_mm），若其三角形过多；doubts（mark、id、why）：几乎不可能正确的标记；missing
 （borders、border_length_mm、share、one_sided_share、said）：扫描相对封闭且对称的表面至少缺什么；
 advised（correction、why）：标记是否表明剪切或压缩。
 位置以毫米计，在文件自身的坐标系中。可信度低于 0.5 的建议只说明，
@@ -6901,16 +6981,8 @@ advised（correction、why）：标记是否表明剪切或压缩。
         <translation>%1，部分 %2</translation>
     </message>
     <message>
-        <source>unit %1: the middle one of %2 bones is %3 times the animal's</source>
-        <translation>单位 %1：%2 块骨骼的中位数为动物的 %3 倍</translation>
-    </message>
-    <message>
-        <source>unit of all guessed %1, in which the middle one of %2 bones is %3 times the animal's; no other unit comes near</source>
-        <translation>全部推测为单位 %1，其中 %2 块骨骼的中位数为动物的 %3 倍；其他单位相差甚远</translation>
-    </message>
-    <message>
-        <source>unit of all guessed %1, in which the middle one of %2 bones is %3 times the animal's; not sure: give --unit</source>
-        <translation>全部推测为单位 %1，其中 %2 块骨骼的中位数为动物的 %3 倍；不确定：请给出 --unit</translation>
+        <source>%1: give --unit</source>
+        <translation>%1：请给出 --unit</translation>
     </message>
     <message>
         <source>taken to be in %1</source>
@@ -7892,6 +7964,34 @@ Incomplete scan: %2.</source>
         <translation>将所选文件移出列表，读取期间也可以  (Del)</translation>
     </message>
     <message>
+        <source>&amp;Keep the animal's size</source>
+        <translation>保持动物的尺寸(&amp;K)</translation>
+    </message>
+    <message>
+        <source>The bones are added with the size they have; the animal stays as it is</source>
+        <translation>骨骼按自身的尺寸加入；动物保持不变</translation>
+    </message>
+    <message>
+        <source>&amp;Fit the animal to these bones</source>
+        <translation>让动物与这些骨骼相配(&amp;F)</translation>
+    </message>
+    <message>
+        <source>The bones keep their size and what is measured on them; every other length of the animal is scaled</source>
+        <translation>骨骼保持自身的尺寸和在其上量得的值；动物的其他所有长度随之缩放</translation>
+    </message>
+    <message>
+        <source>Another &amp;unit:</source>
+        <translation>另一个单位(&amp;U)：</translation>
+    </message>
+    <message>
+        <source>All files of the list are in the unit that you choose</source>
+        <translation>列表中的所有文件都采用所选的单位</translation>
+    </message>
+    <message>
+        <source>Unit of all files</source>
+        <translation>所有文件的单位</translation>
+    </message>
+    <message>
         <source>Bone in %1</source>
         <translation>%1 中的骨骼</translation>
     </message>
@@ -7910,6 +8010,10 @@ Incomplete scan: %2.</source>
     <message>
         <source>Y</source>
         <translation>Y</translation>
+    </message>
+    <message>
+        <source>Which is right?</source>
+        <translation>哪一个正确？</translation>
     </message>
     <message>
         <source>Its name does not tell which bone it is: choose one.</source>
@@ -7952,6 +8056,10 @@ Incomplete scan: %2.</source>
         <translation>已读取 %1 / %2。“取消”即停止，且没有任何改变。</translation>
     </message>
     <message>
+        <source>Say which size is right; then they can be added.</source>
+        <translation>请说明哪一个尺寸正确；然后即可加入。</translation>
+    </message>
+    <message>
         <source>%1 of %2 can be added to the skeleton; the others are left out.</source>
         <translation>%2 块中有 %1 块可加入骨架；其余略去。</translation>
     </message>
@@ -7962,6 +8070,10 @@ Incomplete scan: %2.</source>
     <message>
         <source>All %1 can be added to the skeleton.</source>
         <translation>全部 %1 块都可以加入骨架。</translation>
+    </message>
+    <message>
+        <source>The animal becomes %1 times as large as it is.</source>
+        <translation>动物将变为现在的 %1 倍大。</translation>
     </message>
     <message>
         <source>Percent of the centrum's functional length, or millimetres</source>
@@ -9537,7 +9649,9 @@ Incomplete scan: %2.</source>
     </message>
     <message numerus="yes">
         <source>%n measured cells are hard to believe</source>
-        <translation><numerusform>有 %n 个实测单元格难以置信</numerusform></translation>
+        <translation>
+            <numerusform>有 %n 个实测单元格难以置信</numerusform>
+        </translation>
     </message>
     <message>
         <source>Body plan: %1</source>
@@ -9557,7 +9671,9 @@ Incomplete scan: %2.</source>
     </message>
     <message numerus="yes">
         <source>%n cells blank</source>
-        <translation><numerusform>%n 个单元格留空</numerusform></translation>
+        <translation>
+            <numerusform>%n 个单元格留空</numerusform>
+        </translation>
     </message>
     <message>
         <source>Paste measures</source>
@@ -10338,6 +10454,10 @@ Incomplete scan: %2.</source>
         <translation>建议标志点与关节面(&amp;G)</translation>
     </message>
     <message>
+        <source>&amp;Carry marks over from a neighbour</source>
+        <translation>自相邻骨骼转移标记(&amp;C)</translation>
+    </message>
+    <message>
         <source>Mi&amp;rror to the other side</source>
         <translation>镜像到另一侧(&amp;R)</translation>
     </message>
@@ -10354,6 +10474,10 @@ Incomplete scan: %2.</source>
         <translation>缩放动物(&amp;A)……</translation>
     </message>
     <message>
+        <source>&amp;Fit the animal to its scans</source>
+        <translation>让动物与其扫描相配(&amp;F)</translation>
+    </message>
+    <message>
         <source>Place landmarks…</source>
         <translation>放置标志点……</translation>
     </message>
@@ -10366,12 +10490,12 @@ Incomplete scan: %2.</source>
         <translation>移除扫描</translation>
     </message>
     <message>
-        <source>There are no mesh files in %1.</source>
-        <translation>%1 中没有网格文件。</translation>
-    </message>
-    <message>
         <source>Open a sample, a table or a project first: real bones take their places in an animal.</source>
         <translation>请先打开样本、表格或项目：真实骨骼要放入一只动物之中。</translation>
+    </message>
+    <message>
+        <source>There are no mesh files in %1.</source>
+        <translation>%1 中没有网格文件。</translation>
     </message>
     <message>
         <source>Mesh files of bones</source>
@@ -10380,6 +10504,14 @@ Incomplete scan: %2.</source>
     <message>
         <source>Meshes %1</source>
         <translation>网格 %1</translation>
+    </message>
+    <message>
+        <source>Import %1 and fit the animal to it</source>
+        <translation>导入 %1 并让动物与之相配</translation>
+    </message>
+    <message>
+        <source>Import %1 bones and fit the animal to them</source>
+        <translation>导入 %1 块骨骼并让动物与之相配</translation>
     </message>
     <message>
         <source>Import %1</source>
@@ -10406,6 +10538,10 @@ Incomplete scan: %2.</source>
         <translation>%1 块骨骼已加入骨架。其标志点决定它们如何放置以及其关节允许什么。</translation>
     </message>
     <message>
+        <source>The animal is %1 times as large as it was.</source>
+        <translation>动物现为原来的 %1 倍大。</translation>
+    </message>
+    <message>
         <source>No real bone has been brought in yet. Drop mesh files on the window, or choose them here.</source>
         <translation>尚未导入真实骨骼。请将网格文件拖到窗口上，或在此选择。</translation>
     </message>
@@ -10430,6 +10566,22 @@ Incomplete scan: %2.</source>
         <translation>将动物缩放 %1</translation>
     </message>
     <message>
+        <source>Fit the animal to its scans</source>
+        <translation>让动物与其扫描相配</translation>
+    </message>
+    <message>
+        <source>The animal has the size of its scans already.</source>
+        <translation>动物已与其扫描的尺寸相符。</translation>
+    </message>
+    <message>
+        <source>The animal has the size of its scans; what they measure is in its table now.</source>
+        <translation>动物与其扫描的尺寸相符；扫描上量得的值现已写入其测量表。</translation>
+    </message>
+    <message>
+        <source>The animal is %1 times as large as it was. What its scans measure is kept; every other length was scaled.</source>
+        <translation>动物现为原来的 %1 倍大。在其扫描上量得的值保持不变；其他所有长度均已缩放。</translation>
+    </message>
+    <message>
         <source>Facets are found where two scanned vertebrae lie in articulation: import neighbours in one common frame.</source>
         <translation>关节面在两块相互关节的扫描椎骨之间寻找：请导入处于同一坐标系中的相邻椎骨。</translation>
     </message>
@@ -10440,6 +10592,26 @@ Incomplete scan: %2.</source>
     <message>
         <source>Marks suggested and put on %1: %2. They come from shape alone: look at each and accept it, or mark it anew.</source>
         <translation>已在 %1 上放置建议的标记：%2 个。它们仅由形状得出：请逐一查看，接受或重新标记。</translation>
+    </message>
+    <message>
+        <source>Carrying marks over</source>
+        <translation>正在转移标记</translation>
+    </message>
+    <message>
+        <source>No vertebra lacks marks that another scanned one has.</source>
+        <translation>没有椎骨缺少其他扫描椎骨已有的标记。</translation>
+    </message>
+    <message>
+        <source>Nothing was carried over: no other vertebra is enough alike.</source>
+        <translation>未转移任何标记：没有足够相似的其他椎骨。</translation>
+    </message>
+    <message>
+        <source>Carry marks over</source>
+        <translation>转移标记</translation>
+    </message>
+    <message>
+        <source>Marks carried over: %1. They are suggestions from another bone: look at each and accept it, or mark it anew.</source>
+        <translation>转移的标记：%1。它们是来自另一块骨骼的建议：请逐一查看并接受，或重新标记。</translation>
     </message>
     <message>
         <source>%1.</source>

@@ -176,7 +176,7 @@ bool holdsId(const QString& key) {
                                 "planted",  "unit",          "overlap_by", "chain",      "neutral_by", "direction",
                                 "stance",   "reading",       "part",       "unit_guess", "up_guess",   "circumferences",
                                 "kind",     "horizontal_by", "likelihood", "evidence",   "axial",      "set_by",
-                                "unit_by",  "landmark",      "facet",      "mark",       "correction"};
+                                "unit_by",  "landmark",      "facet",      "mark",       "correction", "to"};
   return keys.contains(key) || key.endsWith("_level");
 }
 

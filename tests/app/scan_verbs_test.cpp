@@ -30,6 +30,8 @@ TEST_F(ScanVerbs, InspectTellsWhatAMeshHolds) {
   EXPECT_NEAR(std::abs(json["principal_axes"].toArray()[0].toObject()["direction"].toArray()[0].toDouble()), 1, 1e-6);
   EXPECT_EQ(json["bone_guess"].toObject()["bone"].toString(), "C5");
   EXPECT_TRUE(json["repairs"].isArray());
+  EXPECT_TRUE(json.contains("thinned"));
+  EXPECT_TRUE(json["thinned"].isNull()) << "it has few triangles";
 }
 
 TEST_F(ScanVerbs, InspectTakesTheUnitItIsTold) {

@@ -21,8 +21,8 @@ namespace fs = std::filesystem;
 /// Real bones by the hands of a person: dropped on the window, named, put in place, marked on the editor.
 class ScansTest : public WindowTest {
  protected:
-  /// A bone of the open animal as a scanner leaves it: STL, millimetres; in its own axes, or where it lies; all of it,
-  /// or only the triangles whose middles are `there` in its own axes.
+  /// A bone of the open animal as a scanner leaves it: STL, `scanner_` times its size in metres; in its own axes, or
+  /// where it lies; all of it, or only the triangles whose middles are `there` in its own axes.
   fs::path scanned(const char* id, const char* file, bool whereItLies = false,
                    const std::function<bool(const Eigen::Vector3f& p_B)>& there = {}) const {
     const auto& specimen = document_->specimen();
@@ -40,7 +40,7 @@ class ScansTest : public WindowTest {
     char* at = bytes.data() + 84;
     for (const auto& t : mesh.triangles) {
       for (std::size_t i = 0; i < 3; ++i) {
-        const Eigen::Vector3f p = 1000 * (X * mesh.positions[t[i]]);
+        const Eigen::Vector3f p = scanner_ * (X * mesh.positions[t[i]]);
         std::memcpy(at + 12 * (i + 1), p.data(), 12);
       }
       at += 50;
@@ -96,6 +96,8 @@ class ScansTest : public WindowTest {
       if (list->topLevelItem(i)->text(0) == mark) return list->setCurrentItem(list->topLevelItem(i));
     FAIL() << mark.toStdString();
   }
+
+  float scanner_ = 1000;  ///< its unit, and the size of what it scans beside the animal: millimetres, as large
 };
 
 }  // namespace zyga::ui

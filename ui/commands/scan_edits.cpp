@@ -52,13 +52,17 @@ void changeScans(Document& document, Scans after, const QString& text) {
   document.undoStack().push(new SetScans(document, std::move(after), text));
 }
 
-void putScans(Document& document, Scans fresh, const QString& text) {
+Scans withScans(const Document& document, Scans fresh) {
   Scans after = document.project().scans;
   for (files::ProjectScan& scan : fresh) {
     std::erase_if(after, [&](const auto& old) { return old.scan.bone == scan.scan.bone; });
     after.push_back(std::move(scan));
   }
-  changeScans(document, std::move(after), text);
+  return after;
+}
+
+void putScans(Document& document, Scans fresh, const QString& text) {
+  changeScans(document, withScans(document, std::move(fresh)), text);
 }
 
 void changeScan(Document& document, const anatomy::Scan& after, const QString& text) {

@@ -12,7 +12,9 @@ namespace zyga::ui {
 
 /// One undoable step to other scans; all bones must be ones the animal has (Document::setScans).
 void changeScans(Document& document, std::vector<files::ProjectScan> after, const QString& text);
-/// Puts scans in, each in the place of an earlier one of the same bone.
+/// The document's scans with these among them, each in the place of an earlier one of the same bone.
+std::vector<files::ProjectScan> withScans(const Document& document, std::vector<files::ProjectScan> fresh);
+/// Puts scans in as withScans has them.
 void putScans(Document& document, std::vector<files::ProjectScan> fresh, const QString& text);
 /// Another record for a scan that is there: its marks, scale, straightening. Nothing happens when it is not.
 void changeScan(Document& document, const anatomy::Scan& after, const QString& text);

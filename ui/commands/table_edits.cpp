@@ -9,6 +9,7 @@
 #include "core/anatomy/tables/cell_checks.h"
 #include "core/anatomy/tables/csv.h"
 #include "core/anatomy/tables/table_reasons.h"
+#include "core/files/project/fit_to_scans.h"
 #include "core/kinematics/standing.h"
 #include "core/range/neutral.h"
 #include "ui/commands/scan_edits.h"
@@ -46,10 +47,12 @@ class SetTable : public QUndoCommand {
   Skeleton before_, after_;
 };
 
-/// The same angles at the joints of the same names; joints that are new are straight.
-Pose carriedTo(const Specimen& before, const Specimen& after, const Pose& pose) {
+/// The same angles at the joints of the same names, of an animal `size` times as large; joints that are new are
+/// straight.
+Pose carriedTo(const Specimen& before, const Specimen& after, const Pose& pose, double size) {
   Pose out = Pose::neutral(after);
   out.X_WRoot = pose.X_WRoot;
+  out.X_WRoot.translation() *= size;
   for (std::size_t j = 0; j < after.joints.size(); ++j) {
     const auto old = before.findJoint(after.joints[j].id);
     if (!old || old->value >= pose.angles.size()) continue;
@@ -67,20 +70,22 @@ bool stands(const Specimen& specimen, const kinematics::Articulation& articulati
   return (stood.X_WRoot.matrix() - pose.X_WRoot.matrix()).cwiseAbs().maxCoeff() < kOnTheGround;
 }
 
-/// Poses, locks and notes of the document for the bones of another table.
-Skeleton carried(const Document& document, MeasurementTable table) {
+/// Poses, locks and notes of the document for the bones of another table and these scans, which make the animal `size`
+/// times as large.
+Skeleton carried(const Document& document, MeasurementTable table, std::vector<files::ProjectScan> scans,
+                 double size = 1) {
   const files::Project& project = document.project();
   const Specimen& before = project.specimen();
-  const Specimen after = files::specimenOf(table, project.scans);
+  const Specimen after = files::specimenOf(table, scans);
   const auto articulationBefore = range::articulate(before, project.assumptions);
   const auto articulation = range::articulate(after, project.assumptions);
   const auto follow = [&](const Pose& pose) {
-    const Pose same = carriedTo(before, after, pose);
+    const Pose same = carriedTo(before, after, pose, size);
     const bool stood = stands(before, articulationBefore, pose) && !kinematics::solePoints(after).empty();
     return stood ? kinematics::stand(after, articulation, same) : same;
   };
-  Skeleton out{std::move(table), project.scans, follow(project.pose),
-               project.poses,    project.notes, std::vector<JointIndex>()};
+  Skeleton out{std::move(table), std::move(scans), follow(project.pose),
+               project.poses,    project.notes,    std::vector<JointIndex>()};
   for (files::NamedPose& named : out.poses) named.pose = follow(named.pose);
   std::erase_if(*out.notes, [&](const anatomy::Note& note) { return !anatomy::boneOf(note, after); });
   for (const JointIndex locked : project.lockedJoints)
@@ -102,7 +107,8 @@ void push(Document& document, MeasurementTable after, const QString& text) {
   forgetMirrored(after);
   after = files::filledAnew(std::move(after));
   if (after == document.project().table) return;
-  document.undoStack().push(new SetTable(document, carried(document, std::move(after)), text));
+  document.undoStack().push(
+      new SetTable(document, carried(document, std::move(after), document.project().scans), text));
 }
 
 std::set<BoneName> bonesOf(const MeasurementTable& table) {
@@ -247,6 +253,21 @@ void changeTotal(Document& document, const std::string& region, std::optional<do
   else
     after.regionTotals.erase(region);
   push(document, std::move(after), text);
+}
+
+bool fitToScans(Document& document, std::vector<files::ProjectScan> scans, double factor, const QString& text) {
+  const files::Project& project = document.project();
+  files::FittedAnimal fitted = files::fittedToScans(project.table, std::move(scans), factor);
+  const bool newScans = std::any_of(fitted.scans.begin(), fitted.scans.end(), [&](const files::ProjectScan& kept) {
+    const files::ProjectScan* old = scanOf(document, kept.scan.bone);
+    return !old || old->mesh != kept.mesh;
+  });
+  if (!newScans && fitted.table == project.table) return false;
+  Skeleton after = carried(document, std::move(fitted.table), std::move(fitted.scans), factor);
+  for (anatomy::Note& note : *after.notes)
+    if (!scanOf(document, note.bone)) note.p_B *= factor;
+  document.undoStack().push(new SetTable(document, std::move(after), text));
+  return true;
 }
 
 Obstacle replaceTable(Document& document, const MeasurementTable& table, const QString& text) {

@@ -44,6 +44,9 @@ Obstacle changeCounts(Document& document, const anatomy::RegionCounts& counts, c
 Obstacle changePlan(Document& document, anatomy::BodyPlan plan, const QString& text);
 /// The measured total of a region, m: "neck"; none: it is not measured.
 void changeTotal(Document& document, const std::string& region, std::optional<double> total, const QString& text);
+/// These scans in the animal, and the animal fitted to them (files::fittedToScans), `factor` times as large. False, and
+/// no step, when that changes nothing.
+bool fitToScans(Document& document, std::vector<files::ProjectScan> scans, double factor, const QString& text);
 /// Another table in the place of this one, scans stay. Refuses one without a bone that has a scan.
 Obstacle replaceTable(Document& document, const anatomy::MeasurementTable& table, const QString& text);
 

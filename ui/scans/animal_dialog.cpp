@@ -67,6 +67,8 @@ AnimalDialog::AnimalDialog(const QString& startFolder, QWidget* parent)
   refresh();
 }
 
+void AnimalDialog::setFolder(const QString& folder) { folder_->setText(QDir::toNativeSeparators(folder)); }
+
 QString AnimalDialog::folder() const { return QDir::fromNativeSeparators(folder_->text().trimmed()); }
 
 anatomy::BodyPlan AnimalDialog::plan() const { return static_cast<anatomy::BodyPlan>(plan_->currentData().toInt()); }
@@ -76,8 +78,7 @@ void AnimalDialog::chooseFolder() {
   chooser->setAttribute(Qt::WA_DeleteOnClose);
   chooser->setFileMode(QFileDialog::Directory);
   chooser->setOption(QFileDialog::ShowDirsOnly);
-  connect(chooser, &QFileDialog::fileSelected, this,
-          [this](const QString& chosen) { folder_->setText(QDir::toNativeSeparators(chosen)); });
+  connect(chooser, &QFileDialog::fileSelected, this, &AnimalDialog::setFolder);
   chooser->open();
 }
 

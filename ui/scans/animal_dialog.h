@@ -18,6 +18,7 @@ class AnimalDialog : public QDialog {
   /// `startFolder`: where to begin looking.
   explicit AnimalDialog(const QString& startFolder, QWidget* parent = nullptr);
 
+  void setFolder(const QString& folder);
   QString folder() const;
   anatomy::BodyPlan plan() const;
 

@@ -10,6 +10,7 @@
 #include <QMimeData>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QRadioButton>
 #include <QSignalBlocker>
 #include <QTableWidget>
 #include <QVBoxLayout>
@@ -26,6 +27,7 @@
 #include "ui/theme/typography.h"
 #include "ui/words/numbers.h"
 #include "ui/words/say.h"
+#include "ui/words/scan_size_words.h"
 #include "ui/words/scan_words.h"
 #include "ui/words/table_words.h"
 
@@ -55,6 +57,13 @@ QWidget* framed(QComboBox* box) {
 
 QString fileName(const QString& path) { return QFileInfo(path).fileName(); }
 
+void addUnits(QComboBox& box) {
+  for (const ScanUnit unit : {ScanUnit::Millimetre, ScanUnit::Centimetre, ScanUnit::Metre})
+    box.addItem(unitText(unit), static_cast<int>(unit));
+}
+
+void showUnit(QComboBox& box, ScanUnit unit) { box.setCurrentIndex(box.findData(static_cast<int>(unit))); }
+
 }  // namespace
 
 BringInDialog::BringInDialog(Document& document, QWidget* parent)
@@ -76,6 +85,10 @@ BringInDialog::BringInDialog(Document& document, QWidget* parent)
       mutedLabel(tr("Bone, unit and upward axis are guesses from name and size: set right what is wrong. "
                     "Each bone takes the place of the sculpted one; your files stay as they are.")));
   layout->addWidget(table_, 1);
+  unitTold_ = mutedLabel();
+  unitTold_->setObjectName("bringInUnit");
+  layout->addWidget(unitTold_);
+  layout->addWidget(createSizeQuestion());
   layout->addWidget(createFoot());
   connect(&queue_, &ScanQueue::started, this, [this](int ticket) {
     if (Row* row = find(ticket)) row->state = State::Reading;
@@ -161,6 +174,49 @@ QWidget* BringInDialog::createFoot() {
   return foot;
 }
 
+QWidget* BringInDialog::createSizeQuestion() {
+  sizeQuestion_ = new QWidget;
+  sizeQuestion_->setObjectName("sizeQuestion");
+  sizeTold_ = new QLabel;
+  sizeTold_->setObjectName("sizeTold");
+  sizeTold_->setWordWrap(true);
+  keepSize_ = new QRadioButton(tr("&Keep the animal's size"));
+  keepSize_->setToolTip(tr("The bones are added with the size they have; the animal stays as it is"));
+  fitAnimal_ = new QRadioButton(tr("&Fit the animal to these bones"));
+  fitAnimal_->setToolTip(
+      tr("The bones keep their size and what is measured on them; every other length of the animal is scaled"));
+  otherUnit_ = new QRadioButton(tr("Another &unit:"));
+  otherUnit_->setToolTip(tr("All files of the list are in the unit that you choose"));
+  unitOfAll_ = calmComboBox();
+  unitOfAll_->setObjectName("unitOfAll");
+  unitOfAll_->setAccessibleName(tr("Unit of all files"));
+  addUnits(*unitOfAll_);
+  auto* choices = new QHBoxLayout;
+  choices->setSpacing(kWideGap);
+  const std::pair<QRadioButton*, const char*> buttons[] = {
+      {keepSize_, "keepSize"}, {fitAnimal_, "fitAnimal"}, {otherUnit_, "otherUnit"}};
+  for (const auto& [button, name] : buttons) {
+    button->setObjectName(name);
+    choices->addWidget(button);
+    connect(button, &QRadioButton::toggled, this, [this](bool on) {
+      if (!on) return;
+      askedFactor_ = set_.factor;
+      showUnit(*unitOfAll_, set_.unit);
+      refresh();
+    });
+  }
+  choices->addWidget(unitOfAll_);
+  choices->addStretch(1);
+  connect(unitOfAll_, &QComboBox::activated, this,
+          [this] { takeUnitForAll(static_cast<ScanUnit>(unitOfAll_->currentData().toInt())); });
+  auto* layout = new QVBoxLayout(sizeQuestion_);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(kGridStep);
+  layout->addWidget(sizeTold_);
+  layout->addLayout(choices);
+  return sizeQuestion_;
+}
+
 void BringInDialog::addFiles(const QStringList& files) {
   const std::size_t before = rows_.size();
   for (const QString& file : files) {
@@ -198,8 +254,7 @@ void BringInDialog::fillBoxes(Row& row) {
   row.unitBox = calmComboBox();
   row.unitBox->setObjectName("unit." + name);
   row.unitBox->setAccessibleName(tr("Unit of %1").arg(name));
-  for (const ScanUnit unit : {ScanUnit::Millimetre, ScanUnit::Centimetre, ScanUnit::Metre})
-    row.unitBox->addItem(QString::fromUtf8(toText(unit).data()), static_cast<int>(unit));
+  addUnits(*row.unitBox);
   row.upBox = calmComboBox();
   row.upBox->setObjectName("up." + name);
   row.upBox->setAccessibleName(tr("Upward axis of %1").arg(name));
@@ -210,13 +265,14 @@ void BringInDialog::fillBoxes(Row& row) {
     Row& changed = *find(ticket);
     changed.bone = chosenBone(*changed.boneBox);
     changed.doubts.clear();
-    guessUnit(changed);
+    settleUnits();
     refresh();
   });
   connect(row.unitBox, &QComboBox::activated, this, [this, ticket] {
     Row& changed = *find(ticket);
     changed.unit = static_cast<ScanUnit>(changed.unitBox->currentData().toInt());
     changed.unitChosen = true;
+    settleUnits();
     refresh();
   });
   connect(row.upBox, &QComboBox::activated, this, [this, ticket] {
@@ -251,6 +307,7 @@ void BringInDialog::removeChosen() {
     rows_.erase(rows_.begin() + at);
     table_->removeRow(at);
   }
+  settleUnits();
   refresh();
 }
 
@@ -273,17 +330,80 @@ void BringInDialog::takeRead(int ticket, const std::shared_ptr<const files::Clea
   row->missing = scan->flaws.closed() ? QStringList() : missingSaid(solid::openBorders(scan->mesh), {});
   if (!row->upChosen) row->up = scan->up;
   row->upBox->setCurrentIndex(row->upBox->findData(static_cast<int>(row->up)));
-  guessUnit(*row);
+  settleUnits();
   refresh();
 }
 
-void BringInDialog::guessUnit(Row& row) {
-  if (!row.scan) return;
-  auto guessed = row.scan->unitGuess;
-  if (!row.scan->unitFixed) guessed = anatomy::guessUnit(row.scan->extent, expectedExtent(row.bone));
-  if (!row.unitChosen) row.unit = guessed.unit;
-  row.doubtsUnit = !row.unitChosen && !guessed.sure;
-  row.unitBox->setCurrentIndex(row.unitBox->findData(static_cast<int>(row.unit)));
+void BringInDialog::settleUnits() {
+  std::vector<anatomy::ScanExtents> named, nameless, taken;
+  bool chosen = false;
+  for (const Row& row : rows_) {
+    if (!row.scan) continue;
+    chosen |= row.unitChosen;
+    if (row.unitChosen || row.scan->unitFixed) continue;
+    (row.bone ? named : nameless).push_back({row.scan->extent, expectedExtent(row.bone)});
+  }
+  const bool guesses = !named.empty() || !nameless.empty();
+  const anatomy::SetUnitGuess guess = anatomy::guessUnitOfSet(named.empty() ? nameless : named);
+  std::vector<Row*> sized;
+  for (Row& row : rows_) {
+    row.size = 0;
+    if (!row.scan) continue;
+    if (!row.unitChosen) row.unit = row.scan->unitFixed ? row.scan->unitGuess.unit : guess.unit;
+    row.doubtsUnit = !row.unitChosen && !row.scan->unitFixed && !guess.sure;
+    showUnit(*row.unitBox, row.unit);
+    if (!row.bone) continue;
+    sized.push_back(&row);
+    taken.push_back({row.scan->extent * metresOf(row.unit), expectedExtent(row.bone)});
+  }
+  const std::vector<double> sizes = anatomy::sizesAmong(taken);
+  for (std::size_t i = 0; i < sized.size(); ++i) sized[i]->size = sizes[i];
+  const ScanUnit first = sized.empty() ? guess.unit : sized.front()->unit;
+  const bool alike = std::all_of(sized.begin(), sized.end(), [first](const Row* row) { return row->unit == first; });
+  set_ = {first, guess.sure, anatomy::sizeFactor(taken, ScanUnit::Metre), taken.size()};
+  toldUnit_ = guesses && (chosen || !alike) ? guess : set_;
+  if (!guesses && !alike) toldUnit_ = {};
+  setBy_ = guesses ? files::UnitBy::Size : chosen ? files::UnitBy::Person : files::UnitBy::Format;
+}
+
+void BringInDialog::takeUnitForAll(ScanUnit unit) {
+  otherUnit_->setChecked(true);
+  for (Row& row : rows_) {
+    row.unit = unit;
+    row.unitChosen = true;
+    showUnit(*row.unitBox, unit);
+  }
+  showUnit(*unitOfAll_, unit);
+  settleUnits();
+  refresh();
+}
+
+bool BringInDialog::sizeAnswered() const {
+  return !anatomy::isTenfold(set_.factor) || keepSize_->isChecked() || fitAnimal_->isChecked();
+}
+
+std::optional<double> BringInDialog::fitFactor() const {
+  return anatomy::isTenfold(set_.factor) && fitAnimal_->isChecked() ? std::optional(set_.factor) : std::nullopt;
+}
+
+void BringInDialog::askSize(bool all) {
+  const QString told = unitOfSetSaid(toldUnit_, setBy_);
+  unitTold_->setText(told.isEmpty() ? told : capital(told) + '.');
+  unitTold_->setVisible(!told.isEmpty());
+  const bool ask = anatomy::isTenfold(set_.factor);
+  // An answer to another question is none.
+  if (!ask || (askedFactor_ > 0 && anatomy::isTenfold(set_.factor / askedFactor_))) {
+    askedFactor_ = 0;
+    for (QRadioButton* answer : {keepSize_, fitAnimal_, otherUnit_}) {
+      if (ask && answer == otherUnit_) continue;
+      answer->setAutoExclusive(false);
+      answer->setChecked(false);
+      answer->setAutoExclusive(true);
+    }
+  }
+  if (!otherUnit_->isChecked()) showUnit(*unitOfAll_, set_.unit);
+  sizeQuestion_->setVisible(ask && all);
+  if (ask) sizeTold_->setText(capital(sizeOfSetSaid(set_.factor)) + ". " + tr("Which is right?"));
 }
 
 QString BringInDialog::obstacle(const Row& row) const {
@@ -307,13 +427,14 @@ QString BringInDialog::outcome(const Row& row) const {
   }
   if (const QString hindered = obstacle(row); !hindered.isEmpty()) return hindered;
   QStringList said{sizeInWords(row.scan->mesh, metresOf(row.unit))};
+  if (anatomy::isTenfold(row.size)) said += oddSizeSaid(row.size);
   if (!row.missing.isEmpty()) said += tr("incomplete scan: %1").arg(row.missing.join("; "));
   if (row.doubtsUnit) said += tr("the unit is not sure");
   for (const auto& doubt : row.doubts) said += say(doubt);
   if (scanOf(document_, *row.bone)) said += tr("takes the place of the scan that is there");
   if (const auto marks = landmarks_.points.find(*row.bone); marks != landmarks_.points.end())
     said += tr("landmarks from the table: %1").arg(marks->second.size());
-  said += repairsSaid(*row.scan);
+  said += repairsSaid(*row.scan, metresOf(row.unit));
   said += flawsSaid(row.scan->flaws, metresOf(row.unit));
   return said.join("; ");
 }
@@ -331,10 +452,11 @@ void BringInDialog::refresh() {
     told->setText(words);
     told->setToolTip(words);
     const bool bad = row.state == State::Failed || (row.state == State::Read && !ready(row));
-    told->setForeground(bad ? theme().text : theme().muted);
+    const bool odd = row.state == State::Read && anatomy::isTenfold(row.size);
+    told->setForeground(bad || odd ? theme().text : theme().muted);
     const bool incomplete = row.state == State::Read && !row.missing.isEmpty();
     told->setIcon(row.state == State::Failed || (incomplete && !bad) ? verdictIcon(range::Level::Beyond)
-                  : bad                                              ? verdictIcon(range::Level::Near)
+                  : bad || odd                                       ? verdictIcon(range::Level::Near)
                                                                      : QIcon());
     for (QComboBox* box : {row.boneBox, row.unitBox, row.upBox}) box->setEnabled(row.state != State::Failed);
     table_->resizeRowToContents(at);
@@ -343,16 +465,22 @@ void BringInDialog::refresh() {
   progress_->setVisible(over < all);
   progress_->setRange(0, std::max(1, all));
   progress_->setValue(over);
-  put_->setEnabled(over == all && fit > 0);
+  askSize(over == all && fit > 0);
+  put_->setEnabled(over == all && fit > 0 && sizeAnswered());
   if (all == 0)
     summary_->setText(tr("Drop mesh files here, or add them: PLY, OBJ, STL, glTF, COLLADA and others."));
   else if (over < all)
     summary_->setText(tr("Read %1 of %2. Cancel stops it, and nothing has changed.").arg(over).arg(all));
+  else if (fit > 0 && !sizeAnswered())
+    summary_->setText(tr("Say which size is right; then they can be added."));
   else if (fit < all)
     summary_->setText(tr("%1 of %2 can be added to the skeleton; the others are left out.").arg(fit).arg(all));
   else
     summary_->setText(all == 1 ? tr("It can be added to the skeleton.")
                                : tr("All %1 can be added to the skeleton.").arg(all));
+  if (const auto factor = fitFactor(); factor && over == all && fit > 0)
+    summary_->setText(summary_->text() + ' ' +
+                      tr("The animal becomes %1 times as large as it is.").arg(sizeFactorText(*factor)));
 }
 
 QString BringInDialog::takeLandmarks(const QString& file) {

@@ -47,6 +47,7 @@ Wordings scanWordings() {
       {"scan.no-temporary-folder", QT_TRANSLATE_NOOP("words", "no temporary folder can be made in %1")},
       {"scan.cannot-start", QT_TRANSLATE_NOOP("words", "cannot start %1: %2")},
       {"scan.took-too-long", QT_TRANSLATE_NOOP("words", "reading it takes longer than the %1 seconds allowed")},
+      {"scan.took-processor-time", QT_TRANSLATE_NOOP("words", "reading it took more than %1\u00A0s of processor time")},
       {"scan.stopped-by-system",
        QT_TRANSLATE_NOOP("words", "the system stopped the process that read it, most likely for want of memory")},
       {"scan.mesh-too-large", QT_TRANSLATE_NOOP("words", "its mesh is larger than the %1 allowed")},
@@ -55,6 +56,10 @@ Wordings scanWordings() {
                          "it is damaged, or of a kind that is not understood: the process that read it broke down "
                          "(%1); nothing else is harmed")},
       {"scan.too-much-memory", QT_TRANSLATE_NOOP("words", "reading it needs more memory than the %1 allowed")},
+      {"scan.needs-memory",
+       QT_TRANSLATE_NOOP("words",
+                         "reading its %1 triangles would need about %2 of memory, more than the %3 allowed: thin it "
+                         "first in the program that made it")},
       {"scan.ended-with-code", QT_TRANSLATE_NOOP("words", "the process that read it ended with code %1")},
       {"scan.damaged-answer", QT_TRANSLATE_NOOP("words", "the process that read it gave a damaged answer")},
       {"scan.no-room", QT_TRANSLATE_NOOP("words", "there is no room for it in %1")},
@@ -66,6 +71,9 @@ Wordings scanWordings() {
       {"scan-set.name-not-sure", QT_TRANSLATE_NOOP("words", "it may be %1, but its name does not say so surely: %2")},
       {"scan-set.animal-has-none", QT_TRANSLATE_NOOP("words", "the animal has no %1")},
       {"scan-set.bone-twice", QT_TRANSLATE_NOOP("words", "it would be %1, which %2 is already")},
+      // Marks carried over from another bone.
+      {"carry.other-shape", QT_TRANSLATE_NOOP("words", "%2 is too different from %1 for its marks")},
+      {"carry.no-surface-under", QT_TRANSLATE_NOOP("words", "%1: there is too little surface where it should lie")},
       // What is fitted to a scan.
       {"fit.nothing-brushed", QT_TRANSLATE_NOOP("words", "nothing has been brushed")},
       {"fit.flat-patch", QT_TRANSLATE_NOOP("words", "the patch is flat: no sphere goes through it")},

@@ -1,6 +1,7 @@
 #include "ui/words/scan_words.h"
 
 #include <QCoreApplication>
+#include <cmath>
 
 #include "core/files/json/numeral.h"
 #include "core/files/project/project_body_guide.h"
@@ -24,9 +25,14 @@ QString length(double value, double unit) {
                   : filled(translated(QT_TRANSLATE_NOOP("words", "%1 in the file's unit")), {plain(value, 1)});
 }
 
-QString cubicMetres(double volume, int decimals) {
-  return plain(volume, decimals) + QString::fromUtf8("\u00A0m\u00B3");
+/// Of how far something may be off at most: never rounded down.
+QString atMost(double metres) {
+  const int decimals = metres < 1e-4 ? 3 : 2;
+  const double step = std::pow(10.0, -3 - decimals);
+  return millimetres(std::ceil(metres / step) * step, decimals);
 }
+
+QString volumeSaid(double volume, int decimals) { return plain(volume, decimals) + QString::fromUtf8("\u00A0m\u00B3"); }
 
 template <class Index>
 QString ids(const std::vector<Index>& indices, const anatomy::Specimen& specimen) {
@@ -51,7 +57,7 @@ std::string thicknessNoted(const solid::GuideThickness& thickness) {
 
 }  // namespace
 
-QStringList repairsSaid(const files::CleanScan& scan) {
+QStringList repairsSaid(const files::CleanScan& scan, double unit) {
   const solid::Repairs& r = scan.repairs;
   const files::CleanScan::LeftOut& out = scan.leftOut;
   QStringList said;
@@ -68,6 +74,14 @@ QStringList repairsSaid(const files::CleanScan& scan) {
   tell(said, r.turned, QT_TRANSLATE_N_NOOP("words", "turned %n triangles over to face as the rest"));
   tell(said, r.insideOut, QT_TRANSLATE_N_NOOP("words", "turned %n surfaces over, inside out before"));
   tell(said, r.unusedVertices, QT_TRANSLATE_N_NOOP("words", "dropped %n vertices without triangles"));
+  if (scan.thinned)
+    said << filled(
+        translated(QT_TRANSLATE_NOOP("words", "thinned from %1 to %2 triangles, no point moved by more than %3")),
+        {QString::number(scan.thinned->from), QString::number(scan.thinned->to),
+         atMost(scan.thinned->error * (unit > 0 ? unit : anatomy::metresOf(scan.unitGuess.unit)))});
+  if (out.looks.vertexColours) said << translated(QT_TRANSLATE_NOOP("words", "vertex colours were left out"));
+  if (out.looks.faceColours) said << translated(QT_TRANSLATE_NOOP("words", "colours of faces were left out"));
+  if (out.looks.textures) said << translated(QT_TRANSLATE_NOOP("words", "textures were left out"));
   return said;
 }
 
@@ -134,6 +148,19 @@ QString cartilageShownSaid(const files::ShownCartilage& shown) {
                                    percent(shown.least / 100, 1), percent(shown.most / 100, 1)});
 }
 
+QString carriedSaid(const files::CarriedTo& carried) {
+  QStringList causes;
+  for (const reason::Reason& why : carried.leftOut) causes << say(why);
+  QString words = filled(translated(QT_TRANSLATE_NOOP("words",
+                                                      "%1: marks carried over from %2: %3, the surfaces %4 of the "
+                                                      "bone's size apart")),
+                         {QString::fromStdString(toId(carried.to)), QString::fromStdString(toId(carried.from)),
+                          QString::number(carried.marks), percent(carried.misfit)});
+  if (!causes.isEmpty())
+    words = filled(translated(QT_TRANSLATE_NOOP("words", "%1; %2")), {words, causes.join(QStringLiteral("; "))});
+  return words;
+}
+
 QString leftOutSaid(const files::LeftOutOfSet& left) {
   const QString file = QString::fromStdString(left.file.filename().string());
   const QString name = left.part.empty() ? file
@@ -188,7 +215,7 @@ QStringList surfacesSaid(const files::SculptedSurfaces& made, const anatomy::Spe
     said << filled(translated(QT_TRANSLATE_NOOP("words", "One closed surface: %1, %2, %3, voxel %4.")),
                    {translated(QT_TRANSLATE_N_NOOP("words", "%n triangles"), static_cast<int>(made.skeletonTriangles)),
                     translated(QT_TRANSLATE_N_NOOP("words", "%n separate pieces"), static_cast<int>(skeleton->pieces)),
-                    cubicMetres(skeleton->volume, 3), millimetres(skeleton->voxel)});
+                    volumeSaid(skeleton->volume, 3), millimetres(skeleton->voxel)});
     tell(said, skeleton->hollows, QT_TRANSLATE_N_NOOP("words", "%n closed hollows were filled."));
     tell(said, skeleton->specks, QT_TRANSLATE_N_NOOP("words", "%n specks smaller than eight voxels left out."));
     tell(said, skeleton->holesClosed, QT_TRANSLATE_N_NOOP("words", "Holes in %n bones were closed over."));
@@ -203,7 +230,7 @@ QStringList surfacesSaid(const files::SculptedSurfaces& made, const anatomy::Spe
   if (const auto& guide = made.guide)
     said << filled(translated(QT_TRANSLATE_NOOP("words", "Body guide: %1, %2. A guide, not anatomy.")),
                    {translated(QT_TRANSLATE_N_NOOP("words", "%n triangles"), static_cast<int>(guide->triangles)),
-                    cubicMetres(guide->volume, 2)});
+                    volumeSaid(guide->volume, 2)});
   return said;
 }
 

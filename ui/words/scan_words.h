@@ -3,6 +3,7 @@
 #include <QStringList>
 
 #include "core/files/export/sculpting_base.h"
+#include "core/files/project/carried_scans.h"
 #include "core/files/project/project_scan_files.h"
 #include "core/files/project/scan_cartilage.h"
 #include "core/files/scan/scan_set.h"
@@ -12,8 +13,8 @@
 namespace zyga::ui {
 
 /// What was left out of a scan and what was put right on it, a phrase each: "welded 742 vertices that stood at the
-/// place of another".
-QStringList repairsSaid(const files::CleanScan& scan);
+/// place of another". `unit` is that of the mesh, m; 0: as it is guessed.
+QStringList repairsSaid(const files::CleanScan& scan, double unit = 0);
 /// What is left as it was found: "2 holes left open, the longest border 14.2 mm". `unit` is that of the mesh, m; 0 when
 /// it is not known, and lengths are then said without unit.
 QStringList flawsSaid(const solid::Flaws& flaws, double unit);
@@ -26,6 +27,8 @@ QStringList doubtsSaid(const std::vector<anatomy::MarkDoubt>& doubts);
 QString suspectsSaid(const std::vector<reason::Value>& marks);
 /// "cartilage of the neck: 8.5 % of the centra's length, as 5 of its joints show (0.0 % to 13.2 %)".
 QString cartilageShownSaid(const files::ShownCartilage& shown);
+/// "C7: marks carried over from C6: 4, the surfaces 6 % of the bone's size apart", or why none.
+QString carriedSaid(const files::CarriedTo& carried);
 /// "BONERibcage.stl is left out: its name does not tell which bone it is"; a part of a file with the file's name.
 QString leftOutSaid(const files::LeftOutOfSet& left);
 /// Why a scan cannot be used, where its name stands already.

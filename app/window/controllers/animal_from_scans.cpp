@@ -37,10 +37,11 @@ AnimalFromScans::AnimalFromScans(FileController& files, MessageBar& messages, QW
 
 QWidget* AnimalFromScans::readout() const { return readout_; }
 
-void AnimalFromScans::ask() {
+void AnimalFromScans::ask(const QString& folder) {
   const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
   auto* dialog = new AnimalDialog(QSettings().value(kScansFolderKey, documents).toString(), &window_);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
+  if (!folder.isEmpty()) dialog->setFolder(folder);
   connect(dialog, &QDialog::accepted, this, [this, dialog] { make(dialog->folder(), dialog->plan()); });
   dialog->open();
 }

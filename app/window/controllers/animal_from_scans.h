@@ -20,8 +20,8 @@ class AnimalFromScans : public QObject {
 
   /// For the status bar.
   QWidget* readout() const;
-  /// Asks for folder and body plan.
-  void ask();
+  /// Asks for folder and body plan; the folder may be known already.
+  void ask(const QString& folder = {});
   void make(const QString& folder, anatomy::BodyPlan plan);
 
  signals:

@@ -8,11 +8,14 @@
 #include <QSettings>
 #include <QStandardPaths>
 #include <QUrl>
+#include <cmath>
 
 #include "app/window/controllers/menu_action.h"
 #include "app/window/controllers/scan_suggestions.h"
+#include "core/files/project/fit_to_scans.h"
 #include "core/files/scan/scan_set.h"
 #include "ui/commands/scan_edits.h"
+#include "ui/commands/table_edits.h"
 #include "ui/parts/message_bar.h"
 #include "ui/scans/bring_in_dialog.h"
 #include "ui/scans/landmark_editor.h"
@@ -20,6 +23,7 @@
 #include "ui/scans/scan_choices.h"
 #include "ui/words/anatomy_words.h"
 #include "ui/words/say.h"
+#include "ui/words/scan_size_words.h"
 
 namespace zyga::ui {
 namespace {
@@ -61,6 +65,9 @@ QAction* ScanController::addTo(QMenu& menu) {
   addMenuAction(menu, this, tr("Su&ggest landmarks and facets"), QKeySequence("Ctrl+Alt+B"), [this] {
     suggestions_->start();
   })->setObjectName("suggestMarks");
+  addMenuAction(menu, this, tr("&Carry marks over from a neighbour"), QKeySequence("Ctrl+Alt+C"), [this] {
+    suggestions_->carry();
+  })->setObjectName("carryMarks");
   menu.addSeparator();
   addMenuAction(menu, this, tr("Mi&rror to the other side"), {}, [this] {
     onChosen([this](auto b) { mirror(b); });
@@ -73,6 +80,9 @@ QAction* ScanController::addTo(QMenu& menu) {
   })->setObjectName("takeScanOut");
   menu.addSeparator();
   addMenuAction(menu, this, tr("Scale the &animal…"), {}, [this] { scaleAnimal(); })->setObjectName("scaleAnimal");
+  addMenuAction(menu, this, tr("&Fit the animal to its scans"), {}, [this] {
+    fitAnimal();
+  })->setObjectName("fitAnimalToScans");
   return bring;
 }
 
@@ -108,12 +118,21 @@ QStringList ScanController::meshFiles(const QMimeData& data) {
   return files;
 }
 
+/// A folder, or none yet, is asked for at once; of files it is only offered.
+void ScanController::askForAnimal(const QStringList& paths) {
+  if (paths.isEmpty()) return emit animalAsked({});
+  const QFileInfo first(paths.first());
+  if (paths.size() == 1 && first.isDir()) return emit animalAsked(paths.first());
+  const QString folder = first.isDir() ? paths.first() : first.absolutePath();
+  messages_.tell(tr("Open a sample, a table or a project first: real bones take their places in an animal."),
+                 {{tr("New animal from scans"), [this, folder] { emit animalAsked(folder); }}});
+}
+
 void ScanController::bringIn(const QStringList& paths) {
+  if (!document_.hasProject()) return askForAnimal(paths);
   const QStringList files = withoutFolders(paths);
   if (files.isEmpty() && !paths.isEmpty())
     return messages_.tell(tr("There are no mesh files in %1.").arg(QDir::toNativeSeparators(paths.first())));
-  if (!document_.hasProject())
-    return messages_.tell(tr("Open a sample, a table or a project first: real bones take their places in an animal."));
   if (!bringing_) {
     bringing_ = new BringInDialog(document_, &window_);
     bringing_->setAttribute(Qt::WA_DeleteOnClose);
@@ -152,28 +171,41 @@ void ScanController::putInPlace(const BringInDialog& dialog) {
   if (count == 0) return;
   const auto first = document_.specimen().findBone(toId(scans.front().scan.bone));
   const QString id = QString::fromStdString(toId(scans.front().scan.bone));
-  const QString step = count == 1 ? tr("Import %1").arg(id) : tr("Import %1 bones").arg(count);
+  const auto factor = dialog.fitFactor();
+  const QString step = factor && count == 1 ? tr("Import %1 and fit the animal to it").arg(id)
+                       : factor             ? tr("Import %1 bones and fit the animal to them").arg(count)
+                       : count == 1         ? tr("Import %1").arg(id)
+                                            : tr("Import %1 bones").arg(count);
   try {
-    putScans(document_, std::move(scans), step);
+    if (factor)
+      fitToScans(document_, withScans(document_, std::move(scans)), *factor, step);
+    else
+      putScans(document_, std::move(scans), step);
   } catch (const std::exception& error) {
     return messages_.warn(sayFailure(error));
   }
   document_.selectBone(first);
+  if (factor) emit resized();
   std::vector<MessageBar::Answer> answers;
   if (count > 1) answers.push_back({tr("Suggest landmarks and facets"), [this] { suggestions_->start(); }});
   answers.push_back({tr("Place landmarks"), [this, first] { openLandmarks(first); }});
-  messages_.tell(
+  QString told =
       count == 1 ? tr("%1 is in the skeleton. Its landmarks decide how it lies and what its joints allow.").arg(id)
                  : tr("%1 bones are in the skeleton. Their landmarks decide how they lie and what their joints allow.")
-                       .arg(count),
-      std::move(answers));
+                       .arg(count);
+  if (factor) told += ' ' + tr("The animal is %1 times as large as it was.").arg(sizeFactorText(*factor));
+  messages_.tell(told, std::move(answers));
+}
+
+bool ScanController::hasScans() {
+  if (document_.hasProject() && !document_.project().scans.empty()) return true;
+  messages_.tell(tr("No real bone has been brought in yet. Drop mesh files on the window, or choose them here."),
+                 {{tr("Import bone scans"), [this] { bringIn({}); }}});
+  return false;
 }
 
 void ScanController::openLandmarks(std::optional<BoneIndex> bone) {
-  if (!document_.hasProject() || document_.project().scans.empty())
-    return messages_.tell(
-        tr("No real bone has been brought in yet. Drop mesh files on the window, or choose them here."),
-        {{tr("Import bone scans"), [this] { bringIn({}); }}});
+  if (!hasScans()) return;
   if (!editor_) {
     editor_ = new LandmarkEditor(document_, &window_);
     editor_->setAttribute(Qt::WA_DeleteOnClose);
@@ -221,6 +253,24 @@ void ScanController::scaleAnimal() {
     ui::scaleAnimal(document_, dialog->factor(), tr("Scale the animal by %1").arg(dialog->said()));
   });
   dialog->open();
+}
+
+void ScanController::fitAnimal() {
+  if (!hasScans()) return;
+  const files::Project& project = document_.project();
+  const double factor = files::sizeOfScans(project.table, project.scans);
+  try {
+    if (!fitToScans(document_, project.scans, factor, tr("Fit the animal to its scans")))
+      return messages_.tell(tr("The animal has the size of its scans already."));
+  } catch (const std::exception& error) {
+    return messages_.warn(sayFailure(error));
+  }
+  emit resized();
+  if (std::abs(factor - 1) < files::kSameSize)
+    return messages_.tell(tr("The animal has the size of its scans; what they measure is in its table now."));
+  messages_.tell(tr("The animal is %1 times as large as it was. What its scans measure is kept; every other length "
+                    "was scaled.")
+                     .arg(sizeFactorText(factor)));
 }
 
 void ScanController::takeOut(BoneIndex bone) { removeScan(document_, document_.specimen()[bone].name); }

@@ -39,16 +39,24 @@ class ScanController : public QObject {
  signals:
   /// Somebody wants to read a page of the help.
   void helpAsked(const QString& page);
+  /// There is no animal to put bones into: they may make one of their own. Empty: of a folder to be chosen.
+  void animalAsked(const QString& folder);
+  /// The animal has another size.
+  void resized();
 
  private:
   static QStringList withoutFolders(const QStringList& paths);
+  void askForAnimal(const QStringList& paths);
   void chooseFiles(BringInDialog& dialog);
   void chooseLandmarks(BringInDialog& dialog);
   void putInPlace(const BringInDialog& dialog);
   void mirror(BoneIndex bone);
   void scale(BoneIndex bone);
   void scaleAnimal();
+  void fitAnimal();
   void takeOut(BoneIndex bone);
+  /// Otherwise says that there are none.
+  bool hasScans();
   /// The chosen bone, if it has a scan; otherwise says what is missing.
   std::optional<BoneIndex> chosenScan();
   void onChosen(const std::function<void(BoneIndex)>& act);

@@ -279,6 +279,17 @@ SetUnitGuess guessUnitOfSet(const std::vector<ScanExtents>& extents) {
           static_cast<std::size_t>(std::count_if(extents.begin(), extents.end(), known))};
 }
 
+std::vector<double> sizesAmong(const std::vector<ScanExtents>& extents) {
+  const double middle = sizeFactor(extents, ScanUnit::Metre);
+  std::vector<double> out;
+  for (std::size_t i = 0; i < extents.size(); ++i) {
+    const double own = sizeFactor({extents[i]}, ScanUnit::Metre);
+    const double others = extents.size() == 2 ? sizeFactor({extents[1 - i]}, ScanUnit::Metre) : middle;
+    out.push_back(extents.size() > 1 && others > 0 ? own / others : 0);
+  }
+  return out;
+}
+
 bool isTenfold(double factor) { return factor > 0 && std::abs(std::log10(factor)) > 0.5; }
 
 ScanUp guessUp(std::string_view ending) {

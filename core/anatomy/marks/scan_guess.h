@@ -50,6 +50,9 @@ double sizeFactor(const std::vector<ScanExtents>& extents, ScanUnit unit);
 /// Whether bones so many times as large as the animal's are rather off by ten than of its size: beyond the root of ten
 /// either way.
 bool isTenfold(double factor);
+/// How many times as large each is as the middle one of them all, held against what is expected of each; of two, as the
+/// other. Both lengths of an extent are in m. 0 where nothing is known.
+std::vector<double> sizesAmong(const std::vector<ScanExtents>& extents);
 
 enum class ScanUp { Y, Z };
 

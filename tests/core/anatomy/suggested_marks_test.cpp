@@ -1,5 +1,6 @@
 #include "core/anatomy/marks/suggested_marks.h"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include "core/anatomy/marks/mark_plan.h"
@@ -144,6 +145,21 @@ TEST(UnitOfSet, IsThatOfTheMiddleOne) {
   EXPECT_EQ(guessUnitOfSet({}).bones, 0u);
   // Half-way between two units nothing is sure.
   EXPECT_FALSE(guessUnitOfSet({{1.0, 0.1}}).sure);
+}
+
+TEST(UnitOfSet, TellsWhichBoneIsNotOfTheOthersSize) {
+  // The animal's bones are ten times as large as all; the third is beside that twelve times too small.
+  const std::vector<double> sizes = sizesAmong({{0.05, 0.5}, {0.055, 0.5}, {0.004, 0.48}, {0.06, 0.5}});
+  ASSERT_EQ(sizes.size(), 4u);
+  for (const std::size_t own : {0u, 1u, 3u}) EXPECT_FALSE(isTenfold(sizes[own])) << own;
+  EXPECT_NEAR(sizes[2], 1.0 / 13.2, 1e-6);
+  EXPECT_TRUE(isTenfold(sizes[2]));
+  // Of two nobody can say which is wrong: both are off.
+  const std::vector<double> two = sizesAmong({{0.5, 0.5}, {5, 0.5}});
+  EXPECT_NEAR(two[0], 0.1, 1e-12);
+  EXPECT_NEAR(two[1], 10, 1e-12);
+  EXPECT_THAT(sizesAmong({{0.5, 0.5}}), testing::ElementsAre(0)) << "nothing to be held against";
+  EXPECT_EQ(sizesAmong({{0.5, 0.5}, {0, 0.5}, {0.6, 0.5}})[1], 0) << "nothing known of it";
 }
 
 }  // namespace
