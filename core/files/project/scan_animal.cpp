@@ -46,7 +46,10 @@ std::vector<ShownCartilage> settleAnimal(Project& project, std::span<const solid
 
 std::optional<ScanAnimal> animalOfScans(const ScanSetWish& wish, anatomy::BodyPlan plan, const std::string& name,
                                         const ScanReader& reader) {
-  auto set = readScanSet(wish, plan, reader);
+  constexpr double kRead = 0.4, kMarked = 0.95;  // shares of the work
+  ScanReader reading = reader;
+  reading.task = reader.task.part(0, kRead);
+  auto set = readScanSet(wish, plan, reading);
   if (!set) return std::nullopt;
   if (set->bones.empty()) throw FileError(fault::kNoBoneAmongScans);
   ScanAnimal made;
@@ -57,7 +60,7 @@ std::optional<ScanAnimal> animalOfScans(const ScanSetWish& wish, anatomy::BodyPl
   for (const ScanOfSet& of : made.set.bones)
     made.project.scans.push_back(
         projectScan(of.clean, sculpted[*sculpted.findBone(toId(of.bone.name))], of.unit, of.file));
-  made.found = markScans(made.project.scans, sculpted, reader.task.quiet());
+  made.found = markScans(made.project.scans, sculpted, reader.task.part(kRead, kMarked));
   if (reader.task.cancelled()) return std::nullopt;
   made.cartilage = settleAnimal(made.project, made.found.joints);
   return made;
