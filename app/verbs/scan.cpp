@@ -243,10 +243,11 @@ std::string putAll(const Arguments& arguments, const ScansBroughtIn& scans, file
         told += "  " + ui::cartilageShownSaid(shown).toStdString() + "\n";
       return told;
     }
-    if (arguments.has("--measures"))
+    if (arguments.has("--measures")) {
       for (const auto& scan : scans.scans)
         project.table = withMeasures(std::move(project.table), scan.scan, anatomy::measuresOf(scan.scan));
-    project.table = fillAnew(std::move(project.table));
+      project.table = fillAnew(std::move(project.table));
+    }
     project.setSpecimen(files::specimenOf(project.table, project.scans));
   } catch (const reason::Failure& failure) {
     throw BadInput(ui::say(failure.reason()).toStdString());

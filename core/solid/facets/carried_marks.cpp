@@ -291,18 +291,18 @@ CarriedMarks carryMarks(const MarkedMesh& from, const anatomy::BoneName& bone, c
     there.slide = laid.R * facet.slide;
     for (Vector2d& corner : there.outline) corner *= laid.scale;
     const double area = outlineArea(there.outline);
-    const auto triangles = under(to, there, area);
-    const double covered = triangles.empty() ? 0 : patchOf(to, triangles).area() / area;
+    const BrushedPatch patch = patchOf(to, under(to, there, area));
+    const double covered = patch.area() / area;
     if (covered < kCarriedCovered) {
       out.marks.leftOut.push_back({fault::kNoSurfaceUnder, {termOf(facet.role)}});
       continue;
     }
-    const FacetFit fit = fitFacet(patchOf(to, triangles), facet.role, there.slide);
+    const FacetFit fit = fitFacet(patch, facet.role, there.slide);
     SuggestedMarks::MarkedFacet carried;
     carried.marked.facet = fit.facet;
     carried.marked.facet.radius = laid.scale * facet.radius;
     carried.marked.residual = fit.quality.rms;
-    carried.area = patchOf(to, triangles).area();
+    carried.area = patch.area();
     // What had to be turned or shifted far is less likely to be the same part.
     const double turned = std::acos(std::clamp(fit.facet.normal.dot(laid.R * facet.normal), -1.0, 1.0));
     const double shifted = (fit.facet.centre - laid * facet.centre).norm() / std::sqrt(area);
