@@ -229,20 +229,14 @@ Obstacle changeCounts(Document& document, const anatomy::RegionCounts& counts, c
 }
 
 Obstacle changePlan(Document& document, anatomy::BodyPlan plan, const QString& text) {
-  using anatomy::PlanTable;
-  using anatomy::RegionCounts;
   MeasurementTable after = document.project().table;
   after.plan = plan;
-  const PlanTable& table = anatomy::planTable(plan);
-  const auto settle = [&](int RegionCounts::*count, const anatomy::CountBounds& bounds) {
-    if (after.counts.*count < bounds.least || after.counts.*count > bounds.most)
+  const anatomy::PlanTable& table = anatomy::planTable(plan);
+  for (const auto& [kind, count, bounds] : anatomy::kCountedRegions) {
+    const anatomy::CountBounds possible = table.*bounds;
+    if (after.counts.*count < possible.least || after.counts.*count > possible.most)
       after.counts.*count = table.counts.*count;
-  };
-  settle(&RegionCounts::cervical, table.cervicals);
-  settle(&RegionCounts::dorsal, table.dorsals);
-  settle(&RegionCounts::lumbar, table.lumbars);
-  settle(&RegionCounts::sacral, table.sacrals);
-  settle(&RegionCounts::caudal, table.caudals);
+  }
   return pushOtherBones(document, std::move(after), text);
 }
 

@@ -236,31 +236,21 @@ std::vector<BoneName> allBones(BodyPlan plan, const RegionCounts& counts) {
 }
 
 RegionCounts countsFrom(BodyPlan plan, std::span<const BoneName> known) {
-  struct Counted {
-    BoneKind kind;
-    int RegionCounts::*count;
-    CountBounds PlanTable::*bounds;
-  };
-  static constexpr std::array kCounted{Counted{BoneKind::Cervical, &RegionCounts::cervical, &PlanTable::cervicals},
-                                       Counted{BoneKind::Dorsal, &RegionCounts::dorsal, &PlanTable::dorsals},
-                                       Counted{BoneKind::Lumbar, &RegionCounts::lumbar, &PlanTable::lumbars},
-                                       Counted{BoneKind::Sacral, &RegionCounts::sacral, &PlanTable::sacrals},
-                                       Counted{BoneKind::Caudal, &RegionCounts::caudal, &PlanTable::caudals}};
   const PlanTable& table = planTable(plan);
   RegionCounts counts = table.counts;
   const auto has = [&](BoneKind kind, int number) {
     return std::find(known.begin(), known.end(), BoneName{kind, number}) != known.end();
   };
-  for (std::size_t i = 0; i < kCounted.size(); ++i) {
-    const auto& [kind, count, bounds] = kCounted[i];
+  for (std::size_t i = 0; i < kCountedRegions.size(); ++i) {
+    const auto& [kind, count, bounds] = kCountedRegions[i];
     const CountBounds possible = table.*bounds;
     if (possible.most == 0) continue;
     int last = 0;
     for (const BoneName& name : known)
       if (name.kind == kind && name.number <= possible.most) last = std::max(last, name.number);
     std::size_t next = i + 1;
-    while (next < kCounted.size() && (table.*kCounted[next].bounds).most == 0) ++next;
-    const bool ends = next < kCounted.size() && has(kCounted[next].kind, 1);
+    while (next < kCountedRegions.size() && (table.*kCountedRegions[next].bounds).most == 0) ++next;
+    const bool ends = next < kCountedRegions.size() && has(kCountedRegions[next].kind, 1);
     if (ends && last >= possible.least)
       counts.*count = last;
     else

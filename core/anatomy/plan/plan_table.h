@@ -1,6 +1,7 @@
 #pragma once
 
 #include <Eigen/Core>
+#include <array>
 #include <map>
 #include <optional>
 #include <vector>
@@ -100,6 +101,20 @@ struct PlanTable {
 };
 
 const PlanTable& planTable(BodyPlan plan);
+
+/// A region of the column: what counts its vertebrae, and where a plan says how many it may have; none where that is 0.
+struct CountedRegion {
+  BoneKind kind;
+  int RegionCounts::*count;
+  CountBounds PlanTable::*bounds;
+};
+/// In the order of kColumnKinds.
+inline constexpr std::array kCountedRegions{
+    CountedRegion{BoneKind::Cervical, &RegionCounts::cervical, &PlanTable::cervicals},
+    CountedRegion{BoneKind::Dorsal, &RegionCounts::dorsal, &PlanTable::dorsals},
+    CountedRegion{BoneKind::Lumbar, &RegionCounts::lumbar, &PlanTable::lumbars},
+    CountedRegion{BoneKind::Sacral, &RegionCounts::sacral, &PlanTable::sacrals},
+    CountedRegion{BoneKind::Caudal, &RegionCounts::caudal, &PlanTable::caudals}};
 
 // The tables, each worked out once.
 const PlanTable& highBrowserPlan();

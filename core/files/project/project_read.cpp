@@ -46,7 +46,9 @@ double readNotNegative(const JsonPlace& place, int places = 0) {
 
 anatomy::RegionCounts readCounts(const JsonPlace& place, const anatomy::PlanTable& plan) {
   anatomy::RegionCounts counts;
-  for (const auto& [key, count, bounds] : schema::kCounts) {
+  for (std::size_t i = 0; i < schema::kCountKeys.size(); ++i) {
+    const std::string_view key = schema::kCountKeys[i];
+    const auto& [kind, count, bounds] = anatomy::kCountedRegions[i];
     const auto [least, most] = plan.*bounds;
     if (most == 0) continue;
     counts.*count = place[key].integer();

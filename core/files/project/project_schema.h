@@ -26,18 +26,9 @@ inline constexpr std::string_view kAxialTyped = "axial_typed";
 inline constexpr int kMillimetres = 3;  ///< m to mm
 inline constexpr int kPercent = 2;      ///< share to %
 
-struct CountKey {
-  std::string_view key;
-  int anatomy::RegionCounts::*count;
-  anatomy::CountBounds anatomy::PlanTable::*bounds;  ///< how many a plan may have
-};
-/// Of regions that a plan does not have the key is absent.
-inline constexpr std::array kCounts{
-    CountKey{"cervical", &anatomy::RegionCounts::cervical, &anatomy::PlanTable::cervicals},
-    CountKey{"dorsal", &anatomy::RegionCounts::dorsal, &anatomy::PlanTable::dorsals},
-    CountKey{"lumbar", &anatomy::RegionCounts::lumbar, &anatomy::PlanTable::lumbars},
-    CountKey{"sacral", &anatomy::RegionCounts::sacral, &anatomy::PlanTable::sacrals},
-    CountKey{"caudal", &anatomy::RegionCounts::caudal, &anatomy::PlanTable::caudals}};
+/// Beside anatomy::kCountedRegions; of regions that a plan does not have the key is absent.
+inline constexpr std::array<std::string_view, 5> kCountKeys{"cervical", "dorsal", "lumbar", "sacral", "caudal"};
+static_assert(kCountKeys.size() == anatomy::kCountedRegions.size());
 
 inline constexpr std::array<std::pair<std::string_view, double range::Assumptions::*>, 4> kShares{
     {{"least_overlap_percent", &range::Assumptions::minOverlap},

@@ -15,8 +15,10 @@ namespace {
 
 json::Value countsJson(const anatomy::MeasurementTable& table) {
   json::Value members = json::object({});
-  for (const auto& [key, count, bounds] : schema::kCounts)
-    if ((anatomy::planTable(table.plan).*bounds).most > 0) members.add(key, table.counts.*count);
+  for (std::size_t i = 0; i < schema::kCountKeys.size(); ++i) {
+    const auto& [kind, count, bounds] = anatomy::kCountedRegions[i];
+    if ((anatomy::planTable(table.plan).*bounds).most > 0) members.add(schema::kCountKeys[i], table.counts.*count);
+  }
   return members;
 }
 
