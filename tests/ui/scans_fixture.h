@@ -83,6 +83,9 @@ class ScansTest : public WindowTest {
     auto* bringing = readAll();
     press(*bringing, "Add to skeleton");
     settle();
+    return openedEditor();
+  }
+  LandmarkEditor* openedEditor() {
     action("Place landmarks")->trigger();
     auto* editor = dialog<LandmarkEditor>("landmarkEditor");
     if (editor) {

@@ -71,12 +71,7 @@ class MarksTest : public ScansTest {
     dropAll(files);
     press(*readAll(), "Add to skeleton");
     settle();
-    action("Place landmarks")->trigger();
-    auto* editor = dialog<LandmarkEditor>("landmarkEditor");
-    if (editor) {
-      EXPECT_TRUE(QTest::qWaitFor([&] { return editor->ready(); }, kPatience));
-    }
-    return editor;
+    return openedEditor();
   }
 };
 
