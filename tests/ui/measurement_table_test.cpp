@@ -15,7 +15,7 @@
 #include <sstream>
 
 #include "core/kinematics/standing.h"
-#include "tests/ui/patience.h"
+#include "tests/ui/brought_forward.h"
 #include "ui/commands/pose_edits.h"
 #include "ui/commands/project_edits.h"
 #include "ui/commands/table_edits.h"
@@ -43,8 +43,7 @@ class MeasurementTableTest : public testing::Test {
     dialog_ = std::make_unique<MeasurementDialog>(document_);
     dialog_->show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(dialog_.get()));
-    dialog_->activateWindow();
-    ASSERT_TRUE(QTest::qWaitForWindowActive(dialog_.get()));
+    ASSERT_TRUE(broughtForward(*dialog_));
   }
 
   template <typename Widget>

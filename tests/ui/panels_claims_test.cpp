@@ -12,6 +12,7 @@
 
 #include "core/kinematics/stand_readings.h"
 #include "core/study/claims/claim_book.h"
+#include "tests/ui/brought_forward.h"
 #include "tests/ui/document_sample.h"
 #include "tests/ui/patience.h"
 #include "ui/commands/project_edits.h"
@@ -35,8 +36,7 @@ class ClaimsPanelTest : public testing::Test {
     panel_->resize(330, 1000);
     panel_->show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(panel_.get()));
-    panel_->activateWindow();
-    ASSERT_TRUE(QTest::qWaitForWindowActive(panel_.get()));
+    ASSERT_TRUE(broughtForward(*panel_));
   }
   template <typename Widget>
   Widget* part(const char* name) const {

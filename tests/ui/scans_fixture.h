@@ -63,15 +63,13 @@ class ScansTest : public WindowTest {
   BringInDialog* readAll() {
     auto* bringing = dialog<BringInDialog>("bringInDialog");
     if (!bringing) return nullptr;
-    bringing->activateWindow();
-    EXPECT_TRUE(QTest::qWaitForWindowActive(bringing));
+    EXPECT_TRUE(broughtForward(*bringing));
     EXPECT_TRUE(QTest::qWaitFor([&] { return !bringing->busy(); }, kPatience));
     return bringing;
   }
   /// Ctrl+Z in the window, once no dialog stands before it.
   void undoByKey() {
-    window_->activateWindow();
-    ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+    ASSERT_TRUE(broughtForward(*window_));
     QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier);
   }
   static QString outcome(const BringInDialog& bringing, int row) {

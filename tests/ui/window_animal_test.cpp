@@ -110,8 +110,7 @@ TEST_F(AnimalByHand, FromTheMenuToTheStripOfAWholeColumnOfScans) {
   clickMenu("File", "New from scans");
   auto* asked = dialog<AnimalDialog>("animalDialog");
   ASSERT_NE(asked, nullptr);
-  asked->activateWindow();  // Xvfb has no window manager that would
-  ASSERT_TRUE(QTest::qWaitForWindowActive(asked));
+  ASSERT_TRUE(broughtForward(*asked));
   ASSERT_EQ(QApplication::focusWidget()->objectName(), "animalFolder");
   type(QString::fromStdString(dog().string()));
   key(Qt::Key_Tab);
@@ -125,7 +124,7 @@ TEST_F(AnimalByHand, FromTheMenuToTheStripOfAWholeColumnOfScans) {
   ASSERT_TRUE(QTest::qWaitFor([&] { return document_->project().scans.size() > 30; }, kPatience));
   settle();
   ASSERT_TRUE(QTest::qWaitFor([&] { return strip()->settled(); }, kPatience));
-  window_->activateWindow();
+  ASSERT_TRUE(broughtForward(*window_));
   for (const char* id : {"C3-C4", "C4-C5", "C5-C6", "C6-C7"}) {
     const JointIndex at = joint(id);
     EXPECT_EQ(document_->assessment().find(at)->level, range::Level::Supported) << id;

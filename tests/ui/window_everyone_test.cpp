@@ -163,7 +163,7 @@ TEST_F(WindowForEveryone, TheKeyboardAloneDoesTheJob) {
   key(Qt::Key_S, Qt::ControlModifier);
   auto* save = dialog<QFileDialog>();
   ASSERT_NE(save, nullptr);
-  save->activateWindow();  // Xvfb has no window manager that would
+  ASSERT_TRUE(broughtForward(*save));
   auto* name = save->findChild<QLineEdit*>("fileNameEdit");
   ASSERT_TRUE(QTest::qWaitFor([&] { return name && QApplication::focusWidget() == name; }, kPatience))
       << "the name can be typed";

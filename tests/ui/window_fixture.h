@@ -19,6 +19,7 @@
 #include <fstream>
 
 #include "app/window/main_window.h"
+#include "tests/ui/brought_forward.h"
 #include "tests/ui/patience.h"
 #include "ui/strip/range_strip.h"
 #include "ui/theme/theme.h"
@@ -47,8 +48,7 @@ class WindowTest : public testing::Test {
     window_->resize(1280, 800);
     window_->show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
-    window_->activateWindow();  // Xvfb has no window manager that would
-    ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+    ASSERT_TRUE(broughtForward(*window_));
   }
   void closeWindow() {
     window_.reset();

@@ -60,8 +60,7 @@ class MarksTest : public ScansTest {
         .trimmed();
   }
   void give(LandmarkEditor& editor, Qt::Key key, Qt::KeyboardModifiers with = {}) {
-    editor.activateWindow();
-    ASSERT_TRUE(QTest::qWaitForWindowActive(&editor));
+    ASSERT_TRUE(broughtForward(editor));
     QTest::keyClick(&editor, key, with);
   }
   /// Several bones in place; the editor on the first.

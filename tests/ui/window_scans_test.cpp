@@ -186,8 +186,7 @@ TEST_F(ScansTest, AFolderOfNeighboursIsMarkedBySuggestionsThatAreAcceptedByAKey)
   choose(*editor, "Left postzygapophyseal facet");
   EXPECT_THAT(list->currentItem()->text(1).toStdString(), HasSubstr("suggested, "));
   const std::size_t waiting = scanOfBone(shown).suggested.size();
-  editor->activateWindow();
-  ASSERT_TRUE(QTest::qWaitForWindowActive(editor));
+  ASSERT_TRUE(broughtForward(*editor));
   QTest::keyClick(editor, Qt::Key_A);
   EXPECT_EQ(scanOfBone(shown).suggested.size(), waiting - 1);
   EXPECT_FALSE(scanOfBone(shown).suggested.contains("postzyg.L"));
