@@ -9,6 +9,7 @@ add_custom_command(TARGET zygapose POST_BUILD VERBATIM BYPRODUCTS "${man_page}"
 
 install(TARGETS zygapose RUNTIME DESTINATION "${CMAKE_INSTALL_BINDIR}")
 install(FILES "${CMAKE_SOURCE_DIR}/samples/high_browser.csv" "${CMAKE_SOURCE_DIR}/samples/low_browser.csv"
+  "${CMAKE_SOURCE_DIR}/samples/wide_gauge.csv"
   DESTINATION "${CMAKE_INSTALL_DATADIR}/zygapose/samples")
 install(DIRECTORY "${CMAKE_SOURCE_DIR}/samples/scans" DESTINATION "${CMAKE_INSTALL_DATADIR}/zygapose/samples"
   FILES_MATCHING PATTERN "*.ply" PATTERN "*.csv")

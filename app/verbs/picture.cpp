@@ -4,12 +4,14 @@
 #include <iostream>
 #include <numbers>
 
+#include "app/verbs/bone_list.h"
 #include "app/verbs/posed_bones.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
 #include "core/files/disk/atomic_file.h"
 #include "core/picture/framing.h"
+#include "core/solid/flesh/body_guide.h"
 #include "ui/pictures/picture_set.h"
 #include "ui/words/numbers.h"
 #include "ui/words/say.h"
@@ -28,6 +30,7 @@ StandardView viewOf(const VerbSpec& spec, const Arguments& arguments) {
                                 {{"left", StandardView::Left},
                                  {"right", StandardView::Right},
                                  {"dorsal", StandardView::Dorsal},
+                                 {"ventral", StandardView::Ventral},
                                  {"cranial", StandardView::Cranial},
                                  {"caudal", StandardView::Caudal},
                                  {"three-quarter", StandardView::ThreeQuarter}});
@@ -57,7 +60,7 @@ double turnFrom(const Arguments& arguments, StandardView view) {
   const auto usual = picture::turnOf(view);
   if (!usual)
     refuse(QT_TRANSLATE_NOOP(
-        "words", "--view: a person at eye height cannot look from above; choose another view or leave out the lens"));
+        "words", "--view: a person at eye height cannot look from above or below; choose another view or leave out the lens"));
   return numberOr(arguments, "--turn-deg", *usual / kRadians, -360, 360, QT_TRANSLATE_NOOP("words", "degrees")) *
          kRadians;
 }
@@ -106,11 +109,24 @@ std::vector<Pass> passesFrom(const std::string& words) {
   return passes;
 }
 
-/// Sets camera, size and horizon, and tells of the lens.
-void frame(const Arguments& arguments, StandardView view, ui::PictureSet& set) {
+/// The bones that `--look-at` names.
+std::vector<picture::Instance> lookedAt(const Arguments& arguments, const anatomy::Specimen& specimen,
+                                        const PosedBones& posed) {
+  const std::vector<bool> at = bonesListed(arguments, "--look-at", specimen);
+  std::vector<picture::Instance> chosen;
+  for (std::size_t i = 0; i < posed.bones.size(); ++i)
+    if (at[posed.bones[i].value]) chosen.push_back(posed.instances[i]);
+  if (chosen.empty())
+    refuse(QT_TRANSLATE_NOOP("words", "--look-at: %1 is not drawn; add it to --bones"), {*arguments.find("--look-at")});
+  return chosen;
+}
+
+/// Sets camera, size and horizon so that these bones fill the picture, and tells of the lens.
+void frame(const Arguments& arguments, StandardView view, const std::vector<picture::Instance>& shown,
+           ui::PictureSet& set) {
   auto& options = set.options;
   if (!throughLens(arguments)) {
-    const auto box = picture::boundsOf(set.instances);
+    const auto box = picture::boundsOf(shown);
     const double aspect = picture::aspectOf(view, box.sizes());
     options.height = picture::heightOf(options.width, aspect);
     set.camera = picture::frame(view, box, aspect);
@@ -118,9 +134,13 @@ void frame(const Arguments& arguments, StandardView view, ui::PictureSet& set) {
   }
   options.height = picture::heightOf(options.width, picture::kLensAspect);
   const auto lens =
-      lensFrom(arguments, view, picture::cornersOf(set.instances), static_cast<double>(options.width) / options.height);
+      lensFrom(arguments, view, picture::cornersOf(shown), static_cast<double>(options.width) / options.height);
   set.camera = lens.camera;
   if (arguments.has("--horizon")) options.horizon = lens.horizon;
+  if (!picture::anyInside(lens.camera, static_cast<double>(options.width) / options.height, set.instances))
+    refuse(QT_TRANSLATE_NOOP("words",
+                             "nothing of the animal is in this picture: the eye is too near or looks past it; "
+                             "leave out --distance-m, or name what it shall look at with --look-at"));
   tellLens(arguments, lens, options.height);
 }
 
@@ -139,6 +159,13 @@ void tell(const ui::WrittenPictures& written, const ui::PictureSet& set) {
   }
 }
 
+void addGuide(const files::Project& project, const kinematics::Pose& pose, ui::PictureSet& set) {
+  if (!set.passes.empty())
+    refuse(QT_TRANSLATE_NOOP("words", "--body-guide: passes are of bones alone; leave out --passes"));
+  set.instances.push_back(posedGuide(project, pose));
+  set.bones.push_back(std::string(solid::kGuideName));
+}
+
 int pictureVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto out = required(spec, arguments, "--out");
   if (!out.ends_with(".png")) refuse(QT_TRANSLATE_NOOP("words", "--out: %1 must end in .png"), {out});
@@ -150,10 +177,15 @@ int pictureVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   set.options.width = widthOf(arguments);
   set.options.transparentGround = arguments.has("--transparent");
   const auto project = openProject(arguments.file);
-  const PosedBones posed = posedBones(project, choosePose(project, arguments).pose);
+  const std::vector<bool> only = bonesListed(arguments, "--bones", project.specimen());
+  const kinematics::Pose pose = choosePose(project, arguments).pose;
+  const PosedBones posed = posedBones(project, pose, only);
+  set.options.ground = only.empty();
   set.instances = posed.instances;
   for (const auto bone : posed.bones) set.bones.push_back(project.specimen()[bone].id);
-  frame(arguments, view, set);
+  if (arguments.has("--body-guide")) addGuide(project, pose, set);
+  const bool all = !arguments.has("--look-at");
+  frame(arguments, view, all ? set.instances : lookedAt(arguments, project.specimen(), posed), set);
   if (const auto written = ui::writePictures(out, set)) tell(*written, set);
   return kDone;
 }
@@ -165,9 +197,14 @@ Verb pictureVerb() {
       {"picture",
        "FILE.zyga",
        QT_TRANSLATE_NOOP("words", "draws the posed skeleton, the same bytes every time"),
-       {{"--view", "VIEW", QT_TRANSLATE_NOOP("words", "left, right, dorsal, cranial, caudal or three-quarter")},
+       {{"--view", "VIEW", QT_TRANSLATE_NOOP("words", "left, right, dorsal, ventral, cranial, caudal or three-quarter")},
         {"--out", "FILE.png", QT_TRANSLATE_NOOP("words", "the picture to write")},
         {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "a named pose instead of the present one")},
+        {"--bones", "LIST",
+         QT_TRANSLATE_NOOP("words", "only these bones, and no ground: C5,C6,humerus.L,manus.R,pelvis and the like")},
+        {"--look-at", "LIST", QT_TRANSLATE_NOOP("words", "bones that fill the picture; the others stay in sight")},
+        {"--body-guide", "",
+         QT_TRANSLATE_NOOP("words", "the body guide around the bones, which is not anatomy; it hides them")},
         {"--width", "PX", QT_TRANSLATE_NOOP("words", "1600 unless said otherwise; the height follows from the animal")},
         {"--transparent", "", QT_TRANSLATE_NOOP("words", "no background: bones and their shadow alone")},
         {"--lens-mm", "F",

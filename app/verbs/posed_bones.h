@@ -10,6 +10,10 @@ struct PosedBones {
   std::vector<picture::Instance> instances;
   std::vector<anatomy::BoneIndex> bones;  ///< by instance
 };
-PosedBones posedBones(const files::Project& project, const kinematics::Pose& pose);
+/// `only`: by bone, the ones that are wanted; empty for all of them.
+PosedBones posedBones(const files::Project& project, const kinematics::Pose& pose, const std::vector<bool>& only = {});
+
+/// The body guide around the posed bones, as one instance. Throws reason::Failure as solid::bodyGuide does.
+picture::Instance posedGuide(const files::Project& project, const kinematics::Pose& pose);
 
 }  // namespace zyga::app

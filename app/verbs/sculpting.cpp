@@ -22,11 +22,26 @@ task::Task taskAtTerminal(const char* what) {
   });
 }
 
-files::BoneMeshes sculpt(const files::Project& project, std::size_t triangles) {
+namespace {
+
+solid::SculptOptions usualOptions() {
   solid::SculptOptions options;
-  options.triangleBudget = triangles;
   options.cacheFolder = files::boneCacheFolder();
   options.task = taskAtTerminal(QT_TRANSLATE_NOOP("words", "sculpting bones"));
+  return options;
+}
+
+}  // namespace
+
+files::BoneMeshes sculpt(const files::Project& project, std::size_t triangles) {
+  solid::SculptOptions options = usualOptions();
+  options.triangleBudget = triangles;
+  return files::boneMeshes(project, options);
+}
+
+files::BoneMeshes sculpt(const files::Project& project, const std::vector<bool>& only) {
+  solid::SculptOptions options = usualOptions();
+  options.wanted = only;
   return files::boneMeshes(project, options);
 }
 

@@ -5,11 +5,13 @@
 #include <QCoreApplication>
 #include <iostream>
 
+#include "app/verbs/bone_list.h"
 #include "app/verbs/contact_for.h"
 #include "app/verbs/project_file.h"
 #include "app/verbs/sculpting.h"
 #include "app/verbs/verb_words.h"
 #include "app/verbs/verbs.h"
+#include "core/anatomy/bone_parts.h"
 #include "core/files/disk/atomic_file.h"
 #include "ui/sheets/page_file.h"
 
@@ -46,6 +48,10 @@ files::Sheet sheetFrom(const Arguments& arguments, files::Sheet sheet) {
   if (const auto person = arguments.find("--person-m"))
     sheet.person =
         *person == "none" ? 0 : numberOf({"--person-m", *person}, files::kLeastPerson, files::kMostPerson, "m");
+  if (const auto plate = arguments.find("--plate")) {
+    sheet.layout = files::SheetLayout::Plate;
+    sheet.plate = *plate;
+  }
   sheet.jointMarks = flagOr(arguments, "--joint-marks", sheet.jointMarks);
   sheet.evidenceTones = flagOr(arguments, "--evidence-tones", sheet.evidenceTones);
   sheet.spans = flagOr(arguments, "--spans", sheet.spans);
@@ -62,10 +68,22 @@ std::string pageEndingOf(const std::string& out) {
   refuse(QT_TRANSLATE_NOOP("words", "--out: %1 must end in .pdf, .svg or .png"), {out});
 }
 
-ui::SheetScene sceneOf(const files::Project& project, const ChosenPose& chosen, const Arguments& arguments) {
+/// A plate needs no other bones than its own.
+ui::SheetScene sceneOf(const files::Project& project, const ChosenPose& chosen, const files::Sheet& sheet,
+                       const Arguments& arguments) {
+  if (sheet.layout == files::SheetLayout::Plate) {
+    const std::vector<bool> only = bonesListed(arguments, "--plate", project.specimen());
+    const files::BoneMeshes meshes =
+        sculpt(project, only.empty() ? anatomy::bonesInList(project.specimen(), sheet.plate).listed : only);
+    return {scenarioOf(project, chosen.pose, nullptr), meshes, {}, {}, project.guide, {}};
+  }
   const files::BoneMeshes meshes = sculpt(project);
-  return {scenarioOf(project, chosen.pose, contactFor(project, arguments, meshes)), meshes,
-          chosen.index ? chosen.name : std::string(), project.notes};
+  return {scenarioOf(project, chosen.pose, contactFor(project, arguments, meshes)),
+          meshes,
+          chosen.index ? chosen.name : std::string(),
+          project.notes,
+          project.guide,
+          {}};
 }
 
 ui::SheetWork workFor(const files::Sheet& sheet, const std::string& ending, int width) {
@@ -88,8 +106,8 @@ int sheetVerbRun(const VerbSpec& spec, const Arguments& arguments) {
                  : kUsualSheetWidth);
   const auto project = openProject(arguments.file);
   const files::Sheet sheet = sheetFrom(arguments, project.sheet);
-  const auto page =
-      ui::drawSheet(sceneOf(project, choosePose(project, arguments), arguments), sheet, workFor(sheet, ending, width));
+  const auto page = ui::drawSheet(sceneOf(project, choosePose(project, arguments), sheet, arguments), sheet,
+                                  workFor(sheet, ending, width));
   const QByteArray bytes = ui::pageBytes(*page, QString::fromStdString(ending), width);
   files::writeWhole(out, {bytes.data(), static_cast<std::size_t>(bytes.size())});
   std::cout << wroteLine(out);
@@ -102,12 +120,17 @@ Verb sheetVerb() {
   return {
       {"sheet", "FILE.zyga", QT_TRANSLATE_NOOP("words", "draws a page to scale, the same bytes every time"),
        withContactOptions(
-           {{"--layout", "LAYOUT", QT_TRANSLATE_NOOP("words", "side, three-views, evidence or neck")},
+           {{"--layout", "LAYOUT", QT_TRANSLATE_NOOP("words", "side, three-views, evidence, neck or plate")},
+            {"--plate", "LIST",
+             QT_TRANSLATE_NOOP("words",
+                               "a plate of these bones in five views: C5, manus.L, pelvis,sacrum and the like")},
             {"--out", "FILE.pdf|svg|png", QT_TRANSLATE_NOOP("words", "the page to write")},
             {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "a named pose instead of the present one")},
             {"--paper", "SIZE", QT_TRANSLATE_NOOP("words", "a4, a3, a2 or a1, in landscape format")},
             {"--scale", "N", QT_TRANSLATE_NOOP("words", "1:N instead of the largest round scale that fits")},
-            {"--bones", "LOOK", QT_TRANSLATE_NOOP("words", "shaded, outline or silhouette")},
+            {"--bones", "LOOK",
+             QT_TRANSLATE_NOOP("words",
+                               "shaded, outline, silhouette or in-body (white before the body guide's dark shape)")},
             {"--person-m", "HEIGHT", QT_TRANSLATE_NOOP("words", "of the human figure, m, or none")},
             {"--joint-marks", "on|off", QT_TRANSLATE_NOOP("words", "the verdict's shape on every joint")},
             {"--evidence-tones", "on|off", QT_TRANSLATE_NOOP("words", "bones toned by their evidence")},

@@ -170,12 +170,15 @@ void MainWindow::createViewMenu() {
                       {StandardView::Dorsal, tr("&Dorsal"), "dorsal"},
                       {StandardView::Cranial, tr("&Cranial"), "cranial"},
                       {StandardView::Caudal, tr("Ca&udal"), "caudal"},
-                      {StandardView::ThreeQuarter, tr("&Three-quarter"), "three-quarter"}};
-  int number = 0;
+                      {StandardView::ThreeQuarter, tr("&Three-quarter"), "three-quarter"},
+                      {StandardView::Ventral, tr("&Ventral"), "ventral"}};
+  // 7 is taken by what follows.
+  constexpr Qt::Key kKeys[] = {Qt::Key_1, Qt::Key_2, Qt::Key_3, Qt::Key_4, Qt::Key_5, Qt::Key_6, Qt::Key_8};
+  const Qt::Key* key = kKeys;
   for (const Row& row : rows)
     views_ += add(
-        menu, row.text, QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + number++)),
-        [this, view = row.view] { viewport_->showView(view); }, row.iconName);
+        menu, row.text, QKeySequence(Qt::CTRL | *key++), [this, view = row.view] { viewport_->showView(view); },
+        row.iconName);
   menu.addSeparator();
   perspective_ = add(
       menu, tr("&Perspective"), QKeySequence("Ctrl+7"),

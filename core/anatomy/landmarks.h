@@ -16,6 +16,7 @@
 ///   diapophysis.L/R, parapophysis.L/R   where the rib's tuberculum and capitulum meet the vertebra (cervicals and
 ///                dorsals; on caudals and sacrals `diapophysis` is the tip of the transverse process)
 ///   ribTip.L/R   end of the shaft of a fused cervical rib
+///   yoke.L/R     on sacrals, where the rib that has grown to them meets the ilium
 /// Dorsal ribs. Origin: the capitulum; landmarks `tuberculum`, `middle` (farthest out), `tip`.
 /// Chevrons. Origin: middle of the articulation with the column; landmark `tip`.
 /// Skull. Origin: centre of the occipital condyle, x along the skull to the snout; landmarks `snout`, `jawHinge`,
@@ -27,7 +28,7 @@
 /// of the greatest length on the bone's axis), on long bones `shaftTop`, `shaftBottom` (ends of the shaft's axis). The
 /// origin of a bone that does not move against its neighbour is the middle of its upper end.
 /// Scapula. Origin on the blade, where it glides on the ribs (its joint's centre lies inside the barrel of the ribs); z
-/// up the blade; `distal` is the shoulder socket. Coracoid. Origin: the seam with the scapula. It has no mesh of its
+/// up the blade; `distal` is the shoulder socket, `breast` the point of the mid-plane towards which the coracoid is bent. Coracoid. Origin: the seam with the scapula. It has no mesh of its
 /// own. Sternal plate: origin in its middle, x cranial, z dorsal. Ilium, pubis, ischium. Origin: the hip socket; on the
 /// ilium `front`, `back`, `crest` are ends of its blade, on the other two `middle` is the point of the mid-plane beside
 /// `bottom`, where they meet their fellows. Ulna. `face`: where the humerus rests, below the origin. Femur. Origin:

@@ -12,6 +12,7 @@
 #include "core/anatomy/bone_name.h"
 #include "core/anatomy/facet.h"
 #include "core/anatomy/measure.h"
+#include "core/anatomy/plan_name.h"
 
 namespace zyga::anatomy {
 
@@ -127,6 +128,7 @@ std::optional<BoneName> vertebraBefore(const RegionCounts& counts, const BoneNam
 struct Specimen {
   std::string name;
   RegionCounts counts;
+  BodyPlan plan = BodyPlan::HighBrowser;
   std::vector<Bone> bones;
   std::vector<Joint> joints;
 

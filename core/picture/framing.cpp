@@ -31,6 +31,8 @@ Attitude attitudeOf(StandardView view) {
     // Head to the left, so that the dorsal view lies under the left view without a turn.
     case StandardView::Dorsal:
       return {Vector3d::UnitZ(), -Vector3d::UnitY()};
+    case StandardView::Ventral:
+      return {-Vector3d::UnitZ(), Vector3d::UnitY()};
     case StandardView::Cranial:
       return {Vector3d::UnitX(), Vector3d::UnitZ()};
     case StandardView::Caudal:
@@ -107,6 +109,7 @@ double aspectOf(StandardView view, const Eigen::Vector3d& size) {
       case StandardView::Right:
         return size.x() / size.z();
       case StandardView::Dorsal:
+      case StandardView::Ventral:
         return size.x() / size.y();
       case StandardView::Cranial:
       case StandardView::Caudal:
@@ -132,6 +135,7 @@ std::optional<double> turnOf(StandardView view) {
     case StandardView::Caudal:
       return 180 * kDegree;
     case StandardView::Dorsal:
+    case StandardView::Ventral:
       return std::nullopt;
     case StandardView::ThreeQuarter:
       break;
@@ -168,17 +172,34 @@ Eigen::AlignedBox3d boundsOf(const std::vector<Instance>& instances) {
   return box;
 }
 
+namespace {
+
+bool inside(const Camera& camera, const Eigen::Isometry3d& X_CameraW, double aspect, const Eigen::Vector3d& p_W) {
+  const Eigen::Vector3d p = X_CameraW * p_W;
+  double tall = camera.viewHeight, rise = 0;  // m of the world from bottom to top where the point is
+  if (camera.perspective) {
+    if (-p.z() < kNearest) return false;
+    tall = 2 * std::tan(camera.fieldOfView / 2) * -p.z();
+    rise = camera.rise;
+  }
+  return std::abs(p.x() / (tall * aspect)) <= 0.5 + kSlack && std::abs(p.y() / tall - rise) <= 0.5 + kSlack;
+}
+
+}  // namespace
+
 bool cropped(const Camera& camera, double aspect, const std::vector<Eigen::Vector3d>& points) {
   const Eigen::Isometry3d X_CameraW = camera.X_WCamera.inverse();
-  return std::any_of(points.begin(), points.end(), [&](const Eigen::Vector3d& p_W) {
-    const Eigen::Vector3d p = X_CameraW * p_W;
-    double tall = camera.viewHeight, rise = 0;  // m of the world from bottom to top where the point is
-    if (camera.perspective) {
-      if (-p.z() < kNearest) return true;
-      tall = 2 * std::tan(camera.fieldOfView / 2) * -p.z();
-      rise = camera.rise;
-    }
-    return std::abs(p.x() / (tall * aspect)) > 0.5 + kSlack || std::abs(p.y() / tall - rise) > 0.5 + kSlack;
+  return !std::all_of(points.begin(), points.end(),
+                      [&](const Eigen::Vector3d& p_W) { return inside(camera, X_CameraW, aspect, p_W); });
+}
+
+bool anyInside(const Camera& camera, double aspect, const std::vector<Instance>& instances) {
+  const Eigen::Isometry3d X_CameraW = camera.X_WCamera.inverse();
+  return std::any_of(instances.begin(), instances.end(), [&](const Instance& instance) {
+    return instance.mesh &&
+           std::any_of(instance.mesh->positions.begin(), instance.mesh->positions.end(), [&](const auto& p_B) {
+             return inside(camera, X_CameraW, aspect, instance.X_WB * p_B.template cast<double>());
+           });
   });
 }
 

@@ -16,7 +16,7 @@ double aspectOf(StandardView view, const Eigen::Vector3d& size);
 int heightOf(int width, double aspect);
 
 /// From where a person looks who chooses a standard side, rad: 0 from in front, 90 degrees from the left. None from
-/// above, where nobody stands.
+/// above and below, where nobody stands.
 std::optional<double> turnOf(StandardView view);
 
 /// The standard side from which a person looks who has turned so far (within a twentieth of a degree).
@@ -29,5 +29,8 @@ Eigen::AlignedBox3d boundsOf(const std::vector<Instance>& instances);
 
 /// Whether some of the points are outside the picture or behind the eye. aspect = width / height.
 bool cropped(const Camera& camera, double aspect, const std::vector<Eigen::Vector3d>& points);
+
+/// Whether any of the bones' surface lies in the picture before the eye; none does in an empty one.
+bool anyInside(const Camera& camera, double aspect, const std::vector<Instance>& instances);
 
 }  // namespace zyga::picture

@@ -19,7 +19,7 @@ struct Image {
   std::vector<std::uint8_t> rgba;
 };
 
-enum class StandardView { Left, Right, Dorsal, Cranial, Caudal, ThreeQuarter };
+enum class StandardView { Left, Right, Dorsal, Cranial, Caudal, ThreeQuarter, Ventral };
 
 /// A camera looks along the frame's -z, with x to the right and y up on the picture.
 struct Camera {

@@ -32,16 +32,16 @@
         <translation>前臂、小腿</translation>
     </message>
     <message>
-        <source>Lean: the least seen in living reptiles</source>
-        <translation>瘦：现生爬行动物中所见的最小值</translation>
+        <source>Lean: tail as the least seen in living reptiles</source>
+        <translation>瘦：尾部取现生爬行动物的最小值</translation>
     </message>
     <message>
-        <source>Usual in living reptiles</source>
-        <translation>现生爬行动物的通常值</translation>
+        <source>Usual: tail as often in living reptiles</source>
+        <translation>一般：尾部如现生爬行动物常见</translation>
     </message>
     <message>
-        <source>Full: as in crocodiles</source>
-        <translation>丰满：如鳄类</translation>
+        <source>Full: tail as in crocodiles</source>
+        <translation>丰满：尾部如鳄类</translation>
     </message>
     <message>
         <source>Click the place.</source>
@@ -1054,6 +1054,22 @@
         <translation>该标本没有可画的颈部。</translation>
     </message>
     <message>
+        <source>cranial</source>
+        <translation>颅侧</translation>
+    </message>
+    <message>
+        <source>caudal</source>
+        <translation>尾侧</translation>
+    </message>
+    <message>
+        <source>left lateral</source>
+        <translation>左侧</translation>
+    </message>
+    <message>
+        <source>A plate needs bones: name some, such as C5 or manus.L, with commas between them; '%1' names none that can be drawn.</source>
+        <translation>骨骼图版需要骨骼：请写出若干，如 C5 或 manus.L，以逗号分隔；“%1”没有指出任何可以绘制的骨骼。</translation>
+    </message>
+    <message>
         <source>There are no bones to draw.</source>
         <translation>没有可画的骨骼。</translation>
     </message>
@@ -1100,6 +1116,10 @@
     <message>
         <source>What is known: left lateral view</source>
         <translation>已知部分：左侧视图</translation>
+    </message>
+    <message>
+        <source>Plate: cranial, left lateral, caudal, dorsal and ventral views</source>
+        <translation>骨骼图版：颅侧、左侧、尾侧、背侧与腹侧视图</translation>
     </message>
     <message>
         <source>Neck, left lateral view</source>
@@ -1172,12 +1192,24 @@
         <translation>出处：%1。</translation>
     </message>
     <message>
+        <source>%1: %2.</source>
+        <translation>%1：%2。</translation>
+    </message>
+    <message>
+        <source>%1 %2, inferred</source>
+        <translation>%1 %2，推断</translation>
+    </message>
+    <message>
         <source>%1  %2 (%3, %4)</source>
         <translation>%1  %2（%3，%4）</translation>
     </message>
     <message>
         <source>%1  %2 (%3, %4; %5)</source>
         <translation>%1  %2（%3，%4；%5）</translation>
+    </message>
+    <message>
+        <source>Measures</source>
+        <translation>量度</translation>
     </message>
     <message>
         <source>Sizes</source>
@@ -1952,6 +1984,10 @@
     <message>
         <source>low browser</source>
         <translation>低处取食者</translation>
+    </message>
+    <message>
+        <source>wide gauge</source>
+        <translation>宽步距</translation>
     </message>
     <message>
         <source>mammal</source>
@@ -5883,6 +5919,10 @@ one. A pose out of range is written all the same: the verdicts are printed, and 
 </translation>
     </message>
     <message>
+        <source>%1: '%2' is no bone of this animal and no part of it; write ids such as C5 or humerus.L, or parts (%3; .L or .R at their end takes one side), with commas between them</source>
+        <translation>%1：“%2”不是这个动物的骨骼，也不是它的部位；请写编号如 C5 或 humerus.L，或部位（%3；末尾加 .L 或 .R 取一侧），以逗号分隔</translation>
+    </message>
+    <message>
         <source>head at least H metres high</source>
         <translation>头部至少高 H 米</translation>
     </message>
@@ -6552,8 +6592,8 @@ h_mm 为关节面高出旋转中心的高度。
         <translation>像素</translation>
     </message>
     <message>
-        <source>--view: a person at eye height cannot look from above; choose another view or leave out the lens</source>
-        <translation>--view：位于视高的人不能从上方看；请选另一个视图或去掉镜头</translation>
+        <source>--view: a person at eye height cannot look from above or below; choose another view or leave out the lens</source>
+        <translation>--view：站立的人不能从上方或下方观看；请选择其他视图，或去掉镜头选项</translation>
     </message>
     <message>
         <source>horizon at row %1 of %2</source>
@@ -6576,12 +6616,24 @@ h_mm 为关节面高出旋转中心的高度。
         <translation>--passes：“%1”不在 %2 之中；各项之间用逗号隔开</translation>
     </message>
     <message>
+        <source>--look-at: %1 is not drawn; add it to --bones</source>
+        <translation>--look-at：%1 没有绘制；请把它加入 --bones</translation>
+    </message>
+    <message>
+        <source>nothing of the animal is in this picture: the eye is too near or looks past it; leave out --distance-m, or name what it shall look at with --look-at</source>
+        <translation>画面中没有动物的任何部分：视点太近，或没有对准它；请去掉 --distance-m，或用 --look-at 指明要看的骨骼</translation>
+    </message>
+    <message>
         <source>wrote %1, %2 x %3 pixels</source>
         <translation>已写入 %1，%2 x %3 像素</translation>
     </message>
     <message>
         <source>wrote %1, white at %2 from the eye, black at %3</source>
         <translation>已写入 %1，白色距眼睛 %2，黑色 %3</translation>
+    </message>
+    <message>
+        <source>--body-guide: passes are of bones alone; leave out --passes</source>
+        <translation>--body-guide：分层图只画骨骼；请去掉 --passes</translation>
     </message>
     <message>
         <source>--out: %1 must end in .png</source>
@@ -6592,12 +6644,24 @@ h_mm 为关节面高出旋转中心的高度。
         <translation>绘制摆好姿态的骨架，每次得到相同的字节</translation>
     </message>
     <message>
-        <source>left, right, dorsal, cranial, caudal or three-quarter</source>
-        <translation>left、right、dorsal、cranial、caudal 或 three-quarter</translation>
+        <source>left, right, dorsal, ventral, cranial, caudal or three-quarter</source>
+        <translation>left、right、dorsal、ventral、cranial、caudal 或 three-quarter</translation>
     </message>
     <message>
         <source>the picture to write</source>
         <translation>要写出的图片</translation>
+    </message>
+    <message>
+        <source>only these bones, and no ground: C5,C6,humerus.L,manus.R,pelvis and the like</source>
+        <translation>只画这些骨骼，不画地面：如 C5,C6,humerus.L,manus.R,pelvis</translation>
+    </message>
+    <message>
+        <source>bones that fill the picture; the others stay in sight</source>
+        <translation>充满画面的骨骼；其他骨骼仍然可见</translation>
+    </message>
+    <message>
+        <source>the body guide around the bones, which is not anatomy; it hides them</source>
+        <translation>骨骼周围的体形参考（不是解剖结构）；它会遮住骨骼</translation>
     </message>
     <message>
         <source>1600 unless said otherwise; the height follows from the animal</source>
@@ -6641,6 +6705,10 @@ bones' cover. The direction pass is a normals pass: red right, green up, blue to
 其中竖直之物保持竖直。各分层彼此完全重合，写成 FILE-shaded.png 等；FILE-bones.csv 说明何种颜色
 对应哪块骨骼。其 alpha 为骨骼的覆盖率。direction 分层为法线：红朝右，绿朝上，蓝朝向眼睛。
 </translation>
+    </message>
+    <message>
+        <source>making the body guide</source>
+        <translation>正在生成体形参考</translation>
     </message>
     <message>
         <source>--pose: there is no pose '%1'; the project has no named poses</source>
@@ -7061,8 +7129,12 @@ advised（correction、why）：标记是否表明剪切或压缩。
         <translation>按比例绘制一页，每次得到相同的字节</translation>
     </message>
     <message>
-        <source>side, three-views, evidence or neck</source>
-        <translation>side、three-views、evidence 或 neck</translation>
+        <source>side, three-views, evidence, neck or plate</source>
+        <translation>side、three-views、evidence、neck 或 plate</translation>
+    </message>
+    <message>
+        <source>a plate of these bones in five views: C5, manus.L, pelvis,sacrum and the like</source>
+        <translation>这些骨骼的五视图骨骼图版：如 C5、manus.L、pelvis,sacrum</translation>
     </message>
     <message>
         <source>the page to write</source>
@@ -7077,8 +7149,8 @@ advised（correction、why）：标记是否表明剪切或压缩。
         <translation>1:N，代替能放下的最大整数比例</translation>
     </message>
     <message>
-        <source>shaded, outline or silhouette</source>
-        <translation>shaded、outline 或 silhouette</translation>
+        <source>shaded, outline, silhouette or in-body (white before the body guide's dark shape)</source>
+        <translation>shaded、outline、silhouette 或 in-body（体形参考的深色轮廓上的白色骨骼）</translation>
     </message>
     <message>
         <source>of the human figure, m, or none</source>
@@ -8600,8 +8672,16 @@ Incomplete scan: %2.</source>
         <translation>占骨宽的 %</translation>
     </message>
     <message>
+        <source>% of usual</source>
+        <translation>% 通常值</translation>
+    </message>
+    <message>
         <source>My own</source>
         <translation>自定</translation>
+    </message>
+    <message>
+        <source>Build</source>
+        <translation>体格</translation>
     </message>
     <message>
         <source>Tail width</source>
@@ -8610,6 +8690,10 @@ Incomplete scan: %2.</source>
     <message>
         <source>Tail height</source>
         <translation>尾高</translation>
+    </message>
+    <message>
+        <source>Limb muscles</source>
+        <translation>四肢肌肉</translation>
     </message>
     <message>
         <source>Tail presets: %1. The other values are a choice, not a finding.</source>
@@ -8870,10 +8954,6 @@ Incomplete scan: %2.</source>
     <message>
         <source>Undoes what bent the bone after death, going by its paired marks; the original is kept</source>
         <translation>按成对标记消除骨骼死后的弯曲；保留原件</translation>
-    </message>
-    <message>
-        <source>Measures</source>
-        <translation>量度</translation>
     </message>
     <message>
         <source>Puts what the marks measure into the table, so that bones around this one that were not found follow it</source>
@@ -9260,10 +9340,6 @@ Incomplete scan: %2.</source>
         <translation>建议，%1</translation>
     </message>
     <message>
-        <source>%1: %2.</source>
-        <translation>%1：%2。</translation>
-    </message>
-    <message>
         <source>The centre is only known to %1: brush more of the curve.</source>
         <translation>中心只知道到 %1：请多刷一些曲面。</translation>
     </message>
@@ -9510,6 +9586,10 @@ Incomplete scan: %2.</source>
     <message>
         <source>&amp;Three-quarter</source>
         <translation>四分之三侧面(&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;Ventral</source>
+        <translation>腹侧(&amp;V)</translation>
     </message>
     <message>
         <source>&amp;Perspective</source>
@@ -9944,6 +10024,10 @@ Incomplete scan: %2.</source>
     <message>
         <source>From the right</source>
         <translation>从右侧</translation>
+    </message>
+    <message>
+        <source>Ventral</source>
+        <translation>腹侧</translation>
     </message>
     <message>
         <source>Three-quarter</source>
@@ -10690,6 +10774,18 @@ Incomplete scan: %2.</source>
         <translation>颈部及其关节</translation>
     </message>
     <message>
+        <source>Plate of bones in five views</source>
+        <translation>骨骼五视图图版</translation>
+    </message>
+    <message>
+        <source>C5, manus.L, pelvis …</source>
+        <translation>C5, manus.L, pelvis …</translation>
+    </message>
+    <message>
+        <source>Bones of the plate</source>
+        <translation>图中骨骼</translation>
+    </message>
+    <message>
         <source>Paper</source>
         <translation>纸张</translation>
     </message>
@@ -10720,6 +10816,10 @@ Incomplete scan: %2.</source>
     <message>
         <source>Solid silhouette</source>
         <translation>实心剪影</translation>
+    </message>
+    <message>
+        <source>White before a dark body</source>
+        <translation>深色体形上的白色骨骼</translation>
     </message>
     <message>
         <source>As large as fits</source>

@@ -1,5 +1,7 @@
 #include <QImage>
+#include <QPolygonF>
 #include <QRegularExpression>
+#include <QSet>
 #include <algorithm>
 #include <cmath>
 
@@ -192,6 +194,78 @@ TEST_F(SheetVerb, PassesAreWrittenAllOrNone) {
   EXPECT_EQ(ended.exit, 2);
   EXPECT_THAT(ended.err, HasSubstr("q-depth.png: this is the name of a folder"));
   EXPECT_FALSE(std::filesystem::exists(path("q-outline.png")));
+}
+
+TEST_F(SheetVerb, APlateShowsABoneFiveTimesInItsOwnAxes) {
+  smallAnimal();
+  draw("p.svg", {"--plate", "C5", "--bones", "outline"});
+  const QString svg = QString::fromStdString(bytes("p.svg"));
+  EXPECT_EQ(svg.count("<g id=\"C5\">"), 5);
+  EXPECT_EQ(svg.count("<g id=\"C4\">"), 0);
+  for (const char* view : {"left lateral", "cranial", "caudal", "dorsal", "ventral"})
+    EXPECT_TRUE(svg.contains(QString(">%1<").arg(view))) << view;
+  EXPECT_FALSE(svg.contains("joints within range")) << "nothing is assessed for a plate";
+  // As wide from in front as across its transverse processes, to the scale that is stated.
+  const auto project = files::readProject(path("small.zyga"));
+  const auto& bone = project.specimen()[*project.specimen().findBone("C5")];
+  const double scale = QRegularExpression(">1:([0-9.]+) ").match(svg).captured(1).toDouble();
+  ASSERT_GT(scale, 0);
+  std::vector<QRectF> boxes;
+  auto groups = QRegularExpression("<g id=\"C5\">\\n<path d=\"([^\"]*)\"").globalMatch(svg);
+  while (groups.hasNext()) {
+    QPolygonF corners;
+    auto points = QRegularExpression("(-?[0-9.]+) (-?[0-9.]+)").globalMatch(groups.next().captured(1));
+    while (points.hasNext()) {
+      const auto point = points.next();
+      corners << QPointF(point.captured(1).toDouble(), point.captured(2).toDouble());
+    }
+    boxes.push_back(corners.boundingRect());
+  }
+  ASSERT_EQ(boxes.size(), 5U);  // left, cranial, caudal, dorsal, ventral
+  const double across = 2000 * bone.landmark("diapophysis.L").y() / scale;
+  EXPECT_GT(boxes[1].width(), across);
+  EXPECT_LT(boxes[1].width(), 1.5 * across);
+  EXPECT_NEAR(boxes[1].width(), boxes[2].width(), 0.3);
+  EXPECT_NEAR(boxes[0].width(), boxes[3].width(), 0.3);
+  EXPECT_NEAR(boxes[0].height(), boxes[1].height(), 0.3);
+  EXPECT_NEAR(boxes[3].height(), boxes[1].width(), 0.3);
+  EXPECT_EQ(run({"sheet", "small.zyga", "--out", "p.svg", "--plate", "C55"}).exit, 2);
+  EXPECT_EQ(run({"sheet", "small.zyga", "--out", "p.svg", "--layout", "plate"}).exit, 2);
+}
+
+TEST_F(SheetVerb, WhiteBonesLieInADarkBody) {
+  smallAnimal();
+  draw("b.svg", {"--bones", "in-body", "--person-m", "none"});
+  const QRectF body = boxOf("b.svg", "body");
+  for (const char* bone : {"skull", "femur.L", "C5", "D5"})
+    EXPECT_TRUE(body.adjusted(-0.3, -0.3, 0.3, 0.3).contains(boxOf("b.svg", bone))) << bone;
+}
+
+TEST_F(SheetVerb, APictureOfSomeBonesOrOneThatLooksAtThem) {
+  smallAnimal();
+  const auto coverOf = [&](std::vector<std::string> more) {
+    more.insert(more.begin(),
+                {"picture", "small.zyga", "--view", "left", "--out", "c.png", "--width", "200", "--passes", "bones"});
+    const auto ended = run(more);
+    EXPECT_EQ(ended.exit, 0) << ended.err;
+    QSet<QRgb> colours;
+    const QImage image(QString::fromStdString(path("c-bones.png").string()));
+    for (int y = 0; y < image.height(); ++y)
+      for (int x = 0; x < image.width(); ++x)
+        if (qAlpha(image.pixel(x, y)) == 255) colours.insert(image.pixel(x, y));
+    return colours.size();
+  };
+  EXPECT_EQ(coverOf({"--bones", "C5"}), 1);
+  EXPECT_EQ(coverOf({"--bones", "humerus.L,ulna.L"}), 2);
+  EXPECT_GT(coverOf({"--look-at", "C5"}), 2) << "its neighbours stay in sight";
+  EXPECT_THAT(run({"picture", "small.zyga", "--view", "left", "--out", "c.png", "--bones", "wing"}).err,
+              HasSubstr("'wing' is no bone"));
+  EXPECT_THAT(
+      run({"picture", "small.zyga", "--view", "left", "--out", "c.png", "--bones", "C5", "--look-at", "C6"}).err,
+      HasSubstr("is not drawn"));
+  EXPECT_THAT(
+      run({"picture", "small.zyga", "--view", "left", "--out", "c.png", "--distance-m", "0.5", "--eye-m", "90"}).err,
+      HasSubstr("--look-at"));
 }
 
 }  // namespace

@@ -151,7 +151,7 @@ TEST_F(WindowTest, ExportWritesOneClosedSurfaceAndTellsItsSizeFirst) {
   EXPECT_TRUE(told.contains("mm long")) << told.toStdString();
   EXPECT_TRUE(told.contains("about " + QLocale().toString(30000) + " triangles")) << told.toStdString();
   options->findChild<QCheckBox*>("exportBodyGuide")->click();
-  auto* preset = options->findChild<QComboBox*>("guideTailPreset");
+  auto* preset = options->findChild<QComboBox*>("guideBuild");
   preset->setFocus();
   QTest::keyClick(preset, Qt::Key_End);
   preset->setCurrentIndex(2);

@@ -25,7 +25,7 @@ class GuideFields : public QWidget {
   void showPreset();
 
   std::array<UnitSpinBox*, 7> thickness_{};
-  UnitSpinBox *tailWidth_, *tailHeight_;
+  UnitSpinBox *tailWidth_, *tailHeight_, *muscle_;
   QComboBox* preset_;
 };
 

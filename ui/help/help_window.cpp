@@ -41,9 +41,9 @@ class HelpBrowser : public QTextBrowser {
 }  // namespace
 
 const QStringList& HelpWindow::pages() {
-  static const QStringList pages{"judged",    "neutral", "overlap", "gap",    "contact", "typed",    "range",
-                                 "cartilage", "angles",  "reach",   "claims", "ground",  "evidence", "table",
-                                 "animals",   "marks",   "files",   "living", "sources"};
+  static const QStringList pages{"judged",    "neutral", "overlap",  "gap",    "contact", "typed",    "range",
+                                 "cartilage", "angles",  "reach",    "claims", "ground",  "evidence", "table",
+                                 "animals",   "marks",   "drawings", "files",  "living",  "sources"};
   return pages;
 }
 

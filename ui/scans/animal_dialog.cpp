@@ -39,7 +39,7 @@ AnimalDialog::AnimalDialog(const QString& startFolder, QWidget* parent)
   row->addWidget(choose);
   plan_->setObjectName("animalPlan");
   for (const auto plan : {anatomy::BodyPlan::Mammal, anatomy::BodyPlan::Bird, anatomy::BodyPlan::HighBrowser,
-                          anatomy::BodyPlan::LowBrowser})
+                          anatomy::BodyPlan::LowBrowser, anatomy::BodyPlan::WideGauge})
     plan_->addItem(capital(planName(plan)), static_cast<int>(plan));
   told_->setObjectName("animalTold");
   auto* form = new QFormLayout;

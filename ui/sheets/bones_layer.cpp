@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "core/picture/line_drawing.h"
 
@@ -9,6 +10,9 @@ namespace zyga::ui {
 namespace {
 
 using Eigen::Vector2d;
+
+/// Shorter lines inside a bone read as dirt, mm on paper.
+constexpr double kLeastFold = 1.2;
 
 std::array<float, 3> srgb(const QColor& colour) {
   return {static_cast<float>(colour.redF()), static_cast<float>(colour.greenF()), static_cast<float>(colour.blueF())};
@@ -20,7 +24,7 @@ std::vector<picture::Instance> instancesOf(const SheetScene& scene, const SheetV
     const auto& owner = scene.meshes[bone];
     // The finest level lives as long as the bone that owns it.
     instances.push_back(
-        {{owner, &owner->levels.front()}, scene.scenario.placement()[bone], srgb(key.shadedColour(bone))});
+        {{owner, &owner->levels.front()}, view.X_PW * scene.scenario.placement()[bone], srgb(key.shadedColour(bone))});
   }
   return instances;
 }
@@ -46,15 +50,23 @@ bool drawShaded(Page& page, const SheetScene& scene, const files::Sheet& sheet, 
   const QRectF area(wanted.topLeft(), QSizeF(options.width / dots, options.height / dots));
   const QPointF away = (area.center() - placed.origin) / placed.perMetre;
   picture::Camera camera = cameraAt(view, {away.x(), -away.y()});
+  std::vector<picture::Instance> instances = instancesOf(scene, view, key);
+  if (view.side == picture::StandardView::Ventral) {
+    // Light comes from above; what is figured from below is turned over to lie in it.
+    const Eigen::Isometry3d over(Eigen::AngleAxisd(std::numbers::pi, Eigen::Vector3d::UnitX()));
+    for (picture::Instance& instance : instances) instance.X_WB = over * instance.X_WB;
+    camera.X_WCamera = over * camera.X_WCamera;
+  }
   camera.viewHeight = area.height() / placed.perMetre;
   options.transparentGround = true;
-  options.ground = sheet.ground && view.side != picture::StandardView::Dorsal;
+  options.ground =
+      sheet.ground && sheet.layout != files::SheetLayout::Plate && view.side != picture::StandardView::Dorsal;
   options.outlineWidth = std::max(1.0, 0.16 * dots);
   options.samplesPerPixel = work.samples;
   options.occlusionRays = work.samples < 4 ? 4 : 12;
   options.shadowRays = work.samples < 4 ? 1 : 4;
   options.task = work.task;
-  const picture::Image image = picture::trace(instancesOf(scene, view, key), camera, options);
+  const picture::Image image = picture::trace(instances, camera, options);
   if (image.width == 0) return false;
   const QImage seen(image.rgba.data(), image.width, image.height, image.width * 4, QImage::Format_RGBA8888);
   page.picture(area, seen.copy());
@@ -68,9 +80,31 @@ QPainterPath pathOf(const picture::PlaneLine& line, const PlacedView& placed, bo
   return path;
 }
 
+/// The body around the bones as one dark shape.
+bool drawBody(Page& page, const SheetScene& scene, const PlacedView& placed, const SheetStyle& style,
+              const SheetWork& work) {
+  if (!scene.body) return true;
+  picture::DrawingOptions options;
+  options.spacing = 3 * work.lineSpacing / placed.perMetre;
+  options.asOne = true;
+  options.folds = false;
+  options.task = work.task;
+  const auto drawn = picture::drawLines({{scene.body, placed.view.X_PW, {}}}, cameraAt(placed.view, {0, 0}), options);
+  if (work.task.cancelled()) return false;
+  page.begin("body");
+  for (const picture::BoneLines& body : drawn) {
+    QPainterPath edges;
+    for (const auto& line : body.edges) edges.addPath(pathOf(line, placed, true));
+    page.shape(edges, style.filled(style.ink));
+  }
+  page.end();
+  return true;
+}
+
 bool drawOutlines(Page& page, const SheetScene& scene, const files::Sheet& sheet, const PlacedView& placed,
                   const EvidenceKey& key, const SheetStyle& style, const SheetWork& work) {
-  const bool solid = sheet.bones == files::SheetBones::Silhouette;
+  const bool solid = sheet.bones == files::SheetBones::Silhouette, inBody = sheet.bones == files::SheetBones::InBody;
+  if (inBody && !drawBody(page, scene, placed, style, work)) return false;
   picture::DrawingOptions options;
   options.spacing = work.lineSpacing / placed.perMetre;
   options.asOne = solid;
@@ -84,9 +118,13 @@ bool drawOutlines(Page& page, const SheetScene& scene, const files::Sheet& sheet
                      : QString::fromStdString(scene.scenario.specimen().bones[index].id));
     QPainterPath edges;
     for (const auto& line : bone.edges) edges.addPath(pathOf(line, placed, true));
-    page.shape(edges, solid ? style.filled(style.ink) : PageInk{key.outlineColour(index), style.ink, style.edge, {}});
-    for (const auto& line : bone.folds)
-      page.shape(pathOf(line, placed, false), style.stroke(style.ink, 0.6 * style.edge));
+    page.shape(edges,
+               solid ? style.filled(style.ink)
+                     : PageInk{inBody ? key.inBodyColour(index) : key.outlineColour(index), style.ink, style.edge, {}});
+    for (const auto& line : bone.folds) {
+      const QPainterPath path = pathOf(line, placed, false);
+      if (path.length() > kLeastFold) page.shape(path, style.stroke(style.ink, style.fold));
+    }
     page.end();
   }
   return true;

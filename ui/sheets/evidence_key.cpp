@@ -20,6 +20,9 @@ const QColor kSources[] = {QColor(0xFF, 0xFF, 0xFF), QColor(0xBF, 0xDD, 0xF3), Q
                            QColor(0xB5, 0xE2, 0xD4), QColor(0xF1, 0xC9, 0xDD), QColor(0xF5, 0xF0, 0xB0)};
 const QColor kRestored(0xB4, 0xB8, 0xBE), kBorrowed(0xDD, 0xD3, 0xC0);
 
+/// By rank: preserved, mirrored or scaled, restored.
+const QColor kInBody[] = {QColor(0xFF, 0xFF, 0xFF), QColor(0xC4, 0xC4, 0xC4), QColor(0x8C, 0x8C, 0x8C)};
+
 bool found(const Bone& bone) { return bone.evidence == Evidence::Found || bone.evidence == Evidence::FoundDeformed; }
 
 QString kindOf(const Bone& bone) {
@@ -60,7 +63,7 @@ EvidenceKey::EvidenceKey(const anatomy::Specimen& specimen, bool toned, bool byS
                                                              : QString::fromStdString(bone.source));
       }
       auto entry = std::find_if(entries_.begin(), entries_.end(), [&](const Entry& e) { return e.words == words; });
-      if (entry == entries_.end()) entry = entries_.insert(entries_.end(), {words, outline, shaded, 0});
+      if (entry == entries_.end()) entry = entries_.insert(entries_.end(), {words, outline, shaded, kInBody[r], 0});
       ++entry->bones;
       entryOf_[i] = static_cast<std::size_t>(entry - entries_.begin());
     }
@@ -68,6 +71,10 @@ EvidenceKey::EvidenceKey(const anatomy::Specimen& specimen, bool toned, bool byS
 
 QColor EvidenceKey::outlineColour(std::size_t bone) const {
   return entries_.empty() ? kSources[0] : entries_[entryOf_[bone]].outline;
+}
+
+QColor EvidenceKey::inBodyColour(std::size_t bone) const {
+  return entries_.empty() ? kInBody[0] : entries_[entryOf_[bone]].inBody;
 }
 
 QColor EvidenceKey::shadedColour(std::size_t bone) const {

@@ -13,7 +13,7 @@ class EvidenceKey {
  public:
   struct Entry {
     QString words;  ///< "preserved"
-    QColor outline, shaded;
+    QColor outline, shaded, inBody;
     int bones = 0;
   };
 
@@ -24,6 +24,8 @@ class EvidenceKey {
   const std::vector<Entry>& entries() const { return entries_; }
   QColor outlineColour(std::size_t bone) const;
   QColor shadedColour(std::size_t bone) const;
+  /// Before a dark body, as published skeletal drawings are: preserved bones white, others grey.
+  QColor inBodyColour(std::size_t bone) const;
   /// completenessWords of the specimen.
   QString completeness() const { return completeness_; }
 

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "core/solid/flesh/body_guide.h"
 #include "ui/sheets/bones_layer.h"
 #include "ui/sheets/joint_table.h"
 #include "ui/sheets/sheet_marks.h"
@@ -28,6 +29,9 @@ struct SheetPlan {
 };
 
 using picture::StandardView;
+
+/// Share of the work that is done once the body around the bones is made.
+constexpr double kBodyDone = 0.5;
 
 /// Width of the human figure as a share of its height, and the room it keeps.
 constexpr double kPersonWidth = 0.36, kPersonRoom = 0.35;
@@ -186,18 +190,89 @@ SheetPlan neckAlone(const SheetScene& scene, const files::Sheet& sheet, const QR
   return plan;
 }
 
+/// The names of a plate's views stand under them.
+QString viewWords(StandardView side) {
+  switch (side) {
+    case StandardView::Cranial:
+      return translated(QT_TRANSLATE_NOOP("words", "cranial"));
+    case StandardView::Caudal:
+      return translated(QT_TRANSLATE_NOOP("words", "caudal"));
+    case StandardView::Dorsal:
+      return translated(QT_TRANSLATE_NOOP("words", "dorsal"));
+    case StandardView::Ventral:
+      return translated(QT_TRANSLATE_NOOP("words", "ventral"));
+    default:
+      return translated(QT_TRANSLATE_NOOP("words", "left lateral"));
+  }
+}
+
+/// Five views of some bones in the axes of the first of them, as bones are figured: from the left in the middle, from
+/// in front and behind beside it, from above and below over and under it.
+SheetPlan plateOf(const SheetScene& scene, const files::Sheet& sheet, const QRectF& area, const SheetStyle& style) {
+  const std::vector<std::size_t> bones = plateBones(scene, sheet.plate);
+  if (bones.empty())
+    throw std::invalid_argument(
+        filled(translated(QT_TRANSLATE_NOOP(
+                   "words",
+                   "A plate needs bones: name some, such as C5 or manus.L, with commas between them; '%1' "
+                   "names none that can be drawn.")),
+               {QString::fromStdString(sheet.plate)})
+            .toStdString());
+  const Eigen::Isometry3d X_PW = scene.scenario.placement()[bones.front()].inverse();
+  const auto view = [&](StandardView side) { return viewOf(scene, side, bones, X_PW); };
+  const SheetView front = view(StandardView::Cranial), side = view(StandardView::Left),
+                  back = view(StandardView::Caudal), above = view(StandardView::Dorsal),
+                  below = view(StandardView::Ventral);
+  const double gap = 3.5 * style.text, caption = 2 * style.text;
+  const auto size = [](const SheetView& v) -> Eigen::Vector2d { return v.box.sizes(); };
+  const double wide = size(front).x() + size(side).x() + size(back).x();
+  const double tall = std::max({size(front).y(), size(side).y(), size(back).y()});
+  const double high = tall + size(above).y() + size(below).y();
+  SheetPlan plan;
+  plan.scale =
+      scaleFor(sheet, 1000 * std::max(wide / (area.width() - 2 * gap), high / (area.height() - 2 * gap - 3 * caption)));
+  const double m = 1000 / plan.scale;
+  const double x0 = area.center().x() - (m * wide + 2 * gap) / 2;
+  const double y0 = area.center().y() - (m * high + 2 * gap + 3 * caption) / 2;
+  const double sideX = x0 + m * size(front).x() + gap, middle = y0 + m * size(above).y() + caption + gap;
+  // Beside each other bones stand at one height; over each other at one length.
+  const double level = middle + m * std::max({front.box.max().y(), side.box.max().y(), back.box.max().y()});
+  const auto beside = [&](const SheetView& v, double x) {
+    return placedAt(v, plan.scale, {x, level - m * v.box.max().y()});
+  };
+  const auto over = [&](const SheetView& v, double y) {
+    return placedAt(v, plan.scale, {sideX + m * (v.box.min().x() - side.box.min().x()), y});
+  };
+  plan.views = {beside(side, sideX), beside(front, x0), beside(back, sideX + m * size(side).x() + gap), over(above, y0),
+                over(below, middle + m * tall + caption + gap)};
+  return plan;
+}
+
+void nameViews(Page& page, const SheetPlan& plan, const SheetStyle& style) {
+  page.begin("views");
+  for (const PlacedView& view : plan.views)
+    page.words({QPointF(view.area().center().x(), view.area().bottom() + 1.6 * style.text), viewWords(view.view.side),
+                style.text, style.muted, Qt::AlignHCenter});
+  page.end();
+}
+
 /// Lays the views out in `area`. Throws std::invalid_argument when they do not fit at the scale that the sheet asks
 /// for, naming the largest that fits.
 SheetPlan planSheet(const SheetScene& scene, const files::Sheet& sheet, const QRectF& area, const SheetStyle& style) {
   if (allBones(scene).empty())
     throw std::invalid_argument(translated(QT_TRANSLATE_NOOP("words", "There are no bones to draw.")).toStdString());
   if (sheet.layout == SheetLayout::ThreeViews) return threeViews(scene, sheet, area, style);
+  if (sheet.layout == SheetLayout::Plate) return plateOf(scene, sheet, area, style);
   if (sheet.layout == SheetLayout::Neck) return neckAlone(scene, sheet, area, style);
   return oneSide(scene, sheet, area, style);
 }
 
 /// The evidence layout is what it is for: outlines, toned by what is known.
 files::Sheet asLaidOut(files::Sheet sheet) {
+  if (sheet.layout == SheetLayout::Plate) {
+    sheet.jointMarks = sheet.notes = false;  // which are of the animal as it stands
+    if (sheet.bones == files::SheetBones::InBody) sheet.bones = files::SheetBones::Outline;
+  }
   if (sheet.layout != SheetLayout::Evidence) return sheet;
   sheet.bones = files::SheetBones::Outline;
   sheet.evidenceTones = true;
@@ -207,7 +282,7 @@ files::Sheet asLaidOut(files::Sheet sheet) {
 void drawAround(Page& page, const SheetScene& scene, const files::Sheet& sheet, const SheetPlan& plan,
                 const QRectF& area, const SheetStyle& style) {
   const PlacedView& side = plan.views.front();
-  if (sheet.layout == SheetLayout::Neck) return;
+  if (sheet.layout == SheetLayout::Neck || sheet.layout == SheetLayout::Plate) return;
   const bool three = sheet.layout == SheetLayout::ThreeViews;
   if (sheet.person > 0) drawPerson(page, side, plan.personX, sheet.person, style);
   if (plan.personInFront && sheet.person > 0) drawPerson(page, plan.views[1], *plan.personInFront, sheet.person, style);
@@ -244,8 +319,17 @@ QSizeF sizeOf(files::SheetPaper paper) {
   return {841, 594};
 }
 
-std::optional<Page> drawSheet(const SheetScene& scene, const files::Sheet& wanted, const SheetWork& work) {
+std::optional<Page> drawSheet(const SheetScene& given, const files::Sheet& wanted, const SheetWork& work) {
   const files::Sheet sheet = asLaidOut(wanted);
+  SheetScene scene = given;
+  if (sheet.bones == files::SheetBones::InBody) {
+    solid::BodyGuideOptions options;
+    options.thickness = scene.guide;
+    options.task = work.task.part(0, kBodyDone);
+    scene.body = std::make_shared<const solid::TriangleMesh>(
+        solid::bodyGuide({scene.scenario.specimen(), scene.meshes, scene.scenario.placement()}, options));
+    if (work.task.cancelled()) return std::nullopt;
+  }
   const SheetStyle style(sheet.paper);
   const EvidenceKey key(scene.scenario.specimen(), sheet.evidenceTones, sheet.layout == SheetLayout::Evidence);
   Page page;
@@ -263,12 +347,14 @@ std::optional<Page> drawSheet(const SheetScene& scene, const files::Sheet& wante
   for (std::size_t i = 0; i < plan.views.size(); ++i) {
     const double views = static_cast<double>(plan.views.size()), done = static_cast<double>(i);
     SheetWork part = work;
-    part.task = work.task.part(done / views, (done + 1) / views);
+    const double from = scene.body ? kBodyDone : 0;
+    part.task = work.task.part(std::lerp(from, 1, done / views), std::lerp(from, 1, (done + 1) / views));
     if (!drawBones(page, scene, sheet, plan.views[i], key, style, part)) return std::nullopt;
   }
   if (sheet.jointMarks)
     for (const PlacedView& view : plan.views)
       if (view.view.side != picture::StandardView::Cranial) drawJointMarks(page, scene, view, style);
+  if (sheet.layout == SheetLayout::Plate) nameViews(page, plan, style);
   if (plan.table) JointTable(scene, style).draw(page, *plan.table);
   if (sheet.notes && !scene.notes.empty())
     drawCallouts(page, scene, plan.views.front(), plan.calloutsTop, area.left(), area.right(), style);

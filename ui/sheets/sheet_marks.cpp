@@ -199,11 +199,14 @@ double drawKey(Page& page, const SheetScene& scene, const files::Sheet& sheet, c
     std::optional<range::Level> level;
   };
   std::vector<Entry> entries;
-  const bool shaded = sheet.bones == files::SheetBones::Shaded;
+  const auto toneOf = [&](const EvidenceKey::Entry& e) {
+    if (sheet.bones == files::SheetBones::Shaded) return e.shaded;
+    return sheet.bones == files::SheetBones::InBody ? e.inBody : e.outline;
+  };
   if (sheet.bones != files::SheetBones::Silhouette)
     for (const EvidenceKey::Entry& e : key.entries())
       entries.push_back({filled(translated(QT_TRANSLATE_NOOP("words", "%1 (%2)")), {e.words, QString::number(e.bones)}),
-                         shaded ? e.shaded : e.outline, std::nullopt});
+                         toneOf(e), std::nullopt});
   if (sheet.jointMarks) {
     using range::Level;
     const std::pair<Level, QString> words[] = {

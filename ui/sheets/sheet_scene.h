@@ -1,5 +1,6 @@
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -7,6 +8,7 @@
 #include "core/files/project/sheet.h"
 #include "core/files/scan/bone_meshes.h"
 #include "core/range/scenario.h"
+#include "core/solid/flesh/guide_thickness.h"
 #include "core/task/task.h"
 
 namespace zyga::ui {
@@ -17,6 +19,8 @@ struct SheetScene {
   files::BoneMeshes meshes;
   std::string poseName;  ///< as somebody typed it; empty for the present pose
   std::vector<anatomy::Note> notes;
+  solid::GuideThickness guide = {};                      ///< of the body around the bones, where it is drawn
+  std::shared_ptr<const solid::TriangleMesh> body = {};  ///< in the world, m; made by drawSheet where it is drawn
 };
 
 /// How finely a sheet is drawn, and whether it is still wanted.

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/anatomy/bone_parts.h"
+
 namespace zyga::ui {
 
 using anatomy::BoneKind;
@@ -43,9 +45,19 @@ std::vector<std::size_t> neckBones(const SheetScene& scene) {
   return bones;
 }
 
-SheetView viewOf(const SheetScene& scene, picture::StandardView side, const std::vector<std::size_t>& bones) {
+std::vector<std::size_t> plateBones(const SheetScene& scene, const std::string& list) {
+  const std::vector<bool> listed = anatomy::bonesInList(scene.scenario.specimen(), list).listed;
+  std::vector<std::size_t> bones;
+  for (const std::size_t i : allBones(scene))
+    if (listed[i]) bones.push_back(i);
+  return bones;
+}
+
+SheetView viewOf(const SheetScene& scene, picture::StandardView side, const std::vector<std::size_t>& bones,
+                 const Eigen::Isometry3d& X_PW) {
   SheetView view;
   view.side = side;
+  view.X_PW = X_PW;
   view.R_WView = picture::frame(side, {}, 1).X_WCamera.linear();
   view.bones = bones;
   const kinematics::Placement& X_WB = scene.scenario.placement();
@@ -77,7 +89,8 @@ SheetStyle::SheetStyle(files::SheetPaper paper) {
   margin = 12 * grow;
   hairline = 0.12 * grow;
   line = 0.2 * grow;
-  edge = 0.16 * grow;
+  edge = 0.30 * grow;
+  fold = 0.15 * grow;
 }
 
 }  // namespace zyga::ui

@@ -13,18 +13,23 @@ namespace zyga::ui {
 /// point's place there is that of the world along the view's two axes, so views of one animal are in line.
 struct SheetView {
   picture::StandardView side = picture::StandardView::Left;
-  Eigen::Matrix3d R_WView = Eigen::Matrix3d::Identity();  ///< columns right, up, towards the viewer
-  std::vector<std::size_t> bones;                         ///< those with a mesh
-  Eigen::AlignedBox2d box;                                ///< of their meshes
+  Eigen::Matrix3d R_WView = Eigen::Matrix3d::Identity();   ///< columns right, up, towards the viewer
+  Eigen::Isometry3d X_PW = Eigen::Isometry3d::Identity();  ///< of a plate: the world in the axes of its first bone
+  std::vector<std::size_t> bones;                          ///< those with a mesh
+  Eigen::AlignedBox2d box;                                 ///< of their meshes
 
-  Eigen::Vector2d onPlane(const Eigen::Vector3d& p_W) const { return (R_WView.transpose() * p_W).head<2>(); }
+  Eigen::Vector2d onPlane(const Eigen::Vector3d& p_W) const { return (R_WView.transpose() * (X_PW * p_W)).head<2>(); }
 };
 
-SheetView viewOf(const SheetScene& scene, picture::StandardView side, const std::vector<std::size_t>& bones);
+SheetView viewOf(const SheetScene& scene, picture::StandardView side, const std::vector<std::size_t>& bones,
+                 const Eigen::Isometry3d& X_PW = Eigen::Isometry3d::Identity());
 /// Bones that have a mesh.
 std::vector<std::size_t> allBones(const SheetScene& scene);
 /// Skull, jaw, neck with its ribs, and the first two dorsals.
 std::vector<std::size_t> neckBones(const SheetScene& scene);
+
+/// Those of a plate that can be drawn.
+std::vector<std::size_t> plateBones(const SheetScene& scene, const std::string& list);
 
 /// A view on the page.
 struct PlacedView {
@@ -51,7 +56,7 @@ struct SheetStyle {
   explicit SheetStyle(files::SheetPaper paper);
 
   double text, title, margin;
-  double hairline, line, edge;  ///< widths: dividers and leaders, drawn lines, edges of bones
+  double hairline, line, edge, fold;  ///< widths: dividers and leaders, drawn lines, bones' edges, lines inside them
   QColor ink{0x22, 0x20, 0x1C}, muted{0x6B, 0x65, 0x5B}, pale{0xB9, 0xB2, 0xA5}, paper{0xFF, 0xFF, 0xFF};
   QColor person{0xC9, 0xC4, 0xBA};
 

@@ -18,6 +18,7 @@ namespace zyga::ui {
 namespace {
 
 constexpr int kMostSources = 5;
+constexpr int kMostOnPlate = 5;  // lines about its bones
 
 QString layoutWords(files::SheetLayout layout) {
   switch (layout) {
@@ -27,6 +28,8 @@ QString layoutWords(files::SheetLayout layout) {
       return translated(QT_TRANSLATE_NOOP("words", "Left lateral, cranial and dorsal views (first angle)"));
     case files::SheetLayout::Evidence:
       return translated(QT_TRANSLATE_NOOP("words", "What is known: left lateral view"));
+    case files::SheetLayout::Plate:
+      return translated(QT_TRANSLATE_NOOP("words", "Plate: cranial, left lateral, caudal, dorsal and ventral views"));
     case files::SheetLayout::Neck:
       break;
   }
@@ -97,6 +100,40 @@ QStringList sourceLines(const SheetScene& scene) {
   return {filled(translated(QT_TRANSLATE_NOOP("words", "Sources: %1.")), {lines.join("; ")})};
 }
 
+/// Of a plate: which bones, and how they are known.
+QStringList plateLines(const SheetScene& scene, const std::vector<std::size_t>& bones) {
+  QStringList lines;
+  for (const std::size_t i : bones) {
+    if (lines.size() == kMostOnPlate && bones.size() > kMostOnPlate) {
+      lines += translated(QT_TRANSLATE_N_NOOP("words", "and %n more"), static_cast<int>(bones.size()) - kMostOnPlate);
+      break;
+    }
+    const anatomy::Bone& bone = scene.scenario.specimen().bones[i];
+    lines += filled(translated(QT_TRANSLATE_NOOP("words", "%1: %2.")),
+                    {boneNameAndId(bone.name), evidenceName(bone.evidence)});
+  }
+  return lines;
+}
+
+/// Of a plate: what was measured on its bones, or their inferred lengths.
+QStringList plateMeasures(const SheetScene& scene, const std::vector<std::size_t>& bones) {
+  QStringList lines;
+  for (const std::size_t i : bones) {
+    const anatomy::Bone& bone = scene.scenario.specimen().bones[i];
+    for (int m = 0; m < anatomy::kMeasureCount && lines.size() <= kMostOnPlate; ++m) {
+      const auto measure = static_cast<anatomy::Measure>(m);
+      const anatomy::Cell& cell = bone.measures[measure];
+      if (!cell.measured() && !(measure == anatomy::Measure::Length && cell.known())) continue;
+      const QString name = bones.size() > 1 ? QString::fromStdString(bone.id) + ", " + measureName(measure)
+                                            : capital(measureName(measure));
+      lines += filled(cell.measured() ? translated(QT_TRANSLATE_NOOP("words", "%1 %2"))
+                                      : translated(QT_TRANSLATE_NOOP("words", "%1 %2, inferred")),
+                      {name, measureValue(measure, cell.value)});
+    }
+  }
+  return lines;
+}
+
 QStringList noteLines(const SheetScene& scene) {
   QStringList lines;
   for (std::size_t i = 0; i < scene.notes.size(); ++i) {
@@ -128,17 +165,26 @@ TitleBlock::TitleBlock(const SheetScene& scene, const files::Sheet& sheet, const
       titleSize_(style.title) {
   const double gap = 3 * text_;
   const double shares[] = {0.25, 0.15, 0.24, 0.36};
-  const QStringList first{layout_,
-                          filled(translated(QT_TRANSLATE_NOOP("words", "Pose: %1.")), {poseWord(scene.poseName)}),
-                          verdictCount(scene.scenario.assessment()) + '.'};
+  const bool plate = sheet.layout == files::SheetLayout::Plate;
+  const std::vector<std::size_t> bones = plate ? plateBones(scene, sheet.plate) : std::vector<std::size_t>();
+  QStringList first{layout_};
+  if (plate) {
+    first += plateLines(scene, bones);
+  } else {
+    first += filled(translated(QT_TRANSLATE_NOOP("words", "Pose: %1.")), {poseWord(scene.poseName)});
+    first += verdictCount(scene.scenario.assessment()) + '.';
+  }
   QStringList known{key.completeness() + "."};
   known += sourceLines(scene);
-  known += bareBoneCaution();
+  if (!plate) known += bareBoneCaution();
   known += notEngineering();
   const std::pair<QString, QStringList> parts[] = {
       {QString(), first},
-      {translated(QT_TRANSLATE_NOOP("words", "Sizes")), sizeLines(scene)},
-      {translated(QT_TRANSLATE_NOOP("words", "Assumptions")), assumptionLines(scene.scenario.assumptions())},
+      plate ? std::pair(translated(QT_TRANSLATE_NOOP("words", "Measures")), plateMeasures(scene, bones))
+            : std::pair(translated(QT_TRANSLATE_NOOP("words", "Sizes")), sizeLines(scene)),
+      plate ? std::pair(QString(), QStringList())
+            : std::pair(translated(QT_TRANSLATE_NOOP("words", "Assumptions")),
+                        assumptionLines(scene.scenario.assumptions())),
       {translated(QT_TRANSLATE_NOOP("words", "Evidence and cautions")), known}};
   double x = 0;
   for (std::size_t i = 0; i < 4; ++i) {

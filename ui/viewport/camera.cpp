@@ -121,6 +121,10 @@ void Camera::turnTo(picture::StandardView view) {
       azimuth = 0.5 * kPi;
       elevation = 0.5 * kPi;
       break;
+    case StandardView::Ventral:
+      azimuth = 0.5 * kPi;
+      elevation = -0.5 * kPi;
+      break;
     case StandardView::ThreeQuarter:
       azimuth = kPi * 55 / 180;
       elevation = kPi * 14 / 180;

@@ -167,6 +167,8 @@ QString planName(anatomy::BodyPlan plan) {
   switch (plan) {
     case anatomy::BodyPlan::LowBrowser:
       return translated(QT_TRANSLATE_NOOP("words", "low browser"));
+    case anatomy::BodyPlan::WideGauge:
+      return translated(QT_TRANSLATE_NOOP("words", "wide gauge"));
     case anatomy::BodyPlan::Mammal:
       return translated(QT_TRANSLATE_NOOP("words", "mammal"));
     case anatomy::BodyPlan::Bird:

@@ -52,7 +52,8 @@ std::string thicknessNoted(const solid::GuideThickness& thickness) {
     out += (out.empty() ? "" : ", ") + name + " " + digits(thickness.*part.field * 1000, 0);
   }
   return out + " mm; tail " + files::toNumeral(thickness.tailWidth) + " x bone width, " +
-         files::toNumeral(thickness.tailHeight) + " x bone height";
+         files::toNumeral(thickness.tailHeight) + " x bone height; limb muscles " + files::toNumeral(thickness.muscle) +
+         " x usual";
 }
 
 }  // namespace

@@ -21,7 +21,7 @@ struct VertebraPlan {
 /// How far along its region a vertebra lies: 0 the first, 1 the last.
 double shareAlong(int count, int number) { return count > 1 ? (number - 1.0) / (count - 1.0) : 0; }
 
-double between(const PlanEnds& ends, double share) { return std::lerp(ends.first, ends.last, share); }
+double between(const Ends& ends, double share) { return std::lerp(ends.first, ends.last, share); }
 
 /// What every region says alike.
 VertebraPlan centrum(const RegionPlan& region, int count, int number) {
@@ -34,7 +34,7 @@ VertebraPlan centrum(const RegionPlan& region, int count, int number) {
   v.reach = along(region.reach, count, number);
   v.turn = along(region.turn, count, number);
   v.wedge = region.wedge;
-  v.condyle = region.condyle * v.height;
+  v.condyle = along(region.condyle, count, number) * v.height;
   return v;
 }
 
@@ -151,7 +151,7 @@ double ribValue(const PlanTable& p, const RegionCounts& counts, const BoneName& 
     const double length = along(p.ribs->length, counts.dorsal, name.number);
     if (measure == Measure::Length) return length;
     if (measure == Measure::Width) return along(p.ribs->reach, counts.dorsal, name.number);
-    return 0.040 * length + 8;  // breadth of the shaft
+    return along(p.ribs->breadth, counts.dorsal, name.number);
   }
   if (name.kind == BoneKind::CervicalRib) {
     const VertebraPlan v = cervical(p, counts.cervical, name.number);
@@ -195,6 +195,8 @@ const PlanTable& planTable(BodyPlan plan) {
   switch (plan) {
     case BodyPlan::LowBrowser:
       return lowBrowserPlan();
+    case BodyPlan::WideGauge:
+      return wideGaugePlan();
     case BodyPlan::Mammal:
       return mammalPlan();
     case BodyPlan::Bird:
@@ -204,6 +206,8 @@ const PlanTable& planTable(BodyPlan plan) {
   }
   return highBrowserPlan();
 }
+
+const Characters& charactersOf(BodyPlan plan) { return planTable(plan).characters; }
 
 std::vector<BoneName> allBones(BodyPlan plan, const RegionCounts& counts) {
   const PlanTable& table = planTable(plan);
@@ -229,7 +233,7 @@ std::vector<BoneName> allBones(BodyPlan plan, const RegionCounts& counts) {
     for (int k = 2; k <= lastChevron; ++k) names.push_back({BoneKind::Chevron, k, 0, Side::Midline});
   }
   if (table.limbs) {
-    const std::vector<BoneName> limbs = limbBones();
+    const std::vector<BoneName> limbs = limbBones(table.characters.limbs.fingerBones > 0);
     names.insert(names.end(), limbs.begin(), limbs.end());
   }
   return names;

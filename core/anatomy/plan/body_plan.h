@@ -31,6 +31,7 @@ double limbPlanValue(const LimbPlan& plan, const BoneName& name, Measure measure
 const std::vector<Measure>& limbMeasuresOf(BoneKind kind);
 /// Skull, jaw, girdles, limbs and feet in skeleton order.
 std::vector<BoneName> headBones();
-std::vector<BoneName> limbBones();
+/// `fingerBones`: whether the fingers have any.
+std::vector<BoneName> limbBones(bool fingerBones = true);
 
 }  // namespace zyga::anatomy

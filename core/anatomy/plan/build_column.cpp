@@ -3,6 +3,7 @@
 #include <numbers>
 #include <utility>
 
+#include "core/anatomy/characters.h"
 #include "core/anatomy/plan/build_specimen.h"
 
 namespace zyga::anatomy {
@@ -30,15 +31,29 @@ double condyleDepth(const Bone& bone) {
 }
 
 /// Distance from the base of a condyle to its centre of curvature, forwards positive: the condyle is a cap of this
-/// depth over a rim of 0.45 cotyle heights (program default, no source), R = (r^2 + d^2) / 2d.
+/// depth over a rim of 0.45 cotyle heights (program default, no source), R = (r^2 + d^2) / 2d. A low swelling has its
+/// centre of curvature far behind, where no joint turns: facets and ligaments hold it near the rim. So the centre lies
+/// no farther behind than two thirds of the depth (judgement; balls of 0.3 cotyle heights and more are left alone).
 double condyleCentre(const Bone& bone) {
   const double depth = condyleDepth(bone);
   if (depth <= 0) return 0;
   const double rim = 0.45 * bone.measures.value(Measure::CotyleHeight);
-  return depth - (rim * rim + depth * depth) / (2 * depth);
+  return std::max(depth - (rim * rim + depth * depth) / (2 * depth), -0.66 * depth);
 }
 
-void setCentrumLandmarks(Bone& bone) {
+/// Forward shift of a spine's top against the middle of its centrum, m. The spines of the tail lean back, more from the
+/// first to the middle of the tail.
+double spineLean(const Bone& bone, const Specimen& specimen) {
+  const double length = bone.measures.value(Measure::Length);
+  if (bone.name.kind == BoneKind::Cervical) return 0.08 * length;
+  if (bone.name.kind != BoneKind::Caudal) return -0.12 * length;
+  const Ends lean = charactersOf(specimen.plan).column.caudalLean;
+  const double share = std::min(1.0, 2 * (bone.name.number - 1.0) / std::max(1, specimen.counts.caudal));
+  const double tall = bone.measures.value(Measure::SpineHeight) - 0.85 * bone.measures.value(Measure::CotyleHeight);
+  return -0.10 * length - std::tan(deg(std::lerp(lean.first, lean.last, share))) * std::max(0.0, tall);
+}
+
+void setCentrumLandmarks(Bone& bone, double lean) {
   const double half = 0.5 * bone.measures.value(Measure::Length);
   const double H = bone.measures.value(Measure::CotyleHeight);
   bone.landmarks["cranialRim"] = Vector3d(half, 0, 0);
@@ -47,7 +62,6 @@ void setCentrumLandmarks(Bone& bone) {
   bone.landmarks["cranial"] = Vector3d(half + condyleCentre(bone), 0, 0);
   bone.landmarks["caudal"] = Vector3d(-half, 0, 0);  // moved when the neighbour's condyle is known
   bone.landmarks["canal"] = Vector3d(0, 0, 0.62 * H);
-  const double lean = bone.name.kind == BoneKind::Cervical ? 0.08 * 2 * half : -0.12 * 2 * half;
   bone.landmarks["spineTop"] = Vector3d(lean, 0, bone.measures.value(Measure::SpineHeight));
 }
 
@@ -84,7 +98,7 @@ void setProcessLandmarks(Bone& bone) {
 
 BoneIndex addVertebra(Specimen& specimen, const MeasurementTable& filled, BoneKind kind, int number) {
   const BoneIndex index = addBone(specimen, filled, {kind, number, 0, Side::Midline});
-  setCentrumLandmarks(specimen.bones[index.value]);
+  setCentrumLandmarks(specimen.bones[index.value], spineLean(specimen[index], specimen));
   setProcessLandmarks(specimen.bones[index.value]);
   return index;
 }
@@ -248,6 +262,21 @@ void addSacrumAndTail(Specimen& specimen, const MeasurementTable& filled) {
   for (int k = 1; k <= filled.counts.caudal; ++k) append(BoneKind::Caudal, k, Region::Caudal);
 }
 
+/// Where the rib of each sacral vertebra meets the inner face of the ilium, which hangs on the middle one (addPelvis).
+void setYokes(Specimen& specimen, const MeasurementTable& filled) {
+  const auto ilium = std::find_if(filled.rows.begin(), filled.rows.end(),
+                                  [](const TableRow& row) { return row.name.kind == BoneKind::Ilium; });
+  const auto middle = specimen.findBone(toId({BoneKind::Sacral, (filled.counts.sacral + 1) / 2, 0, Side::Midline}));
+  if (ilium == filled.rows.end() || !middle) return;
+  const double length = ilium->measures.valueOr(Measure::Length, 0);
+  // A little into it, so that no gap is left.
+  const double y = specimen[*middle].landmark("diapophysis.L").y() + (0.055 + 0.002) * length;
+  for (int k = 1; k <= filled.counts.sacral; ++k) {
+    Bone& bone = specimen.bones[specimen.findBone(toId({BoneKind::Sacral, k, 0, Side::Midline}))->value];
+    setPair(bone, "yoke", {0, y, 0.02 * bone.measures.value(Measure::CotyleHeight)});
+  }
+}
+
 void addTrunkAndNeck(Specimen& specimen, const MeasurementTable& filled) {
   BoneIndex last{0};
   const auto append = [&](BoneKind kind, int number, Region region) {
@@ -284,13 +313,14 @@ struct RibCourse {
   Vector3d tuberculum, middle, tip;
 };
 
-RibCourse courseWithDrop(const Vector3d& tuberculum, double reach, double drop, double straightness) {
-  constexpr double lean = 0.27;  // tangent of about 15 degrees
+/// `back`: how far the middle bows back out of the straight line, m; `lean`: tangent of the slope of that line.
+RibCourse courseWithDrop(const Vector3d& tuberculum, double reach, double drop, double straightness, double back,
+                         double lean) {
   const double side = tuberculum.y() < 0 ? -1 : 1;
   const double out = std::max(reach, std::abs(tuberculum.y()) + 0.02);
   RibCourse course;
   course.tuberculum = tuberculum;
-  course.middle = {tuberculum.x() - lean * 0.42 * drop, side * out, tuberculum.z() - 0.42 * drop};
+  course.middle = {tuberculum.x() - lean * 0.42 * drop - back, side * out, tuberculum.z() - 0.42 * drop};
   course.tip = {tuberculum.x() - lean * drop, side * std::lerp(0.62, 0.92, straightness) * out, tuberculum.z() - drop};
   return course;
 }
@@ -311,13 +341,18 @@ void addDorsalRib(Specimen& specimen, const MeasurementTable& filled, int number
   const Vector3d outer = vertebra.landmark("diapophysis" + suffix);
   const double length = rib.measures.value(Measure::Length);
   const double reach = rib.measures.value(Measure::Width);
-  const double straightness = number <= 2 ? 1.0 : 0.0;
+  const double straightness = number <= 2 ? 0.5 : 0.0;
+  // Seen from the side ribs bow back by about a tenth of their length, the first ones less (common practice, no
+  // source). The last two hang straighter: behind them stand the ribs of the sacrum and the ilium.
+  const double free = std::clamp((specimen.counts.dorsal - number) / 2.0, 0.0, 1.0);
+  const double back = free * std::clamp(0.04 + 0.02 * number, 0.0, 0.095) * length;
+  const double lean = std::lerp(0.02, 0.23, free);  // the tangent of about 13 degrees
   double low = 0, high = 1.2 * length;
   for (int i = 0; i < 60; ++i) {  // the course grows monotonically with its drop
     const double drop = 0.5 * (low + high);
-    (lengthOf(courseWithDrop(outer, reach, drop, straightness), head) < length ? low : high) = drop;
+    (lengthOf(courseWithDrop(outer, reach, drop, straightness, back, lean), head) < length ? low : high) = drop;
   }
-  const RibCourse course = courseWithDrop(outer, reach, low, straightness);
+  const RibCourse course = courseWithDrop(outer, reach, low, straightness, back, lean);
   rib.landmarks["tuberculum"] = course.tuberculum - head;
   rib.landmarks["middle"] = course.middle - head;
   rib.landmarks["tip"] = course.tip - head;
@@ -341,6 +376,7 @@ void addChevron(Specimen& specimen, const MeasurementTable& filled, int number) 
 void addColumn(Specimen& specimen, const MeasurementTable& filled) {
   addSacrumAndTail(specimen, filled);
   addTrunkAndNeck(specimen, filled);
+  setYokes(specimen, filled);
   for (const TableRow& row : filled.rows) {
     if (row.name.kind == BoneKind::CervicalRib) addCervicalRib(specimen, filled, row.name.number, row.name.side);
     if (row.name.kind == BoneKind::DorsalRib) addDorsalRib(specimen, filled, row.name.number, row.name.side);

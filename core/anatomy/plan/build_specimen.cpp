@@ -75,6 +75,7 @@ Specimen buildSpecimen(const MeasurementTable& filled) {
   Specimen specimen;
   specimen.name = filled.name;
   specimen.counts = filled.counts;
+  specimen.plan = filled.plan;
   addColumn(specimen, filled);
   if (!planTable(filled.plan).limbs) return specimen;
   addHead(specimen, filled);

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/anatomy/characters.h"
 #include "core/anatomy/plan/limb_rig.h"
 #include "core/anatomy/specimen_reasons.h"
 
@@ -12,9 +13,6 @@ namespace {
 using Eigen::Isometry3d;
 using Eigen::Vector3d;
 
-/// Slope of the shoulder blade against the horizontal. At least 55 degrees, 55 to 65 in three genera: Schwarz, Frey &
-/// Meyer 2007, Anat. Rec. 290:32.
-constexpr double kBladeSlope = 60;
 /// The front of the trunk stands raised by about this much, so that the blade is laid steeper against its vertebra.
 constexpr double kTrunkRise = 11;
 /// The blade's origin, about which it slides on the ribs, below its upper end, share of its length.
@@ -22,6 +20,10 @@ constexpr double kBladePivot = 0.35;
 /// Radius of the ribs' bow under the blade, share of the blade's distance from the mid-plane.
 constexpr double kBarrel = 0.9;
 constexpr double kSocketDepth = 0.90;  ///< of the shoulder socket below the blade's upper end, share of its length
+constexpr double kBladeHug = 0.080;  ///< how far the bent blade's lower end lies inside its middle, share of its length
+constexpr double kBladeLean = 0.13;  ///< how far its lower end may lie inside its upper one, share of its length
+constexpr double kBladeTurn =
+    0.11;  ///< how far its front edge may turn inward over a quarter of its length, share of it
 
 /// Half the width of the ribcage around one place, from the marked points of the ribs at rest.
 class Cage {
@@ -71,9 +73,11 @@ class Cage {
       const double u = std::clamp((z - middle.z()) / (end.z() - middle.z()), 0.0, 1.0);
       return end.y() + (middle.y() - end.y()) * std::sqrt(1 - u * u);
     }
+    /// A rib bows back between its ends.
     double xAt(double z) const {
-      const double u = std::clamp((z - head.z()) / (tip.z() - head.z()), 0.0, 1.0);
-      return head.x() + u * (tip.x() - head.x());
+      const Vector3d& end = z > middle.z() ? head : tip;
+      const double u = std::clamp((z - middle.z()) / (end.z() - middle.z()), 0.0, 1.0);
+      return middle.x() + u * u * (end.x() - middle.x());
     }
   };
   std::vector<Rib> ribs_;
@@ -87,7 +91,7 @@ BoneIndex carrierOf(const Specimen& specimen) {
 }
 
 double outside(const Cage& cage, const Vector3d& place, double bladeLength) {
-  const double clearance = 0.045 * bladeLength;  // half the blade, half a rib, and room
+  const double clearance = 0.058 * bladeLength;  // half the blade, half a rib, and room
   if (cage.empty()) return 0.30 * bladeLength + clearance;
   return cage.halfWidth(place.x(), place.z()) + clearance;
 }
@@ -101,8 +105,8 @@ Vector3d outward(const Cage& cage, const Vector3d& place, double bladeLength) {
 }
 
 /// The blade on the outside of the ribs, in the frame of the vertebra that carries it: origin and turn.
-Isometry3d bladeOnCage(const Cage& cage, double length) {
-  const double slope = radians(kBladeSlope + kTrunkRise);
+Isometry3d bladeOnCage(const Cage& cage, double length, double slopeInDegrees) {
+  const double slope = radians(slopeInDegrees + kTrunkRise);
   const Vector3d down(std::cos(slope), 0, -std::sin(slope));
   Vector3d upper = -kBladePivot * length * down + Vector3d(0.06 * length, 0, -0.07 * length);
   Vector3d lower = upper + kSocketDepth * length * down;
@@ -110,20 +114,22 @@ Isometry3d bladeOnCage(const Cage& cage, double length) {
   lower.y() = outside(cage, lower, length);
   // Between its ends the blade must clear the bow of the ribs: each place that does not pushes both ends out by its
   // share of the way between them.
+  const Vector3d hindEdge = 0.09 * length * Vector3d(-std::sin(slope), 0, -std::cos(slope));
   for (int round = 0; round < 4; ++round) {
     for (const double share : {0.2, 0.35, 0.5, 0.65, 0.8}) {
       const Vector3d place = upper + share * (lower - upper);
-      const double lift = std::max(outside(cage, place, length) - place.y(), 0.0);
+      const double needed = std::max(outside(cage, place, length), outside(cage, place + hindEdge, length));
+      const double lift = std::max(needed - place.y(), 0.0);
       const double norm = share * share + (1 - share) * (1 - share);
       upper.y() += lift * (1 - share) / norm;
       lower.y() += lift * share / norm;
     }
   }
-  lower.y() = std::max(lower.y(), upper.y() - 0.06 * length);  // a blade hardly leans out
+  lower.y() = std::max(lower.y(), upper.y() - kBladeLean * length);
   const Vector3d up = (upper - lower).normalized();
   // Across the blade the cage narrows forward; the plate turns with it.
   const Vector3d front = lower + Vector3d(0.25 * length, 0, 0);
-  const double narrowing = std::clamp(lower.y() - outside(cage, front, length), 0.0, 0.08 * length);
+  const double narrowing = std::clamp(lower.y() - outside(cage, front, length), 0.0, kBladeTurn * length);
   Isometry3d X_CB = Isometry3d::Identity();
   X_CB.linear() = frameAlong(up, Vector3d(0.25 * length, -narrowing, 0));
   X_CB.translation() = upper - kBladePivot * length * up;
@@ -148,12 +154,15 @@ void addSternalPlate(LimbRig& rig, BoneIndex carrier, const Cage& cage, const Is
   rig.mark(plate, "proximal", {0.5 * length, 0, 0});
   rig.mark(plate, "distal", {-0.5 * length, 0, 0});
   const Vector3d socket = X_CScapula * p_SSocket;
-  const double x = socket.x() - 0.35 * length;
-  const double z = cage.empty() ? socket.z() - 0.5 * length : std::min(cage.floor(x), socket.z()) - 0.06 * length;
+  // Between and behind the coracoids, its broad hind part inside the lower ends of the second to fourth ribs, so that
+  // the arms, which stand in front of that, pass it.
+  const double x = socket.x() - 0.25 * length;
+  double z = socket.z() - 0.30 * length;
+  if (!cage.empty()) z = std::clamp(cage.floor(x) - 0.10 * length, z - 0.15 * length, z + 0.10 * length);
   // The chest is a shallow keel: each plate falls towards the mid-plane and rises towards the front.
-  const Eigen::Matrix3d tilt = Eigen::AngleAxisd(radians(-8), Vector3d::UnitY()).toRotationMatrix() *
-                               Eigen::AngleAxisd(radians(18), Vector3d::UnitX()).toRotationMatrix();
-  rig.fix(carrier, plate, {x, 0.56 * width, z}, tilt);
+  const Eigen::Matrix3d tilt = Eigen::AngleAxisd(radians(-16), Vector3d::UnitY()).toRotationMatrix() *
+                               Eigen::AngleAxisd(radians(14), Vector3d::UnitX()).toRotationMatrix();
+  rig.fix(carrier, plate, {x, 0.54 * width, z}, tilt);
 }
 
 /// Pubis and ischium share the socket with the ilium and meet their fellows in the mid-plane at their lower ends.
@@ -193,8 +202,13 @@ BoneIndex addShoulderGirdle(LimbRig& rig) {
   rig.mark(scapula, "top", {0, 0, kBladePivot * length});
   rig.mark(scapula, "bottom", {0, 0, bottom});
   // On the hind edge of the seam with the coracoid, where it opens down and back.
-  rig.mark(scapula, "distal", {-0.55 * socketWidth, -0.048 * length, bottom - 0.055 * length});
-  const Isometry3d X_CScapula = bladeOnCage(cage, length);
+  rig.mark(scapula, "distal", {-0.55 * socketWidth, -kBladeHug * length, bottom - 0.055 * length});
+  const Isometry3d X_CScapula = bladeOnCage(cage, length, charactersOf(rig.specimen().plan).limbs.bladeSlope);
+  // The mid-plane of the chest, towards which the coracoid is bent.
+  const double width = rig.measure(scapula, Measure::DistalWidth);
+  Vector3d breast = X_CScapula * Vector3d(0.55 * width, 0, bottom - 0.24 * length);
+  breast.y() = 0;
+  rig.mark(scapula, "breast", X_CScapula.inverse() * breast);
   // The blade glides over the barrel of the ribs: its joint turns about a point inside the barrel, under the blade's
   // origin. The first angle tilts the blade, the second slides it along the ribs, the third around the chest.
   const Vector3d p_COrigin = X_CScapula.translation();

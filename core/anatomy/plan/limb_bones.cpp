@@ -1,17 +1,19 @@
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
+#include "core/anatomy/characters.h"
 #include "core/anatomy/plan/limb_rig.h"
 
-// Ratios in this file place bones against each other; they are common practice, no source.
 // Ratios in this file place bones against each other; they are common practice, no source.
 namespace zyga::anatomy {
 namespace {
 
 using Eigen::Vector3d;
 
+constexpr double kArmOffset = 0.05;       ///< of the upper arm's shaft outward from its head, share of its length
 constexpr double kJointGap = 0.012;       ///< between two long bones, share of the lower one's length
-constexpr double kFingerSlope = 55;       ///< of the finger stubs from the vertical, degrees
+constexpr double kFingerSlope = 24;       ///< of the finger stubs from the vertical, degrees
 constexpr double kCrescentStep = 45;      ///< between neighbouring metacarpals on their arc, degrees
 constexpr double kCrescentRadius = 0.36;  ///< share of the third metacarpal's length
 constexpr double kHandPad = 0.04;         ///< sole that is not bone, share of the third metacarpal's length
@@ -24,13 +26,13 @@ struct Elbow {
 Elbow addUpperArm(LimbRig& rig, BoneIndex scapula) {
   const BoneIndex humerus = rig.add(BoneKind::Humerus);
   const double length = rig.measure(humerus, Measure::Length);
-  const double head = 0.055 * length, condyle = 0.055 * length;
+  const double head = 0.055 * length, condyle = 0.055 * length, out = kArmOffset * length;
   rig.mark(humerus, "proximal", Vector3d::Zero());
-  rig.mark(humerus, "distal", {0, 0, head + condyle - length});
-  rig.mark(humerus, "top", {0, 0, head});
-  rig.mark(humerus, "bottom", {0, 0, head - length});
-  rig.mark(humerus, "shaftTop", {0, 0, -0.25 * length});
-  rig.mark(humerus, "shaftBottom", {0, 0, -0.75 * length});
+  rig.mark(humerus, "distal", {0, out, head + condyle - length});
+  rig.mark(humerus, "top", {0, out, head});
+  rig.mark(humerus, "bottom", {0, out, head - length});
+  rig.mark(humerus, "shaftTop", {0, out, -0.25 * length});
+  rig.mark(humerus, "shaftBottom", {0, out, -0.75 * length});
   // The blade's tilt is taken back, so that a humerus at zero hangs upright from a level trunk.
   rig.hang("shoulder", scapula, humerus, rig.landmark(scapula, "distal"),
            limitsInDegrees({-65, 40}, {-12, 30}, {-30, 30}), rig.attitude(scapula).transpose());
@@ -110,26 +112,28 @@ void placeMetacarpal(LimbRig& rig, BoneIndex carpal, BoneIndex bone, int digit, 
 BoneIndex addFingerBase(LimbRig& rig, BoneIndex metacarpal, int digit) {
   const BoneIndex bone = rig.add(BoneKind::ManusPhalanx, digit, 1);
   markPhalanx(rig, bone, rig.landmark(metacarpal, "distal").z() - rig.landmark(metacarpal, "bottom").z());
-  const double slope = digit == 1 ? 72 : kFingerSlope;
+  const double slope = digit == 1 ? 60 : kFingerSlope;
   rig.hang("manus" + std::to_string(digit) + ".1", metacarpal, bone, rig.landmark(metacarpal, "distal"),
            limitsInDegrees({-25, 25}, {0, 0}, {0, 0}), swungForward(radians(slope)));
   return bone;
 }
 
-/// The thumb claw points inward and somewhat back, clear of the ground.
+/// The thumb claw lies along the inner edge of the hand, turned back, clear of the ground.
 void addThumbClaw(LimbRig& rig, BoneIndex base) {
   const BoneIndex claw = rig.add(BoneKind::ManusPhalanx, 1, 2);
   markPhalanx(rig, claw, rig.landmark(base, "distal").z() - rig.landmark(base, "bottom").z());
-  const Eigen::Matrix3d back = Eigen::AngleAxisd(radians(-34), Vector3d::UnitX()).toRotationMatrix();
+  const Eigen::Matrix3d back = Eigen::AngleAxisd(radians(-62), Vector3d::UnitX()).toRotationMatrix();
   rig.hang("manus1.2", base, claw, rig.landmark(base, "distal"), limitsInDegrees({-40, 20}, {0, 0}, {0, 0}),
            back * swungForward(radians(14)));
 }
 
-/// Under the hand as it stands: below the finger stub, with a sole that is not bone.
-void markHandSole(LimbRig& rig, BoneIndex metacarpal, BoneIndex finger) {
+/// Under the hand as it stands: below the finger stub, or the metacarpal where there is none, with a sole that is not
+/// bone.
+void markHandSole(LimbRig& rig, BoneIndex metacarpal, std::optional<BoneIndex> finger) {
   const double slope = radians(kFingerSlope);
-  const double drop = -rig.landmark(finger, "bottom").z() * std::cos(slope) +
-                      rig.measure(finger, Measure::Height) * std::sin(slope) / 2;
+  const double drop = finger ? -rig.landmark(*finger, "bottom").z() * std::cos(slope) +
+                                   rig.measure(*finger, Measure::Height) * std::sin(slope) / 2
+                             : rig.landmark(metacarpal, "distal").z() - rig.landmark(metacarpal, "bottom").z();
   rig.mark(
       metacarpal, "sole",
       rig.landmark(metacarpal, "distal") - Vector3d(0, 0, drop + kHandPad * rig.measure(metacarpal, Measure::Length)));
@@ -144,6 +148,10 @@ void addHand(LimbRig& rig, BoneIndex carpal) {
     placeMetacarpal(rig, carpal, palm[digit - 1], digit, third);
   }
   for (int digit = 1; digit <= 5; ++digit) {
+    if (charactersOf(rig.specimen().plan).limbs.fingerBones == 0) {
+      markHandSole(rig, palm[digit - 1], std::nullopt);
+      continue;
+    }
     const BoneIndex finger = addFingerBase(rig, palm[digit - 1], digit);
     markHandSole(rig, palm[digit - 1], finger);
     if (digit == 1) addThumbClaw(rig, finger);
@@ -153,9 +161,16 @@ void addHand(LimbRig& rig, BoneIndex carpal) {
 constexpr double kHeadOffset = 0.105;  ///< of the thigh's shaft outward from its head, share of its length
 constexpr double kFirstToe = 22;       ///< of a toe's first bone against its metatarsal, degrees
 constexpr double kNextToe = 4;         ///< of each further bone against the one before, degrees
-constexpr double kToeSpread = 9;       ///< between neighbouring metatarsals, degrees
+constexpr double kToeSpread = 7;       ///< between neighbouring metatarsals, degrees
 constexpr double kFootPad = 0.05;      ///< sole that is not bone, share of the third metatarsal's length
 constexpr std::array<int, 5> kToeBones{2, 3, 4, 2, 1};
+
+constexpr double kBentShare = 0.33;  ///< of the thigh bone that may be bent inward at its upper end
+
+/// Turn that swings what hangs along -z outward by so many degrees.
+Eigen::Matrix3d swungOutward(double degrees) {
+  return Eigen::AngleAxisd(radians(degrees), Vector3d::UnitX()).toRotationMatrix();
+}
 
 struct Knee {
   BoneIndex femur;
@@ -165,16 +180,19 @@ struct Knee {
 Knee addThigh(LimbRig& rig, BoneIndex ilium) {
   const BoneIndex femur = rig.add(BoneKind::Femur);
   const double length = rig.measure(femur, Measure::Length);
-  const double head = 0.075 * length, condyle = 0.075 * length, out = kHeadOffset * length;
+  const LimbCharacters& limbs = charactersOf(rig.specimen().plan).limbs;
+  const double head = 0.075 * length, condyle = 0.075 * length;
+  const double out = (kHeadOffset + kBentShare * std::tan(radians(limbs.thighBend))) * length;
   rig.mark(femur, "proximal", Vector3d::Zero());
   rig.mark(femur, "distal", {0, out, head + condyle - length});
   rig.mark(femur, "top", {0, out, head});
   rig.mark(femur, "bottom", {0, out, head - length});
   rig.mark(femur, "shaftTop", {0, out, -0.2 * length});
   rig.mark(femur, "shaftBottom", {0, out, -0.75 * length});
-  // The wedge of the sacrum is taken back: a thigh at zero hangs upright from a level first sacral.
+  // The wedge of the sacrum is taken back: a thigh at zero hangs upright from a level first sacral, but for the knee's
+  // bevel.
   rig.hang("hip", ilium, femur, Vector3d::Zero(), limitsInDegrees({-45, 50}, {-12, 25}, {-20, 20}),
-           rig.attitude(ilium).transpose());
+           rig.attitude(ilium).transpose() * swungOutward(limbs.kneeBevel));
   return {femur, condyle};
 }
 
@@ -187,12 +205,15 @@ BoneIndex addShank(LimbRig& rig, const Knee& knee) {
   rig.mark(tibia, "bottom", {0, inward, face - length});
   rig.mark(tibia, "shaftTop", {0, inward, face - 0.25 * length});
   rig.mark(tibia, "shaftBottom", {0, inward, face - 0.75 * length});
-  rig.hang("knee", knee.femur, tibia, rig.landmark(knee.femur, "distal"), limitsInDegrees({-90, 3}, {0, 0}, {0, 0}));
+  const double bevel = charactersOf(rig.specimen().plan).limbs.kneeBevel;
+  rig.hang("knee", knee.femur, tibia, rig.landmark(knee.femur, "distal"), limitsInDegrees({-90, 3}, {0, 0}, {0, 0}),
+           swungOutward(-bevel));
 
   const BoneIndex fibula = rig.add(BoneKind::Fibula);
   const double splint = rig.measure(fibula, Measure::Length);
-  const Vector3d head(-0.06 * width, inward + 0.60 * width, face - 0.02 * length);
-  const Vector3d foot(0.0, inward + 0.50 * width, face - 0.02 * length - splint);
+  // Its head level with the tibia's, under the femur's outer condyle, and its foot beside the astragalus.
+  const Vector3d head(-0.08 * width, inward + 0.50 * width, face);
+  const Vector3d foot(-0.04 * width, inward + 0.545 * width, face - splint);
   rig.mark(fibula, "proximal", Vector3d::Zero());
   rig.mark(fibula, "distal", {0, 0, -splint});
   rig.mark(fibula, "top", Vector3d::Zero());
@@ -241,7 +262,7 @@ void placeMetatarsals(LimbRig& rig, BoneIndex astragalus, const std::array<BoneI
     const double step = digit - 3, inner = digit < 3 ? -1 : 1;
     double y = 0;
     for (int d = digit; d != 3; d -= static_cast<int>(inner))
-      y += inner * 0.36 *
+      y += inner * 0.34 *
            (rig.measure(foot[d - 1], Measure::ProximalWidth) +
             rig.measure(foot[d - 1 - static_cast<int>(inner)], Measure::ProximalWidth));
     const Eigen::Matrix3d spread = Eigen::AngleAxisd(radians(kToeSpread * step), Vector3d::UnitX()).toRotationMatrix() *
@@ -257,7 +278,7 @@ void addToe(LimbRig& rig, BoneIndex metatarsal, int digit) {
     const BoneIndex bone = rig.add(BoneKind::PesPhalanx, digit, joint);
     // The claws of the inner toes are turned outward.
     const bool first = joint == 1;
-    const double outward = first ? 6 : digit <= 3 && joint == kToeBones[digit - 1] ? 16 : 3;
+    const double outward = first ? 6 : digit <= 3 && joint == kToeBones[digit - 1] ? 24 : 3;
     const Eigen::Matrix3d turn = Eigen::AngleAxisd(radians(outward), Vector3d::UnitX()).toRotationMatrix();
     rig.hang("pes" + std::to_string(digit) + "." + std::to_string(joint), last, bone, rig.landmark(last, "distal"),
              limitsInDegrees({-30, 25}, {0, 0}, {0, 0}), turn * swungForward(radians(first ? kFirstToe : kNextToe)));

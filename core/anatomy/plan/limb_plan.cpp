@@ -17,18 +17,18 @@ constexpr double kPi = 3.14159265358979323846;
 // The third is the longest of a crescent; the outer ones are shorter.
 constexpr std::array<double, 5> kMetacarpalLength{0.91, 0.98, 1.0, 0.96, 0.90};
 constexpr std::array<double, 5> kMetacarpalShaft{0.27, 0.24, 0.24, 0.23, 0.25};
-// The first is the shortest and the thickest.
-constexpr std::array<double, 5> kMetatarsalLength{0.84, 0.98, 1.0, 0.94, 0.87};
-constexpr std::array<double, 5> kMetatarsalShaft{0.50, 0.36, 0.31, 0.30, 0.36};
+// The first is the shortest and the thickest, half as wide again as the third; the outer ones taper.
+constexpr std::array<double, 5> kMetatarsalLength{0.78, 0.94, 1.0, 0.95, 0.86};
+constexpr std::array<double, 5> kMetatarsalShaft{0.47, 0.37, 0.31, 0.28, 0.27};
 
 // Share of the third metacarpal or metatarsal: length, width at the base, height at the base.
 struct Phalanx {
   double length, width, height;
 };
-constexpr Phalanx kThumb{0.26, 0.27, 0.22};
+constexpr Phalanx kThumb{0.26, 0.29, 0.24};
 constexpr Phalanx kThumbClaw{0.56, 0.17, 0.26};
 constexpr std::array<Phalanx, 5> kFinger{
-    kThumb, {0.19, 0.27, 0.20}, {0.19, 0.27, 0.20}, {0.18, 0.26, 0.19}, {0.17, 0.26, 0.19}};
+    kThumb, {0.22, 0.30, 0.25}, {0.22, 0.30, 0.25}, {0.21, 0.29, 0.24}, {0.20, 0.29, 0.24}};
 const std::array<std::vector<Phalanx>, 5> kToes{{
     {{0.40, 0.52, 0.44}, {0.98, 0.30, 0.50}},
     {{0.36, 0.46, 0.38}, {0.22, 0.42, 0.34}, {0.86, 0.26, 0.42}},
@@ -75,9 +75,9 @@ Values armValues(const LimbPlan& f, BoneKind kind) {
 
 Values carpalValues(const LimbPlan& f, int number) {
   const double share = number == 1 ? 1.0 : 0.72;
-  return {{Measure::Length, 0.17 * f.humerus * share},
-          {Measure::Width, 0.18 * f.humerus * share},
-          {Measure::Height, 0.055 * f.humerus}};
+  return {{Measure::Length, 0.60 * f.metacarpal * share},
+          {Measure::Width, 0.64 * f.metacarpal * share},
+          {Measure::Height, 0.19 * f.metacarpal}};
 }
 
 Values metacarpalValues(const LimbPlan& f, int digit) {
@@ -88,7 +88,7 @@ Values metacarpalValues(const LimbPlan& f, int digit) {
 Values metatarsalValues(const LimbPlan& f, int digit) {
   const std::size_t i = static_cast<std::size_t>(digit - 1);
   const double thick = kMetatarsalShaft[i];
-  return longBone(kMetatarsalLength[i] * f.metatarsal, thick + 0.22, thick, thick + 0.14);
+  return longBone(kMetatarsalLength[i] * f.metatarsal, thick + 0.22, thick, thick + (digit > 3 ? 0.07 : 0.14));
 }
 
 Values pelvisValues(const LimbPlan& f, BoneKind kind) {
@@ -156,12 +156,13 @@ void addFoot(std::vector<BoneName>& bones, BoneKind base, BoneKind phalanx, cons
       bones.push_back({phalanx, digit, joint, side});
 }
 
-void addForeLimb(std::vector<BoneName>& bones, Side side) {
+void addForeLimb(std::vector<BoneName>& bones, Side side, bool fingerBones) {
   for (BoneKind kind : {BoneKind::Scapula, BoneKind::Coracoid, BoneKind::SternalPlate, BoneKind::Humerus,
                         BoneKind::Ulna, BoneKind::Radius})
     bones.push_back({kind, 0, 0, side});
   for (int number : {1, 2}) bones.push_back({BoneKind::Carpal, number, 0, side});
-  addFoot(bones, BoneKind::Metacarpal, BoneKind::ManusPhalanx, {2, 1, 1, 1, 1}, side);
+  addFoot(bones, BoneKind::Metacarpal, BoneKind::ManusPhalanx,
+          fingerBones ? std::array{2, 1, 1, 1, 1} : std::array{0, 0, 0, 0, 0}, side);
 }
 
 void addHindLimb(std::vector<BoneName>& bones, Side side) {
@@ -194,10 +195,9 @@ const std::vector<Measure>& limbMeasuresOf(BoneKind kind) {
 
 std::vector<BoneName> headBones() { return {{BoneKind::Skull}, {BoneKind::Jaw}}; }
 
-std::vector<BoneName> limbBones() {
-  // All plans with limbs have the same fingers and toes: five and one claw in front, five and three claws behind.
+std::vector<BoneName> limbBones(bool fingerBones) {
   std::vector<BoneName> bones;
-  for (Side side : {Side::Left, Side::Right}) addForeLimb(bones, side);
+  for (Side side : {Side::Left, Side::Right}) addForeLimb(bones, side, fingerBones);
   for (Side side : {Side::Left, Side::Right}) addHindLimb(bones, side);
   return bones;
 }

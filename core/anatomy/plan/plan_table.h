@@ -6,6 +6,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/anatomy/characters.h"
 #include "core/anatomy/tables/measurement_table.h"
 
 /// What a body plan is made of: one table of numbers for each kind of animal, in plans/. Everything in them is invented
@@ -20,38 +21,33 @@ PlanRow rowThrough(std::size_t count, const std::map<double, double>& knots);
 /// Value of a row stretched over `count` vertebrae, at vertebra `number`.
 double along(const PlanRow& row, int count, int number);
 
-/// A share that changes in a straight line from the first vertebra of a region to the last.
-struct PlanEnds {
-  double first = 0, last = 0;
-};
-
 /// One region of the column. Empty rows stand for zeros.
 struct RegionPlan {
   PlanRow length, height, spine, reach;  ///< of the centrum; height of the spine; across the transverse processes, mm
   PlanRow turn, fork;                    ///< dorsal turn of the living animal, degrees; depth of the spine's fork, mm
-  PlanEnds width{1, 1};                  ///< of the centrum, share of its height
-  double condyle = 0;                    ///< depth of the ball in front, share of the centrum's height
+  Ends width{1, 1};                      ///< of the centrum, share of its height
+  PlanRow condyle;                       ///< depth of the ball in front, share of the centrum's height
   double wedge = 0;                      ///< degrees
 };
 
 /// Facets of the neck: over the centre of rotation by a share of the length, and at least one of the height.
 struct NeckFacetPlan {
   double heightOfLength = 0, leastOfHeight = 0.88, lengthOfLength = 0.17, spreadOfWidth = 0.50, spreadOfLength = 0.04;
-  PlanEnds tilt{46, 34};  ///< degrees
+  Ends tilt{46, 34};  ///< degrees
 };
 
 /// Facets of trunk, loins or sacrum, shares of the centrum's height. They have reached their last form after one part
 /// in `settle` of the region.
 struct TrunkFacetPlan {
-  PlanEnds height{0.95, 1.10}, length{0.27, 0.20}, spread{0.52, 0.24};
-  PlanEnds tilt{30, 14};  ///< degrees
+  Ends height{0.95, 1.10}, length{0.27, 0.20}, spread{0.52, 0.24};
+  Ends tilt{30, 14};  ///< degrees
   double settle = 4;
 };
 
 /// Facets of the tail: height and spread as shares of the centrum's height, length of its length. They have reached
 /// their last form after one part in `…Settle` of the tail.
 struct TailFacetPlan {
-  PlanEnds height{0.80, 0.68}, length{0.34, 0.20};
+  Ends height{0.80, 0.68}, length{0.34, 0.20};
   double heightSettle = 3, lengthSettle = 2.2;
   double spread = 0.16;
   double tilt = 64;     ///< degrees
@@ -63,6 +59,7 @@ struct RibPlan {
   PlanRow length, reach;       ///< of the ribs of the trunk, mm
   double cervicalShare = 0;    ///< length of a cervical rib over its centrum, middle of the neck
   double chevronShare = 0.66;  ///< of the tail that carries chevrons, from Ca2
+  PlanRow breadth;             ///< of the ribs' shafts at their broadest, mm
 };
 
 /// The few lengths of an animal from which head, girdles, limbs and feet follow, m.
@@ -98,6 +95,7 @@ struct PlanTable {
   std::optional<RibPlan> ribs;    ///< none: ribs and chevrons are no bones of this plan
   std::optional<LimbPlan> limbs;  ///< none: the column alone, without head, girdles and limbs
   SkullPlan skull;
+  Characters characters;
 };
 
 const PlanTable& planTable(BodyPlan plan);
@@ -119,6 +117,7 @@ inline constexpr std::array kCountedRegions{
 // The tables, each worked out once.
 const PlanTable& highBrowserPlan();
 const PlanTable& lowBrowserPlan();
+const PlanTable& wideGaugePlan();
 const PlanTable& mammalPlan();
 const PlanTable& birdPlan();
 

@@ -452,26 +452,6 @@ std::vector<Measure> usedMeasures(const MeasurementTable& table) {
 
 }  // namespace
 
-std::string_view toText(BodyPlan plan) {
-  switch (plan) {
-    case BodyPlan::LowBrowser:
-      return "low browser";
-    case BodyPlan::Mammal:
-      return "mammal";
-    case BodyPlan::Bird:
-      return "bird";
-    case BodyPlan::HighBrowser:
-      break;
-  }
-  return "high browser";
-}
-
-std::optional<BodyPlan> bodyPlanFromText(std::string_view text) {
-  for (const BodyPlan plan : kBodyPlans)
-    if (text == toText(plan)) return plan;
-  return std::nullopt;
-}
-
 std::string debugText(const TableMessage& message) {
   std::string where = message.file + ":" + std::to_string(message.line);
   if (message.column > 0) where += ", column " + std::to_string(message.column);

@@ -12,14 +12,6 @@
 
 namespace zyga::anatomy {
 
-/// Which animal's proportions fill what neither neighbours nor the other side can tell.
-enum class BodyPlan { HighBrowser, LowBrowser, Mammal, Bird };
-inline constexpr std::array kBodyPlans{BodyPlan::HighBrowser, BodyPlan::LowBrowser, BodyPlan::Mammal, BodyPlan::Bird};
-
-/// What tables and files call it: "high browser".
-std::string_view toText(BodyPlan plan);
-std::optional<BodyPlan> bodyPlanFromText(std::string_view text);
-
 /// Something the reader of a table has to say about one cell: what is wrong, and what to do about it.
 struct TableMessage {
   enum class Severity { Warning, Error };

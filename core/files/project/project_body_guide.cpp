@@ -9,6 +9,7 @@ constexpr std::array<std::pair<std::string_view, double solid::GuideThickness::*
     {{"tail_percent_of_bone_width", &solid::GuideThickness::tailWidth},
      {"tail_percent_of_bone_height", &solid::GuideThickness::tailHeight}}};
 
+constexpr std::string_view kMuscle = "limb_muscle_percent_of_usual";
 constexpr reason::Term kThickness{"project.guide-thickness"};
 
 void readWithin(const JsonPlace& place, std::string_view key, int places, double least, double most, double& value) {
@@ -28,6 +29,7 @@ void addBodyGuide(const Project& project, json::Value& root) {
     guide.add(part.key, schema::numeral(project.guide.*part.field, schema::kMillimetres, kThickness));
   for (const auto& [key, field] : kTail)
     guide.add(key, schema::numeral(project.guide.*field, schema::kPercent, kThickness));
+  guide.add(kMuscle, schema::numeral(project.guide.muscle, schema::kPercent, kThickness));
   root.add(kBodyGuideKey, std::move(guide));
 }
 
@@ -43,6 +45,8 @@ void readBodyGuide(const JsonPlace& root, Project& project) {
     readWithin(*place, key, schema::kPercent, solid::kLeastTail, solid::kMostTail, project.guide.*field);
     keys.push_back(key);
   }
+  readWithin(*place, kMuscle, schema::kPercent, 0, solid::kMostMuscle, project.guide.muscle);
+  keys.push_back(kMuscle);
   place->allowOnly(keys);
 }
 

@@ -34,13 +34,14 @@ void addSheet(const Project& project, json::Value& root) {
                                       {"person_m", schema::numeral(sheet.person, 0, kPerson)}});
   for (const auto& [key, flag] : kSwitches) members.add(key, sheet.*flag);
   members.add("title", sheet.title);
+  if (!sheet.plate.empty()) members.add("plate", sheet.plate);
   root.add(kSheetKey, std::move(members));
 }
 
 void readSheet(const JsonPlace& root, Project& project) {
   const auto place = root.find(kSheetKey);
   if (!place) return;
-  std::vector<std::string_view> keys{"layout", "paper", "bones", "scale", "person_m", "title"};
+  std::vector<std::string_view> keys{"layout", "paper", "bones", "scale", "person_m", "title", "plate"};
   for (const auto& [key, flag] : kSwitches) keys.push_back(key);
   place->allowOnly(keys);
   Sheet& sheet = project.sheet;
@@ -51,6 +52,7 @@ void readSheet(const JsonPlace& root, Project& project) {
   sheet.person = readOptional((*place)["person_m"], kLeastPerson, kMostPerson);
   for (const auto& [key, flag] : kSwitches) sheet.*flag = (*place)[key].boolean();
   sheet.title = (*place)["title"].string();
+  if (const auto plate = place->find("plate")) sheet.plate = plate->string();
 }
 
 }  // namespace zyga::files

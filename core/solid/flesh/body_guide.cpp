@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/solid/flesh/muscle_masses.h"
 #include "core/solid/mesh/components.h"
 #include "core/solid/mesh/simplify.h"
+#include "core/solid/mesh/smoothing.h"
 #include "core/solid/sdf/mesher.h"
 #include "core/solid/watertight/posed_field.h"
 
@@ -18,6 +20,16 @@ using anatomy::Region;
 /// Bones of the column and what it carries are inside the tube; grown by this share of the thickness there they make
 /// sure of it.
 constexpr double kSkin = 0.4;
+/// Where the limbs' masses hold the bones, these need only a share of the thickness over them.
+constexpr double kUnderMuscle = 0.6;
+/// Over how much bones that reach the skin of the trunk flow into it, share of its thickness.
+constexpr double kUnderSkin = 0.75;
+/// Least thickness over a bone, voxels: evening out takes a little off thin tips.
+constexpr double kLeastSkin = 1.5;
+/// How often the surface is evened out: the ripples of the tube's pieces go, the shape stays.
+constexpr int kEvenings = 40;
+/// Over how much the masses flow together, share of the animal's greatest extent.
+constexpr double kFlow = 0.02;
 
 double limbThickness(const anatomy::BoneName& name, const GuideThickness& t) {
   switch (name.kind) {
@@ -56,10 +68,11 @@ Grown grownBones(const PosedSkeleton& skeleton, const SignedDistances& fields, c
   for (std::size_t i = 0; i < fields.size(); ++i) {
     if (!fields[i]) continue;
     const anatomy::BoneName& name = skeleton.specimen.bones[i].name;
-    const double limb = limbThickness(name, t);
+    const bool held = t.muscle > 0 && limbThickness(name, t) != t.headAndFeet;
+    const double limb = limbThickness(name, t) * (held ? kUnderMuscle : 1);
     (limb >= 0 ? grown.limbs : grown.column)
-        .push_back(
-            {fields[i], skeleton.X_WB[i], std::max(limb >= 0 ? limb : skinOf(skeleton.specimen, name, t), voxel)});
+        .push_back({fields[i], skeleton.X_WB[i],
+                    std::max(limb >= 0 ? limb : skinOf(skeleton.specimen, name, t), kLeastSkin * voxel)});
   }
   return grown;
 }
@@ -75,21 +88,23 @@ TriangleMesh bodyGuide(const PosedSkeleton& skeleton, const BodyGuideOptions& op
   const double voxel = options.voxel > 0 ? options.voxel : longest / 800;
   LevelSetOptions levels;
   // A level set reaches eight of its voxels beyond the bone.
-  levels.voxel = std::max(greatestThickness(options.thickness) / 7, voxel / 2);
+  const double blend = std::max(options.thickness.lowerLimbs, 0.02);
+  levels.voxel = std::max((greatestThickness(options.thickness) + blend) / 7, voxel / 2);
   levels.task = options.task.part(0, 0.3);
   const BoneDistanceFields spaces = boneDistanceFields(skeleton, 4000, levels);
   if (options.task.cancelled()) return {};
   const Grown grown = grownBones(skeleton, spaces.fields, options.thickness, voxel);
-  const double blend = 1.5 * std::max(options.thickness.lowerLimbs, 0.02);
-  const Shape soft = smoothUnion(
-      {guideTube(skeleton, options.thickness), posedShape(grown.limbs, {}, blend, {options.task})}, 2 * blend);
-  const Shape shape = smoothUnion({soft, posedShape(grown.column, {}, 0, {options.task})}, voxel);
+  const Shape masses =
+      smoothUnion({guideTube(skeleton, options.thickness), muscleMasses(skeleton, options.thickness)}, kFlow * longest);
+  const Shape soft = smoothUnion({masses, posedShape(grown.limbs, {}, blend, {options.task})}, blend);
+  const Shape shape = smoothUnion({soft, posedShape(grown.column, {}, 0, {options.task})},
+                                  std::max(voxel, kUnderSkin * options.thickness.trunk));
   if (shape.empty()) throw reason::Failure(fault::kNoBonesForGuide);
   try {
     const Components pieces = solidComponents(meshAllSurfaces(shape, voxel), 64 * voxel * voxel * voxel);
     options.task.tell(0.8);
-    TriangleMesh mesh =
-        options.triangles > 0 ? simplified(pieces.mesh, options.triangles, options.task.quiet()) : pieces.mesh;
+    const TriangleMesh even = smoothed(pieces.mesh, kEvenings);
+    TriangleMesh mesh = options.triangles > 0 ? simplified(even, options.triangles, options.task.quiet()) : even;
     if (options.task.cancelled()) return {};
     options.task.tell(1);
     return mesh;
@@ -160,6 +175,14 @@ Cloud ownCloud(const PosedSkeleton& skeleton, BoneIndex vertebra) {
   return cloud;
 }
 
+/// What leans over from the neighbours counts where it lies: chevrons and spines slope back past the next vertebra.
+Cloud nearCloud(const std::vector<Cloud>& own, std::size_t i) {
+  Cloud cloud;
+  for (std::size_t k = i > 1 ? i - 2 : 0; k < std::min(i + 3, own.size()); ++k)
+    cloud.insert(cloud.end(), own[k].begin(), own[k].end());
+  return cloud;
+}
+
 /// Half the way to the neighbours, m.
 double halfSlab(const PosedSkeleton& skeleton, const std::vector<BoneIndex>& bones, std::size_t i) {
   const auto at = [&](std::size_t k) { return skeleton.X_WB[bones[k].value].translation(); };
@@ -167,16 +190,53 @@ double halfSlab(const PosedSkeleton& skeleton, const std::vector<BoneIndex>& bon
   return after > before ? 0.6 * (at(after) - at(before)).norm() / static_cast<double>(after - before) : 0.1;
 }
 
-void extend(Eigen::AlignedBox2d& box, const Cloud& cloud, const Eigen::Isometry3d& X_BW, double half) {
+/// What of a cloud lies within `half` of the vertebra's own transverse plane, in that plane.
+void addSlice(const Cloud& cloud, const Eigen::Isometry3d& X_BW, double half, std::vector<Eigen::Vector2d>& slice) {
   for (const Eigen::Vector3d& p_W : cloud) {
     const Eigen::Vector3d p = X_BW * p_W;
-    if (std::abs(p.x()) <= half) box.extend(p.tail<2>());
+    if (std::abs(p.x()) <= half) slice.emplace_back(p.tail<2>());
   }
+}
+
+/// The ellipse of the box around the points, grown towards holding those in its corners.
+GuideSection around(const std::vector<Eigen::Vector2d>& slice, BoneIndex vertebra) {
+  constexpr double kMostGrown = 1.15;
+  Eigen::AlignedBox2d box;
+  for (const Eigen::Vector2d& p : slice) box.extend(p);
+  const Eigen::Vector2d middle = box.center(), half = box.sizes() / 2;
+  double farthest = 1;
+  for (const Eigen::Vector2d& p : slice) farthest = std::max(farthest, (p - middle).cwiseQuotient(half).norm());
+  const double grown = std::min(farthest, kMostGrown);
+  return {vertebra, middle.x(), middle.y(), grown * half.x(), grown * half.y()};
 }
 
 bool besideTrunk(const BoneName& name) {
   return regionOf(name) == anatomy::Region::Dorsal || name.kind == BoneKind::Sacral ||
-         (name.kind == BoneKind::Caudal && name.number <= 4);
+         (name.kind == BoneKind::Caudal && name.number <= 8);
+}
+
+bool isTrunk(const PosedSkeleton& skeleton, const GuideSection& section) {
+  const BoneKind kind = skeleton.specimen[section.vertebra].name.kind;
+  return kind == BoneKind::Dorsal || kind == BoneKind::Lumbar || kind == BoneKind::Sacral;
+}
+
+/// Skin spans from rib to rib: a section of the trunk holds those before and behind it.
+void spanRibs(const PosedSkeleton& skeleton, std::vector<GuideSection>& sections) {
+  const std::vector<GuideSection> old = sections;
+  for (std::size_t i = 1; i + 1 < old.size(); ++i) {
+    if (!isTrunk(skeleton, old[i])) continue;
+    Eigen::AlignedBox2d box;
+    for (const std::size_t k : {i - 1, i, i + 1}) {
+      if (!isTrunk(skeleton, old[k])) continue;
+      const Eigen::Vector2d middle(old[k].y, old[k].z), half(old[k].halfWidth, old[k].halfHeight);
+      box.extend(middle - half);
+      box.extend(middle + half);
+    }
+    sections[i].y = box.center().x();
+    sections[i].z = box.center().y();
+    sections[i].halfWidth = box.sizes().x() / 2;
+    sections[i].halfHeight = box.sizes().y() / 2;
+  }
 }
 
 /// Each number moves towards the mean of its neighbours.
@@ -197,17 +257,19 @@ double mix(double a, double b, double share) { return a + (b - a) * share; }
 std::vector<GuideSection> guideSections(const PosedSkeleton& skeleton) {
   const std::vector<BoneIndex> bones = column(skeleton);
   const Cloud trunk = trunkCloud(skeleton);
+  std::vector<Cloud> own;
+  for (const BoneIndex bone : bones) own.push_back(ownCloud(skeleton, bone));
   std::vector<GuideSection> sections;
   for (std::size_t i = 0; i < bones.size(); ++i) {
     const Eigen::Isometry3d X_BW = skeleton.X_WB[bones[i].value].inverse();
     const double half = halfSlab(skeleton, bones, i);
-    Eigen::AlignedBox2d box;
-    extend(box, ownCloud(skeleton, bones[i]), X_BW, half);
-    if (besideTrunk(skeleton.specimen[bones[i]].name)) extend(box, trunk, X_BW, half);
-    if (box.isEmpty()) continue;
-    sections.push_back({bones[i], box.center().x(), box.center().y(), box.sizes().x() / 2, box.sizes().y() / 2});
+    std::vector<Eigen::Vector2d> slice;
+    addSlice(nearCloud(own, i), X_BW, half, slice);
+    if (besideTrunk(skeleton.specimen[bones[i]].name)) addSlice(trunk, X_BW, half, slice);
+    if (!slice.empty()) sections.push_back(around(slice, bones[i]));
   }
-  for (int pass = 0; pass < 2; ++pass)
+  spanRibs(skeleton, sections);
+  for (int pass = 0; pass < 3; ++pass)
     for (const auto field : {&GuideSection::y, &GuideSection::z, &GuideSection::halfWidth, &GuideSection::halfHeight})
       evenOut(sections, field);
   return sections;
@@ -243,6 +305,37 @@ Section grownSection(const PosedSkeleton& skeleton, const std::vector<GuideSecti
           section.halfHeight * mix(1, thickness.tailHeight, tail) + added};
 }
 
+namespace {
+
+/// Cubic through b and c with the slopes of its neighbours (Catmull & Rom 1974), `t` of the way from b to c.
+template <class Value>
+Value between(const Value& a, const Value& b, const Value& c, const Value& d, double t) {
+  return b + 0.5 * t * (c - a + t * (2.0 * a - 5.0 * b + 4.0 * c - d + t * (3.0 * (b - c) + d - a)));
+}
+
+/// A tube's section changes in a straight line from knot to knot, which shows as rings: more knots, on curves.
+std::vector<Knot> refined(const std::vector<Knot>& knots) {
+  constexpr int kSteps = 6;
+  std::vector<Knot> fine;
+  for (std::size_t i = 0; i + 1 < knots.size(); ++i) {
+    const Knot &a = knots[i > 0 ? i - 1 : 0], &b = knots[i], &c = knots[i + 1],
+               &d = knots[std::min(i + 2, knots.size() - 1)];
+    for (int k = 0; k < kSteps; ++k) {
+      const double t = static_cast<double>(k) / kSteps;
+      const auto size = [&](double Section::*half) {
+        return between(a.section.*half, b.section.*half, c.section.*half, d.section.*half, t);
+      };
+      fine.push_back({between<Point>(a.at, b.at, c.at, d.at, t),
+                      {size(&Section::wide), size(&Section::thick)},
+                      ((1 - t) * b.wideDirection + t * c.wideDirection).normalized()});
+    }
+  }
+  if (!knots.empty()) fine.push_back(knots.back());
+  return fine;
+}
+
+}  // namespace
+
 Shape guideTube(const PosedSkeleton& skeleton, const GuideThickness& thickness) {
   const std::vector<GuideSection> sections = guideSections(skeleton);
   std::vector<Knot> knots;
@@ -251,7 +344,7 @@ Shape guideTube(const PosedSkeleton& skeleton, const GuideThickness& thickness) 
     knots.push_back({X_WB * Point(0, sections[i].y, sections[i].z), grownSection(skeleton, sections, i, thickness),
                      X_WB.linear().col(1)});
   }
-  return tube(knots, Point::UnitY());
+  return tube(refined(knots), Point::UnitY());
 }
 
 }  // namespace zyga::solid

@@ -3,6 +3,7 @@
 #include <bit>
 #include <cstdint>
 
+#include "core/anatomy/characters.h"
 #include "core/anatomy/landmarks.h"
 #include "core/solid/sculpt/appendicular/appendicular.h"
 #include "core/solid/sculpt/axial/axial.h"
@@ -176,6 +177,7 @@ std::string shapeKey(const Specimen& specimen, BoneIndex bone, std::size_t trian
   Digest digest;
   digest.add(static_cast<std::uint64_t>(kSculptVersion));
   digest.add(static_cast<std::uint64_t>(triangleBudget));
+  for (const double number : anatomy::numbersOf(anatomy::charactersOf(specimen.plan))) digest.add(number);
   addBone(digest, specimen[bone]);
   if (isAxial(specimen[bone]))
     addJoined(digest, specimen, bone);

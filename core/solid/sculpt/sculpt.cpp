@@ -38,14 +38,14 @@ struct Job {
   std::vector<std::size_t> plain, flipped;
 };
 
-std::vector<Job> listJobs(const Specimen& specimen, const Specimen& mirror, std::size_t budget) {
+std::vector<Job> listJobs(const Specimen& specimen, const Specimen& mirror, const SculptOptions& options) {
   std::map<std::string, std::size_t> known;
   std::vector<Job> jobs;
   for (std::size_t i = 0; i < specimen.bones.size(); ++i) {
     const anatomy::Bone& bone = specimen.bones[i];
-    if (bone.fusedInto) continue;
+    if (bone.fusedInto || (!options.wanted.empty() && !options.wanted[i])) continue;
     const bool right = bone.name.side == Side::Right;
-    const std::string key = shapeKey(right ? mirror : specimen, {i}, budget);
+    const std::string key = shapeKey(right ? mirror : specimen, {i}, options.triangleBudget);
     const auto [entry, isNew] = known.try_emplace(key, jobs.size());
     if (isNew) jobs.push_back({{i}, right, key, {}, {}});
     Job& job = jobs[entry->second];
@@ -64,7 +64,7 @@ class SculptBatch {
         options_(options),
         ifMissing_(ifMissing),
         cache_(options.cacheFolder),
-        jobs_(listJobs(specimen_, mirror_, options.triangleBudget)),
+        jobs_(listJobs(specimen_, mirror_, options)),
         meshes_(specimen.bones.size()) {}
 
   std::vector<std::shared_ptr<const BoneMesh>> run() {

@@ -15,6 +15,7 @@ struct SculptOptions {
   std::size_t triangleBudget = 12000;
   std::filesystem::path cacheFolder;  ///< empty: nothing is kept on disk
   task::Task task;
+  std::vector<bool> wanted = {};  ///< by bone; empty: all of them
 };
 
 /// Meshes by bone (empty pointer for a bone that has grown into another), in the bones' frames. The same specimen gives

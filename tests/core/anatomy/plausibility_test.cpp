@@ -51,7 +51,7 @@ ImplausibleCell onlyRemark(const MeasurementTable& table, const char* bone, Meas
 }
 
 TEST(Plausibility, TheSamplesAreNotRemarkedOn) {
-  for (const char* sample : {"high_browser.csv", "low_browser.csv"}) {
+  for (const char* sample : {"high_browser.csv", "low_browser.csv", "wide_gauge.csv"}) {
     const TableReading reading = readSample(sample);
     EXPECT_THAT(reading.messages, IsEmpty()) << debugText(reading.messages.front());
     EXPECT_THAT(implausibleCells(reading.table), IsEmpty()) << told(implausibleCells(reading.table));
@@ -62,7 +62,7 @@ TEST(Plausibility, TheSamplesAreNotRemarkedOn) {
 
 // Acceptance: 95 of 100 slips of the decimal point are remarked on, at the cell itself.
 TEST(Plausibility, ASlipOfTheDecimalPointInAnyCellIsRemarkedOnThere) {
-  for (const char* sample : {"high_browser.csv", "low_browser.csv"}) {
+  for (const char* sample : {"high_browser.csv", "low_browser.csv", "wide_gauge.csv"}) {
     const MeasurementTable good = readSample(sample).table;
     int tries = 0, found = 0, alone = 0, named = 0;
     std::string missed;
@@ -90,7 +90,7 @@ TEST(Plausibility, ASlipOfTheDecimalPointInAnyCellIsRemarkedOnThere) {
     }
     std::cout << sample << ": " << found << " of " << tries << " slips remarked on, " << alone
               << " with no other remark, " << named << " named as ten times\n";
-    EXPECT_GT(tries, 700);
+    EXPECT_GT(tries, 600);
     EXPECT_GE(found, 0.95 * tries) << missed;
     EXPECT_GE(alone, 0.95 * tries) << "bones beside the slip are blamed";
     EXPECT_GE(named, 0.9 * tries);

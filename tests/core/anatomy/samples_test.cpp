@@ -52,6 +52,19 @@ TEST(Samples, LowBrowserHasAWhip) {
   EXPECT_GT(s[*s.findBone("C14")].measures.value(Measure::SpineFork), 0.1) << "split spines at the root of the neck";
 }
 
+// Titanosaurs have no finger bones (Wilson 2002, Zool. J. Linn. Soc. 136:217; from memory).
+TEST(Samples, WideGaugeHasNoFingerBones) {
+  const MeasurementTable filled = fillBlanks(sample("wide_gauge.csv"));
+  EXPECT_TRUE(proportionWarnings(filled).empty());
+  const Specimen s = buildSpecimen(filled);
+  EXPECT_EQ(s.plan, BodyPlan::WideGauge);
+  EXPECT_EQ(s.counts, (RegionCounts{13, 10, 6, 40}));
+  EXPECT_NEAR(summarise(s).total, 13, 0.3);
+  for (const Bone& bone : s.bones) EXPECT_NE(bone.name.kind, BoneKind::ManusPhalanx) << bone.id;
+  EXPECT_TRUE(s.findBone("metacarpal5.R"));
+  EXPECT_TRUE(s.findBone("metacarpal5.R").has_value() && s[*s.findBone("metacarpal5.R")].landmarks.contains("sole"));
+}
+
 // B11: five metacarpals and one thumb claw, five toes with three claws (common practice, no source).
 TEST(Samples, FeetHaveTheirDigits) {
   const Specimen s = buildSpecimen(fillBlanks(sample("high_browser.csv")));
@@ -61,8 +74,8 @@ TEST(Samples, FeetHaveTheirDigits) {
   }
 }
 
-TEST(Samples, BothShowEveryKindOfEvidenceButDeformation) {
-  for (const char* file : {"high_browser.csv", "low_browser.csv"}) {
+TEST(Samples, AllShowEveryKindOfEvidenceButDeformation) {
+  for (const char* file : {"high_browser.csv", "low_browser.csv", "wide_gauge.csv"}) {
     std::set<Evidence> seen;
     for (const TableRow& row : fillBlanks(sample(file)).rows) seen.insert(row.evidence);
     EXPECT_TRUE(seen.contains(Evidence::Found)) << file;

@@ -17,7 +17,8 @@ Vector2d onPicture(const Camera& camera, double aspect, const Vector3d& p_W) {
 }
 
 constexpr StandardView kAll[] = {StandardView::Left,    StandardView::Right,  StandardView::Dorsal,
-                                 StandardView::Cranial, StandardView::Caudal, StandardView::ThreeQuarter};
+                                 StandardView::Cranial, StandardView::Caudal, StandardView::ThreeQuarter,
+                                 StandardView::Ventral};
 
 /// About an animal: long in x, off centre.
 const Eigen::AlignedBox3d kAnimal(Vector3d(-9, -1.2, 0), Vector3d(8, 1.0, 7));
@@ -47,11 +48,13 @@ TEST(Frame, ShowsTheSidesTheyAreNamedFor) {
   EXPECT_GT(x(StandardView::Right, head), x(StandardView::Right, tail));
   EXPECT_LT(x(StandardView::Dorsal, head), x(StandardView::Dorsal, tail));
   EXPECT_LT(y(StandardView::Dorsal, left), y(StandardView::Dorsal, right));
+  EXPECT_LT(x(StandardView::Ventral, head), x(StandardView::Ventral, tail));
+  EXPECT_GT(y(StandardView::Ventral, left), y(StandardView::Ventral, right));
   EXPECT_GT(x(StandardView::Cranial, left), x(StandardView::Cranial, right));
   EXPECT_LT(x(StandardView::Caudal, left), x(StandardView::Caudal, right));
   EXPECT_LT(x(StandardView::ThreeQuarter, head), x(StandardView::ThreeQuarter, tail));
   for (const StandardView view : kAll) {
-    if (view == StandardView::Dorsal) continue;
+    if (view == StandardView::Dorsal || view == StandardView::Ventral) continue;
     EXPECT_GT(y(view, top), y(view, bottom)) << static_cast<int>(view);
   }
 }
@@ -63,6 +66,7 @@ TEST(Frame, LooksAlongTheNamedAxis) {
   EXPECT_TRUE(forward(StandardView::Left).isApprox(-Vector3d::UnitY()));
   EXPECT_TRUE(forward(StandardView::Right).isApprox(Vector3d::UnitY()));
   EXPECT_TRUE(forward(StandardView::Dorsal).isApprox(-Vector3d::UnitZ()));
+  EXPECT_TRUE(forward(StandardView::Ventral).isApprox(Vector3d::UnitZ()));
   EXPECT_TRUE(forward(StandardView::Cranial).isApprox(-Vector3d::UnitX()));
   EXPECT_TRUE(forward(StandardView::Caudal).isApprox(Vector3d::UnitX()));
 }

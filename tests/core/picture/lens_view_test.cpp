@@ -164,5 +164,16 @@ TEST(Framing, TurnsAreThoseOfTheStandardSides) {
   EXPECT_FALSE(sideAt(60 * kDegree));
 }
 
+// What a picture of 85 mm from 6 m beside an animal's middle showed: nothing at all.
+TEST(LensView, AnEmptyPictureIsKnown) {
+  const std::vector<Instance> bones{{box(0.2, 0.2, 0.2), at(8, 0, 2.5)}, {box(0.2, 0.2, 0.2), at(-8, 0, 2.5)}};
+  const LensView near = lensView({85, 2.5, 90 * kDegree, 6.0}, cornersOf(boundsOf(bones)), 1.5);
+  EXPECT_FALSE(anyInside(near.camera, 1.5, bones)) << "both lie left and right of the picture";
+  const LensView far = lensView({85, 2.5, 90 * kDegree, 60.0}, cornersOf(boundsOf(bones)), 1.5);
+  EXPECT_TRUE(anyInside(far.camera, 1.5, bones));
+  const LensView at = lensView({85, 2.5, 90 * kDegree, 6.0}, cornersOf(boundsOf({bones[0]})), 1.5);
+  EXPECT_TRUE(anyInside(at.camera, 1.5, bones)) << "one is looked at";
+}
+
 }  // namespace
 }  // namespace zyga::picture

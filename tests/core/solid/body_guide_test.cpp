@@ -4,6 +4,7 @@
 
 #include <numbers>
 
+#include "core/solid/mesh/simplify.h"
 #include "tests/core/solid/posed_animal.h"
 #include "tests/support/sample_animal.h"
 
@@ -48,6 +49,12 @@ class BodyGuide : public testing::TestWithParam<const char*> {
     options.thickness = thickness;
     return bodyGuide(skeleton, options);
   }
+  /// Of the usual thickness.
+  static const TriangleMesh& usual() {
+    static std::map<std::string, TriangleMesh> guides;
+    const auto known = guides.find(GetParam());
+    return known != guides.end() ? known->second : guides.emplace(GetParam(), guide(animal().posed())).first->second;
+  }
   anatomy::BoneIndex bone(const std::string& id) const { return *animal().specimen.findBone(id); }
 };
 
@@ -72,6 +79,7 @@ TEST_P(BodyGuide, StandsOffAShankByTheStatedThickness) {
   for (const double thickness : {0.03, 0.08}) {
     GuideThickness t;
     t.lowerLimbs = thickness;
+    t.muscle = 0;
     const TriangleMesh mesh = guide(animal().posed(), t);
     // From the middle of the shank straight ahead, where there is no fibula, to the guide and to the bone.
     const anatomy::BoneIndex tibia = bone("tibia.L");
@@ -88,12 +96,12 @@ TEST_P(BodyGuide, StandsOffAShankByTheStatedThickness) {
 
 // Crocodiles: 190 % of bone width sideways, 130 % vertically (Mallison 2011, Palaeontol. Electron. 14(2):10A).
 TEST_P(BodyGuide, TailIsAMultipleOfTheBones) {
-  const TailPreset preset = kTailPresets[2];
-  EXPECT_EQ(preset.width, 1.9);
-  EXPECT_EQ(preset.height, 1.3);
+  const BuildPreset preset = kBuildPresets[2];
+  EXPECT_EQ(preset.tailWidth, 1.9);
+  EXPECT_EQ(preset.tailHeight, 1.3);
   GuideThickness t;
-  t.tailWidth = preset.width;
-  t.tailHeight = preset.height;
+  t.tailWidth = preset.tailWidth;
+  t.tailHeight = preset.tailHeight;
   t.tailBase = 0;  // which fades out along the tail
   const PosedSkeleton posed = animal().posed();
   const std::vector<GuideSection> sections = guideSections(posed);
@@ -115,10 +123,39 @@ TEST_P(BodyGuide, TailIsAMultipleOfTheBones) {
   EXPECT_EQ(seen, 5);
 }
 
+TEST_P(BodyGuide, LeanIsWithinFull) {
+  double last = 0;
+  for (const BuildPreset& preset : kBuildPresets) {
+    GuideThickness t;
+    t.tailWidth = preset.tailWidth;
+    t.tailHeight = preset.tailHeight;
+    t.muscle = preset.muscle;
+    const double enclosed = volume(t == GuideThickness() ? usual() : guide(animal().posed(), t));
+    EXPECT_GT(enclosed, 1.02 * last);
+    last = enclosed;
+  }
+}
+
+// No rib tip, chevron or process stands out of the skin: the six ends of every bone, along its own axes.
+TEST_P(BodyGuide, NoBonePokesThrough) {
+  const TriangleMesh mesh = simplified(usual(), 30000);
+  for (std::size_t i = 0; i < animal().meshes.size(); ++i) {
+    if (!animal().meshes[i]) continue;
+    const auto& points = animal().meshes[i]->levels[0].positions;
+    for (int axis = 0; axis < 3; ++axis) {
+      const auto [low, high] = std::minmax_element(points.begin(), points.end(),
+                                                   [axis](const auto& a, const auto& b) { return a[axis] < b[axis]; });
+      for (const auto& end : {*low, *high})
+        EXPECT_GT(winding(mesh, animal().X_WB[i] * end.cast<double>()), 0.5) << animal().specimen.bones[i].id;
+    }
+  }
+}
+
 TEST_P(BodyGuide, FollowsThePose) {
   RestingAnimal bent = animal();
   // The whole tail turned left about its root.
-  const anatomy::Joint& root = bent.specimen[*bent.specimen.findJoint("S5-Ca1")];
+  const anatomy::Joint& root =
+      bent.specimen[*bent.specimen.findJoint("S" + std::to_string(bent.specimen.counts.sacral) + "-Ca1")];
   const Eigen::Vector3d centre = bent.X_WB[root.proximal.value] * root.centreProximal;
   const Eigen::Isometry3d turn =
       Eigen::Translation3d(centre) * Eigen::AngleAxisd(-0.5, Eigen::Vector3d::UnitZ()) * Eigen::Translation3d(-centre);
@@ -128,7 +165,7 @@ TEST_P(BodyGuide, FollowsThePose) {
     turned[joint.distal.value] = here;
     if (here) bent.X_WB[joint.distal.value] = turn * bent.X_WB[joint.distal.value];
   }
-  const TriangleMesh straight = guide(animal().posed()), swung = guide(bent.posed());
+  const TriangleMesh &straight = usual(), swung = guide(bent.posed());
   const auto hindmost = [](const TriangleMesh& mesh) {
     return *std::min_element(mesh.positions.begin(), mesh.positions.end(),
                              [](const auto& a, const auto& b) { return a.x() < b.x(); });
@@ -146,7 +183,7 @@ TEST_P(BodyGuide, StopsWhenCancelled) {
   EXPECT_TRUE(bodyGuide(animal().posed(), options).empty());
 }
 
-INSTANTIATE_TEST_SUITE_P(BothAnimals, BodyGuide, testing::Values("high_browser", "low_browser"));
+INSTANTIATE_TEST_SUITE_P(BothAnimals, BodyGuide, testing::Values("high_browser", "low_browser", "wide_gauge"));
 
 }  // namespace
 }  // namespace zyga::solid

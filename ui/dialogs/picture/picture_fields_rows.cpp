@@ -46,6 +46,7 @@ PictureFields::PictureFields(double screenTurn, QWidget* parent)
   view_->addItem(tr("From the left"), static_cast<int>(StandardView::Left));
   view_->addItem(tr("From the right"), static_cast<int>(StandardView::Right));
   view_->addItem(tr("Dorsal"), static_cast<int>(StandardView::Dorsal));
+  view_->addItem(tr("Ventral"), static_cast<int>(StandardView::Ventral));
   view_->addItem(tr("Cranial"), static_cast<int>(StandardView::Cranial));
   view_->addItem(tr("Caudal"), static_cast<int>(StandardView::Caudal));
   view_->addItem(tr("Three-quarter"), static_cast<int>(StandardView::ThreeQuarter));

@@ -35,7 +35,7 @@ constexpr int kScales[] = {5, 10, 20, 25, 30, 40, 50, 60, 75, 100, 200};
 constexpr int kTitleKey = 3100, kPersonKey = 3101;  // merge keys
 
 SheetScene sceneOf(const Document& document) {
-  SheetScene scene{document.scenario(), document.meshes(), {}, document.project().notes};
+  SheetScene scene{document.scenario(), document.meshes(), {}, document.project().notes, document.project().guide, {}};
   for (const files::NamedPose& named : document.project().poses)
     if (named.pose == document.pose()) scene.poseName = named.name;
   return scene;
@@ -55,6 +55,7 @@ SheetWork workOf(double dotsPerInch, int samples, double lineSpacing, const Work
 SheetDialog::SheetDialog(Document& document, QWidget* parent)
     : QDialog(parent), document_(document), shown_(new SheetPreview) {
   setObjectName("sheetDialog");
+  setProperty("helpPage", "drawings");
   setWindowTitle(tr("Sheet"));
   auto* middle = new QHBoxLayout;
   middle->setSpacing(kWideGap);
@@ -108,9 +109,16 @@ QWidget* SheetDialog::createChoices() {
   form->addRow(tr("Title"), title_);
   connect(title_, &QLineEdit::editingFinished, this, &SheetDialog::choose);
   layout_ = combo("sheetLayout", tr("Layout"),
-                  {tr("Side view"), tr("Three views"), tr("What is known"), tr("Neck with its joints")});
+                  {tr("Side view"), tr("Three views"), tr("What is known"), tr("Neck with its joints"),
+                   tr("Plate of bones in five views")});
+  plate_ = new QLineEdit;
+  plate_->setObjectName("sheetPlate");
+  plate_->setPlaceholderText(tr("C5, manus.L, pelvis …"));
+  form->addRow(tr("Bones of the plate"), plate_);
+  connect(plate_, &QLineEdit::editingFinished, this, &SheetDialog::choose);
   paper_ = combo("sheetPaper", tr("Paper"), {tr("A4"), tr("A3"), tr("A2"), tr("A1")});
-  bones_ = combo("sheetBones", tr("Bones"), {tr("Shaded picture"), tr("Outline drawing"), tr("Solid silhouette")});
+  bones_ = combo("sheetBones", tr("Bones"),
+                 {tr("Shaded picture"), tr("Outline drawing"), tr("Solid silhouette"), tr("White before a dark body")});
   scale_ = combo("sheetScale", tr("Scale"), {});
   scale_->addItem(tr("As large as fits"), 0);
   for (const int scale : kScales) scale_->addItem(scaleWords(scale), scale);
@@ -184,7 +192,11 @@ void SheetDialog::fill() {
   ground_->setChecked(sheet.ground);
   notes_->setChecked(sheet.notes);
   transparent_->setChecked(sheet.transparent);
-  const bool known = sheet.layout == files::SheetLayout::Evidence, neck = sheet.layout == files::SheetLayout::Neck;
+  plate_->setText(QString::fromStdString(sheet.plate));
+  const bool known = sheet.layout == files::SheetLayout::Evidence, plate = sheet.layout == files::SheetLayout::Plate;
+  const bool neck = sheet.layout == files::SheetLayout::Neck || plate;  // parts that stand on no ground
+  plate_->setEnabled(plate);
+  for (QWidget* part : {static_cast<QWidget*>(joints_), static_cast<QWidget*>(notes_)}) part->setEnabled(!plate);
   bones_->setEnabled(!known);
   tones_->setEnabled(!known);
   for (QWidget* part : {static_cast<QWidget*>(person_), static_cast<QWidget*>(spans_), static_cast<QWidget*>(ground_)})
@@ -197,6 +209,9 @@ Sheet SheetDialog::chosen() const {
   Sheet sheet;
   sheet.title = title_->text().trimmed().toStdString();
   sheet.layout = static_cast<files::SheetLayout>(layout_->currentIndex());
+  sheet.plate = plate_->text().trimmed().toStdString();
+  if (sheet.layout == files::SheetLayout::Plate && sheet.plate.empty() && document_.selectedBone())
+    sheet.plate = document_.specimen()[*document_.selectedBone()].id;
   sheet.paper = static_cast<files::SheetPaper>(paper_->currentIndex());
   sheet.bones = static_cast<files::SheetBones>(bones_->currentIndex());
   sheet.scale = scale_->currentData().toDouble();

@@ -49,7 +49,7 @@ class SheetDialog : public QDialog {
   QComboBox *layout_, *paper_, *bones_, *scale_;
   QCheckBox *person_, *joints_, *tones_, *spans_, *ground_, *notes_, *transparent_;
   UnitSpinBox* height_;
-  QLineEdit* title_;
+  QLineEdit *title_, *plate_;
   QSpinBox* width_;
   QLabel* told_;
   QProgressBar* progress_;

@@ -21,6 +21,9 @@ const PlanTable& lowBrowserPlan() {
     p.trunk.spine = {570, 610, 650, 690, 722, 748, 768, 782, 792, 798};
     p.trunk.reach = {530, 545, 555, 560, 560, 556, 550, 542, 534, 526};
     p.trunk.turn = {1.5, 1.5, 1, 1, 1, 1, 0.5, 0.5, 0.5, 0.5};
+    // Nearly flat in front from the fifth on: Hatcher 1901, Mem. Carnegie Mus. 1:1; Wilson & Sereno 1998, Soc. Vertebr.
+    // Paleontol. Mem. 5 (both from memory).
+    p.trunk.condyle = {0.38, 0.28, 0.19, 0.12, 0.08, 0.07, 0.06, 0.06, 0.05, 0.05};
     p.trunk.fork = {185, 160, 120, 80, 40, 15, 0, 0, 0, 0};
 
     p.sacrum.length = {220, 230, 235, 230, 225};
@@ -38,13 +41,21 @@ const PlanTable& lowBrowserPlan() {
     p.tail.reach = rowThrough(80, {{1, 640}, {5, 520}, {9, 370}, {13, 250}, {17, 185}, {20, 0}});
     p.tail.turn = rowThrough(80, {{1, -1.7}, {10, -1.3}, {20, -0.3}, {30, 0.4}, {50, 0.3}, {80, 0.1}});
 
-    p.ribs = RibPlan{{980, 1340, 1640, 1800, 1830, 1770, 1600, 1340, 1040, 700},
-                     {420, 480, 535, 570, 580, 575, 550, 515, 470, 420},
-                     0.95};
+    p.ribs = RibPlan{{760, 1400, 1650, 1810, 1840, 1790, 1660, 1470, 1260, 1000},
+                     {320, 415, 505, 535, 545, 542, 528, 502, 468, 425},
+                     0.95,
+                     0.66,
+                     {76, 112, 126, 120, 98, 84, 76, 68, 60, 48}};
     p.limbs =
         LimbPlan{0.560, 0.230, 0.205, 0.15, 1.240, 1.015, 0.730, 0.775, 0.245, 1.540, 1.000, 1.030, 0.200, 0.27, 0.97};
     // Long skulls have their nostrils far back on top.
     p.skull = {35, {0.965, 0, -0.36}, {0.270, 0, -0.50}, {0.235, 0.80, 0.06}, {0.400, 0.20, 0.36}};
+    p.characters.column.chevronsBridged = 0.25;
+    p.characters.column.chevronSkids = {0.12, 0.36};
+    p.characters.column.caudalLean = {17, 26};
+    p.characters.column.caudalTops = 0.10;
+    p.characters.column.caudalWings = 0.09;
+    p.characters.column.caudalHollows = 0.19;
     return p;
   }();
   return plan;

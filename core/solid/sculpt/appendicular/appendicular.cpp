@@ -2,6 +2,7 @@
 
 #include <stdexcept>
 
+#include "core/anatomy/characters.h"
 #include "core/solid/sculpt/appendicular/head_kit.h"
 
 namespace zyga::solid {
@@ -33,6 +34,7 @@ bool hasNext(const Specimen& specimen, anatomy::BoneName phalanx) {
 
 Shape appendicularShape(const Specimen& specimen, anatomy::BoneIndex index) {
   const Bone& bone = specimen[index];
+  const anatomy::LimbCharacters& limbs = anatomy::charactersOf(specimen.plan).limbs;
   switch (bone.name.kind) {
     case BoneKind::Skull:
       return skullShape(bone);
@@ -51,13 +53,13 @@ Shape appendicularShape(const Specimen& specimen, anatomy::BoneIndex index) {
     case BoneKind::Carpal:
       return carpalShape(bone);
     case BoneKind::Ilium:
-      return iliumShape(bone, neighbour(specimen, bone, BoneKind::Femur));
+      return iliumShape(bone, neighbour(specimen, bone, BoneKind::Femur), limbs.iliacFlare);
     case BoneKind::Pubis:
       return pubisShape(bone, neighbour(specimen, bone, BoneKind::Femur));
     case BoneKind::Ischium:
       return ischiumShape(bone, neighbour(specimen, bone, BoneKind::Femur));
     case BoneKind::Femur:
-      return femurShape(bone);
+      return femurShape(bone, limbs.kneeBevel);
     case BoneKind::Tibia:
       return tibiaShape(bone);
     case BoneKind::Fibula:
@@ -65,7 +67,7 @@ Shape appendicularShape(const Specimen& specimen, anatomy::BoneIndex index) {
     case BoneKind::Astragalus:
       return astragalusShape(bone);
     case BoneKind::Metacarpal:
-      return metacarpalShape(bone);
+      return metacarpalShape(bone, limbs.fingerBones > 0);
     case BoneKind::Metatarsal:
       return metatarsalShape(bone);
     case BoneKind::ManusPhalanx:

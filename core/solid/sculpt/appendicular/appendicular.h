@@ -26,16 +26,18 @@ Shape ulnaShape(const Bone& ulna);
 Shape radiusShape(const Bone& radius);
 Shape carpalShape(const Bone& carpal);
 
-/// The socket is shaped for this femur.
-Shape iliumShape(const Bone& ilium, const Bone& femur);
+/// The socket is shaped for this femur; the front lobe of the blade flares outward by so many degrees.
+Shape iliumShape(const Bone& ilium, const Bone& femur, double flareInDegrees);
 Shape pubisShape(const Bone& pubis, const Bone& femur);
 Shape ischiumShape(const Bone& ischium, const Bone& femur);
-Shape femurShape(const Bone& femur);
+/// The face of the knee rises inward by so many degrees.
+Shape femurShape(const Bone& femur, double bevelInDegrees);
 Shape tibiaShape(const Bone& tibia);
 Shape fibulaShape(const Bone& fibula);
 Shape astragalusShape(const Bone& astragalus);
 
-Shape metacarpalShape(const Bone& metacarpal);
+/// Ends in a knuckle where fingers follow, otherwise rounded.
+Shape metacarpalShape(const Bone& metacarpal, bool fingers);
 Shape metatarsalShape(const Bone& metatarsal);
 /// A finger or toe bone that is no claw; the last of its digit ends in a nub.
 Shape phalanxShape(const Bone& phalanx, bool last);

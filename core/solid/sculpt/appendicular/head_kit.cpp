@@ -44,7 +44,7 @@ Shape crown(const Point& root, const Point& outward, const Point& along, double 
                 {0.5 * size * row.width * neck, 0.5 * size * row.thickness * worn},
                 along};
   };
-  return tube({knot(-0.20, -0.02, 0.66, 0.9), knot(0.10, 0.0, 0.68, 1.05), knot(0.42, 0.04, 0.98, 1.0),
+  return tube({knot(-0.34, -0.02, 0.66, 0.9), knot(0.10, 0.0, 0.68, 1.05), knot(0.42, 0.04, 0.98, 1.0),
                knot(0.70, 0.03, 0.98, 0.72), knot(0.90, -0.01, 0.66, 0.5), knot(1.0, -0.04, 0.30, 0.32)},
               along);
 }
@@ -68,7 +68,8 @@ Shape teeth(const HeadRuler& head, const ToothArch& arch, const ToothRow& row) {
     const Point along = (path[i + 1] - path[i - 1]).normalized();
     const Point outward = Point(along.y(), -along.x(), 0).normalized() * (along.x() * path[i].y() > 0 ? -1 : 1);
     const double size = 1 - 0.30 * share;
-    crowns.push_back(crown(path[i], outward.dot(Point(0.3, 1, 0)) < 0 ? Point(-outward) : outward, along,
+    const Point root = path[std::min<std::size_t>(static_cast<std::size_t>(next - reached.begin()), kSteps)];
+    crowns.push_back(crown(root, outward.dot(Point(0.3, 1, 0)) < 0 ? Point(-outward) : outward, along,
                            std::lerp(row.frontLength, row.backLength, share), row, size));
   }
   return unite(crowns);
@@ -100,8 +101,8 @@ ToothArch lowerArch(const anatomy::Bone& skull) {
 
 ToothRow upperTeeth(const anatomy::Bone& skull) {
   const double l = skull.measures.value(Measure::Length);
-  if (isTall(skull)) return {13, 0.06, 1.36, 0.122 * l, 0.070 * l, 0.043 * l, 0.028 * l, 1, -1, 0.16};
-  return {9, 0.008, 1.30, 0.072 * l, 0.050 * l, 0.0185 * l, 0.0185 * l, 0.15, -1, 0.35};
+  if (isTall(skull)) return {13, 0.06, 1.36, 0.122 * l, 0.070 * l, 0.035 * l, 0.026 * l, 1, -1, 0.16};
+  return {11, 0.0030, 1.34, 0.074 * l, 0.050 * l, 0.0175 * l, 0.0175 * l, 0.15, -1, 0.48};
 }
 
 ToothRow lowerTeeth(const anatomy::Bone& skull) {
@@ -127,12 +128,12 @@ struct JawStep {
 
 const std::vector<JawStep>& steps(bool tall) {
   static const std::vector<JawStep> deep{
-      {-0.06, 0.02, 0.34, 0.026}, {0.04, 0.02, 0.46, 0.030}, {0.16, 0.20, 0.74, 0.026},
-      {0.28, 0.30, 0.90, 0.024},  {0.42, 0.16, 0.80, 0.026}, {0.58, 0.0, 0.76, 0.030},
+      {-0.06, 0.02, 0.34, 0.026}, {0.04, 0.02, 0.46, 0.030}, {0.16, 0.30, 0.84, 0.026},
+      {0.28, 0.58, 1.14, 0.024},  {0.40, 0.44, 1.02, 0.026}, {0.58, 0.0, 0.76, 0.030},
       {0.74, 0.0, 0.82, 0.032},   {0.88, 0.0, 0.92, 0.036},  {1.0, 0.0, 1.0, 0.040}};
   static const std::vector<JawStep> slender{
-      {-0.06, 0.04, 0.40, 0.020}, {0.05, 0.04, 0.52, 0.022}, {0.18, 0.22, 0.74, 0.020},
-      {0.30, 0.26, 0.80, 0.020},  {0.46, 0.12, 0.66, 0.020}, {0.62, 0.02, 0.60, 0.022},
+      {-0.06, 0.04, 0.40, 0.020}, {0.05, 0.04, 0.52, 0.022}, {0.18, 0.28, 0.78, 0.020},
+      {0.30, 0.42, 0.94, 0.020},  {0.46, 0.46, 0.92, 0.020}, {0.60, 0.36, 0.86, 0.022},
       {0.78, 0.0, 0.66, 0.024},   {0.90, 0.0, 0.84, 0.026},  {1.0, 0.0, 1.0, 0.026}};
   return tall ? deep : slender;
 }

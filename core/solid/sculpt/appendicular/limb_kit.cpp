@@ -59,6 +59,10 @@ Knot LongBone::section(const Point& downCranialLateral, double wide, double thic
 Shape LongBone::web(const std::vector<Point>& corners, double thickness) const {
   std::vector<Point> points;
   for (const Point& p : corners) points.push_back(at(p.x(), p.y(), p.z()));
+  return sheet(points, thickness);
+}
+
+Shape LongBone::sheet(const std::vector<Point>& points, double thickness) const {
   const Point normal = (points[1] - points[0]).cross(points[2] - points[0]).normalized();
   const Frame frame = frameOn(points[0], normal, points[1] - points[0]);
   std::vector<Eigen::Vector2d> outline;
@@ -90,7 +94,7 @@ Shape knuckles(const LongBone& b, double down, double width, double depth) {
 
 }  // namespace
 
-Shape metacarpalShape(const Bone& metacarpal) {
+Shape metacarpalShape(const Bone& metacarpal, bool fingers) {
   const LongBone b(metacarpal);
   const double p = b.proximal() / 2, s = b.shaft() / 2, d = b.distal() / 2;
   const Shape shaft = b.body({{0.0, 0.96 * p, 0.80 * p, -0.04, 0, 0.25},
@@ -105,7 +109,10 @@ Shape metacarpalShape(const Bone& metacarpal) {
                              0.05);
   const Shape keel = b.ridge({{0.08, -1.16 * p, 0}, {0.30, -1.05 * s, 0}, {0.62, -0.68 * s, 0}}, {0.046, 0.036, 0.020});
   const Shape groove = b.ridge({{0.90, -1.05 * d, 0}, {1.02, -0.62 * d, 0}, {1.05, 0.2 * d, 0}}, {0.03, 0.045, 0.03});
-  const Shape bone = smoothCut(smoothUnion(shaft, keel, b.blend(0.06)), groove, b.blend(0.03));
+  // Without fingers the end is a plain rounded pillar.
+  const Shape pillar = b.lump({0.93, 0, 0}, {0.075, 0.90 * d, 0.98 * d});
+  const Shape bone = fingers ? smoothCut(smoothUnion(shaft, keel, b.blend(0.06)), groove, b.blend(0.03))
+                             : smoothUnion({shaft, keel, pillar}, b.blend(0.06));
   return weathered(bone, b.blend(0.0007), b.blend(0.17));
 }
 

@@ -44,6 +44,8 @@ class LongBone {
   Knot section(const Point& downCranialLateral, double wide, double thick, const Point& across) const;
   /// Thin plate through corners (down, cranial, lateral) that lie nearly in one plane.
   Shape web(const std::vector<Point>& corners, double thickness) const;
+  /// The same through points of the bone's frame.
+  Shape sheet(const std::vector<Point>& corners, double thickness) const;
   double blend(double share) const { return share * length_; }
 
  private:

@@ -10,8 +10,8 @@ Shape longBraincase(const HeadRuler& h) {
     return Station{x * l, y * h.halfWidth, (high - low) / 2 * h.height, 0, (high + low) / 2 * h.height, square};
   };
   const Shape box = loft(Frame::Identity(),
-                         {station(0.022, 0.36, -0.04, 0.42, 0.3), station(0.09, 0.44, -0.10, 0.50, 0.3),
-                          station(0.19, 0.42, -0.06, 0.50, 0.2), station(0.29, 0.32, 0.16, 0.50, 0.2)},
+                         {station(0.012, 0.36, -0.06, 0.42, 0.3), station(0.09, 0.44, -0.18, 0.50, 0.3),
+                          station(0.19, 0.42, -0.20, 0.50, 0.2), station(0.29, 0.32, -0.08, 0.50, 0.2)},
                          0.025 * l);
   const Shape condyle = ellipsoid(Point(0.004 * l, 0, 0), Point(0.034, 0.037, 0.034) * l);
   const Shape neck = strut(Point(0.0, 0, 0), Point(0.08 * l, 0, 0.03 * h.height), {0.028 * l, 0.028 * l},

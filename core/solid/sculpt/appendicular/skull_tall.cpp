@@ -12,8 +12,8 @@ Shape tallBraincase(const HeadRuler& h) {
     return Station{x * l, y * h.halfWidth, (high - low) / 2 * h.height, 0, (high + low) / 2 * h.height, square};
   };
   const Shape box = loft(along,
-                         {station(0.025, 0.36, -0.02, 0.40, 0.3), station(0.10, 0.46, -0.08, 0.48, 0.3),
-                          station(0.22, 0.44, -0.04, 0.50, 0.2), station(0.34, 0.34, 0.12, 0.50, 0.2)},
+                         {station(0.014, 0.36, -0.04, 0.40, 0.3), station(0.10, 0.46, -0.15, 0.48, 0.3),
+                          station(0.22, 0.44, -0.18, 0.50, 0.2), station(0.34, 0.34, -0.08, 0.50, 0.2)},
                          0.03 * l);
   const Shape condyle = ellipsoid(Point(0.004 * l, 0, 0), Point(0.042, 0.046, 0.043) * l);
   const Shape neck =

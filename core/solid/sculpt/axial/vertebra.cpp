@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/anatomy/characters.h"
 #include "core/linear/linear.h"
 
 namespace zyga::solid {
@@ -53,14 +54,21 @@ double widening(const Bone& bone) {
   return std::clamp(bone.measures.valueOr(Measure::CotyleWidth, height) / height, 0.5, 2.0);
 }
 
-/// The vertebra behind this one, if a joint joins them.
-const Bone* behind(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
+/// Centre of the ball that a condyle is part of. Low swellings have it farther back than the joint turns about.
+Point ballCentre(const Bone& bone) {
+  const Point tip = bone.landmark("condyleTip");
+  const Point way = tip - bone.landmark("cranialRim");
+  return way.norm() <= 1e-6 ? tip : Point(tip - condyleRadius(bone) * way.normalized());
+}
+
+/// The vertebra behind this one, or before it, if a joint joins them.
+const Bone* next(const anatomy::Specimen& specimen, anatomy::BoneIndex bone, bool behind) {
   for (std::size_t i = 0; i < specimen.joints.size(); ++i) {
     const anatomy::JointIndex joint{i};
     if (specimen[joint].proximal != bone && specimen[joint].distal != bone) continue;
     const Bone& other = specimen[specimen[joint].proximal == bone ? specimen[joint].distal : specimen[joint].proximal];
     if (!anatomy::isVertebra(other.name.kind)) continue;
-    if (specimen.cranialBone(joint) == bone) return &other;
+    if ((specimen.cranialBone(joint) == bone) == behind) return &other;
   }
   return nullptr;
 }
@@ -80,9 +88,15 @@ Vertebra describeVertebra(const anatomy::Specimen& specimen, anatomy::BoneIndex 
   v.width = bone.measures.valueOr(Measure::CotyleWidth, v.height);
   v.wedge = bone.measures.valueOr(Measure::Wedge, 0);
   v.fork = bone.measures.valueOr(Measure::SpineFork, 0);
-  v.condyle = {bone.landmark("cranial"), condyleRadius(bone), widening(bone)};
-  if (const Bone* next = behind(specimen, index))
-    v.cotyle = {bone.landmark("caudal"), condyleRadius(*next), widening(*next)};
+  v.condyle = {ballCentre(bone), condyleRadius(bone), widening(bone)};
+  const bool locked = anatomy::charactersOf(specimen.plan).column.hyposphenes > 0;
+  if (const Bone* hind = next(specimen, index, true)) {
+    const Point seat = bone.landmark("caudal") + ballCentre(*hind) - hind->landmark("cranial");
+    v.cotyle = {seat, condyleRadius(*hind), widening(*hind)};
+    if (locked) v.wedgeBehind = wedgeBetween(bone, *hind, false);
+  }
+  if (const Bone* front = next(specimen, index, false); front && locked)
+    v.wedgeBefore = wedgeBetween(*front, bone, true);
   v.cranialRim = bone.landmark("cranialRim");
   v.caudalRim = bone.landmark("caudalRim");
   v.canal = bone.landmark("canal");
@@ -181,6 +195,10 @@ Shape web(const std::vector<Point>& outline, double middle, double rim) {
   return plate(frame, flat, {middle, rim, 0.8 * reach, 0, 0});
 }
 
+Shape bluntNotch(const Point& top, double deep, double length, double height) {
+  return ellipsoid(top + Point(0, 0, 0.2 * deep), Point(2 * length, 0.03 * height + 0.30 * deep, 1.2 * deep));
+}
+
 Shape ridge(const Point& a, const Point& b, double wide, double thick, const Point& wideDirection) {
   return strut(a, b, {wide, thick}, {wide, thick}, wideDirection);
 }
@@ -191,10 +209,26 @@ Point turned(double angle, const Point& p) { return Eigen::AngleAxisd(-angle, Po
 
 Shape cutEnds(const Shape& spool, const Vertebra& v) {
   const double blend = 0.05 * v.height;
-  const Shape front = halfSpace(v.cranialRim, turned(0.5 * v.wedge, Point::UnitX()));
   const Shape back = halfSpace(v.caudalRim, turned(-0.5 * v.wedge, -Point::UnitX()));
-  return intersect(intersect(spool, front, blend), back, blend);
+  const Shape free = intersect(spool, back, blend);
+  // Under a condyle no edge is left that would stand round it: the spool tapers into it.
+  if (!v.condyle.flat()) return free;
+  return intersect(free, halfSpace(v.cranialRim, turned(0.5 * v.wedge, Point::UnitX())), blend);
 }
+
+/// The part of the ball that stands before the centrum.
+Shape condyleCap(const Vertebra& v) {
+  const Point base = v.cranialRim - Point(0.015 * v.height, 0, 0);
+  return intersect(v.condyle.solid(), halfSpace(base, -Point::UnitX()));
+}
+
+/// Deepest point of the cotyle before the hind rim, m.
+double cotyleDepth(const Vertebra& v) {
+  if (v.cotyle.flat()) return 0.06 * v.height;
+  return std::max(0.0, v.cotyle.centre.x() + v.cotyle.radius - v.caudalRim.x());
+}
+
+constexpr double kCotyleWall = 0.14;  ///< of the height
 
 }  // namespace
 
@@ -210,17 +244,19 @@ Shape centrum(const Vertebra& v, double waist, double keel, double frontFlare) {
   const double L = v.length, y = v.width / 2, z = v.height / 2, rise = keel * v.height;
   const double front = frontFlare > 0 ? frontFlare : v.condyle.flat() ? 1.02 : 0.94, over = 0.04 * L;
   const double middle = 0.5 * (1 + waist), flare = rimFlare(v);
+  const bool flat = v.condyle.flat();
+  const double end = flat ? front : 0.90, beyond = flat ? over : 0;
   const Shape spool = loft(Frame::Identity(),
                            {{-0.5 * L - over, flare * y, flare * z},
                             {-0.5 * L + 0.06 * v.height, 0.985 * flare * y, 0.985 * flare * z},
                             {-0.27 * L, middle * 0.95 * y, middle * 0.97 * z, 0, 0.55 * rise, 0.08},
                             {0.02 * L, waist * y, waist * z, 0, rise, 0.2},
                             {0.28 * L, middle * 0.94 * front * y, middle * 0.96 * front * z, 0, 0.5 * rise, 0.08},
-                            {0.5 * L - 0.05 * v.height, 0.985 * front * y, 0.985 * front * z},
-                            {0.5 * L + over, front * y, front * z}},
+                            {0.5 * L - (flat ? 0.05 : 0.13) * v.height, 0.985 * front * y, 0.985 * front * z},
+                            {0.5 * L + beyond, end * y, end * z}},
                            0);
   const Shape ends = cutEnds(spool, v);
-  return v.condyle.flat() ? ends : smoothUnion(ends, v.condyle.solid(), 0.05 * v.height);
+  return flat ? ends : smoothUnion(ends, condyleCap(v), 0.05 * v.height);
 }
 
 Shape hollowCotyle(const Shape& bone, const Vertebra& v) {
@@ -229,6 +265,21 @@ Shape hollowCotyle(const Shape& bone, const Vertebra& v) {
   const double deep = 0.06 * v.height, ball = (0.16 * v.height * v.height + deep * deep) / (2 * deep);
   const BallPart dish{v.caudalRim - Point(ball - deep, 0, 0), ball, v.width / v.height};
   return smoothCut(bone, dish.solid(), 0.06 * v.height);
+}
+
+Shape cotyleWall(const Vertebra& v) {
+  const double wall = kCotyleWall * v.height;
+  if (!v.cotyle.flat()) return v.cotyle.solid(wall);
+  return halfSpace(v.caudalRim + Point(cotyleDepth(v) + wall, 0, 0), Point::UnitX());
+}
+
+Span hollowSpan(const Vertebra& v, double middle, double length) {
+  Span span{middle - 0.5 * length, middle + 0.5 * length};
+  const double hind = v.caudalRim.x() + cotyleDepth(v) + kCotyleWall * v.height;
+  const double front = v.cranialRim.x() - 0.14 * v.height;
+  if (span.hind < hind) span = {hind, hind + length};
+  span.front = std::clamp(span.front, span.hind + 0.04 * v.length, std::max(front, span.hind + 0.04 * v.length));
+  return span;
 }
 
 Shape canalTool(const Vertebra& v, double radius) {

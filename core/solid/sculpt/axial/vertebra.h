@@ -28,6 +28,17 @@ struct BallPart {
   Shape solid(double by = 0) const;
 };
 
+/// A wedge of bone under the hind facets of a dorsal (hyposphene), which the slot between the front facets of the next
+/// bone (hypantrum) takes. Both bones know it by the same numbers, each in its own frame.
+struct WedgeJoint {
+  Point middle = Point::Zero();  ///< in the mid-plane at the height of the facets
+  Point slide = Point::UnitX();  ///< along the facets, forwards
+  double half = 0;               ///< half its width at half its depth
+  double deep = 0;               ///< below the facets
+  double fore = 0, back = 0;     ///< reach along the slide
+  double play = 0;               ///< of the slot on every side
+};
+
 /// What the sculpting of a vertebra needs, out of its bone: m, bone's frame.
 struct Vertebra {
   int number = 0;
@@ -37,6 +48,7 @@ struct Vertebra {
   BallPart condyle, cotyle;
   Point cranialRim, caudalRim, canal, spineTop;
   VertebraSide left, right;
+  std::optional<WedgeJoint> wedgeBehind, wedgeBefore;  ///< its own wedge, and the one it takes
 
   /// A point by shares of L, W, H.
   Point at(double x, double y, double z) const { return {x * length, y * width, z * height}; }
@@ -65,6 +77,9 @@ Shape layFacets(const Shape& bone, const Vertebra& v, double slide = 0);
 /// Thin sheet of bone through the points of its outline, which need only be roughly coplanar.
 Shape web(const std::vector<Point>& outline, double middle, double rim);
 
+/// What is taken from the summit of a spine that is only notched: a trough along the mid-plane, `deep` below the top.
+Shape bluntNotch(const Point& top, double deep, double length, double height);
+
 /// Bar whose section is a flat ellipse; `wide` and `thick` are half extents.
 Shape ridge(const Point& a, const Point& b, double wide, double thick, const Point& wideDirection);
 
@@ -75,6 +90,28 @@ Shape centrum(const Vertebra& v, double waist, double keel, double frontFlare = 
 
 /// The cotyle hollowed for the neighbour's condyle, so that its rim stands round it.
 Shape hollowCotyle(const Shape& bone, const Vertebra& v);
+
+/// A hollow in the side of the centrum must keep out of this: the hollow of the cotyle and a wall about it.
+Shape cotyleWall(const Vertebra& v);
+/// From where to where along x a hollow in the side of the centrum can lie, m.
+struct Span {
+  double hind = 0, front = 0;
+  double middle() const { return 0.5 * (hind + front); }
+  double half() const { return 0.5 * (front - hind); }
+};
+/// The span of this length about `middle`, or what of it the cotyle and the condyle leave.
+Span hollowSpan(const Vertebra& v, double middle, double length);
+
+/// The joint of wedge and slot between two neighbours, in the frame of the caudal or of the cranial one; none where the
+/// animal has none or the facets leave no room for it.
+std::optional<WedgeJoint> wedgeBetween(const anatomy::Bone& cranial, const anatomy::Bone& caudal, bool inCaudal);
+/// The wedge with a stem from the foot of the spine; nothing for a bone without one.
+Shape hyposphene(const Vertebra& v, const Point& spineFoot);
+/// Frees the sides of the wedge of what has flowed into the corners.
+Shape freeHyposphene(const Shape& bone, const Vertebra& v);
+/// Walls under the front facets on both sides of the slot, and the slot cut between them.
+Shape hypantrumWalls(const Vertebra& v);
+Shape cutHypantrum(const Shape& bone, const Vertebra& v);
 
 /// Through hole of the neural canal, flared towards both ends.
 Shape canalTool(const Vertebra& v, double radius);

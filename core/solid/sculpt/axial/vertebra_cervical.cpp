@@ -18,6 +18,7 @@ struct CervicalForm {
   double roof;                  ///< z of the arch's roof
   double archHalf;              ///< half width of the arch over the canal
   Point spineFront, spineBack;  ///< ends of the summit; off the mid-plane where the spine is split
+  double notch;                 ///< depth of a shallow notch in the summit, where a series of split spines begins
   double summit;                ///< half width of the spine's summit
   double foot;                  ///< z where a split spine parts; its summit when it is whole
 
@@ -26,8 +27,9 @@ struct CervicalForm {
     canal = 0.09 * H;
     roof = v.canal.z() + canal + 0.10 * H;
     archHalf = std::max(0.17 * W, canal + 0.08 * H);
-    summit = 0.09 * H;
-    const double apart = v.fork > 0.1 * H ? std::clamp(0.42 * v.fork, 0.13 * H, 0.34 * H) : 0;
+    notch = v.fork < 0.35 * H ? v.fork : 0;
+    summit = 0.09 * H + 0.30 * notch;
+    const double apart = v.fork < 0.35 * H ? 0 : std::min(0.42 * v.fork, 0.34 * H);
     foot = v.spineTop.z() - (apart > 0 ? v.fork : 0);
     spineFront = v.spineTop + Point(0.09 * L, apart, -0.05 * H);
     spineBack = v.spineTop + Point(-0.12 * L, apart, -0.03 * H);
@@ -57,7 +59,8 @@ Shape spine(const Vertebra& v, const CervicalForm& f) {
                           {v.spineTop - Point(0, 0, 0.05 * f.H), {f.summit, 0.06 * f.H}},
                           {f.spineFront - Point(0, 0, 0.04 * f.H), {0.7 * f.summit, 0.05 * f.H}}},
                          Point::UnitY());
-  return smoothUnion(blade, top, 0.12 * f.H);
+  const Shape whole = smoothUnion(blade, top, 0.12 * f.H);
+  return f.notch > 0 ? smoothCut(whole, bluntNotch(v.spineTop, f.notch, f.L, f.H), 0.03 * f.H) : whole;
 }
 
 /// A spine in two: a low blade, and over it a plate each side that leaves a trough between.
@@ -204,16 +207,17 @@ Shape cervicalRib(const CervicalForm& f, const VertebraSide& side) {
   return smoothUnion({stub, capitulum, neck, shaft}, 0.07 * f.H);
 }
 
-/// Hollow of the side, in two chambers with an oblique strut between them.
-Shape pleurocoel(const CervicalForm& f) {
+/// Hollow of the side, in two chambers with an oblique strut between them. It ends where the cotyle's wall begins.
+Shape pleurocoel(const Vertebra& v, const CervicalForm& f) {
   const double septum = 0.045 * f.W, deep = 0.26 * f.W;
-  const Point middle(-0.02 * f.L, septum + deep, 0.02 * f.H);
-  const Shape hollow = ellipsoid(middle, Point(0.34 * f.L, deep, 0.20 * f.H));
-  const Shape strut = tube({{Point(-0.08 * f.L, 0.34 * f.W, -0.28 * f.H), {0.04 * f.L, 0.14 * f.W}},
-                            {Point(-0.01 * f.L, 0.22 * f.W, 0.0), {0.026 * f.L, 0.17 * f.W}},
-                            {Point(0.07 * f.L, 0.34 * f.W, 0.28 * f.H), {0.04 * f.L, 0.14 * f.W}}},
+  const Span span = hollowSpan(v, -0.02 * f.L, 0.68 * f.L);
+  const double x = span.middle(), reach = span.half() / 0.34;
+  const Shape hollow = ellipsoid(Point(x, septum + deep, 0.02 * f.H), Point(span.half(), deep, 0.20 * f.H));
+  const Shape strut = tube({{Point(x - 0.06 * reach, 0.34 * f.W, -0.28 * f.H), {0.04 * reach, 0.14 * f.W}},
+                            {Point(x + 0.01 * reach, 0.22 * f.W, 0.0), {0.026 * reach, 0.17 * f.W}},
+                            {Point(x + 0.09 * reach, 0.34 * f.W, 0.28 * f.H), {0.04 * reach, 0.14 * f.W}}},
                            Point::UnitX());
-  return smoothCut(hollow, strut, 0.05 * f.H);
+  return cut(smoothCut(hollow, strut, 0.05 * f.H), cotyleWall(v));
 }
 
 }  // namespace
@@ -231,7 +235,7 @@ Shape cervicalShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) 
         return smoothUnion(parts, 0.09 * f.H);
       },
       0.05 * f.H);
-  Shape out = smoothCut(body, symmetric(pleurocoel(f)), 0.05 * f.H);
+  Shape out = smoothCut(body, symmetric(pleurocoel(v, f)), 0.05 * f.H);
   out = smoothUnion({out, processes, f.spineFront.y() > 0 ? splitSpine(f) : spine(v, f)}, 0.12 * f.H);
   out = smoothCut(out, canalTool(v, f.canal), 0.04 * f.H);
   out = hollowCotyle(out, v);

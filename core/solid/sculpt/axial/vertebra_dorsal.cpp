@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/anatomy/characters.h"
 #include "core/solid/sculpt/axial/axial.h"
 #include "core/solid/sculpt/axial/vertebra.h"
 
@@ -18,8 +19,8 @@ struct DorsalForm {
   double roof;   ///< z of the arch's roof
   double top;    ///< z of the spine's summit
   double lean;   ///< x of the spine's summit
-  double split;  ///< depth of the notch, 0 for a whole spine
-  bool wedge;    ///< a hyposphene hangs under the hind facets
+  double split;  ///< depth of the cleft, 0 for a whole spine
+  double notch;  ///< depth of a shallow notch in a whole spine
 
   explicit DorsalForm(const Vertebra& v) : L(v.length), H(v.height), W(v.width) {
     sheet = 0.052 * H;
@@ -27,8 +28,8 @@ struct DorsalForm {
     roof = v.canal.z() + canal + 0.12 * H;
     top = v.spineTop.z();
     lean = v.spineTop.x();
-    split = v.fork > 0.1 * H ? v.fork : 0;
-    wedge = v.number >= 3;
+    split = v.fork < 0.35 * H ? 0 : v.fork;
+    notch = split > 0 ? 0 : v.fork;
   }
   /// A point on the spine's axis, `share` of the way from the roof to the summit.
   Point onSpine(double share) const { return {-0.06 * L + (lean + 0.06 * L) * share, 0, roof + (top - roof) * share}; }
@@ -65,13 +66,14 @@ Shape wholeSpine(const DorsalForm& f) {
                                         {flange + Point(0, 0.28 * f.H, -0.06 * f.H), {0.06 * f.L, 0.035 * f.H}}},
                                        Point::UnitX()),
                                   0.02 * f.H);
-  return smoothUnion({core, front, back, flanges}, 0.10 * f.H);
+  const Shape whole = smoothUnion({core, front, back, flanges}, 0.10 * f.H);
+  return f.notch > 0.02 * f.H ? smoothCut(whole, bluntNotch(f.onSpine(1), f.notch, f.L, f.H), 0.03 * f.H) : whole;
 }
 
 /// A spine in two: a plate each side that leaves a trough between.
 Shape splitSpine(const DorsalForm& f) {
   const double foot = std::clamp(1 - f.split / (f.top - f.roof), 0.05, 0.95);
-  const double apart = std::clamp(0.55 * f.split, 0.14 * f.H, 0.32 * f.H);
+  const double apart = std::min(0.45 * f.split, 0.32 * f.H);
   const Shape base =
       tube({{f.onSpine(-0.1), {0.13 * f.H, 0.17 * f.L}}, {f.onSpine(foot), {0.13 * f.H, 0.12 * f.L}}}, Point::UnitY());
   const Shape half = tube({{f.onSpine(0.5 * foot) + Point(0, 0.05 * f.H, 0), {0.14 * f.L, 0.06 * f.H}},
@@ -86,7 +88,7 @@ Point spineSide(const DorsalForm& f, double share) {
   const Point p = f.onSpine(share);
   if (f.split <= 0) return p + Point(0, 0.07 * f.H, 0);
   const double foot = std::clamp(1 - f.split / (f.top - f.roof), 0.05, 0.95);
-  const double apart = std::clamp(0.55 * f.split, 0.14 * f.H, 0.32 * f.H);
+  const double apart = std::min(0.45 * f.split, 0.32 * f.H);
   return p + Point(0, 0.05 * f.H + apart * std::clamp((share - 0.5 * foot) / (1 - 0.5 * foot), 0.0, 1.0), 0);
 }
 
@@ -124,41 +126,53 @@ Shape postzyg(const DorsalForm& f, const Facet& facet) {
   return smoothUnion({ramus, toSpine}, 0.08 * f.H);
 }
 
-/// The wedge under the hind facets that locks torsion.
-Shape hyposphene(const DorsalForm& f, const Facet& facet) {
-  const double half = 0.45 * std::max(facet.centre.y() - 0.5 * facet.width(), 0.08 * f.H);
-  const Point top = facet.centre.cwiseProduct(Point(1, 0, 1)) + Point(0.03 * f.L, 0, 0.02 * f.H);
-  return tube({{top, {0.14 * f.L, half}},
-               {top + Point(0.02 * f.L, 0, -0.12 * f.H), {0.12 * f.L, 0.9 * half}},
-               {top + Point(0.05 * f.L, 0, -0.22 * f.H), {0.10 * f.L, 1.1 * half}}},
-              Point::UnitX());
+/// The facet for the rib's tuberculum looks out and down, flat.
+Shape ribFacet(const Point& at) { return halfSpace(at, Point(0, 0.87, -0.5)); }
+
+/// The process itself: a plate that narrows outwards, level, over a sheet that stands under it down to the centrum's
+/// hind half, so that its section is a T.
+Shape processPlate(const DorsalForm& f, const Point& root, const Point& tip) {
+  const Point mid = 0.5 * (root + tip) + Point(0, 0, 0.03 * f.H);
+  const Shape level = tube({{root, {0.31 * f.L, 0.075 * f.H}},
+                            {mid, {0.19 * f.L, 0.045 * f.H}},
+                            {0.2 * root + 0.8 * tip, {0.15 * f.L, 0.05 * f.H}},
+                            {tip + Point(0, 0.05 * f.H, -0.02 * f.H), {0.13 * f.L, 0.085 * f.H}}},
+                           Point::UnitX());
+  const Point outer = 0.14 * root + 0.86 * tip, foot(-0.19 * f.L, 0.25 * f.W, 0.36 * f.H);
+  const Shape keel = web({outer - Point(0, 0, 0.10 * f.H), outer, root, Point(-0.10 * f.L, 0.16 * f.W, f.roof), foot,
+                          0.5 * (outer + foot) - Point(0, 0.05 * f.W, -0.04 * f.H)},
+                         1.2 * f.sheet, 0.8 * f.sheet);
+  return intersect(smoothUnion(level, keel, 0.09 * f.H), ribFacet(tip), 0.015 * f.H);
+}
+
+/// The stalk of the rib's lower joint, its end flat, and the lamina from it up to the process.
+Shape parapophysis(const DorsalForm& f, const Point& head, const Point& mid) {
+  const Point root(0.6 * head.x(), std::min(0.45 * head.y(), 0.22 * f.W), head.z());
+  const Shape stalk = loft(frameAlong(root, head, Point::UnitZ()),
+                           {{0, 0.15 * f.L, 0.15 * f.H},
+                            {0.6 * (head - root).norm(), 0.11 * f.L, 0.10 * f.H},
+                            {(head - root).norm(), 0.10 * f.L, 0.105 * f.H}},
+                           0.02 * f.H);
+  if ((mid - head).norm() < 0.15 * f.H) return stalk;
+  const Point start = head - Point(0, 0.06 * f.H, 0);
+  const Shape lamina = tube({{start, {0.07 * f.H, 0.5 * f.sheet}},
+                             {0.5 * (mid + start) - Point(0, 0.04 * f.W, 0), {0.06 * f.H, 0.42 * f.sheet}},
+                             {mid, {0.08 * f.H, 0.5 * f.sheet}}},
+                            Point::UnitX());
+  return smoothUnion(stalk, lamina, 0.05 * f.H);
 }
 
 /// The wing out to the rib, with its laminae to centrum, spine, facets and the rib's lower joint.
 Shape transverseProcess(const DorsalForm& f, const VertebraSide& side) {
-  const Point tip = side.diapophysis - Point(0, 0.07 * f.H, 0);
-  const Point root(-0.04 * f.L, 0.16 * f.W, f.roof + 0.02 * f.H);
+  const Point tip = side.diapophysis;
+  const Point root(-0.04 * f.L, 0.14 * f.W, f.roof + 0.02 * f.H);
   const Point mid = 0.45 * root + 0.55 * tip + Point(0, 0, 0.02 * f.H);
-  std::vector<Shape> parts{
-      tube({{root, {0.24 * f.L, 0.10 * f.H}}, {mid, {0.12 * f.L, 0.06 * f.H}}, {tip, {0.12 * f.L, 0.085 * f.H}}},
-           Point::UnitX())};
+  std::vector<Shape> parts{processPlate(f, root, tip)};
+  if (side.parapophysis != side.diapophysis) parts.push_back(parapophysis(f, side.parapophysis, mid));
   const auto sheet = [&](std::vector<Point> outline) { parts.push_back(web(outline, 0.9 * f.sheet, 0.7 * f.sheet)); };
   const Point outer = 0.22 * root + 0.78 * tip;
-  sheet({outer - Point(0, 0, 0.03 * f.H), root - Point(0, 0, 0.1 * f.H), Point(-0.22 * f.L, 0.22 * f.W, 0.40 * f.H),
-         Point(-0.20 * f.L, 0.27 * f.W, 0.48 * f.H),
-         0.5 * (mid + Point(-0.20 * f.L, 0.27 * f.W, 0.48 * f.H)) - Point(0, 0.05 * f.W, 0.0)});
   sheet({outer + Point(0, 0, 0.03 * f.H), 0.6 * mid + 0.4 * spineSide(f, 0.55) - Point(0, 0.03 * f.W, 0.05 * f.H),
          spineSide(f, 0.72), spineSide(f, 0.1), root});
-  const Point head = side.parapophysis;
-  parts.push_back(
-      tube({{head * 0.55 + Point(0.5 * f.L * 0.35, 0.10 * f.W, 0.40 * head.z() + 0.02 * f.H), {0.11 * f.H, 0.09 * f.H}},
-            {head, {0.085 * f.H, 0.07 * f.H}}},
-           Point::UnitZ()));
-  if ((mid - head).norm() > 0.15 * f.H)
-    parts.push_back(tube({{head, {0.07 * f.H, 0.5 * f.sheet}},
-                          {0.5 * (mid + head) - Point(0, 0.04 * f.W, 0), {0.06 * f.H, 0.42 * f.sheet}},
-                          {mid, {0.08 * f.H, 0.5 * f.sheet}}},
-                         Point::UnitX()));
   if (side.prezyg)
     sheet({under(*side.prezyg, 0.3 * side.prezyg->length()),
            0.55 * mid + 0.45 * under(*side.prezyg, 0.3 * side.prezyg->length()) - Point(0.04 * f.L, 0, 0),
@@ -170,8 +184,19 @@ Shape transverseProcess(const DorsalForm& f, const VertebraSide& side) {
   return smoothUnion(parts, 0.09 * f.H);
 }
 
-Shape pleurocoel(const DorsalForm& f) {
-  return ellipsoid(Point(0.07 * f.L, 0.37 * f.W, 0.16 * f.H), Point(0.22 * f.L, 0.24 * f.W, 0.17 * f.H));
+/// Hollow of the side: an eye that ends acute behind, wider within than its opening.
+Shape pleurocoel(const Vertebra& v, const DorsalForm& f, double share) {
+  const Span span = hollowSpan(v, 0.04 * f.L, share * f.L);
+  const double x = span.middle(), half = span.half(), high = std::min(0.6 * half, 0.15 * f.H);
+  const auto eye = [&](double y, double deep, double scale) {
+    return tube({{Point(x + 0.72 * half, y, 0.15 * f.H), {0.55 * scale * high, deep}},
+                 {Point(x + 0.30 * half, y, 0.16 * f.H), {scale * high, deep}},
+                 {Point(x - 0.30 * half, y, 0.17 * f.H), {0.62 * scale * high, 0.9 * deep}},
+                 {Point(x - half, y, 0.18 * f.H), {0.10 * scale * high, 0.5 * deep}}},
+                Point::UnitZ());
+  };
+  const Shape opening = eye(0.38 * f.W, 0.16 * f.W, 1.0), chamber = eye(0.19 * f.W, 0.12 * f.W, 1.25);
+  return cut(smoothUnion(opening, chamber, 0.02 * f.H), cotyleWall(v));
 }
 
 }  // namespace
@@ -179,8 +204,9 @@ Shape pleurocoel(const DorsalForm& f) {
 Shape dorsalShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
   const Vertebra v = describeVertebra(specimen, bone);
   const DorsalForm f(v);
+  const double hollow = anatomy::charactersOf(specimen.plan).column.dorsalHollow;
   Shape out = smoothUnion(centrum(v, 0.74, 0.05), arch(f), 0.16 * f.H);
-  out = smoothCut(out, symmetric(pleurocoel(f)), 0.06 * f.H);
+  out = smoothCut(out, symmetric(pleurocoel(v, f, hollow)), 0.025 * f.H);
   const Shape processes = bothSides(
       v,
       [&](const VertebraSide& side) {
@@ -190,11 +216,10 @@ Shape dorsalShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
         return smoothUnion(parts, 0.09 * f.H);
       },
       0.05 * f.H);
-  std::vector<Shape> parts{out, processes, f.split > 0 ? splitSpine(f) : wholeSpine(f)};
-  if (f.wedge && v.left.postzyg) parts.push_back(hyposphene(f, *v.left.postzyg));
-  out = smoothUnion(parts, 0.10 * f.H);
+  out = smoothUnion({out, processes, f.split > 0 ? splitSpine(f) : wholeSpine(f), hypantrumWalls(v)}, 0.10 * f.H);
+  out = smoothUnion(out, hyposphene(v, f.onSpine(0.03)), 0.04 * f.H);
   out = smoothCut(out, canalTool(v, f.canal), 0.04 * f.H);
-  return layFacets(hollowCotyle(out, v), v);
+  return cutHypantrum(freeHyposphene(layFacets(hollowCotyle(out, v), v), v), v);
 }
 
 }  // namespace zyga::solid
