@@ -60,7 +60,8 @@ double turnFrom(const Arguments& arguments, StandardView view) {
   const auto usual = picture::turnOf(view);
   if (!usual)
     refuse(QT_TRANSLATE_NOOP(
-        "words", "--view: a person at eye height cannot look from above or below; choose another view or leave out the lens"));
+        "words",
+        "--view: a person at eye height cannot look from above or below; choose another view or leave out the lens"));
   return numberOr(arguments, "--turn-deg", *usual / kRadians, -360, 360, QT_TRANSLATE_NOOP("words", "degrees")) *
          kRadians;
 }
@@ -197,7 +198,8 @@ Verb pictureVerb() {
       {"picture",
        "FILE.zyga",
        QT_TRANSLATE_NOOP("words", "draws the posed skeleton, the same bytes every time"),
-       {{"--view", "VIEW", QT_TRANSLATE_NOOP("words", "left, right, dorsal, ventral, cranial, caudal or three-quarter")},
+       {{"--view", "VIEW",
+         QT_TRANSLATE_NOOP("words", "left, right, dorsal, ventral, cranial, caudal or three-quarter")},
         {"--out", "FILE.png", QT_TRANSLATE_NOOP("words", "the picture to write")},
         {"--pose", "NAME", QT_TRANSLATE_NOOP("words", "a named pose instead of the present one")},
         {"--bones", "LIST",

@@ -28,15 +28,15 @@
 /// of the greatest length on the bone's axis), on long bones `shaftTop`, `shaftBottom` (ends of the shaft's axis). The
 /// origin of a bone that does not move against its neighbour is the middle of its upper end.
 /// Scapula. Origin on the blade, where it glides on the ribs (its joint's centre lies inside the barrel of the ribs); z
-/// up the blade; `distal` is the shoulder socket, `breast` the point of the mid-plane towards which the coracoid is bent. Coracoid. Origin: the seam with the scapula. It has no mesh of its
-/// own. Sternal plate: origin in its middle, x cranial, z dorsal. Ilium, pubis, ischium. Origin: the hip socket; on the
-/// ilium `front`, `back`, `crest` are ends of its blade, on the other two `middle` is the point of the mid-plane beside
-/// `bottom`, where they meet their fellows. Ulna. `face`: where the humerus rests, below the origin. Femur. Origin:
-/// centre of its head; the shaft (`top`, `bottom`, `shaftTop`...) lies outward of it. Astragalus. Origin: its middle,
-/// about which the ankle turns. Carpals. Origin on the wrist's axis; `middle` is the middle of the bone. `sole`: on
-/// metacarpals the lowest point of the standing hand under that bone, the pad that is not bone included; on the third
-/// metatarsal the lowest point of the standing foot, pad included, below the heel; on fingers and toes a point of their
-/// underside.
+/// up the blade; `distal` is the shoulder socket, `breast` the point of the mid-plane towards which the coracoid is
+/// bent. Coracoid. Origin: the seam with the scapula. It has no mesh of its own. Sternal plate: origin in its middle, x
+/// cranial, z dorsal. Ilium, pubis, ischium. Origin: the hip socket; on the ilium `front`, `back`, `crest` are ends of
+/// its blade, on the other two `middle` is the point of the mid-plane beside `bottom`, where they meet their fellows.
+/// Ulna. `face`: where the humerus rests, below the origin. Femur. Origin: centre of its head; the shaft (`top`,
+/// `bottom`, `shaftTop`...) lies outward of it. Astragalus. Origin: its middle, about which the ankle turns. Carpals.
+/// Origin on the wrist's axis; `middle` is the middle of the bone. `sole`: on metacarpals the lowest point of the
+/// standing hand under that bone, the pad that is not bone included; on the third metatarsal the lowest point of the
+/// standing foot, pad included, below the heel; on fingers and toes a point of their underside.
 namespace zyga::anatomy {
 
 /// "ribTip.L" for "ribTip.R" and the other way round; a name without a side stays.

@@ -1652,6 +1652,14 @@
         <translation>最大长度的另一端</translation>
     </message>
     <message>
+        <source>outer end of the sacral rib</source>
+        <translation>荐肋外端</translation>
+    </message>
+    <message>
+        <source>mid-line of the chest beside the coracoid</source>
+        <translation>乌喙骨旁的胸部中线</translation>
+    </message>
+    <message>
         <source>proximal end of the shaft</source>
         <translation>骨干近端</translation>
     </message>

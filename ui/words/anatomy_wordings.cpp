@@ -128,6 +128,8 @@ Wordings anatomyWordings() {
       {"mark.for-end", QT_TRANSLATE_NOOP("words", "one end of the greatest length")},
       {"mark.distal-end", QT_TRANSLATE_NOOP("words", "distal end")},
       {"mark.for-other-end", QT_TRANSLATE_NOOP("words", "the other end of the greatest length")},
+      {"mark.sacral-rib-end", QT_TRANSLATE_NOOP("words", "outer end of the sacral rib")},
+      {"mark.chest-mid-line", QT_TRANSLATE_NOOP("words", "mid-line of the chest beside the coracoid")},
       {"mark.shaft-top", QT_TRANSLATE_NOOP("words", "proximal end of the shaft")},
       {"mark.shaft-bottom", QT_TRANSLATE_NOOP("words", "distal end of the shaft")},
       {"mark.for-shaft", QT_TRANSLATE_NOOP("words", "shows how the shaft runs")},

@@ -42,7 +42,9 @@ constexpr std::array kMarkWords{MarkWords{"diapophysis", {"mark.diapophysis"}, {
                                 MarkWords{"back", {"mark.blade-back"}, {"mark.for-blade"}},
                                 MarkWords{"crest", {"mark.blade-crest"}, {"mark.for-blade"}},
                                 MarkWords{"face", {"mark.humeral-face"}, {"mark.for-bone"}},
-                                MarkWords{"sole", {"mark.sole"}, {"mark.for-sole"}}};
+                                MarkWords{"sole", {"mark.sole"}, {"mark.for-sole"}},
+                                MarkWords{"yoke", {"mark.sacral-rib-end"}, {"mark.for-bone"}},
+                                MarkWords{"breast", {"mark.chest-mid-line"}, {"mark.for-bone"}}};
 
 /// A landmark to be clicked, or a centre of rotation to be brushed.
 WantedMark landmarkMark(std::string_view name, MarkBy by, bool required) {

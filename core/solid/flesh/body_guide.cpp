@@ -24,7 +24,7 @@ constexpr double kSkin = 0.4;
 constexpr double kUnderMuscle = 0.6;
 /// Over how much bones that reach the skin of the trunk flow into it, share of its thickness.
 constexpr double kUnderSkin = 0.75;
-/// Least thickness over a bone, voxels: evening out takes a little off thin tips.
+/// Least thickness over claws and snouts, voxels: evening out takes a little off thin tips.
 constexpr double kLeastSkin = 1.5;
 /// How often the surface is evened out: the ripples of the tube's pieces go, the shape stays.
 constexpr int kEvenings = 40;
@@ -68,11 +68,11 @@ Grown grownBones(const PosedSkeleton& skeleton, const SignedDistances& fields, c
   for (std::size_t i = 0; i < fields.size(); ++i) {
     if (!fields[i]) continue;
     const anatomy::BoneName& name = skeleton.specimen.bones[i].name;
-    const bool held = t.muscle > 0 && limbThickness(name, t) != t.headAndFeet;
-    const double limb = limbThickness(name, t) * (held ? kUnderMuscle : 1);
+    const bool tip = limbThickness(name, t) == t.headAndFeet;
+    const double limb = limbThickness(name, t) * (t.muscle > 0 && !tip ? kUnderMuscle : 1);
     (limb >= 0 ? grown.limbs : grown.column)
         .push_back({fields[i], skeleton.X_WB[i],
-                    std::max(limb >= 0 ? limb : skinOf(skeleton.specimen, name, t), kLeastSkin * voxel)});
+                    std::max(limb >= 0 ? limb : skinOf(skeleton.specimen, name, t), (tip ? kLeastSkin : 1) * voxel)});
   }
   return grown;
 }

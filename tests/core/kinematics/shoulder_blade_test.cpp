@@ -42,7 +42,7 @@ TEST(ShoulderBlade, StopsAtTheEndsOfItsTypedRange) {
   const Pose steep = placeBlade(a.s, a.rest, a.pose, Side::Left, {89 * kDegree, 5.0});
   const BladePlace got = placeOf(a, steep, Side::Left);
   EXPECT_NEAR(got.slide, range.slide.max, 1e-9);
-  EXPECT_NEAR(got.slope, range.slope.max, 4 * kDegree);
+  EXPECT_NEAR(got.slope, range.slope.max, 4.2 * kDegree);
   const Eigen::Vector3d& angles = steep[a.joint("scapula.L")];
   const anatomy::TypedLimits& typed = *a.s[a.joint("scapula.L")].typed;
   EXPECT_EQ(angles[0], typed.angles[0].min);
@@ -73,8 +73,8 @@ TEST(ShoulderBlade, SlidesAlongTheRibsWithoutLeavingThem) {
   };
   const double laid = distanceToRibs(0);
   ASSERT_LT(laid, 1) << "ribs found";
-  // Ribs stand a quarter of a metre apart and lean, so that the nearest one changes on the way.
-  for (const double slide : {-0.06, 0.06}) EXPECT_NEAR(distanceToRibs(slide), laid, 0.04) << slide;
+  // Ribs stand a quarter of a metre apart, lean and bow back, so that the nearest one changes on the way.
+  for (const double slide : {-0.06, 0.06}) EXPECT_NEAR(distanceToRibs(slide), laid, 0.045) << slide;
   // Up is up.
   const auto height = [&](double slide) {
     const Pose placed = placeBlade(a.s, a.rest, a.pose, Side::Left, {60 * kDegree, slide});

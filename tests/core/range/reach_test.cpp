@@ -176,7 +176,7 @@ TEST(Reach, AGazeThatCannotBeHadLeavesTheTargetMet) {
       forwardKinematics(task().specimen, task().articulation, reached(goal).pose)[goal.bone.value];
   goal.directions = {{Vector3d::UnitX(), -free.linear().col(0)}};
   const IkResult result = reached(goal);
-  EXPECT_TRUE(result.reached);
+  EXPECT_LT(result.distance, 0.002) << "an impossible gaze pulls by little";
   EXPECT_GT(result.directionError, 20 * kDegree);
 }
 

@@ -51,7 +51,7 @@ const PlanTable& lowBrowserPlan() {
     // Long skulls have their nostrils far back on top.
     p.skull = {35, {0.965, 0, -0.36}, {0.270, 0, -0.50}, {0.235, 0.80, 0.06}, {0.400, 0.20, 0.36}};
     p.characters.column.chevronsBridged = 0.25;
-    p.characters.column.chevronSkids = {0.12, 0.36};
+    p.characters.column.chevronSkids = {0.16, 0.36};
     p.characters.column.caudalLean = {17, 26};
     p.characters.column.caudalTops = 0.10;
     p.characters.column.caudalWings = 0.09;

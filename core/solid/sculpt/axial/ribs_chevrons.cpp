@@ -134,7 +134,7 @@ double halfSpread(const anatomy::Specimen& specimen, anatomy::BoneIndex bone, do
 
 /// The end of a chevron that is a skid: a bar along the body, drawn out forward and back.
 Shape skid(const Point& at, double length, double thick, double share) {
-  const double reach = share * 0.62 * length;
+  const double reach = share * 0.48 * length;
   return tube({{at + Point(0.75 * reach, 0, -0.04 * length), {0.5 * thick, 0.4 * thick}},
                {at + Point(0.2 * reach, 0, 0.01 * length), {1.1 * thick, 0.6 * thick}},
                {at - Point(0.4 * reach, 0, 0.0), {1.0 * thick, 0.6 * thick}},
