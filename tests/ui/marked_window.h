@@ -52,7 +52,7 @@ class WindowInAMarkedLanguage : public WindowTest {
   }
   /// Of bones, joints, samples, the animal and its sources, and what the test has typed, word by word.
   QSet<QString> names() const {
-    QSet<QString> out{"Typed", "by", "a", "person", "High", "Low", "browser", "neutral", "standing",
+    QSet<QString> out{"Typed", "by", "a", "person", "High", "Low", "browser", "Wide", "gauge", "neutral", "standing",
                       // what the broken table says, cited work, and a language by its own name
                       "abc", "guessed", "nothing", "cervicals", "Mallison", "Palaeontol.", "Palaeontol", "Electron.",
                       "Electron", QString::fromUtf8("简体中文")};

@@ -262,6 +262,7 @@ TEST_F(PaintedInAMarkedLanguage, EverySheetSaysNothingElse) {
     for (const auto& [word, layout] : files::kSheetLayouts) {
       files::Sheet sheet;
       sheet.layout = layout;
+      sheet.plate = "C5,C6,D1,humerus.L";
       sheet.jointMarks = true;
       const auto page = drawSheet(scene, sheet, work);
       ASSERT_TRUE(page);
