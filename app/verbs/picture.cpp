@@ -134,11 +134,11 @@ void frame(const Arguments& arguments, StandardView view, const std::vector<pict
     return;
   }
   options.height = picture::heightOf(options.width, picture::kLensAspect);
-  const auto lens =
-      lensFrom(arguments, view, picture::cornersOf(shown), static_cast<double>(options.width) / options.height);
+  const double aspect = static_cast<double>(options.width) / options.height;
+  const auto lens = lensFrom(arguments, view, picture::cornersOf(shown), aspect);
   set.camera = lens.camera;
   if (arguments.has("--horizon")) options.horizon = lens.horizon;
-  if (!picture::anyInside(lens.camera, static_cast<double>(options.width) / options.height, set.instances))
+  if (!picture::anyInside(lens.camera, aspect, set.instances))
     refuse(QT_TRANSLATE_NOOP("words",
                              "nothing of the animal is in this picture: the eye is too near or looks past it; "
                              "leave out --distance-m, or name what it shall look at with --look-at"));
@@ -160,13 +160,6 @@ void tell(const ui::WrittenPictures& written, const ui::PictureSet& set) {
   }
 }
 
-void addGuide(const files::Project& project, const kinematics::Pose& pose, ui::PictureSet& set) {
-  if (!set.passes.empty())
-    refuse(QT_TRANSLATE_NOOP("words", "--body-guide: passes are of bones alone; leave out --passes"));
-  set.instances.push_back(posedGuide(project, pose));
-  set.bones.push_back(std::string(solid::kGuideName));
-}
-
 int pictureVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   const auto out = required(spec, arguments, "--out");
   if (!out.ends_with(".png")) refuse(QT_TRANSLATE_NOOP("words", "--out: %1 must end in .png"), {out});
@@ -179,12 +172,17 @@ int pictureVerbRun(const VerbSpec& spec, const Arguments& arguments) {
   set.options.transparentGround = arguments.has("--transparent");
   const auto project = openProject(arguments.file);
   const std::vector<bool> only = bonesListed(arguments, "--bones", project.specimen());
-  const kinematics::Pose pose = choosePose(project, arguments).pose;
-  const PosedBones posed = posedBones(project, pose, only);
+  const bool guide = arguments.has("--body-guide");
+  if (guide && !set.passes.empty())
+    refuse(QT_TRANSLATE_NOOP("words", "--body-guide: passes are of bones alone; leave out --passes"));
+  const PosedBones posed = posedBones(project, choosePose(project, arguments).pose, only, guide);
   set.options.ground = only.empty();
   set.instances = posed.instances;
   for (const auto bone : posed.bones) set.bones.push_back(project.specimen()[bone].id);
-  if (arguments.has("--body-guide")) addGuide(project, pose, set);
+  if (posed.guide) {
+    set.instances.push_back(*posed.guide);
+    set.bones.push_back(std::string(solid::kGuideName));
+  }
   const bool all = !arguments.has("--look-at");
   frame(arguments, view, all ? set.instances : lookedAt(arguments, project.specimen(), posed), set);
   if (const auto written = ui::writePictures(out, set)) tell(*written, set);

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+
 #include "core/files/project/project.h"
 #include "core/picture/picture.h"
 
@@ -9,11 +11,11 @@ namespace zyga::app {
 struct PosedBones {
   std::vector<picture::Instance> instances;
   std::vector<anatomy::BoneIndex> bones;  ///< by instance
+  /// The body guide around all bones, drawn or not, where it was wanted.
+  std::optional<picture::Instance> guide;
 };
-/// `only`: by bone, the ones that are wanted; empty for all of them.
-PosedBones posedBones(const files::Project& project, const kinematics::Pose& pose, const std::vector<bool>& only = {});
-
-/// The body guide around the posed bones, as one instance. Throws reason::Failure as solid::bodyGuide does.
-picture::Instance posedGuide(const files::Project& project, const kinematics::Pose& pose);
+/// `only`: by bone, the ones that are drawn; empty for all of them. Throws reason::Failure as solid::bodyGuide does.
+PosedBones posedBones(const files::Project& project, const kinematics::Pose& pose, const std::vector<bool>& only = {},
+                      bool withGuide = false);
 
 }  // namespace zyga::app

@@ -1208,6 +1208,10 @@
         <translation>%1  %2（%3，%4；%5）</translation>
     </message>
     <message>
+        <source>The dark body is a guide by program defaults, not anatomy.</source>
+        <translation>深色体形是按程序默认值做的参考，不是解剖结构。</translation>
+    </message>
+    <message>
         <source>Measures</source>
         <translation>量度</translation>
     </message>
@@ -6640,12 +6644,12 @@ h_mm 为关节面高出旋转中心的高度。
         <translation>已写入 %1，白色距眼睛 %2，黑色 %3</translation>
     </message>
     <message>
-        <source>--body-guide: passes are of bones alone; leave out --passes</source>
-        <translation>--body-guide：分层图只画骨骼；请去掉 --passes</translation>
-    </message>
-    <message>
         <source>--out: %1 must end in .png</source>
         <translation>--out：%1 的扩展名须为 .png</translation>
+    </message>
+    <message>
+        <source>--body-guide: passes are of bones alone; leave out --passes</source>
+        <translation>--body-guide：分层图只画骨骼；请去掉 --passes</translation>
     </message>
     <message>
         <source>draws the posed skeleton, the same bytes every time</source>

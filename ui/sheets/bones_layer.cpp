@@ -80,31 +80,9 @@ QPainterPath pathOf(const picture::PlaneLine& line, const PlacedView& placed, bo
   return path;
 }
 
-/// The body around the bones as one dark shape.
-bool drawBody(Page& page, const SheetScene& scene, const PlacedView& placed, const SheetStyle& style,
-              const SheetWork& work) {
-  if (!scene.body) return true;
-  picture::DrawingOptions options;
-  options.spacing = 3 * work.lineSpacing / placed.perMetre;
-  options.asOne = true;
-  options.folds = false;
-  options.task = work.task;
-  const auto drawn = picture::drawLines({{scene.body, placed.view.X_PW, {}}}, cameraAt(placed.view, {0, 0}), options);
-  if (work.task.cancelled()) return false;
-  page.begin("body");
-  for (const picture::BoneLines& body : drawn) {
-    QPainterPath edges;
-    for (const auto& line : body.edges) edges.addPath(pathOf(line, placed, true));
-    page.shape(edges, style.filled(style.ink));
-  }
-  page.end();
-  return true;
-}
-
 bool drawOutlines(Page& page, const SheetScene& scene, const files::Sheet& sheet, const PlacedView& placed,
                   const EvidenceKey& key, const SheetStyle& style, const SheetWork& work) {
   const bool solid = sheet.bones == files::SheetBones::Silhouette, inBody = sheet.bones == files::SheetBones::InBody;
-  if (inBody && !drawBody(page, scene, placed, style, work)) return false;
   picture::DrawingOptions options;
   options.spacing = work.lineSpacing / placed.perMetre;
   options.asOne = solid;
@@ -136,6 +114,25 @@ bool drawBones(Page& page, const SheetScene& scene, const files::Sheet& sheet, c
                const EvidenceKey& key, const SheetStyle& style, const SheetWork& work) {
   if (sheet.bones == files::SheetBones::Shaded) return drawShaded(page, scene, sheet, placed, key, work);
   return drawOutlines(page, scene, sheet, placed, key, style, work);
+}
+
+bool drawBody(Page& page, const std::shared_ptr<const solid::TriangleMesh>& body, const PlacedView& placed,
+              const SheetStyle& style, const SheetWork& work) {
+  picture::DrawingOptions options;
+  options.spacing = 3 * work.lineSpacing / placed.perMetre;
+  options.asOne = true;
+  options.folds = false;
+  options.task = work.task;
+  const auto drawn = picture::drawLines({{body, placed.view.X_PW, {}}}, cameraAt(placed.view, {0, 0}), options);
+  if (work.task.cancelled()) return false;
+  page.begin("body");
+  for (const picture::BoneLines& shape : drawn) {
+    QPainterPath edges;
+    for (const auto& line : shape.edges) edges.addPath(pathOf(line, placed, true));
+    page.shape(edges, style.filled(style.ink));
+  }
+  page.end();
+  return true;
 }
 
 }  // namespace zyga::ui

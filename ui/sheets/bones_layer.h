@@ -11,4 +11,8 @@ namespace zyga::ui {
 bool drawBones(Page& page, const SheetScene& scene, const files::Sheet& sheet, const PlacedView& placed,
                const EvidenceKey& key, const SheetStyle& style, const SheetWork& work);
 
+/// Draws the body around the bones as one dark shape, over which they lie. False when cancelled.
+bool drawBody(Page& page, const std::shared_ptr<const solid::TriangleMesh>& body, const PlacedView& placed,
+              const SheetStyle& style, const SheetWork& work);
+
 }  // namespace zyga::ui

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "core/anatomy/bone_parts.h"
 #include "core/solid/flesh/body_guide.h"
 #include "ui/sheets/bones_layer.h"
 #include "ui/sheets/joint_table.h"
@@ -210,13 +211,14 @@ QString viewWords(StandardView side) {
 /// in front and behind beside it, from above and below over and under it.
 SheetPlan plateOf(const SheetScene& scene, const files::Sheet& sheet, const QRectF& area, const SheetStyle& style) {
   const std::vector<std::size_t> bones = plateBones(scene, sheet.plate);
-  if (bones.empty())
+  const auto unknown = anatomy::bonesInList(scene.scenario.specimen(), sheet.plate).unknown;
+  if (bones.empty() || !unknown.empty())
     throw std::invalid_argument(
         filled(translated(QT_TRANSLATE_NOOP(
                    "words",
                    "A plate needs bones: name some, such as C5 or manus.L, with commas between them; '%1' "
                    "names none that can be drawn.")),
-               {QString::fromStdString(sheet.plate)})
+               {QString::fromStdString(unknown.empty() ? sheet.plate : unknown.front())})
             .toStdString());
   const Eigen::Isometry3d X_PW = scene.scenario.placement()[bones.front()].inverse();
   const auto view = [&](StandardView side) { return viewOf(scene, side, bones, X_PW); };
@@ -267,7 +269,7 @@ SheetPlan planSheet(const SheetScene& scene, const files::Sheet& sheet, const QR
   return oneSide(scene, sheet, area, style);
 }
 
-/// The evidence layout is what it is for: outlines, toned by what is known.
+/// The evidence layout is what it is for: outlines, toned by what is known; a plate is of bones alone.
 files::Sheet asLaidOut(files::Sheet sheet) {
   if (sheet.layout == SheetLayout::Plate) {
     sheet.jointMarks = sheet.notes = false;  // which are of the animal as it stands
@@ -319,17 +321,21 @@ QSizeF sizeOf(files::SheetPaper paper) {
   return {841, 594};
 }
 
-std::optional<Page> drawSheet(const SheetScene& given, const files::Sheet& wanted, const SheetWork& work) {
+std::shared_ptr<const solid::TriangleMesh> bodyAround(const SheetScene& scene, const files::Sheet& sheet,
+                                                      const task::Task& task) {
+  if (asLaidOut(sheet).bones != files::SheetBones::InBody) return nullptr;
+  solid::BodyGuideOptions options;
+  options.thickness = scene.guide;
+  options.task = task;
+  auto body = std::make_shared<const solid::TriangleMesh>(
+      solid::bodyGuide({scene.scenario.specimen(), scene.meshes, scene.scenario.placement()}, options));
+  return task.cancelled() ? nullptr : body;
+}
+
+std::optional<Page> drawSheet(const SheetScene& scene, const files::Sheet& wanted, const SheetWork& work) {
   const files::Sheet sheet = asLaidOut(wanted);
-  SheetScene scene = given;
-  if (sheet.bones == files::SheetBones::InBody) {
-    solid::BodyGuideOptions options;
-    options.thickness = scene.guide;
-    options.task = work.task.part(0, kBodyDone);
-    scene.body = std::make_shared<const solid::TriangleMesh>(
-        solid::bodyGuide({scene.scenario.specimen(), scene.meshes, scene.scenario.placement()}, options));
-    if (work.task.cancelled()) return std::nullopt;
-  }
+  const auto body = scene.body ? scene.body : bodyAround(scene, sheet, work.task.part(0, kBodyDone));
+  if (work.task.cancelled()) return std::nullopt;
   const SheetStyle style(sheet.paper);
   const EvidenceKey key(scene.scenario.specimen(), sheet.evidenceTones, sheet.layout == SheetLayout::Evidence);
   Page page;
@@ -347,8 +353,9 @@ std::optional<Page> drawSheet(const SheetScene& given, const files::Sheet& wante
   for (std::size_t i = 0; i < plan.views.size(); ++i) {
     const double views = static_cast<double>(plan.views.size()), done = static_cast<double>(i);
     SheetWork part = work;
-    const double from = scene.body ? kBodyDone : 0;
+    const double from = body && !scene.body ? kBodyDone : 0;
     part.task = work.task.part(std::lerp(from, 1, done / views), std::lerp(from, 1, (done + 1) / views));
+    if (body && !drawBody(page, body, plan.views[i], style, part)) return std::nullopt;
     if (!drawBones(page, scene, sheet, plan.views[i], key, style, part)) return std::nullopt;
   }
   if (sheet.jointMarks)

@@ -11,6 +11,11 @@ namespace zyga::ui {
 /// (no bones with a mesh), or not at the chosen scale.
 std::optional<Page> drawSheet(const SheetScene& scene, const files::Sheet& sheet, const SheetWork& work);
 
+/// The body around the bones, which takes seconds and can serve several sheets of one pose; none where this sheet draws
+/// none, and when cancelled. Throws reason::Failure as solid::bodyGuide does.
+std::shared_ptr<const solid::TriangleMesh> bodyAround(const SheetScene& scene, const files::Sheet& sheet,
+                                                      const task::Task& task);
+
 /// Width and height of a paper in landscape format, mm (ISO 216).
 QSizeF sizeOf(files::SheetPaper paper);
 

@@ -19,8 +19,9 @@ struct SheetScene {
   files::BoneMeshes meshes;
   std::string poseName;  ///< as somebody typed it; empty for the present pose
   std::vector<anatomy::Note> notes;
-  solid::GuideThickness guide = {};                      ///< of the body around the bones, where it is drawn
-  std::shared_ptr<const solid::TriangleMesh> body = {};  ///< in the world, m; made by drawSheet where it is drawn
+  solid::GuideThickness guide = {};  ///< of the body around the bones, where it is drawn
+  std::shared_ptr<const solid::TriangleMesh> body =
+      {};  ///< in the world, m; what bodyAround gives; drawSheet makes what is missing
 };
 
 /// How finely a sheet is drawn, and whether it is still wanted.

@@ -177,6 +177,8 @@ TitleBlock::TitleBlock(const SheetScene& scene, const files::Sheet& sheet, const
   QStringList known{key.completeness() + "."};
   known += sourceLines(scene);
   if (!plate) known += bareBoneCaution();
+  if (sheet.bones == files::SheetBones::InBody)
+    known += translated(QT_TRANSLATE_NOOP("words", "The dark body is a guide by program defaults, not anatomy."));
   known += notEngineering();
   const std::pair<QString, QStringList> parts[] = {
       {QString(), first},

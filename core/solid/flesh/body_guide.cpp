@@ -7,6 +7,7 @@
 #include "core/solid/mesh/components.h"
 #include "core/solid/mesh/simplify.h"
 #include "core/solid/mesh/smoothing.h"
+#include "core/solid/sdf/catmull_rom.h"
 #include "core/solid/sdf/mesher.h"
 #include "core/solid/watertight/posed_field.h"
 
@@ -31,19 +32,15 @@ constexpr int kEvenings = 40;
 /// Over how much the masses flow together, share of the animal's greatest extent.
 constexpr double kFlow = 0.02;
 
-double limbThickness(const anatomy::BoneName& name, const GuideThickness& t) {
-  switch (name.kind) {
-    case BoneKind::Skull:
-    case BoneKind::Jaw:
-      return t.headAndFeet;
-    case BoneKind::Humerus:
-    case BoneKind::Femur:
-      return t.upperLimbs;
-    default:
-      break;
-  }
+bool ofHeadOrFoot(const anatomy::BoneName& name) {
   const Region region = regionOf(name);
-  if (region == Region::Manus || region == Region::Pes) return t.headAndFeet;
+  return region == Region::Skull || region == Region::Manus || region == Region::Pes;
+}
+
+double limbThickness(const anatomy::BoneName& name, const GuideThickness& t) {
+  if (ofHeadOrFoot(name)) return t.headAndFeet;
+  if (name.kind == BoneKind::Humerus || name.kind == BoneKind::Femur) return t.upperLimbs;
+  const Region region = regionOf(name);
   return region == Region::Forelimb || region == Region::Hindlimb ? t.lowerLimbs : -1;
 }
 
@@ -68,7 +65,7 @@ Grown grownBones(const PosedSkeleton& skeleton, const SignedDistances& fields, c
   for (std::size_t i = 0; i < fields.size(); ++i) {
     if (!fields[i]) continue;
     const anatomy::BoneName& name = skeleton.specimen.bones[i].name;
-    const bool tip = limbThickness(name, t) == t.headAndFeet;
+    const bool tip = ofHeadOrFoot(name);
     const double limb = limbThickness(name, t) * (t.muscle > 0 && !tip ? kUnderMuscle : 1);
     (limb >= 0 ? grown.limbs : grown.column)
         .push_back({fields[i], skeleton.X_WB[i],
@@ -210,32 +207,25 @@ GuideSection around(const std::vector<Eigen::Vector2d>& slice, BoneIndex vertebr
   return {vertebra, middle.x(), middle.y(), grown * half.x(), grown * half.y()};
 }
 
-bool besideTrunk(const BoneName& name) {
-  return regionOf(name) == anatomy::Region::Dorsal || name.kind == BoneKind::Sacral ||
-         (name.kind == BoneKind::Caudal && name.number <= 8);
+bool ofTrunk(const BoneName& name) {
+  return regionOf(name) == anatomy::Region::Dorsal || regionOf(name) == anatomy::Region::Sacral;
 }
-
-bool isTrunk(const PosedSkeleton& skeleton, const GuideSection& section) {
-  const BoneKind kind = skeleton.specimen[section.vertebra].name.kind;
-  return kind == BoneKind::Dorsal || kind == BoneKind::Lumbar || kind == BoneKind::Sacral;
-}
+bool besideTrunk(const BoneName& name) { return ofTrunk(name) || (name.kind == BoneKind::Caudal && name.number <= 8); }
 
 /// Skin spans from rib to rib: a section of the trunk holds those before and behind it.
 void spanRibs(const PosedSkeleton& skeleton, std::vector<GuideSection>& sections) {
   const std::vector<GuideSection> old = sections;
+  const auto inTrunk = [&](std::size_t i) { return ofTrunk(skeleton.specimen[old[i].vertebra].name); };
   for (std::size_t i = 1; i + 1 < old.size(); ++i) {
-    if (!isTrunk(skeleton, old[i])) continue;
+    if (!inTrunk(i)) continue;
     Eigen::AlignedBox2d box;
     for (const std::size_t k : {i - 1, i, i + 1}) {
-      if (!isTrunk(skeleton, old[k])) continue;
+      if (!inTrunk(k)) continue;
       const Eigen::Vector2d middle(old[k].y, old[k].z), half(old[k].halfWidth, old[k].halfHeight);
       box.extend(middle - half);
       box.extend(middle + half);
     }
-    sections[i].y = box.center().x();
-    sections[i].z = box.center().y();
-    sections[i].halfWidth = box.sizes().x() / 2;
-    sections[i].halfHeight = box.sizes().y() / 2;
+    sections[i] = {old[i].vertebra, box.center().x(), box.center().y(), box.sizes().x() / 2, box.sizes().y() / 2};
   }
 }
 
@@ -307,12 +297,6 @@ Section grownSection(const PosedSkeleton& skeleton, const std::vector<GuideSecti
 
 namespace {
 
-/// Cubic through b and c with the slopes of its neighbours (Catmull & Rom 1974), `t` of the way from b to c.
-template <class Value>
-Value between(const Value& a, const Value& b, const Value& c, const Value& d, double t) {
-  return b + 0.5 * t * (c - a + t * (2.0 * a - 5.0 * b + 4.0 * c - d + t * (3.0 * (b - c) + d - a)));
-}
-
 /// A tube's section changes in a straight line from knot to knot, which shows as rings: more knots, on curves.
 std::vector<Knot> refined(const std::vector<Knot>& knots) {
   constexpr int kSteps = 6;
@@ -323,9 +307,9 @@ std::vector<Knot> refined(const std::vector<Knot>& knots) {
     for (int k = 0; k < kSteps; ++k) {
       const double t = static_cast<double>(k) / kSteps;
       const auto size = [&](double Section::*half) {
-        return between(a.section.*half, b.section.*half, c.section.*half, d.section.*half, t);
+        return catmullRom(a.section.*half, b.section.*half, c.section.*half, d.section.*half, t);
       };
-      fine.push_back({between<Point>(a.at, b.at, c.at, d.at, t),
+      fine.push_back({catmullRom<Point>(a.at, b.at, c.at, d.at, t),
                       {size(&Section::wide), size(&Section::thick)},
                       ((1 - t) * b.wideDirection + t * c.wideDirection).normalized()});
     }

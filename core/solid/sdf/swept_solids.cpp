@@ -2,6 +2,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/solid/sdf/catmull_rom.h"
 #include "core/solid/sdf/node.h"
 #include "core/solid/sdf/section_distance.h"
 
@@ -142,12 +143,6 @@ struct Waypoint {
 Point acrossTangent(const Point& tangent, const Point& wide) {
   const Point v = wide - tangent * tangent.dot(wide);
   return v.norm() > 1e-9 ? Point(v.normalized()) : tangent.unitOrthogonal();
-}
-
-template <class T>
-T catmullRom(const T& a, const T& b, const T& c, const T& d, double t) {
-  const double t2 = t * t, t3 = t2 * t;
-  return 0.5 * (2 * b + (c - a) * t + (2 * a - 5 * b + 4 * c - d) * t2 + (3 * b - a - 3 * c + d) * t3);
 }
 
 /// Knots with every wide direction filled in and doubled points dropped.

@@ -58,11 +58,14 @@ class ContactOfSample : public testing::TestWithParam<const char*> {
   }
 };
 
-TEST_P(ContactOfSample, ThereIsNoneInNeutralArticulation) {
+/// As they rest: every sample.
+class NoContactOfSample : public ContactOfSample {};
+
+TEST_P(NoContactOfSample, ThereIsNoneInNeutralArticulation) {
   for (const double percent : {0.0, 4.5}) expectFree(kinematics::Pose::neutral(animal().specimen), percent);
 }
 
-TEST_P(ContactOfSample, ThereIsNoneWhereItStands) {
+TEST_P(NoContactOfSample, ThereIsNoneWhereItStands) {
   kinematics::Pose pose = kinematics::Pose::neutral(animal().specimen);
   for (const auto& [id, angles] : anatomy::standingAngles(animal().specimen)) {
     if (const auto joint = animal().specimen.findJoint(id)) pose[*joint] = angles;
@@ -182,8 +185,10 @@ TEST_P(ContactOfSample, AgreesWithFclToAVoxel) {
   EXPECT_GT(apart, 100);
 }
 
-INSTANTIATE_TEST_SUITE_P(Both, ContactOfSample, testing::Values("high_browser.csv", "low_browser.csv"),
-                         [](const auto& info) { return std::string(info.param).substr(0, 3); });
+std::string nameOf(const testing::TestParamInfo<const char*>& info) { return std::string(info.param).substr(0, 3); }
+INSTANTIATE_TEST_SUITE_P(Both, ContactOfSample, testing::Values("high_browser.csv", "low_browser.csv"), nameOf);
+INSTANTIATE_TEST_SUITE_P(All, NoContactOfSample,
+                         testing::Values("high_browser.csv", "low_browser.csv", "wide_gauge.csv"), nameOf);
 
 }  // namespace
 }  // namespace zyga::range

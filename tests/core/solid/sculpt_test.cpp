@@ -295,6 +295,12 @@ TEST(ShapeKey, ChangesWithWhateverTheShapeDependsOn) {
   other = specimen;
   other.bones[specimen.findBone("femur.L")->value].measures[anatomy::Measure::Length].value += 0.001;
   EXPECT_EQ(key, shapeKey(other, c7, 1000));
+  // How far along the tail a caudal lies sets its wings, hollows and chevron: another count, another bone.
+  const anatomy::BoneIndex ca5 = *specimen.findBone("Ca5"), femur = *specimen.findBone("femur.L");
+  other = specimen;
+  --other.counts.caudal;
+  EXPECT_NE(shapeKey(specimen, ca5, 1000), shapeKey(other, ca5, 1000));
+  EXPECT_EQ(shapeKey(specimen, femur, 1000), shapeKey(other, femur, 1000));
 }
 
 TEST(MirroredSpecimen, TwiceIsTheSame) {

@@ -34,13 +34,6 @@ constexpr char kFolderKey[] = "files/outputFolder";
 constexpr int kScales[] = {5, 10, 20, 25, 30, 40, 50, 60, 75, 100, 200};
 constexpr int kTitleKey = 3100, kPersonKey = 3101;  // merge keys
 
-SheetScene sceneOf(const Document& document) {
-  SheetScene scene{document.scenario(), document.meshes(), {}, document.project().notes, document.project().guide, {}};
-  for (const files::NamedPose& named : document.project().poses)
-    if (named.pose == document.pose()) scene.poseName = named.name;
-  return scene;
-}
-
 SheetWork workOf(double dotsPerInch, int samples, double lineSpacing, const Worker::Control& control) {
   SheetWork work;
   work.dotsPerInch = dotsPerInch;
@@ -71,6 +64,7 @@ SheetDialog::SheetDialog(Document& document, QWidget* parent)
     const Changes seen = Changes(Change::Pose) | Change::Assumptions | Change::Contact | Change::Bones |
                          Change::Meshes | Change::Notes | Change::Sheet;
     if (what & Change::Sheet) fill();
+    if (what & ~Changes(Change::Sheet)) body_.reset();
     if (what & seen) redraw(false);
   });
   connect(&saver_, &Worker::progress, progress_, [this](double share) {
@@ -231,17 +225,29 @@ void SheetDialog::choose() {
   changeSheet(document_, chosen(), tr("Change the sheet"), key);
 }
 
+SheetScene SheetDialog::scene() const {
+  const files::Project& project = document_.project();
+  SheetScene scene{document_.scenario(), document_.meshes(), {}, project.notes, project.guide, {}};
+  for (const files::NamedPose& named : project.poses)
+    if (named.pose == document_.pose()) scene.poseName = named.name;
+  if (bodyOf_ == project.guide) scene.body = body_;
+  return scene;
+}
+
 /// Coarse first, so that a choice is answered at once; then as fine as a screen shows.
 void SheetDialog::redraw(bool fine) {
-  const auto scene = std::make_shared<const SheetScene>(sceneOf(document_));
+  const auto scene = std::make_shared<SheetScene>(this->scene());
   const auto work = [this, scene, sheet = document_.project().sheet,
                      fine](const Worker::Control& control) -> Worker::Delivery {
     try {
+      if (!scene->body) scene->body = bodyAround(*scene, sheet, control.task);
       auto page = fine ? drawSheet(*scene, sheet, workOf(110, 4, 0.25, control))
                        : drawSheet(*scene, sheet, workOf(55, 1, 0.6, control));
       if (!page) return {};
-      return [this, fine, page = std::move(*page)] {
+      return [this, fine, scene, page = std::move(*page)] {
         shown_->setPage(page);
+        body_ = scene->body;
+        bodyOf_ = scene->guide;
         if (!fine) redraw(true);
       };
     } catch (const std::invalid_argument& error) {
@@ -270,7 +276,7 @@ void SheetDialog::save() {
 void SheetDialog::startSaving(const QString& file) {
   const QString ending = QFileInfo(file).suffix().toLower();
   if (!pageEndings().contains(ending)) return told_->setText(tr("A sheet ends in .pdf, .svg or .png."));
-  const auto scene = std::make_shared<const SheetScene>(sceneOf(document_));
+  const auto scene = std::make_shared<const SheetScene>(this->scene());
   const Sheet sheet = document_.project().sheet;
   const int width = width_->value();
   const double dots = ending == "png" ? width / sizeOf(sheet.paper).width() * 25.4 : 300;

@@ -39,6 +39,7 @@ class SheetDialog : public QDialog {
   void fill();
   files::Sheet chosen() const;
   void choose();
+  SheetScene scene() const;
   void redraw(bool fine);
   void save();
   void startSaving(const QString& file);
@@ -55,6 +56,8 @@ class SheetDialog : public QDialog {
   QProgressBar* progress_;
   QPushButton *save_, *stop_;
   bool filling_ = false;
+  std::shared_ptr<const solid::TriangleMesh> body_;  ///< around the bones as they lie; none before one is drawn
+  solid::GuideThickness bodyOf_;                     ///< with which it was made
   Worker preview_, saver_;
 };
 

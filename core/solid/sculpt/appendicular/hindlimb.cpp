@@ -1,4 +1,5 @@
 #include <cmath>
+#include <numbers>
 
 #include "core/solid/sculpt/appendicular/appendicular.h"
 #include "core/solid/sculpt/appendicular/limb_kit.h"
@@ -23,7 +24,7 @@ Shape thighHead(const LongBone& b, double out) {
 /// Two condyles that bulge backwards, the inner one larger, with a groove between them behind and a shallow one in
 /// front; where the thigh stands outward the inner one ends higher.
 Shape thighEnd(const LongBone& b, double bevelInDegrees) {
-  const double w = b.distal() / 2, rise = 0.52 * w * std::tan(bevelInDegrees * 3.14159265358979 / 180);
+  const double w = b.distal() / 2, rise = 0.52 * w * std::tan(bevelInDegrees * std::numbers::pi / 180);
   const Shape inner = b.lump({0.925 - rise, -0.030, -0.52 * w}, {0.075, 0.096, 0.52 * w});
   const Shape outer = b.lump({0.925, -0.034, 0.52 * w}, {0.075, 0.088, 0.47 * w});
   const Shape rib = b.ridge({{0.91, -0.070, 0.72 * w}, {0.78, -0.030, 0.52 * w}}, {0.026, 0.010});

@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "core/solid/sculpt/appendicular/appendicular.h"
 #include "core/solid/sculpt/appendicular/limb_kit.h"
@@ -104,7 +105,7 @@ Shape iliumShape(const Bone& ilium, const Bone& femur, double flareInDegrees) {
   const double l = ilium.measures.value(Measure::Length), h = ilium.measures.value(Measure::Height);
   const double socket = socketRadius(femur);
   const Shape roof = rimArc(socket + 0.014 * l, 0.10, 2.80, 0.060 * l, 0.030 * l);
-  const Shape blade = iliacBlade(l, h, flareInDegrees * 3.14159265358979 / 180);
+  const Shape blade = iliacBlade(l, h, flareInDegrees * std::numbers::pi / 180);
   const Shape bone = smoothUnion({blade, roof, iliacStalks(l, h)}, 0.055 * l);
   return weathered(smoothCut(bone, socketHole(socket, 0.3 * l), 0.005 * l), 0.0006 * l, 0.12 * l);
 }

@@ -28,9 +28,9 @@ Shape wedgeSolid(const WedgeJoint& wedge, double play, double rise, double round
   const Point up = upward(wedge), low = wedge.middle - (wedge.deep + play) * up;
   const double tall = wedge.deep + play + rise, along = 0.5 * (wedge.fore + wedge.back) + play;
   const double off = 0.5 * (wedge.fore - wedge.back);
-  const double low_half = 1.14 * wedge.half + play, top_half = 0.86 * wedge.half + play;
+  const double lowHalf = 1.14 * wedge.half + play, topHalf = 0.86 * wedge.half + play;
   return loft(frameAlong(low, low + up, wedge.slide),
-              {{0, low_half, 0.92 * along, 0, off, 0.8}, {tall, top_half, along, 0, off, 0.8}}, round);
+              {{0, lowHalf, 0.92 * along, 0, off, 0.8}, {tall, topHalf, along, 0, off, 0.8}}, round);
 }
 
 }  // namespace

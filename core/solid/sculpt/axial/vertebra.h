@@ -50,6 +50,8 @@ struct Vertebra {
   VertebraSide left, right;
   std::optional<WedgeJoint> wedgeBehind, wedgeBefore;  ///< its own wedge, and the one it takes
 
+  /// Whether its spine is two; a shallower fork is a notch in one.
+  bool split() const { return fork >= 0.35 * height; }
   /// A point by shares of L, W, H.
   Point at(double x, double y, double z) const { return {x * length, y * width, z * height}; }
 };

@@ -27,9 +27,9 @@ struct CervicalForm {
     canal = 0.09 * H;
     roof = v.canal.z() + canal + 0.10 * H;
     archHalf = std::max(0.17 * W, canal + 0.08 * H);
-    notch = v.fork < 0.35 * H ? v.fork : 0;
+    notch = v.split() ? 0 : v.fork;
     summit = 0.09 * H + 0.30 * notch;
-    const double apart = v.fork < 0.35 * H ? 0 : std::min(0.42 * v.fork, 0.34 * H);
+    const double apart = v.split() ? std::min(0.42 * v.fork, 0.34 * H) : 0;
     foot = v.spineTop.z() - (apart > 0 ? v.fork : 0);
     spineFront = v.spineTop + Point(0.09 * L, apart, -0.05 * H);
     spineBack = v.spineTop + Point(-0.12 * L, apart, -0.03 * H);

@@ -28,9 +28,12 @@ struct DorsalForm {
     roof = v.canal.z() + canal + 0.12 * H;
     top = v.spineTop.z();
     lean = v.spineTop.x();
-    split = v.fork < 0.35 * H ? 0 : v.fork;
-    notch = split > 0 ? 0 : v.fork;
+    split = v.split() ? v.fork : 0;
+    notch = v.split() ? 0 : v.fork;
   }
+  /// Of a split spine: the share of its height where it parts, and how far its halves lie off the mid-plane at the top.
+  double foot() const { return std::clamp(1 - split / (top - roof), 0.05, 0.95); }
+  double apart() const { return std::min(0.45 * split, 0.32 * H); }
   /// A point on the spine's axis, `share` of the way from the roof to the summit.
   Point onSpine(double share) const { return {-0.06 * L + (lean + 0.06 * L) * share, 0, roof + (top - roof) * share}; }
 };
@@ -72,8 +75,7 @@ Shape wholeSpine(const DorsalForm& f) {
 
 /// A spine in two: a plate each side that leaves a trough between.
 Shape splitSpine(const DorsalForm& f) {
-  const double foot = std::clamp(1 - f.split / (f.top - f.roof), 0.05, 0.95);
-  const double apart = std::min(0.45 * f.split, 0.32 * f.H);
+  const double foot = f.foot(), apart = f.apart();
   const Shape base =
       tube({{f.onSpine(-0.1), {0.13 * f.H, 0.17 * f.L}}, {f.onSpine(foot), {0.13 * f.H, 0.12 * f.L}}}, Point::UnitY());
   const Shape half = tube({{f.onSpine(0.5 * foot) + Point(0, 0.05 * f.H, 0), {0.14 * f.L, 0.06 * f.H}},
@@ -87,8 +89,7 @@ Shape splitSpine(const DorsalForm& f) {
 Point spineSide(const DorsalForm& f, double share) {
   const Point p = f.onSpine(share);
   if (f.split <= 0) return p + Point(0, 0.07 * f.H, 0);
-  const double foot = std::clamp(1 - f.split / (f.top - f.roof), 0.05, 0.95);
-  const double apart = std::min(0.45 * f.split, 0.32 * f.H);
+  const double foot = f.foot(), apart = f.apart();
   return p + Point(0, 0.05 * f.H + apart * std::clamp((share - 0.5 * foot) / (1 - 0.5 * foot), 0.0, 1.0), 0);
 }
 
