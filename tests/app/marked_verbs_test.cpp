@@ -278,9 +278,10 @@ class MarkedProgram : public testing::Test {
                                  // The system says this itself.
                                  QString(std::strerror(ENOENT))})
       if (!typed.isEmpty()) text.replace(typed, " ");
-    // Lists of the ids that an option takes, of a project's poses and of the verbs there are.
+    // Lists of the ids that an option takes, of a project's poses, of parts of a skeleton and of the verbs there are.
     for (const char* before :
-         {"' is not among ", " has no landmark '", "'; it has ", "' is not a part and its number; write ", ", one of ",
+         {"' is no bone of this animal and no part of it; write ids such as C5 or humerus.L, or parts (",
+          "' is not among ", " has no landmark '", "'; it has ", "' is not a part and its number; write ", ", one of ",
           "; near it are ", "'; there are "})
       text.remove(QRegularExpression(QRegularExpression::escape(test::kMarked + QString(before) + test::kMarkedEnd) +
                                      QString("[^\n%1]*").arg(test::kMarked)));

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/anatomy/characters.h"
+#include "core/anatomy/condyle.h"
 #include "core/anatomy/plan/build_specimen.h"
 
 namespace zyga::anatomy {
@@ -30,15 +31,13 @@ double condyleDepth(const Bone& bone) {
   return depth < 0.02 * length ? 0 : depth;
 }
 
-/// Distance from the base of a condyle to its centre of curvature, forwards positive: the condyle is a cap of this
-/// depth over a rim of 0.45 cotyle heights (program default, no source), R = (r^2 + d^2) / 2d. A low swelling has its
-/// centre of curvature far behind, where no joint turns: facets and ligaments hold it near the rim. So the centre lies
-/// no farther behind than two thirds of the depth (judgement; balls of 0.3 cotyle heights and more are left alone).
+/// Distance from the base of a condyle to the centre about which it turns, forwards positive: the condyle is a cap of
+/// this depth over a rim of 0.45 cotyle heights (program default, no source), R = (r^2 + d^2) / 2d.
 double condyleCentre(const Bone& bone) {
   const double depth = condyleDepth(bone);
   if (depth <= 0) return 0;
   const double rim = 0.45 * bone.measures.value(Measure::CotyleHeight);
-  return std::max(depth - (rim * rim + depth * depth) / (2 * depth), -0.66 * depth);
+  return -turningDepth((rim * rim + depth * depth) / (2 * depth) - depth, depth);
 }
 
 /// Forward shift of a spine's top against the middle of its centrum, m. The spines of the tail lean back, more from the

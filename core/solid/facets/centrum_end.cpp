@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/anatomy/condyle.h"
 #include "core/solid/facets/sureness.h"
 
 namespace zyga::solid {
@@ -163,11 +164,35 @@ bool isJointOfBall(const CentrumEnd& a, const CentrumEnd& b) {
   return a.ball && b.ball && a.ball->hollow != b.ball->hollow;
 }
 
+Vector3d openingOf(const TriangleMesh& mesh, const CentrumEnd& end) {
+  Vector3d way = end.normal;
+  if (!end.ball || !end.ball->hollow) return way;
+  for (int round = 0; round < 10; ++round) {
+    const Vector3d next = patchOf(mesh, onBall(mesh, *end.ball, way, kOnBall, 0)).normal.normalized();
+    const bool same = next.dot(way) > 1 - 1e-8;
+    way = next;
+    if (same) break;
+  }
+  return way;
+}
+
+std::vector<std::uint32_t> faceOnBall(const TriangleMesh& mesh, const CentrumEnd& end, const Vector3d& way) {
+  return onBall(mesh, *end.ball, way, kOnBall, kLooksAlong);
+}
+
 EndPlaces placesOf(const CentrumEnd& end, const CentrumEnd* mate) {
   const bool ball = mate ? isJointOfBall(end, *mate) : end.ball.has_value();
   if (!ball) return {end.middle, end.middle};
-  if (!end.ball->hollow || !mate) return {end.rim, end.ball->centre};
-  return {end.rim, end.ball->centre - (end.ball->radius - mate->ball->radius) * end.normal};
+  const bool seated = end.ball->hollow && mate;
+  const Vector3d centre =
+      seated ? Vector3d(end.ball->centre - (end.ball->radius - mate->ball->radius) * end.normal) : end.ball->centre;
+  // Balls have their centre inside the bone, sockets outside.
+  const auto beyondRim = [](const CentrumEnd& e, const Vector3d& p) {
+    return (e.ball->hollow ? 1 : -1) * (p - e.rim).dot(e.normal);
+  };
+  const CentrumEnd& deep = seated ? *mate : end;
+  const double depth = deep.ball->radius - beyondRim(deep, deep.ball->centre), inside = beyondRim(end, centre);
+  return {end.rim, end.rim + (centre - end.rim) * (inside > 0 ? anatomy::turningDepth(inside, depth) / inside : 1)};
 }
 
 void seatBases(CentrumEnd& a, CentrumEnd& b) {

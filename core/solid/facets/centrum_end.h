@@ -33,6 +33,13 @@ Eigen::Vector3d baseOfBall(const CentrumEnd& end, double share);
 /// Whether a ball meets a socket.
 bool isJointOfBall(const CentrumEnd& a, const CentrumEnd& b);
 
+/// Which way the rim of a socket looks, unit: a ball tells no axis, but the area vector of all that lies on it hangs on
+/// the rim alone. The end's own normal for anything else.
+Eigen::Vector3d openingOf(const TriangleMesh& mesh, const CentrumEnd& end);
+
+/// What of a bone lies on the ball of an end and looks along `way` (unit, out of the bone), less than 45 degrees off.
+std::vector<std::uint32_t> faceOnBall(const TriangleMesh& mesh, const CentrumEnd& end, const Eigen::Vector3d& way);
+
 /// Centre of rotation at an end, and the middle of its rim.
 struct EndPlaces {
   Eigen::Vector3d rim, centre;

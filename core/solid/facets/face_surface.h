@@ -103,7 +103,8 @@ class FaceSurface {
     std::vector<std::uint32_t> triangles;
     PointTree tree;
   };
-  Points spread(const TriangleMesh& mesh, double spacing) const;
+  /// So that no place is farther than `reach` from a point, but for long thin triangles.
+  Points spread(const TriangleMesh& mesh, double reach) const;
   Opposed opposedTo(const FaceSurface& other, const Points& points, double reach, double depth) const;
 
   std::vector<Eigen::Vector3d> middles_, normals_;

@@ -37,6 +37,10 @@ constexpr int kMostPatches = 3;        ///< that one connected region is taken f
 constexpr double kAsWell = 0.95;       ///< share of the best that will do
 constexpr double kAlone = 0.5;         ///< what the score of a facet without a fellow counts for
 constexpr double kFellow = 0.3;        ///< of its score: what the other side has to offer to be its fellow
+constexpr double kSteep = 0.8;         ///< cosine to the left of a wedge's sides
+constexpr double kLying = 0.6;         ///< cosine to dorsal of facets that lie over a wedge
+constexpr double kOverWedge = 0.03;    ///< of the bone's size: how much farther out and up they lie than its sides
+constexpr double kOfWedge = 0.25;      ///< of its value: theirs, at least
 constexpr double kAloneSides = 0.2;    ///< what it counts for where left and right ought to be mirror images
 
 double cosineOf(const Vector3d& a, const Vector3d& b) {
@@ -173,9 +177,19 @@ void findCentra(PairSearch& search) {
     along = next;
     if (same) break;
   }
-  search.bones[0].face = faces->first.triangles;
-  search.bones[1].face = faces->second.triangles;
-  search.centre = (faces->first.middle + faces->second.middle) / 2;
+  TriangleList below = faces->first.triangles, above = faces->second.triangles;
+  const CentrumEnd hind = endOf(search.bones[0].mesh, below, search.midPlane, search.size),
+                   front = endOf(search.bones[1].mesh, above, search.midPlane, search.size);
+  if (isJointOfBall(hind, front)) {
+    // A ball looks alike from all sides: the rim of the socket tells the axis.
+    along = hind.ball->hollow ? Vector3d(-inMidPlane(openingOf(search.bones[0].mesh, hind)))
+                              : inMidPlane(openingOf(search.bones[1].mesh, front));
+    below = faceOnBall(search.bones[0].mesh, hind, -along);
+    above = faceOnBall(search.bones[1].mesh, front, along);
+  }
+  search.centre = (cranial.middleOf(below) + caudal.middleOf(above)) / 2;
+  search.bones[0].face = std::move(below);
+  search.bones[1].face = std::move(above);
   // Arch and spine make the surface lie dorsal to the faces of the centra.
   const Vector3d off = cranial.centroid() + caudal.centroid() - 2 * search.centre;
   Vector3d left = search.midPlane.normal;
@@ -282,6 +296,26 @@ Rung rungAt(const PairSearch& search, double reach) {
   return best;
 }
 
+/// Whether a meeting is of the sides of a hyposphene in its hypantrum, and `nearer` of the zygapophyses over it: those
+/// lie dorsal and lateral to the wedge and more nearly level, where its sides are upright. The front facets may have
+/// flown together with the walls of the slot.
+bool isWedgeUnder(const PairSearch& search, const Meeting& meeting, const Meeting& nearer) {
+  const Vector3d dorsal = search.axes.dorsal();
+  const auto lying = [&](const PatchRegion& p) { return std::abs(cosineOf(p.normal, dorsal)) > kLying; };
+  const double step = kOverWedge * search.size;
+  return std::abs(cosineOf(meeting.post.normal, search.axes.left)) > kSteep && lying(nearer.post) &&
+         lying(nearer.pre) &&
+         std::abs(search.midPlane.side(nearer.post.middle)) >
+             std::abs(search.midPlane.side(meeting.post.middle)) + step &&
+         dorsal.dot(nearer.post.middle - meeting.post.middle) > step;
+}
+
+bool isWedgeUnder(const PairSearch& search, const Rung& rung, const Rung& nearer) {
+  for (std::size_t s = 0; s < 2; ++s)
+    if (!rung.sides[s] || !nearer.sides[s] || !isWedgeUnder(search, *rung.sides[s], *nearer.sides[s])) return false;
+  return true;
+}
+
 /// The rung whose patches are large and change least: score times the lesser over the greater of its neighbours'.
 std::pair<Rung, double> steadiest(const PairSearch& search) {
   std::vector<Rung> rungs;
@@ -299,6 +333,13 @@ std::pair<Rung, double> steadiest(const PairSearch& search) {
   const double most = *std::max_element(value.begin(), value.end());
   std::size_t best = 0;
   while (best + 1 < rungs.size() && value[best] < kAsWell * most) ++best;
+  // A wedge has some play in its slot, so that zygapophyses are met first.
+  std::optional<std::size_t> zygs;
+  for (std::size_t i = 0; i < best; ++i)
+    if (value[i] > kOfWedge * value[best] && isWedgeUnder(search, rungs[best], rungs[i]) &&
+        (!zygs || value[i] > value[*zygs]))
+      zygs = i;
+  best = zygs.value_or(best);
   return {rungs[best], steady[best]};
 }
 

@@ -99,10 +99,11 @@ struct NeighbourSuggestion {
 
 /// Facets and faces of a joint. Patches are regions of the two surfaces that look at each other (normals more than 120
 /// degrees apart), no triangle turned more than 60 degrees from its patch, connected without ridges, dorsal to the
-/// centra, one on either side of the mid-plane. The distance within which surfaces face each other is not set but
-/// found: of a ladder of shares of the bone's size, from a fiftieth to a quarter, that at which the patches are large,
-/// alike on both sides and change least with it. Planes weigh each triangle by its area and by how near its distance is
-/// to the patch's median. All shares: program default, no source; the same for every bone. Deterministic.
+/// centra, one on either side of the mid-plane; the sides of a hyposphene are passed over for the zygapophyses above
+/// it. The distance within which surfaces face each other is not set but found: of a ladder of shares of the bone's
+/// size, from a fiftieth to a quarter, that at which the patches are large, alike on both sides and change least with
+/// it. Planes weigh each triangle by its area and by how near its distance is to the patch's median. All shares:
+/// program default, no source; the same for every bone. Deterministic.
 ///
 /// Meshes may be open and rough. Best welded and facing outwards (solid::repair); work grows with their triangles,
 /// about a second for two of ten thousand. Throws reason::Failure (fault) for meshes that cannot be neighbours in

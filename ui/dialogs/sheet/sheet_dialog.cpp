@@ -172,7 +172,11 @@ void SheetDialog::fill() {
   filling_ = true;
   const Sheet& sheet = document_.project().sheet;
   title_->setText(QString::fromStdString(sheet.title));
-  title_->setPlaceholderText(QString::fromStdString(document_.specimen().name));
+  const QString name = QString::fromStdString(document_.specimen().name);
+  title_->setPlaceholderText(name);
+  // So wide that the usual name of an animal is read whole.
+  const QFontMetrics metrics(title_->font());
+  title_->setMinimumWidth(std::min(metrics.horizontalAdvance(name) + 3 * metrics.height(), 20 * metrics.height()));
   layout_->setCurrentIndex(static_cast<int>(sheet.layout));
   paper_->setCurrentIndex(static_cast<int>(sheet.paper));
   bones_->setCurrentIndex(static_cast<int>(sheet.bones));
