@@ -27,6 +27,9 @@ struct ColumnCharacters {
   double hyposphenes = 0;
   /// Length of the hollow in the side of a dorsal centrum, share of the centrum's length.
   double dorsalHollow = 0.40;
+  /// 1: the centra of the tail carry their ball behind and its socket in front (procoelous), as in titanosaurs (Wilson
+  /// 2002, from memory); 0: what ball there is lies in front, as in neck and trunk.
+  double procoelousTail = 0;
   /// How far the spines of the tail lean back, degrees: of the first, and of the last that is more than a ridge.
   Ends caudalLean{14, 24};
   /// Half the width to which the spines at the root of the tail swell at their tops, share of the centrum's height.

@@ -6,11 +6,13 @@
 /// metres. Left and right of a paired landmark end in ".L" and ".R".
 ///
 /// Vertebrae. Origin: middle of the functional length on the axis of the centrum; the neural canal is horizontal.
-///   cranial      centre of rotation of the cranial joint (condyle's centre of curvature, or centre of the rim)
-///   caudal       centre of rotation of the caudal joint, where the neighbour's condyle is centred when seated
-///   cranialRim   centre of the base of the condyle / of the cranial rim
-///   caudalRim    centre of the cotyle's rim
-///   condyleTip   foremost point of the condyle (equal to cranialRim on flat centra)
+///   cranial      centre of rotation of the cranial joint: where its own condyle turns, where the neighbour's does when
+///                seated, or centre of the rim
+///   caudal       the same of the caudal joint
+///   cranialRim, caudalRim   centre of the rim of the cranial and the caudal face: of a condyle its base, of a cotyle
+///                its rim
+///   condyleTip   point of the condyle that is farthest out: in front, or behind where x < 0 (equal to cranialRim on
+///                flat centra)
 ///   canal        centre of the neural canal over the middle of the centrum
 ///   spineTop     top of the neural spine in the mid-plane
 ///   diapophysis.L/R, parapophysis.L/R   where the rib's tuberculum and capitulum meet the vertebra (cervicals and

@@ -114,7 +114,7 @@ void join(Sticks& sticks, const Bone& bone, std::initializer_list<std::string_vi
 Sticks sticksOf(const Bone& bone) {
   Sticks sticks;
   if (anatomy::isVertebra(bone.name.kind)) {
-    join(sticks, bone, {"caudalRim", "condyleTip"});
+    join(sticks, bone, {"cranialRim", "caudalRim", "condyleTip"});
     join(sticks, bone, {"canal", "spineTop"});
     join(sticks, bone, {"diapophysis.L", "canal", "diapophysis.R"});
     join(sticks, bone, {"parapophysis.L", "ribTip.L"});

@@ -80,24 +80,33 @@ WantedMark midMark(std::string_view name, reason::Term what, reason::Term purpos
   return {std::string(name), what, Side::Midline, purpose, by, true, {}};
 }
 
-bool flatInFront(const Bone& sculpted) {
+/// Where a vertebra has its condyle: nowhere, in front or behind.
+enum class Condyle { None, InFront, Behind };
+Condyle condyleOf(const Bone& sculpted) {
   const auto tip = sculpted.landmarks.find("condyleTip"), rim = sculpted.landmarks.find("cranialRim");
-  return tip == sculpted.landmarks.end() || rim == sculpted.landmarks.end() ||
-         (tip->second - rim->second).norm() < kFlat;
+  if (tip == sculpted.landmarks.end() || rim == sculpted.landmarks.end()) return Condyle::None;
+  if (tip->second.x() < 0) return Condyle::Behind;
+  return (tip->second - rim->second).norm() < kFlat ? Condyle::None : Condyle::InFront;
 }
 
 std::vector<WantedMark> vertebraMarks(const Bone& sculpted) {
-  const bool flat = flatInFront(sculpted);
-  const MarkBy centre = flat ? MarkBy::Ring : MarkBy::Ball;
-  std::vector<WantedMark> out{
-      midMark("cranialRim", {flat ? "mark.cranial-face-rim" : "mark.condyle-base"}, {"mark.for-cranial-rim"},
-              MarkBy::Ring),
-      midMark("caudalRim", {flat ? "mark.caudal-face-rim" : "mark.cotyle-rim"}, {"mark.for-caudal-rim"}, MarkBy::Ring),
-      midMark(kCanalCranial, {"mark.canal-cranial"}, {"mark.for-canal"}, MarkBy::Ring),
-      midMark(kCanalCaudal, {"mark.canal-caudal"}, {"mark.for-canal"}, MarkBy::Ring),
-      midMark("spineTop", {"mark.spine-top"}, {"mark.for-spine-top"}, MarkBy::Point),
-      midMark("cranial", {flat ? "mark.cranial-face-middle" : "mark.condyle"}, {"mark.for-cranial-centre"}, centre),
-      midMark("caudal", {flat ? "mark.caudal-face-middle" : "mark.cotyle"}, {"mark.for-caudal-centre"}, centre)};
+  const Condyle condyle = condyleOf(sculpted);
+  const MarkBy centre = condyle == Condyle::None ? MarkBy::Ring : MarkBy::Ball;
+  const auto word = [&](Condyle own, reason::Term flat, reason::Term ball, reason::Term socket) {
+    return condyle == Condyle::None ? flat : condyle == own ? ball : socket;
+  };
+  constexpr reason::Term base{"mark.condyle-base"}, rim{"mark.cotyle-rim"}, ball{"mark.condyle"}, cup{"mark.cotyle"};
+  std::vector<WantedMark> out{midMark("cranialRim", word(Condyle::InFront, {"mark.cranial-face-rim"}, base, rim),
+                                      {"mark.for-cranial-rim"}, MarkBy::Ring),
+                              midMark("caudalRim", word(Condyle::Behind, {"mark.caudal-face-rim"}, base, rim),
+                                      {"mark.for-caudal-rim"}, MarkBy::Ring),
+                              midMark(kCanalCranial, {"mark.canal-cranial"}, {"mark.for-canal"}, MarkBy::Ring),
+                              midMark(kCanalCaudal, {"mark.canal-caudal"}, {"mark.for-canal"}, MarkBy::Ring),
+                              midMark("spineTop", {"mark.spine-top"}, {"mark.for-spine-top"}, MarkBy::Point),
+                              midMark("cranial", word(Condyle::InFront, {"mark.cranial-face-middle"}, ball, cup),
+                                      {"mark.for-cranial-centre"}, centre),
+                              midMark("caudal", word(Condyle::Behind, {"mark.caudal-face-middle"}, ball, cup),
+                                      {"mark.for-caudal-centre"}, centre)};
   for (const Facet& facet : sculpted.facets) out.push_back(facetMark(facet.role));
   return out;
 }
@@ -170,7 +179,7 @@ void setLandmark(Scan& scan, const Bone& sculpted, const std::string& name, std:
     else
       scan.landmarks.erase(which);
   };
-  if (isVertebra(scan.bone.kind) && flatInFront(sculpted)) {
+  if (isVertebra(scan.bone.kind) && condyleOf(sculpted) == Condyle::None) {
     for (const auto& [rim, centre] : {std::pair("cranialRim", "cranial"), std::pair("caudalRim", "caudal")}) {
       const auto old = scan.landmarks.find(rim), follower = scan.landmarks.find(centre);
       const bool follows =

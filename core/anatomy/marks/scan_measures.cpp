@@ -46,11 +46,13 @@ class Marks {
   std::vector<Facet> facets_;
 };
 
-/// From the hind rim to the foremost point, along the axis of the centrum.
+/// From the rim without a condyle to the point of the condyle that is farthest out, along the axis of the centrum.
 Value lengthWithCondyle(const Marks& marks) {
   const Vector3d *front = marks.find("cranialRim"), *back = marks.find("caudalRim"), *tip = marks.find("condyleTip");
   if (!front || !back || !tip || *front == *back) return std::nullopt;
-  return (*tip - *back).dot((*front - *back).normalized());
+  const Vector3d axis = (*front - *back).normalized();
+  const bool behind = (*tip - *front).dot(axis) + (*tip - *back).dot(axis) < 0;
+  return behind ? (*front - *tip).dot(axis) : (*tip - *back).dot(axis);
 }
 
 Value spineHeight(const Marks& marks) {

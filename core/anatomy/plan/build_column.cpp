@@ -25,16 +25,21 @@ void setPair(Bone& bone, const std::string& name, const Vector3d& left) {
 }
 
 /// m; a swelling of less than 2 % of the length is a flat face, not a ball.
-double condyleDepth(const Bone& bone) {
+double ballDepth(const Bone& bone) {
   const double length = bone.measures.value(Measure::Length);
   const double depth = bone.measures.valueOr(Measure::LengthWithCondyle, length) - length;
   return depth < 0.02 * length ? 0 : depth;
 }
 
-/// Distance from the base of a condyle to the centre about which it turns, forwards positive: the condyle is a cap of
-/// this depth over a rim of 0.45 cotyle heights (program default, no source), R = (r^2 + d^2) / 2d.
-double condyleCentre(const Bone& bone) {
-  const double depth = condyleDepth(bone);
+/// Whether a bone's ball, if it has one, lies behind.
+bool hasBallBehind(const Bone& bone, const Specimen& specimen) {
+  return bone.name.kind == BoneKind::Caudal && charactersOf(specimen.plan).column.procoelousTail > 0;
+}
+
+/// Distance from the base of a condyle to the centre about which it turns, out of the bone positive: the condyle is a
+/// cap of this depth over a rim of 0.45 cotyle heights (program default, no source), R = (r^2 + d^2) / 2d.
+double ballCentre(const Bone& bone) {
+  const double depth = ballDepth(bone);
   if (depth <= 0) return 0;
   const double rim = 0.45 * bone.measures.value(Measure::CotyleHeight);
   return -turningDepth((rim * rim + depth * depth) / (2 * depth) - depth, depth);
@@ -52,14 +57,16 @@ double spineLean(const Bone& bone, const Specimen& specimen) {
   return -0.10 * length - std::tan(deg(std::lerp(lean.first, lean.last, share))) * std::max(0.0, tall);
 }
 
-void setCentrumLandmarks(Bone& bone, double lean) {
+void setCentrumLandmarks(Bone& bone, double lean, bool ballBehind) {
   const double half = 0.5 * bone.measures.value(Measure::Length);
   const double H = bone.measures.value(Measure::CotyleHeight);
   bone.landmarks["cranialRim"] = Vector3d(half, 0, 0);
   bone.landmarks["caudalRim"] = Vector3d(-half, 0, 0);
-  bone.landmarks["condyleTip"] = Vector3d(half + condyleDepth(bone), 0, 0);
-  bone.landmarks["cranial"] = Vector3d(half + condyleCentre(bone), 0, 0);
-  bone.landmarks["caudal"] = Vector3d(-half, 0, 0);  // moved when the neighbour's condyle is known
+  const double depth = ballDepth(bone), centre = ballCentre(bone);
+  bone.landmarks["condyleTip"] = Vector3d(ballBehind && depth > 0 ? -half - depth : half + depth, 0, 0);
+  // The end that takes a neighbour's condyle is moved when that is known.
+  bone.landmarks["cranial"] = Vector3d(ballBehind ? half : half + centre, 0, 0);
+  bone.landmarks["caudal"] = Vector3d(ballBehind ? -half - centre : -half, 0, 0);
   bone.landmarks["canal"] = Vector3d(0, 0, 0.62 * H);
   bone.landmarks["spineTop"] = Vector3d(lean, 0, bone.measures.value(Measure::SpineHeight));
 }
@@ -97,8 +104,9 @@ void setProcessLandmarks(Bone& bone) {
 
 BoneIndex addVertebra(Specimen& specimen, const MeasurementTable& filled, BoneKind kind, int number) {
   const BoneIndex index = addBone(specimen, filled, {kind, number, 0, Side::Midline});
-  setCentrumLandmarks(specimen.bones[index.value], spineLean(specimen[index], specimen));
-  setProcessLandmarks(specimen.bones[index.value]);
+  Bone& bone = specimen.bones[index.value];
+  setCentrumLandmarks(bone, spineLean(bone, specimen), hasBallBehind(bone, specimen));
+  setProcessLandmarks(bone);
   return index;
 }
 
@@ -182,10 +190,17 @@ void addFacets(Bone& cranial, Bone& caudal) {
   }
 }
 
-JointKind kindOf(const Bone& cranial, const Bone& caudal) {
+/// The one of two neighbours whose ball sits in the other; none where flat faces meet.
+const Bone* ballBetween(const Bone& cranial, const Bone& caudal, const Specimen& specimen) {
+  if (hasBallBehind(cranial, specimen) && ballDepth(cranial) > 0) return &cranial;
+  if (!hasBallBehind(caudal, specimen) && ballDepth(caudal) > 0) return &caudal;
+  return nullptr;
+}
+
+JointKind kindOf(const Bone& cranial, const Bone& caudal, const Bone* ball) {
   if (cranial.name.kind == BoneKind::Sacral && caudal.name.kind == BoneKind::Sacral) return JointKind::Fixed;
   if (!facetsMeet(cranial, caudal)) return JointKind::Typed;
-  return condyleDepth(caudal) > 0 ? JointKind::BallAndSocket : JointKind::FlatFaces;
+  return ball ? JointKind::BallAndSocket : JointKind::FlatFaces;
 }
 
 /// Axes of the column: dorsiflexion, left, and "left side rises" are positive whether the distal bone lies cranially or
@@ -208,10 +223,14 @@ void addColumnJoint(Specimen& specimen, BoneIndex cranialIndex, BoneIndex caudal
   Bone& cranial = specimen.bones[cranialIndex.value];
   Bone& caudal = specimen.bones[caudalIndex.value];
   // A seated condyle is centred as far from the cotyle's rim as from its own base.
-  cranial.landmarks["caudal"] = cranial.landmark("caudalRim") + Vector3d(condyleCentre(caudal), 0, 0);
+  const Bone* ball = ballBetween(cranial, caudal, specimen);
+  if (ball == &cranial)
+    caudal.landmarks["cranial"] = caudal.landmark("cranialRim") - Vector3d(ballCentre(cranial), 0, 0);
+  else if (ball)
+    cranial.landmarks["caudal"] = cranial.landmark("caudalRim") + Vector3d(ballCentre(caudal), 0, 0);
   Joint joint;
   joint.id = cranial.id + "-" + caudal.id;
-  joint.kind = kindOf(cranial, caudal);
+  joint.kind = kindOf(cranial, caudal, ball);
   joint.region = region;
   joint.proximal = distalIsCranial ? caudalIndex : cranialIndex;
   joint.distal = distalIsCranial ? cranialIndex : caudalIndex;

@@ -40,6 +40,9 @@ const PlanTable& wideGaugePlan() {
     p.tail.reach = rowThrough(40, {{1, 520}, {4, 440}, {7, 330}, {10, 240}, {14, 160}, {16, 0}});
     p.tail.turn = rowThrough(40, {{1, -0.8}, {10, -0.8}, {18, 0.2}, {26, 0.5}, {40, 0.3}});
     p.tail.width = {1.06, 1.06};
+    // Balls behind, deep ones in the first half, fading towards the end.
+    p.tail.condyle = rowThrough(40, {{1, 0.30}, {4, 0.34}, {18, 0.28}, {26, 0.16}, {31, 0}, {40, 0}});
+    p.characters.column.procoelousTail = 1;
 
     p.ribs = RibPlan{{640, 1180, 1380, 1500, 1530, 1510, 1430, 1300, 1140, 920},
                      {310, 410, 490, 535, 550, 552, 545, 525, 495, 450},

@@ -33,6 +33,18 @@ Shape wedgeSolid(const WedgeJoint& wedge, double play, double rise, double round
               {{0, lowHalf, 0.92 * along, 0, off, 0.8}, {tall, topHalf, along, 0, off, 0.8}}, round);
 }
 
+/// The wedge as the bone has it, inside the room of wedgeSolid: its hind and lower edges rounded away.
+Shape roundedWedge(const WedgeJoint& wedge, double rise, double height) {
+  const Point up = upward(wedge), low = wedge.middle - wedge.deep * up;
+  const double tall = wedge.deep + rise, along = 0.5 * (wedge.fore + wedge.back), off = 0.5 * (wedge.fore - wedge.back);
+  return loft(frameAlong(low, low + up, wedge.slide),
+              {{0, 0.62 * wedge.half, 0.50 * along, 0, off + 0.22 * along, 0.3},
+               {0.22 * tall, 1.08 * wedge.half, 0.74 * along, 0, off + 0.12 * along, 0.4},
+               {0.62 * tall, 0.96 * wedge.half, 0.92 * along, 0, off + 0.02 * along, 0.4},
+               {tall, 0.86 * wedge.half, 0.98 * along, 0, off, 0.4}},
+              0.03 * height);
+}
+
 }  // namespace
 
 std::optional<WedgeJoint> wedgeBetween(const Bone& cranial, const Bone& caudal, bool inCaudal) {
@@ -66,13 +78,22 @@ Shape hyposphene(const Vertebra& v, const Point& spineFoot) {
                            {0.5 * (spineFoot + top) + Point(0, 0, 0.03 * H), {0.11 * H, 1.1 * wedge.half}},
                            {top - 0.5 * wedge.back * wedge.slide, {0.05 * H, 1.0 * wedge.half}}},
                           Point::UnitZ());
-  return smoothUnion(wedgeSolid(wedge, 0, 0.07 * H, 0.015 * H), stem, 0.05 * H);
+  // Sheets from its shoulders to the hind facets, over their planes, so that the three are one table.
+  Shape table;
+  if (v.left.postzyg) {
+    const Facet& facet = *v.left.postzyg;
+    const Point end = under(facet, 0.7 * padDepth(facet)), begin = top - 0.15 * wedge.back * wedge.slide;
+    table =
+        symmetric(tube({{begin, {0.32 * wedge.back, 0.045 * H}}, {end, {0.42 * facet.length(), 0.6 * padDepth(facet)}}},
+                       Point::UnitX()));
+  }
+  return smoothUnion({roundedWedge(wedge, 0.07 * H, H), stem, table}, 0.05 * H);
 }
 
 Shape freeHyposphene(const Shape& bone, const Vertebra& v) {
   if (!v.wedgeBehind) return bone;
   WedgeJoint beside = *v.wedgeBehind;
-  const Shape wedge = wedgeSolid(beside, 0, 0.07 * v.height, 0.015 * v.height);
+  const Shape wedge = roundedWedge(beside, 0.07 * v.height, v.height);
   beside.half += 0.16 * v.height;
   beside.fore = 0;  // in front of the facets' middle the bone's own arch begins
   const Shape room = wedgeSolid(beside, 0.02 * v.height, -0.015 * v.height, 0);

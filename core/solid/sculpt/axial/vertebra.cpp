@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "core/anatomy/characters.h"
 #include "core/linear/linear.h"
@@ -41,9 +42,13 @@ VertebraSide describeSide(const Bone& bone, bool left) {
   return side;
 }
 
+bool ballLiesBehind(const Bone& bone) { return bone.landmark("condyleTip").x() < 0; }
+
+Point ballBase(const Bone& bone) { return bone.landmark(ballLiesBehind(bone) ? "caudalRim" : "cranialRim"); }
+
 /// A condyle is a cap over a rim of 0.45 cotyle heights; radius of the ball it is part of.
 double condyleRadius(const Bone& bone) {
-  const double depth = (bone.landmark("condyleTip") - bone.landmark("cranialRim")).norm();
+  const double depth = (bone.landmark("condyleTip") - ballBase(bone)).norm();
   if (depth <= 1e-6) return 0;
   const double rim = 0.45 * bone.measures.value(Measure::CotyleHeight);
   return (rim * rim + depth * depth) / (2 * depth);
@@ -57,7 +62,7 @@ double widening(const Bone& bone) {
 /// Centre of the ball that a condyle is part of. Low swellings have it farther back than the joint turns about.
 Point ballCentre(const Bone& bone) {
   const Point tip = bone.landmark("condyleTip");
-  const Point way = tip - bone.landmark("cranialRim");
+  const Point way = tip - ballBase(bone);
   return way.norm() <= 1e-6 ? tip : Point(tip - condyleRadius(bone) * way.normalized());
 }
 
@@ -89,14 +94,23 @@ Vertebra describeVertebra(const anatomy::Specimen& specimen, anatomy::BoneIndex 
   v.wedge = bone.measures.valueOr(Measure::Wedge, 0);
   v.fork = bone.measures.valueOr(Measure::SpineFork, 0);
   v.condyle = {ballCentre(bone), condyleRadius(bone), widening(bone)};
+  v.ballBehind = ballLiesBehind(bone);
   const bool locked = anatomy::charactersOf(specimen.plan).column.hyposphenes > 0;
   if (const Bone* hind = next(specimen, index, true)) {
-    const Point seat = bone.landmark("caudal") + ballCentre(*hind) - hind->landmark("cranial");
-    v.cotyle = {seat, condyleRadius(*hind), widening(*hind)};
+    if (!ballLiesBehind(*hind)) {
+      const Point seat = bone.landmark("caudal") + ballCentre(*hind) - hind->landmark("cranial");
+      v.cotyle = {seat, condyleRadius(*hind), widening(*hind)};
+    }
     if (locked) v.wedgeBehind = wedgeBetween(bone, *hind, false);
   }
-  if (const Bone* front = next(specimen, index, false); front && locked)
-    v.wedgeBefore = wedgeBetween(*front, bone, true);
+  if (const Bone* front = next(specimen, index, false)) {
+    if (ballLiesBehind(*front)) {
+      const Point seat = bone.landmark("cranial") + ballCentre(*front) - front->landmark("caudal");
+      v.cotyle = {seat, condyleRadius(*front), widening(*front)};
+      v.ballBehind = true;
+    }
+    if (locked) v.wedgeBefore = wedgeBetween(*front, bone, true);
+  }
   v.cranialRim = bone.landmark("cranialRim");
   v.caudalRim = bone.landmark("caudalRim");
   v.canal = bone.landmark("canal");
@@ -207,6 +221,22 @@ namespace {
 
 Point turned(double angle, const Point& p) { return Eigen::AngleAxisd(-angle, Point::UnitY()) * p; }
 
+/// Half a turn about the vertical, which lays a ball behind to the front.
+Point turnedRound(const Point& p) { return {-p.x(), -p.y(), p.z()}; }
+Shape turnedRound(const Shape& shape) {
+  return placed(shape, Frame(Eigen::AngleAxisd(std::numbers::pi, Point::UnitZ())));
+}
+/// The centrum alone.
+Vertebra turnedRound(const Vertebra& v) {
+  Vertebra out = v;
+  out.ballBehind = !v.ballBehind;
+  out.cranialRim = turnedRound(v.caudalRim);
+  out.caudalRim = turnedRound(v.cranialRim);
+  out.condyle.centre = turnedRound(v.condyle.centre);
+  out.cotyle.centre = turnedRound(v.cotyle.centre);
+  return out;
+}
+
 Shape cutEnds(const Shape& spool, const Vertebra& v) {
   const double blend = 0.05 * v.height;
   const Shape back = halfSpace(v.caudalRim, turned(-0.5 * v.wedge, -Point::UnitX()));
@@ -216,10 +246,13 @@ Shape cutEnds(const Shape& spool, const Vertebra& v) {
   return intersect(free, halfSpace(v.cranialRim, turned(0.5 * v.wedge, Point::UnitX())), blend);
 }
 
-/// The part of the ball that stands before the centrum.
+/// The part of the ball that stands before the centrum, no wider than its base: a low ball would stand over it.
 Shape condyleCap(const Vertebra& v) {
-  const Point base = v.cranialRim - Point(0.015 * v.height, 0, 0);
-  return intersect(v.condyle.solid(), halfSpace(base, -Point::UnitX()));
+  const double H = v.height, base = v.cranialRim.x() - 0.015 * H, top = v.condyle.centre.x() + v.condyle.radius + H;
+  const double y = 0.455 * v.width, z = 0.455 * H;
+  const Shape column =
+      loft(Frame(Eigen::Translation3d(0, v.cranialRim.y(), v.cranialRim.z())), {{base, y, z}, {top, y, z}}, 0);
+  return intersect(v.condyle.solid(), column);
 }
 
 /// Deepest point of the cotyle before the hind rim, m.
@@ -241,6 +274,7 @@ double rimFlare(const Vertebra& v) {
 }
 
 Shape centrum(const Vertebra& v, double waist, double keel, double frontFlare) {
+  if (v.ballBehind) return turnedRound(centrum(turnedRound(v), waist, keel, frontFlare));
   const double L = v.length, y = v.width / 2, z = v.height / 2, rise = keel * v.height;
   const double front = frontFlare > 0 ? frontFlare : v.condyle.flat() ? 1.02 : 0.94, over = 0.04 * L;
   const double middle = 0.5 * (1 + waist), flare = rimFlare(v);
@@ -260,6 +294,7 @@ Shape centrum(const Vertebra& v, double waist, double keel, double frontFlare) {
 }
 
 Shape hollowCotyle(const Shape& bone, const Vertebra& v) {
+  if (v.ballBehind) return turnedRound(hollowCotyle(turnedRound(bone), turnedRound(v)));
   if (!v.cotyle.flat()) return smoothCut(bone, v.cotyle.solid(), 0.05 * v.height);
   // Flat faces are dished a little, so that a rim stands round them.
   const double deep = 0.06 * v.height, ball = (0.16 * v.height * v.height + deep * deep) / (2 * deep);
@@ -268,12 +303,17 @@ Shape hollowCotyle(const Shape& bone, const Vertebra& v) {
 }
 
 Shape cotyleWall(const Vertebra& v) {
+  if (v.ballBehind) return turnedRound(cotyleWall(turnedRound(v)));
   const double wall = kCotyleWall * v.height;
   if (!v.cotyle.flat()) return v.cotyle.solid(wall);
   return halfSpace(v.caudalRim + Point(cotyleDepth(v) + wall, 0, 0), Point::UnitX());
 }
 
 Span hollowSpan(const Vertebra& v, double middle, double length) {
+  if (v.ballBehind) {
+    const Span span = hollowSpan(turnedRound(v), -middle, length);
+    return {-span.front, -span.hind};
+  }
   Span span{middle - 0.5 * length, middle + 0.5 * length};
   const double hind = v.caudalRim.x() + cotyleDepth(v) + kCotyleWall * v.height;
   const double front = v.cranialRim.x() - 0.14 * v.height;

@@ -46,6 +46,8 @@ struct Vertebra {
   double wedge = 0;                          ///< rad
   double fork = 0;                           ///< depth of the notch of a split spine
   BallPart condyle, cotyle;
+  /// The ball lies behind and the socket in front, as in procoelous tails.
+  bool ballBehind = false;
   Point cranialRim, caudalRim, canal, spineTop;
   VertebraSide left, right;
   std::optional<WedgeJoint> wedgeBehind, wedgeBefore;  ///< its own wedge, and the one it takes
@@ -87,10 +89,10 @@ Shape ridge(const Point& a, const Point& b, double wide, double thick, const Poi
 
 /// Centrum without its processes: waisted spool with condyle and cotyle, faces cut to the wedge. `waist` is the share
 /// of the end's extents left in the middle, `keel` how far the under side rises there, share of H; `frontFlare` scales
-/// the front end, 0 for what suits the kind of face.
+/// the end without the cotyle, 0 for what suits the kind of face.
 Shape centrum(const Vertebra& v, double waist, double keel, double frontFlare = 0);
 
-/// The cotyle hollowed for the neighbour's condyle, so that its rim stands round it.
+/// The cotyle hollowed for the neighbour's condyle, so that its rim stands round it; a flat face is dished.
 Shape hollowCotyle(const Shape& bone, const Vertebra& v);
 
 /// A hollow in the side of the centrum must keep out of this: the hollow of the cotyle and a wall about it.

@@ -74,12 +74,12 @@ Shape spine(const Vertebra& v, const CaudalForm& f, double tops) {
   return smoothUnion({blade, summit, flank}, 0.07 * f.H);
 }
 
-/// Sheets from the edges of the spine down to the zygapophyses.
+/// Sheets from the edges of the spine down to the zygapophyses; in front they end on the root of the ramus, where no
+/// facet slides.
 Shape spineLaminae(const Vertebra& v, const CaudalForm& f, const VertebraSide& side) {
   std::vector<Shape> parts;
   const double rise = v.spineTop.z() - f.roof;
-  const auto lamina = [&](const Facet& facet, double sense) {
-    const Point end = under(facet, 0.8 * padDepth(facet)) - sense * 0.3 * facet.length() * facet.slide;
+  const auto lamina = [&](const Point& end, double sense) {
     const Point high(0.55 * v.spineTop.x() + sense * 0.15 * f.L, 0.02 * f.H, f.roof + 0.55 * rise);
     parts.push_back(
         tube({{end, {0.06 * f.H, 0.035 * f.H}},
@@ -87,8 +87,11 @@ Shape spineLaminae(const Vertebra& v, const CaudalForm& f, const VertebraSide& s
               {high, {0.05 * f.H, 0.025 * f.H}}},
              Point::UnitX()));
   };
-  if (side.prezyg && rise > 0.6 * f.H) lamina(*side.prezyg, 1);
-  if (side.postzyg && rise > 0.6 * f.H) lamina(*side.postzyg, -1);
+  if (rise <= 0.6 * f.H) return {};
+  if (side.prezyg) lamina(Point(0.17 * f.L, 0.13 * f.W, f.roof - 0.08 * f.H), 1);
+  if (side.postzyg)
+    lamina(under(*side.postzyg, 0.8 * padDepth(*side.postzyg)) + 0.3 * side.postzyg->length() * side.postzyg->slide,
+           -1);
   return smoothUnion(parts, 0.04 * f.H);
 }
 
@@ -145,16 +148,17 @@ Shape lateralHollow(const Vertebra& v, const CaudalForm& f) {
 }
 
 /// Low knobs under the hind rim that carry the chevron.
-Shape chevronSeat(const CaudalForm& f) {
-  const Point seat(-0.45 * f.L, 0.20 * f.W, -0.42 * f.H);
+Shape chevronSeat(const CaudalForm& f, bool underBall) {
+  const Point seat((underBall ? -0.40 : -0.45) * f.L, 0.20 * f.W, -0.42 * f.H);
   return ellipsoid(seat, Point(0.10 * f.L, 0.09 * f.W, 0.09 * f.H));
 }
 
-/// Both faces are dished; the front one less.
-Shape dishFront(const Shape& bone, const Vertebra& v) {
+/// Both faces are dished where they are flat; the one that could carry a ball less.
+Shape dishOther(const Shape& bone, const Vertebra& v) {
   if (!v.condyle.flat()) return bone;
   const double deep = 0.045 * v.height, rim = 0.36 * v.height, ball = (rim * rim + deep * deep) / (2 * deep);
-  const BallPart dish{v.cranialRim + Point(ball - deep, 0, 0), ball, v.width / v.height};
+  const Point out(ball - deep, 0, 0);
+  const BallPart dish{v.ballBehind ? Point(v.caudalRim - out) : Point(v.cranialRim + out), ball, v.width / v.height};
   return smoothCut(bone, dish.solid(), 0.06 * v.height);
 }
 
@@ -163,7 +167,7 @@ Shape dishFront(const Shape& bone, const Vertebra& v) {
 Shape caudalShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
   const Vertebra v = describeVertebra(specimen, bone);
   const CaudalForm f(v);
-  if (!f.arched) return dishFront(hollowCotyle(rod(v), v), v);
+  if (!f.arched) return dishOther(hollowCotyle(rod(v), v), v);
   const anatomy::ColumnCharacters& kind = anatomy::charactersOf(specimen.plan).column;
   const double share = (v.number - 1.0) / std::max(1, specimen.counts.caudal - 1);
   // The last winged process is half a wing, and half as many bones on there are spikes.
@@ -175,7 +179,7 @@ Shape caudalShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
   const Shape processes = bothSides(
       v,
       [&](const VertebraSide& side) {
-        std::vector<Shape> parts{chevronSeat(f)};
+        std::vector<Shape> parts{chevronSeat(f, v.ballBehind && !v.condyle.flat())};
         if (f.process > 0) parts.push_back(transverseProcess(f, side, wing));
         parts.push_back(spineLaminae(v, f, side));
         if (side.prezyg) parts.push_back(prezyg(f, *side.prezyg));
@@ -185,7 +189,7 @@ Shape caudalShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
       0.03 * f.H);
   out = smoothUnion({out, processes, spine(v, f, kind.caudalTops)}, 0.08 * f.H);
   out = smoothCut(out, canalTool(v, f.canal), 0.03 * f.H);
-  return layFacets(dishFront(hollowCotyle(out, v), v), v, kHalfFacet);
+  return layFacets(dishOther(hollowCotyle(out, v), v), v, kHalfFacet);
 }
 
 }  // namespace zyga::solid

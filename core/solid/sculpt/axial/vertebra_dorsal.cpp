@@ -193,11 +193,11 @@ Shape pleurocoel(const Vertebra& v, const DorsalForm& f, double share) {
     return tube({{Point(x + 0.72 * half, y, 0.15 * f.H), {0.55 * scale * high, deep}},
                  {Point(x + 0.30 * half, y, 0.16 * f.H), {scale * high, deep}},
                  {Point(x - 0.30 * half, y, 0.17 * f.H), {0.62 * scale * high, 0.9 * deep}},
-                 {Point(x - half, y, 0.18 * f.H), {0.10 * scale * high, 0.5 * deep}}},
+                 {Point(x - half, y, 0.18 * f.H), {0.24 * scale * high, 0.6 * deep}}},
                 Point::UnitZ());
   };
-  const Shape opening = eye(0.38 * f.W, 0.16 * f.W, 1.0), chamber = eye(0.19 * f.W, 0.12 * f.W, 1.25);
-  return cut(smoothUnion(opening, chamber, 0.02 * f.H), cotyleWall(v));
+  const Shape opening = eye(0.38 * f.W, 0.16 * f.W, 1.0), chamber = eye(0.20 * f.W, 0.12 * f.W, 1.08);
+  return cut(smoothUnion(opening, chamber, 0.05 * f.H), cotyleWall(v));
 }
 
 }  // namespace
@@ -207,7 +207,7 @@ Shape dorsalShape(const anatomy::Specimen& specimen, anatomy::BoneIndex bone) {
   const DorsalForm f(v);
   const double hollow = anatomy::charactersOf(specimen.plan).column.dorsalHollow;
   Shape out = smoothUnion(centrum(v, 0.74, 0.05), arch(f), 0.16 * f.H);
-  out = smoothCut(out, symmetric(pleurocoel(v, f, hollow)), 0.025 * f.H);
+  out = smoothCut(out, symmetric(pleurocoel(v, f, hollow)), 0.05 * f.H);
   const Shape processes = bothSides(
       v,
       [&](const VertebraSide& side) {
