@@ -284,14 +284,26 @@ void addSacrumAndTail(Specimen& specimen, const MeasurementTable& filled) {
 void setYokes(Specimen& specimen, const MeasurementTable& filled) {
   const auto ilium = std::find_if(filled.rows.begin(), filled.rows.end(),
                                   [](const TableRow& row) { return row.name.kind == BoneKind::Ilium; });
-  const auto middle = specimen.findBone(toId({BoneKind::Sacral, (filled.counts.sacral + 1) / 2, 0, Side::Midline}));
-  if (ilium == filled.rows.end() || !middle) return;
+  if (ilium == filled.rows.end() || filled.counts.sacral < 1) return;
+  const SacrumMiddle middle = sacrumMiddle(specimen);
   const double length = ilium->measures.valueOr(Measure::Length, 0);
   // A little into it, so that no gap is left.
-  const double y = specimen[*middle].landmark("diapophysis.L").y() + (0.055 + 0.002) * length;
+  const double y = specimen[middle.bone].landmark("diapophysis.L").y() + (0.055 + 0.002) * length;
+  const auto bone = [&](int k) -> Bone& {
+    return specimen.bones[specimen.findBone(toId({BoneKind::Sacral, k, 0, Side::Midline}))->value];
+  };
+  std::vector<double> behind{0};  // of the middle of each bone, behind that of the first
+  for (int k = 2; k <= filled.counts.sacral; ++k)
+    behind.push_back(behind.back() +
+                     (bone(k - 1).measures.value(Measure::Length) + bone(k).measures.value(Measure::Length)) / 2);
+  const double hips = behind[static_cast<std::size_t>(specimen[middle.bone].name.number - 1)] - middle.forward;
   for (int k = 1; k <= filled.counts.sacral; ++k) {
-    Bone& bone = specimen.bones[specimen.findBone(toId({BoneKind::Sacral, k, 0, Side::Midline}))->value];
-    setPair(bone, "yoke", {0, y, 0.02 * bone.measures.value(Measure::CotyleHeight)});
+    // The ribs of the first and the last ones sweep towards the ends of the ilium; a front lobe that flares is out of
+    // their reach.
+    const double reach = std::lerp(0.42, 0.32, charactersOf(specimen.plan).limbs.iliacFlare / 50) * length;
+    const double at = behind[static_cast<std::size_t>(k - 1)] - hips;
+    const double sweep = at - std::clamp(at, -reach, 0.36 * length);
+    setPair(bone(k), "yoke", {sweep, y, 0.02 * bone(k).measures.value(Measure::CotyleHeight)});
   }
 }
 
@@ -331,11 +343,12 @@ struct RibCourse {
   Vector3d tuberculum, middle, tip;
 };
 
-/// `back`: how far the middle bows back out of the straight line, m; `lean`: tangent of the slope of that line.
+/// The course of a rib of this length. `back`: how far the middle bows back out of the straight line, m; `lean`:
+/// tangent of the slope of that line.
 RibCourse courseWithDrop(const Vector3d& tuberculum, double reach, double drop, double straightness, double back,
                          double lean) {
   const double side = tuberculum.y() < 0 ? -1 : 1;
-  const double out = std::max(reach, std::abs(tuberculum.y()) + 0.02);
+  const double out = reach;
   RibCourse course;
   course.tuberculum = tuberculum;
   course.middle = {tuberculum.x() - lean * 0.42 * drop - back, side * out, tuberculum.z() - 0.42 * drop};
@@ -358,7 +371,7 @@ void addDorsalRib(Specimen& specimen, const MeasurementTable& filled, int number
   const Vector3d head = vertebra.landmark("parapophysis" + suffix);
   const Vector3d outer = vertebra.landmark("diapophysis" + suffix);
   const double length = rib.measures.value(Measure::Length);
-  const double reach = rib.measures.value(Measure::Width);
+  const double reach = std::max(rib.measures.value(Measure::Width), std::abs(outer.y()) + 0.025 * length);
   const double straightness = number <= 2 ? 0.5 : 0.0;
   // Seen from the side ribs bow back by about a tenth of their length, the first ones less (common practice, no
   // source). The last two hang straighter: behind them stand the ribs of the sacrum and the ilium.

@@ -15,6 +15,14 @@ MeasurementTable scaledTable(MeasurementTable table, double factor);
 
 // The pieces buildSpecimen is made of: each appends bones and joints to a specimen whose earlier bones are there.
 
+/// Where the pelvis hangs on the sacrum: the bone that carries it, and how far before the middle of that bone the hips
+/// lie, m, so that it is the middle of the sacrum. Throws reason::Failure when there is no such bone.
+struct SacrumMiddle {
+  BoneIndex bone;
+  double forward = 0;
+};
+SacrumMiddle sacrumMiddle(const Specimen& specimen);
+
 /// Appends a bone for the table's row. Throws reason::Failure when the row is missing.
 BoneIndex addBone(Specimen& specimen, const MeasurementTable& filled, const BoneName& name);
 

@@ -154,11 +154,11 @@ void addSternalPlate(LimbRig& rig, BoneIndex carrier, const Cage& cage, const Is
   rig.mark(plate, "proximal", {0.5 * length, 0, 0});
   rig.mark(plate, "distal", {-0.5 * length, 0, 0});
   const Vector3d socket = X_CScapula * p_SSocket;
-  // Between and behind the coracoids, its broad hind part inside the lower ends of the second to fourth ribs, so that
-  // the arms, which stand in front of that, pass it.
-  const double x = socket.x() - 0.25 * length;
-  double z = socket.z() - 0.30 * length;
-  if (!cage.empty()) z = std::clamp(cage.floor(x) - 0.10 * length, z - 0.15 * length, z + 0.10 * length);
+  // Close behind and between the coracoids, inside the lower end of the second rib, high enough that the arms pass
+  // beside it.
+  const double x = socket.x() - 0.05 * length;
+  double z = socket.z() + 0.10 * length;
+  if (!cage.empty()) z = std::clamp(cage.floor(x) + 0.30 * length, z - 0.15 * length, z + 0.10 * length);
   // The chest is a shallow keel: each plate falls towards the mid-plane and rises towards the front.
   const Eigen::Matrix3d tilt = Eigen::AngleAxisd(radians(-16), Vector3d::UnitY()).toRotationMatrix() *
                                Eigen::AngleAxisd(radians(14), Vector3d::UnitX()).toRotationMatrix();
@@ -183,13 +183,15 @@ void addLowerPelvis(LimbRig& rig, BoneIndex ilium, BoneKind kind, double forward
   rig.fix(ilium, bone, Vector3d::Zero(), R_IB);
 }
 
-BoneIndex middleSacral(const Specimen& specimen) {
-  const int middle = (specimen.counts.sacral + 1) / 2;
-  if (const auto bone = specimen.findBone("S" + std::to_string(middle))) return *bone;
-  throw reason::Failure({specimen::kNoSacral, {reason::text("S" + std::to_string(middle))}});
-}
-
 }  // namespace
+
+SacrumMiddle sacrumMiddle(const Specimen& specimen) {
+  const int middle = (specimen.counts.sacral + 1) / 2;
+  const auto bone = specimen.findBone("S" + std::to_string(middle));
+  if (!bone) throw reason::Failure({specimen::kNoSacral, {reason::text("S" + std::to_string(middle))}});
+  const bool between = specimen.counts.sacral % 2 == 0;
+  return {*bone, between ? -specimen[*bone].measures.value(Measure::Length) / 2 : 0};
+}
 
 BoneIndex addShoulderGirdle(LimbRig& rig) {
   const BoneIndex carrier = carrierOf(rig.specimen());
@@ -221,7 +223,7 @@ BoneIndex addShoulderGirdle(LimbRig& rig) {
 }
 
 BoneIndex addPelvis(LimbRig& rig) {
-  const BoneIndex sacral = middleSacral(rig.specimen());
+  const auto [sacral, forward] = sacrumMiddle(rig.specimen());
   const BoneIndex ilium = rig.add(BoneKind::Ilium);
   const double length = rig.measure(ilium, Measure::Length), height = rig.measure(ilium, Measure::Height);
   const auto& landmarks = rig.specimen()[sacral].landmarks;
@@ -232,7 +234,7 @@ BoneIndex addPelvis(LimbRig& rig) {
   rig.mark(ilium, "front", {0.56 * length, 0.10 * length, 0.40 * height});
   rig.mark(ilium, "back", {-0.44 * length, 0, 0.32 * height});
   rig.mark(ilium, "crest", {0.10 * length, 0.02 * length, 0.80 * height});
-  rig.fix(sacral, ilium, {0, halfWidth, -0.33 * height});
+  rig.fix(sacral, ilium, {forward, halfWidth, -0.33 * height});
   addLowerPelvis(rig, ilium, BoneKind::Pubis, 42, halfWidth);
   addLowerPelvis(rig, ilium, BoneKind::Ischium, -52, halfWidth);
   return ilium;

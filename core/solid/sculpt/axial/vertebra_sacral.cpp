@@ -82,7 +82,7 @@ Shape sacralRib(const Vertebra& v, const Point& end, const SacrumPlace& place) {
                           {tip - Point(0, 0.06 * H, 0), {0.42 * H, 0.27 * L}}},
                          Point::UnitZ());
   const auto yokeAt = [&](double towardsFront) {
-    return Point(0.54 * L * towardsFront, end.y() - 0.10 * H,
+    return Point(0.54 * L * towardsFront + end.x(), end.y() - 0.10 * H,
                  end.z() - 0.04 * H - deepest * place.sag(1.08 * towardsFront));
   };
   const Shape yoke =
