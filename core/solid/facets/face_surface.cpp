@@ -13,16 +13,15 @@ namespace {
 using Eigen::Vector3d;
 
 // Program defaults, no source. Shares of the bone's size.
-constexpr double kRoughness = 0.04;  ///< radius over which normals are smoothed
-constexpr double kTouching = 0.01;   ///< so near, what is met may lie to the side
-/// No place of a surface is farther than this from a point spread over it: where two bones touch, something is always
-/// near enough to be met.
-constexpr double kPointReach = kTouching;
-constexpr double kThinReach = 0.044;  ///< of the points that far reaches ask
-constexpr double kMostParts = 64;     ///< along a triangle's side
-constexpr double kRidge = 0.6427876;  ///< cosine of 50 degrees between two triangles' normals
-constexpr double kLooksBack = -0.5;   ///< normals more than 120 degrees apart
-constexpr double kAlong = 0.6;        ///< cosine to the normal within which what is met counts as over against
+constexpr double kRoughness = 0.04;      ///< radius over which normals are smoothed
+constexpr double kTouching = 0.01;       ///< so near, what is met may lie to the side
+constexpr double kPointSpacing = 0.015;  ///< of the points spread over a surface
+constexpr double kThinSpacing = 0.05;    ///< of those that far reaches ask
+constexpr double kLongSide = 0.5;        ///< of a triangle's longest side: counts as much as the root of its area
+constexpr double kMostParts = 64;        ///< along a triangle's side
+constexpr double kRidge = 0.6427876;     ///< cosine of 50 degrees between two triangles' normals
+constexpr double kLooksBack = -0.5;      ///< normals more than 120 degrees apart
+constexpr double kAlong = 0.6;           ///< cosine to the normal within which what is met counts as over against
 
 struct FaceCorners {
   Vector3d a, b, c;
@@ -74,8 +73,8 @@ FaceSurface::FaceSurface(const TriangleMesh& mesh, double boneSize) {
   measure(mesh);
   smoothNormals(kRoughness * boneSize);
   findNeighbours(mesh);
-  close_ = spread(mesh, kPointReach * boneSize);
-  thin_ = spread(mesh, kThinReach * boneSize);
+  close_ = spread(mesh, kPointSpacing * boneSize);
+  thin_ = spread(mesh, kThinSpacing * boneSize);
   touching_ = kTouching * boneSize;
 }
 
@@ -132,9 +131,9 @@ void FaceSurface::findNeighbours(const TriangleMesh& mesh) {
   }
 }
 
-/// The middles of the n^2 small triangles that each triangle falls into; of one with equal sides, the corners are side
-/// / sqrt(3) from its middle.
-FaceSurface::Points FaceSurface::spread(const TriangleMesh& mesh, double reach) const {
+/// The middles of the n^2 small triangles that each triangle falls into: as many as its area asks for, and more where
+/// it is long and thin, so that no gaps are left along it.
+FaceSurface::Points FaceSurface::spread(const TriangleMesh& mesh, double spacing) const {
   std::vector<Vector3d> points;
   std::vector<std::uint32_t> triangles;
   for (std::uint32_t t = 0; t < mesh.triangles.size(); ++t) {
@@ -142,7 +141,8 @@ FaceSurface::Points FaceSurface::spread(const TriangleMesh& mesh, double reach) 
     const FaceCorners corners = faceCornersAt(mesh, t);
     const double longest =
         std::max({(corners.b - corners.a).norm(), (corners.c - corners.b).norm(), (corners.a - corners.c).norm()});
-    const double n = std::clamp(std::ceil(longest / (std::sqrt(3.0) * reach)), 1.0, kMostParts);
+    const double n =
+        std::clamp(std::ceil(std::max(std::sqrt(areas_[t]), kLongSide * longest) / spacing), 1.0, kMostParts);
     const Vector3d u = (corners.b - corners.a) / n, v = (corners.c - corners.a) / n;
     for (double i = 0; i < n; ++i)
       for (double j = 0; i + j < n; ++j) {

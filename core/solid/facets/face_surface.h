@@ -103,8 +103,7 @@ class FaceSurface {
     std::vector<std::uint32_t> triangles;
     PointTree tree;
   };
-  /// So that no place is farther than `reach` from a point, but for long thin triangles.
-  Points spread(const TriangleMesh& mesh, double reach) const;
+  Points spread(const TriangleMesh& mesh, double spacing) const;
   Opposed opposedTo(const FaceSurface& other, const Points& points, double reach, double depth) const;
 
   std::vector<Eigen::Vector3d> middles_, normals_;

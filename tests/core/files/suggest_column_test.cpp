@@ -187,7 +187,9 @@ TEST(SuggestColumn, AnInventedTrunkAndTail) {
 TEST(SuggestColumn, ARoughOne) {
   InventedNeck neck = wholeNeck();
   neck.roughen(0.005, 3);
-  expectMarks(neck, neck.suggestions());
+  Off most;
+  most.spine = 0.08;  // a level summit has its highest point where the noise is
+  expectMarks(neck, neck.suggestions(), most);
 }
 
 TEST(SuggestColumn, AMirroredOne) {
@@ -383,11 +385,11 @@ struct LivingSet {
   void expectJoint(const std::string& id) const {
     const std::string cranial = id.substr(0, id.find('-')), caudal = id.substr(id.find('-') + 1);
     ASSERT_TRUE(joint(id).found) << id << " " << debugText(joint(id).why);
-    EXPECT_GT(joint(id).confidence, 0.69) << id;
+    EXPECT_GT(joint(id).confidence, 0.7) << id;
     for (const FacetRole role : kRoles) {
       const auto* facet = marks(isPrezyg(role) ? caudal : cranial).facet(role);
       ASSERT_TRUE(facet) << id << " " << toText(role);
-      EXPECT_GT(facet->confidence, 0.69) << id << " " << toText(role);
+      EXPECT_GT(facet->confidence, 0.7) << id << " " << toText(role);
       EXPECT_LT(facet->marked.residual, 0.15 * facet->marked.facet.length()) << id << " " << toText(role);
     }
     for (const auto& [bone, rim] : {std::pair(cranial, "caudalRim"), std::pair(caudal, "cranialRim")}) {

@@ -85,9 +85,11 @@ Shape sacralRib(const Vertebra& v, const Point& end, const SacrumPlace& place) {
     return Point(0.54 * L * towardsFront + end.x(), end.y() - 0.10 * H,
                  end.z() - 0.04 * H - deepest * place.sag(1.08 * towardsFront));
   };
-  const Shape yoke =
-      tube({{yokeAt(-1), {0.30 * H, 0.12 * H}}, {yokeAt(0), {0.36 * H, 0.13 * H}}, {yokeAt(1), {0.30 * H, 0.12 * H}}},
-           Point::UnitZ());
+  // The first and the last end at their ribs.
+  const double front = place.along <= -1 ? 0.3 : 1, back = place.along >= 1 ? -0.3 : -1;
+  const Shape yoke = tube(
+      {{yokeAt(back), {0.30 * H, 0.12 * H}}, {yokeAt(0), {0.36 * H, 0.13 * H}}, {yokeAt(front), {0.30 * H, 0.12 * H}}},
+      Point::UnitZ());
   const Shape grown = smoothUnion(rib, yoke, 0.14 * H);
   return intersect(grown, halfSpace(end, Point::UnitY()), 0.02 * H);
 }
