@@ -232,8 +232,13 @@ TEST_F(RangesTest, ADragOfTheHeadStopsWhereBonesMeetAndIsOneStep) {
   const auto& contacts = document_->assessment().contacts;
   ASSERT_FALSE(contacts.empty()) << "in the last part of the way to a contact";
   EXPECT_TRUE(told.contains(", stopped by ")) << told.toStdString();
-  EXPECT_TRUE(told.contains(QString::fromStdString(document_->specimen()[contacts[0].bone].id))) << told.toStdString();
-  EXPECT_TRUE(told.contains(QString::fromStdString(document_->specimen()[contacts[0].other].id))) << told.toStdString();
+  const auto names = [&](anatomy::BoneIndex bone) {
+    return told.contains(QString::fromStdString(document_->specimen()[bone].id));
+  };
+  // Others may meet too; the one that is told is one of them.
+  EXPECT_TRUE(std::any_of(contacts.begin(), contacts.end(), [&](const auto& contact) {
+    return names(contact.bone) && names(contact.other);
+  })) << told.toStdString();
   mouse(viewport(), QEvent::MouseButtonRelease, to);
   EXPECT_EQ(beyond(), 0);
   EXPECT_FALSE(document_->previewing());
