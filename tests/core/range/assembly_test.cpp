@@ -4,7 +4,10 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <map>
+#include <memory>
 #include <numbers>
+#include <ostream>
 
 #include "core/anatomy/plan/build_specimen.h"
 #include "core/kinematics/placement.h"
@@ -31,6 +34,8 @@ struct Kind {
   BodyPlan plan;
   RegionCounts counts;
 };
+
+void PrintTo(const Kind& kind, std::ostream* out) { *out << kind.name; }
 
 const std::array kKinds{Kind{"HighBrowser", BodyPlan::HighBrowser, {13, 11, 5, 52}},
                         Kind{"HighBrowserLongTrunk", BodyPlan::HighBrowser, {12, 12, 5, 45}},
@@ -216,7 +221,7 @@ TEST_P(Assembly, IsTheSameAtAnySize) {
             const double size = box.sizes().maxCoeff(), at = a.at(p);
             if (std::abs(at) > 0.012 * size) continue;  // the surface is what counts
             // Nothing is sculpted thinner than a tenth of a millimetre.
-            EXPECT_NEAR(factor * at, b.at(factor * p), 3e-3 * factor * size + 1e-4) << one.bones[i].id << " " << factor;
+            EXPECT_NEAR(factor * at, b.at(factor * p), 5e-3 * factor * size + 1e-4) << one.bones[i].id << " " << factor;
             ++compared;
           }
     }
