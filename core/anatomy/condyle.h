@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/anatomy/specimen.h"
+
 namespace zyga::anatomy {
 
 /// How far behind its base the ball of a centrum turns, m, from how far its centre of curvature lies there and how deep
@@ -9,5 +11,11 @@ namespace zyga::anatomy {
 /// rim. So it turns no farther behind than two thirds of its depth (judgement); balls of 0.3 centrum heights and more
 /// are left alone.
 inline double turningDepth(double curvature, double depth) { return std::min(curvature, 0.66 * depth); }
+
+/// Whether a vertebra carries its condyle behind, as the tails of titanosaurs do (its landmark condyleTip).
+inline bool hasCondyleBehind(const Bone& bone) {
+  const auto tip = bone.landmarks.find("condyleTip");
+  return tip != bone.landmarks.end() && tip->second.x() < 0;
+}
 
 }  // namespace zyga::anatomy

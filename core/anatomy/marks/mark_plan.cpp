@@ -4,6 +4,7 @@
 #include <array>
 #include <utility>
 
+#include "core/anatomy/condyle.h"
 #include "core/anatomy/specimen_reasons.h"
 
 namespace zyga::anatomy {
@@ -85,7 +86,7 @@ enum class Condyle { None, InFront, Behind };
 Condyle condyleOf(const Bone& sculpted) {
   const auto tip = sculpted.landmarks.find("condyleTip"), rim = sculpted.landmarks.find("cranialRim");
   if (tip == sculpted.landmarks.end() || rim == sculpted.landmarks.end()) return Condyle::None;
-  if (tip->second.x() < 0) return Condyle::Behind;
+  if (hasCondyleBehind(sculpted)) return Condyle::Behind;
   return (tip->second - rim->second).norm() < kFlat ? Condyle::None : Condyle::InFront;
 }
 

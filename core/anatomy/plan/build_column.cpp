@@ -191,9 +191,9 @@ void addFacets(Bone& cranial, Bone& caudal) {
 }
 
 /// The one of two neighbours whose ball sits in the other; none where flat faces meet.
-const Bone* ballBetween(const Bone& cranial, const Bone& caudal, const Specimen& specimen) {
-  if (hasBallBehind(cranial, specimen) && ballDepth(cranial) > 0) return &cranial;
-  if (!hasBallBehind(caudal, specimen) && ballDepth(caudal) > 0) return &caudal;
+const Bone* ballBetween(const Bone& cranial, const Bone& caudal) {
+  if (hasCondyleBehind(cranial)) return &cranial;
+  if (!hasCondyleBehind(caudal) && ballDepth(caudal) > 0) return &caudal;
   return nullptr;
 }
 
@@ -223,7 +223,7 @@ void addColumnJoint(Specimen& specimen, BoneIndex cranialIndex, BoneIndex caudal
   Bone& cranial = specimen.bones[cranialIndex.value];
   Bone& caudal = specimen.bones[caudalIndex.value];
   // A seated condyle is centred as far from the cotyle's rim as from its own base.
-  const Bone* ball = ballBetween(cranial, caudal, specimen);
+  const Bone* ball = ballBetween(cranial, caudal);
   if (ball == &cranial)
     caudal.landmarks["cranial"] = caudal.landmark("cranialRim") - Vector3d(ballCentre(cranial), 0, 0);
   else if (ball)

@@ -183,8 +183,9 @@ std::string shapeKey(const Specimen& specimen, BoneIndex bone, std::size_t trian
     for (const anatomy::BoneKind kind : anatomy::kColumnKinds)  // how far along its region a bone lies
       digest.add(static_cast<std::uint64_t>(countOf(specimen.counts, kind)));
     addJoined(digest, specimen, bone);
+  } else {
+    addOwnSide(digest, specimen, bone);
   }
-  if (!isAxial(specimen[bone])) addOwnSide(digest, specimen, bone);
   return digest.text();
 }
 

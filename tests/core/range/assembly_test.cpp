@@ -22,7 +22,6 @@ namespace zyga::range {
 namespace {
 
 using anatomy::BodyPlan;
-using anatomy::BoneIndex;
 using anatomy::BoneKind;
 using anatomy::Measure;
 using anatomy::RegionCounts;
@@ -66,9 +65,8 @@ class Standing {
     return specimen_.bones[index(id)].measures.value(which);
   }
   double length(const std::string& id) const { return measure(id, Measure::Length); }
-  bool has(const std::string& id) const { return specimen_.findBone(id).has_value(); }
 
-  /// Between the surfaces of two bones, m; 0 and less where they meet.
+  /// Between the surfaces of two bones, m; 0 where they meet.
   double gap(const std::string& a, const std::string& b) {
     const Eigen::Isometry3d X_AB = at(a).inverse() * at(b);
     return surface(a).collides(surface(b), X_AB.cast<float>()) ? 0

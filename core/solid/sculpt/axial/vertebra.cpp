@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "core/anatomy/characters.h"
+#include "core/anatomy/condyle.h"
 #include "core/linear/linear.h"
 
 namespace zyga::solid {
@@ -42,9 +43,7 @@ VertebraSide describeSide(const Bone& bone, bool left) {
   return side;
 }
 
-bool ballLiesBehind(const Bone& bone) { return bone.landmark("condyleTip").x() < 0; }
-
-Point ballBase(const Bone& bone) { return bone.landmark(ballLiesBehind(bone) ? "caudalRim" : "cranialRim"); }
+Point ballBase(const Bone& bone) { return bone.landmark(hasCondyleBehind(bone) ? "caudalRim" : "cranialRim"); }
 
 /// A condyle is a cap over a rim of 0.45 cotyle heights; radius of the ball it is part of.
 double condyleRadius(const Bone& bone) {
@@ -94,17 +93,17 @@ Vertebra describeVertebra(const anatomy::Specimen& specimen, anatomy::BoneIndex 
   v.wedge = bone.measures.valueOr(Measure::Wedge, 0);
   v.fork = bone.measures.valueOr(Measure::SpineFork, 0);
   v.condyle = {ballCentre(bone), condyleRadius(bone), widening(bone)};
-  v.ballBehind = ballLiesBehind(bone);
+  v.ballBehind = hasCondyleBehind(bone);
   const bool locked = anatomy::charactersOf(specimen.plan).column.hyposphenes > 0;
   if (const Bone* hind = next(specimen, index, true)) {
-    if (!ballLiesBehind(*hind)) {
+    if (!hasCondyleBehind(*hind)) {
       const Point seat = bone.landmark("caudal") + ballCentre(*hind) - hind->landmark("cranial");
       v.cotyle = {seat, condyleRadius(*hind), widening(*hind)};
     }
     if (locked) v.wedgeBehind = wedgeBetween(bone, *hind, false);
   }
   if (const Bone* front = next(specimen, index, false)) {
-    if (ballLiesBehind(*front)) {
+    if (hasCondyleBehind(*front)) {
       const Point seat = bone.landmark("cranial") + ballCentre(*front) - front->landmark("caudal");
       v.cotyle = {seat, condyleRadius(*front), widening(*front)};
       v.ballBehind = true;
